@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// One bracketed root finder for the whole library: Chandrupatla's hybrid of bisection and inverse quadratic
+/// interpolation (Adv. Eng. Softw. 28:145, 1997). Boost.Math's TOMS 748 does the same and costs twice the compile time of
+/// Boost.Units; this is forty lines.
+#pragma once
+
+#include <cmath>
+#include <string_view>
+
+#include <tankwright/core/errors.hpp>
+
+namespace tankwright::detail {
+
+/// How close is close enough, and when to give up.
+template <class T>
+struct root_options {
+  T absolute = T(0);           ///< on x
+  T relative = T(4) * std::numeric_limits<T>::epsilon();  ///< on x
+  int iterations = 100;
+};
+
+/// The x in [a, b] with f(x) = 0. f(a) and f(b) must differ in sign (or one be zero).
+///
+/// @throws no_convergence when the signs agree or the iteration cap is reached; it names `function` and `unknown`.
+template <class T, class F>
+[[nodiscard]] T bracketed_root(std::string_view function, std::string_view unknown, F f, T a, T b,
+                               root_options<T> options = {}) {
+  T fa = f(a);
+  T fb = f(b);
+  if (fa == T(0)) return a;
+  if (fb == T(0)) return b;
+  if (!((fa < T(0)) != (fb < T(0))) || std::isnan(fa) || std::isnan(fb)) {
+    fail<no_convergence>(function, unknown, static_cast<double>(a), "",
+                         "and the other end of the bracket give no change of sign");
+  }
+  T c = a;
+  T fc = fa;
+  T step = T(0.5);
+  for (int i = 0; i < options.iterations; ++i) {
+    const T x = a + step * (b - a);
+    const T fx = f(x);
+    if ((fx < T(0)) == (fa < T(0))) {
+      c = a, fc = fa;
+    } else {
+      c = b, b = a, fc = fb, fb = fa;
+    }
+    a = x, fa = fx;
+    const bool a_is_best = std::fabs(fa) < std::fabs(fb);
+    const T best = a_is_best ? a : b;
+    const T tolerance = options.absolute + options.relative * std::fabs(best);
+    const T half_width = T(0.5) * std::fabs(b - a);
+    if (fa == T(0) || fb == T(0) || half_width <= tolerance) return best;
+    const T xi = (a - b) / (c - b);
+    const T phi = (fa - fb) / (fc - fb);
+    step = T(0.5);
+    if (phi * phi < xi && (T(1) - phi) * (T(1) - phi) < T(1) - xi) {  // inverse quadratic interpolation stays inside
+      step = fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb);
+      const T least = tolerance / (T(2) * half_width);
+      step = step < least ? least : step > T(1) - least ? T(1) - least : step;
+    }
+  }
+  fail<no_convergence>(function, unknown, static_cast<double>(a), "", "did not converge");
+}
+
+}  // namespace tankwright::detail

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The quantities of the library: Boost.Units quantities in SI, held as `double`.
+///
+/// A public function takes and returns these by name, so a volume given for a flow does not compile.
+/// Make them with the makers of `units.hpp` and `temperature.hpp`, read them with the readers there.
+#pragma once
+
+#include <boost/units/absolute.hpp>
+#include <boost/units/derived_dimension.hpp>
+#include <boost/units/quantity.hpp>
+#include <boost/units/systems/si/acceleration.hpp>
+#include <boost/units/systems/si/amount.hpp>
+#include <boost/units/systems/si/area.hpp>
+#include <boost/units/systems/si/base.hpp>
+#include <boost/units/systems/si/conductivity.hpp>
+#include <boost/units/systems/si/dynamic_viscosity.hpp>
+#include <boost/units/systems/si/energy.hpp>
+#include <boost/units/systems/si/force.hpp>
+#include <boost/units/systems/si/frequency.hpp>
+#include <boost/units/systems/si/kinematic_viscosity.hpp>
+#include <boost/units/systems/si/length.hpp>
+#include <boost/units/systems/si/mass.hpp>
+#include <boost/units/systems/si/mass_density.hpp>
+#include <boost/units/systems/si/plane_angle.hpp>
+#include <boost/units/systems/si/power.hpp>
+#include <boost/units/systems/si/pressure.hpp>
+#include <boost/units/systems/si/surface_tension.hpp>
+#include <boost/units/systems/si/temperature.hpp>
+#include <boost/units/systems/si/time.hpp>
+#include <boost/units/systems/si/velocity.hpp>
+#include <boost/units/systems/si/volume.hpp>
+
+namespace tankwright {
+
+namespace detail {
+
+namespace bu = boost::units;
+
+/// The SI quantity with the given exponents of length, mass, time and temperature.
+template <int L, int M, int T, int K>
+using si_quantity = bu::quantity<bu::unit<
+    typename bu::derived_dimension<bu::length_base_dimension, L, bu::mass_base_dimension, M,
+                                   bu::time_base_dimension, T, bu::temperature_base_dimension, K>::type,
+    bu::si::system>>;
+
+/// Amount of substance (mol) times length and mass to the given exponents.
+template <int L, int M>
+using si_amount_quantity = bu::quantity<
+    bu::unit<typename bu::derived_dimension<bu::amount_base_dimension, 1, bu::length_base_dimension, L,
+                                            bu::mass_base_dimension, M>::type,
+             bu::si::system>>;
+
+}  // namespace detail
+
+// Geometry and time.
+using length = boost::units::quantity<boost::units::si::length>;
+using head = length;  ///< metres of the flowing liquid
+using area = boost::units::quantity<boost::units::si::area>;
+using volume = boost::units::quantity<boost::units::si::volume>;
+using second_moment_of_area = detail::si_quantity<4, 0, 0, 0>;  ///< m^4
+using angle = boost::units::quantity<boost::units::si::plane_angle>;
+using duration = boost::units::quantity<boost::units::si::time>;
+using rate = boost::units::quantity<boost::units::si::frequency>;  ///< 1/s; air changes, decay rates
+
+// Motion and flow.
+using velocity = boost::units::quantity<boost::units::si::velocity>;
+using acceleration = boost::units::quantity<boost::units::si::acceleration>;
+using flow_rate = detail::si_quantity<3, 0, -1, 0>;  ///< volume per time, m^3/s
+using mass_flow = detail::si_quantity<0, 1, -1, 0>;  ///< kg/s
+using mass_flux = detail::si_quantity<-2, 1, -1, 0>;  ///< kg/(m^2 s); evaporation, areal removal
+
+// Mass, force, stress.
+using mass = boost::units::quantity<boost::units::si::mass>;
+using mass_density = boost::units::quantity<boost::units::si::mass_density>;  ///< kg/m^3
+using mass_concentration = mass_density;  ///< mass of a solute per volume of water, kg/m^3
+using mass_per_area = detail::si_quantity<-2, 1, 0, 0>;
+using force = boost::units::quantity<boost::units::si::force>;
+using line_load = boost::units::quantity<boost::units::si::surface_tension>;  ///< N/m
+using surface_tension = line_load;
+using moment = boost::units::quantity<boost::units::si::energy>;  ///< bending moment, N m
+using moment_per_width = force;  ///< bending moment of a plate per metre of width, N m/m
+/// A pressure difference, a stress or a modulus, Pa. A pressure against a datum is `gauge_pressure` or
+/// `absolute_pressure` (thin_types.hpp).
+using pressure = boost::units::quantity<boost::units::si::pressure>;
+using stress = pressure;
+
+// Heat.
+using temperature_difference = boost::units::quantity<boost::units::si::temperature>;  ///< K
+using energy = boost::units::quantity<boost::units::si::energy>;
+using power = boost::units::quantity<boost::units::si::power>;
+using specific_energy = detail::si_quantity<2, 0, -2, 0>;  ///< J/kg; latent heat, enthalpy
+using specific_heat_capacity = detail::si_quantity<2, 0, -2, -1>;  ///< J/(kg K)
+using heat_capacity = detail::si_quantity<2, 1, -2, -1>;  ///< J/K
+using heat_flux = detail::si_quantity<0, 1, -3, 0>;  ///< W/m^2
+using thermal_conductivity = detail::si_quantity<1, 1, -3, -1>;  ///< W/(m K)
+using thermal_transmittance = detail::si_quantity<0, 1, -3, -1>;  ///< U-value, W/(m^2 K)
+using thermal_resistance = detail::si_quantity<0, -1, 3, 1>;  ///< m^2 K/W
+using heat_loss_coefficient = detail::si_quantity<2, 1, -3, -1>;  ///< W/K
+
+// Properties of the water.
+using dynamic_viscosity = boost::units::quantity<boost::units::si::dynamic_viscosity>;  ///< Pa s
+using kinematic_viscosity = boost::units::quantity<boost::units::si::kinematic_viscosity>;  ///< m^2/s
+using electrical_conductivity = boost::units::quantity<boost::units::si::conductivity>;  ///< S/m
+using specific_volume = detail::si_quantity<3, -1, 0, 0>;  ///< m^3/kg
+using amount_concentration = detail::si_amount_quantity<-3, 0>;  ///< mol/m^3
+using amount_content = detail::si_amount_quantity<0, -1>;  ///< mol per kg of water
+
+/// A temperature is a point on a scale, not an amount; a step of temperature is `temperature_difference`.
+using temperature = boost::units::quantity<boost::units::absolute<boost::units::si::temperature>>;
+
+}  // namespace tankwright

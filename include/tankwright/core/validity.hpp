@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// Ranges of validity as data, and the one place where an input is held against them.
+///
+/// A correlation declares a `limits` constant for each argument next to its coefficients. The function that throws, the
+/// tests that walk the edges and the documentation all read that constant.
+#pragma once
+
+#include <limits>
+#include <string_view>
+
+#include <tankwright/core/citation.hpp>
+#include <tankwright/core/errors.hpp>
+
+namespace tankwright {
+
+/// Whether an end of a range belongs to it.
+enum class edge : bool { closed, open };
+
+/// An interval of real numbers. `contains` is written so that NaN is in no interval.
+struct interval {
+  double low = -std::numeric_limits<double>::infinity();
+  double high = std::numeric_limits<double>::infinity();
+  edge low_edge = edge::closed;
+  edge high_edge = edge::closed;
+
+  [[nodiscard]] constexpr bool contains(double x) const noexcept {
+    return (low_edge == edge::open ? x > low : x >= low) && (high_edge == edge::open ? x < high : x <= high);
+  }
+};
+
+namespace detail {
+inline constexpr double largest = std::numeric_limits<double>::max();
+}
+
+// Intervals of what can exist. Infinity is in none of them.
+inline constexpr interval any_finite{-detail::largest, detail::largest};
+inline constexpr interval not_negative{0.0, detail::largest};
+inline constexpr interval positive{0.0, detail::largest, edge::open};
+inline constexpr interval zero_to_one{0.0, 1.0};
+inline constexpr interval above_zero_to_one{0.0, 1.0, edge::open};
+inline constexpr interval zero_to_below_one{0.0, 1.0, edge::closed, edge::open};
+inline constexpr interval above_absolute_zero_celsius{-273.15, detail::largest, edge::open};
+
+/// A range of Celsius temperatures. Temperatures are held in kelvin, so 80 degC may come back as 80.00000000000006: the
+/// ends are a nanokelvin wider than written.
+[[nodiscard]] constexpr interval celsius_range(double low, double high) noexcept { return {low - 1e-9, high + 1e-9}; }
+
+/// The validity of one argument of one correlation.
+struct limits {
+  std::string_view argument;  ///< as the caller knows it
+  std::string_view unit;      ///< of the four numbers; empty for a pure number
+  interval possible;          ///< outside it: `invalid_input`
+  interval published{};       ///< outside it: `out_of_range`, unless the caller says `extrapolate`
+  std::string_view source{};  ///< whose published range it is
+};
+
+/// Whether a call stays within the published ranges (the default of every function) or says that it goes past them.
+enum class range_policy : bool { published, extrapolate };
+/// `density(s, t, extrapolate)`: this one call may go past the published range. Impossible input still throws.
+inline constexpr range_policy extrapolate = range_policy::extrapolate;
+
+namespace detail {
+
+/// The interval in words: "0 to 42", "more than 0", "at least 0 and below 1", "a finite number".
+[[nodiscard]] inline std::string interval_text(const interval& range) {
+  const bool has_low = range.low > -largest;
+  const bool has_high = range.high < largest;
+  if (!has_low && !has_high) return "a finite number";
+  if (has_low && has_high && range.low_edge == edge::closed && range.high_edge == edge::closed) {
+    return number_text(range.low) + " to " + number_text(range.high);
+  }
+  std::string text;
+  if (has_low) text += (range.low_edge == edge::open ? "more than " : "at least ") + number_text(range.low);
+  if (has_low && has_high) text += " and ";
+  if (has_high) text += (range.high_edge == edge::open ? "below " : "at most ") + number_text(range.high);
+  return text;
+}
+
+template <class Error>
+[[noreturn, gnu::cold, gnu::noinline]] inline void refuse(std::string_view function, const limits& limit, double value) {
+  constexpr bool impossible = std::is_same_v<Error, invalid_input>;
+  const interval& range = impossible ? limit.possible : limit.published;
+  std::string line{function};
+  line.append(": ").append(limit.argument).append(" = ").append(number_with_unit(value, limit.unit));
+  line += impossible ? " is not possible; expected " : " is outside the published range ";
+  line += interval_text(range);
+  if (!limit.unit.empty()) line.append(" ").append(limit.unit);
+  if (!impossible) {
+    if (!limit.source.empty()) line.append(" (").append(limit.source).append(")");
+    line += "; pass tankwright::extrapolate to go past it";
+  }
+  throw Error{line,
+              {std::string{function}, std::string{limit.argument}, value, range.low, range.high,
+               std::string{limit.unit}, std::string{impossible ? std::string_view{} : limit.source}}};
+}
+
+/// Refuse what cannot exist; refuse what the source does not cover unless `policy` says extrapolate.
+constexpr void check(std::string_view function, const limits& limit, double value,
+                     range_policy policy = range_policy::published) {
+  if (!limit.possible.contains(value)) [[unlikely]] refuse<invalid_input>(function, limit, value);
+  if (policy == range_policy::published && !limit.published.contains(value)) [[unlikely]] {
+    refuse<out_of_range>(function, limit, value);
+  }
+}
+
+}  // namespace detail
+}  // namespace tankwright

@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// What the water is and how it is made.
+#pragma once
+
+#include <tankwright/water/density.hpp>
+#include <tankwright/water/salinity.hpp>

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The two salinity scales and the way between them.
+///
+/// Practical salinity S_P (PSS-78) is what conductivity gives: no unit. Absolute salinity S_A is the mass of salt in the
+/// water, g/kg. For water of standard composition they differ by a fixed factor, exact by definition.
+#pragma once
+
+#include <tankwright/core/thin_types.hpp>
+#include <tankwright/core/validity.hpp>
+
+namespace tankwright::water {
+
+inline constexpr citation millero_2008{
+    "Millero F.J., Feistel R., Wright D.G., McDougall T.J.", 2008,
+    "The composition of Standard Seawater and the definition of the Reference-Composition Salinity Scale",
+    "Deep-Sea Research I 55:50-72, eq. 6.11"};
+
+/// Where PSS-78 holds on salinity; the scale is not defined above 42.
+inline constexpr limits practical_salinity_limits{
+    "practical salinity", "", not_negative, {0.0, 42.0}, "PSS-78, UNESCO 1981"};
+/// Where the saline Gibbs function holds.
+inline constexpr limits absolute_salinity_limits{
+    "absolute salinity", "g/kg", {0.0, 1000.0, edge::closed, edge::open}, {0.0, 120.0}, "Feistel 2008"};
+
+namespace detail {
+using namespace tankwright::detail;
+
+/// u_PS = 35.16504/35 g/kg, exact by definition of the Reference-Composition Salinity Scale.
+template <class T>
+inline constexpr T u_ps = T(35.16504L) / T(35.0L);
+
+}  // namespace detail
+
+/// Absolute salinity of water of reference composition, from its practical salinity.
+///
+///   S_R = u_PS S_P,   u_PS = 35.16504/35 g/kg
+///
+/// @param s      practical salinity, 0 to 42
+/// @param policy `extrapolate` to go past 42
+/// @return       absolute salinity [g/kg]
+/// @throws       invalid_input, out_of_range
+/// @accuracy     exact by definition for reference composition; a synthetic mix can differ by about 0.2 %
+/// @source       Millero et al. 2008, eq. 6.11
+[[nodiscard]] constexpr absolute_salinity absolute_from_practical(practical_salinity s,
+                                                                  range_policy policy = range_policy::published) {
+  detail::check("tankwright::water::absolute_from_practical", practical_salinity_limits, s.value(), policy);
+  return absolute_salinity::from_grams_per_kilogram(detail::u_ps<double> * s.value());
+}
+
+/// Practical salinity from absolute salinity, for water of reference composition.
+///
+///   S_P = S_R / u_PS
+///
+/// @param s      absolute salinity [g/kg], 0 to 42.198 (S_P 42)
+/// @param policy `extrapolate` to go past S_P 42
+/// @return       practical salinity
+/// @throws       invalid_input, out_of_range
+/// @accuracy     exact by definition for reference composition
+/// @source       Millero et al. 2008, eq. 6.11
+[[nodiscard]] constexpr practical_salinity practical_from_absolute(absolute_salinity s,
+                                                                   range_policy policy = range_policy::published) {
+  constexpr std::string_view here = "tankwright::water::practical_from_absolute";
+  detail::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
+  const practical_salinity result{s.grams_per_kilogram() / detail::u_ps<double>};
+  detail::check(here, practical_salinity_limits, result.value(), policy);
+  return result;
+}
+
+}  // namespace tankwright::water

@@ -1,0 +1,114 @@
+# SPDX-License-Identifier: BSL-1.0
+"""Merges the evidence of a test run into the ledger docs/validation.md.
+
+--write writes it; --check fails when the committed ledger differs, when a public function has no evidence (published,
+library or identity), or when evidence names a function that does not exist.
+"""
+import argparse
+import re
+import sys
+from collections import defaultdict
+from pathlib import Path
+
+from headers import all_headers, public_functions, unit_makers
+
+EVIDENCE = ('published', 'library', 'identity')
+KINDS = EVIDENCE + ('property', 'common practice', 'from memory', 'regression')
+OPENING = '''# Validation ledger
+
+Written by the tests (`tests/lint/ledger.py --write`); do not edit. Each row is a public function: how many checks it has of
+each kind, the worst deviation as a share of the tolerance, and the sources of the expected values. The first three
+kinds are evidence: a printed value, a live general-purpose library, or mathematics. `from memory` values were not read
+in their source, `common practice` has none, and a `regression` proves nothing but that a result has not changed.
+
+'''
+
+
+def share_text(share):
+    for limit, text in ((0.0, '0'), (0.01, '< 1 %'), (0.1, '< 10 %'), (0.25, '< 25 %'), (0.5, '< 50 %'), (0.75, '< 75 %')):
+        if share <= limit:
+            return text
+    return '<= 100 %' if share <= 1 else 'FAILS'
+
+
+def read(directory):
+    rows = defaultdict(lambda: {'count': defaultdict(int), 'worst': 0.0, 'sources': set()})
+    files = sorted(Path(directory).glob('*_tests.tsv'))
+    if not files:
+        sys.exit(f'no evidence in {directory}: run the tests first')
+    for file in files:
+        for line in file.read_text().splitlines():
+            function, kind, count, share, source = line.split('\t')
+            if kind not in KINDS:
+                sys.exit(f'{file}: unknown kind {kind}')
+            row = rows[function]
+            row['count'][kind] += int(count)
+            row['worst'] = max(row['worst'], float(share))
+            row['sources'].add(source)
+    return rows
+
+
+def ledger_text(rows, public):
+    text = OPENING
+    folders = defaultdict(list)
+    for name in sorted(public):
+        parts = name.split('::')
+        folders[parts[1] if len(parts) > 2 else 'core'].append(name)
+    order = ['core', 'water', 'vessel', 'plumbing', 'room', 'life', 'commissioning']
+    for folder in sorted(folders, key=lambda f: order.index(f) if f in order else 99):
+        text += f'## {folder}\n\n'
+        text += '| function | published | library | identity | property | other | worst of tolerance | sources |\n'
+        text += '|--|--:|--:|--:|--:|--:|--|--|\n'
+        for name in folders[folder]:
+            row = rows.get(name)
+            if not row:
+                text += f'| `{name.removeprefix("tankwright::")}` | | | | | | | **no checks** |\n'
+                continue
+            counts = row['count']
+            other = ', '.join(f'{counts[k]} {k}' for k in KINDS[4:] if counts[k])
+            cells = [str(counts[k]) if counts[k] else '' for k in KINDS[:4]]
+            sources = '; '.join(sorted(s.replace('|', '/') for s in row['sources'] if s))
+            text += (f'| `{name.removeprefix("tankwright::")}` | ' + ' | '.join(cells) +
+                     f' | {other} | {share_text(row["worst"])} | {sources} |\n')
+        text += '\n'
+    total = defaultdict(int)
+    for row in rows.values():
+        for kind, count in row['count'].items():
+            total[kind] += count
+    text += 'Checks in all: ' + ', '.join(f'{total[k]} {k}' for k in KINDS if total[k]) + '.\n'
+    return text
+
+
+def main():
+    parser = argparse.ArgumentParser()
+    parser.add_argument('--evidence', required=True)
+    parser.add_argument('--root', required=True)
+    mode = parser.add_mutually_exclusive_group(required=True)
+    mode.add_argument('--write', action='store_true')
+    mode.add_argument('--check', action='store_true')
+    options = parser.parse_args()
+    rows = read(options.evidence)
+    public = {f.name for header in all_headers(options.root) for f in public_functions(header)}
+    public |= {name for pair in unit_makers(options.root) for name in pair}
+    # Members of public classes may carry evidence too; they are listed with the functions.
+    names_in_headers = '\n'.join(h.read_text() for h in all_headers(options.root))
+    unknown = [n for n in rows if n not in public and not re.search(rf'\b{re.escape(n.split("::")[-1])}\b', names_in_headers)]
+    listed = public | {n for n in rows if n not in unknown}
+    text = ledger_text(rows, listed)
+    target = Path(options.root) / 'docs' / 'validation.md'
+    if options.write:
+        target.write_text(text)
+        print(f'wrote {target}')
+    problems = [f'evidence names {n}, which is not in the headers' for n in sorted(unknown)]
+    problems += [f'{n} has no published, library or identity check' for n in sorted(public)
+                 if not any(rows[n]['count'][k] if n in rows else 0 for k in EVIDENCE)]
+    if options.check and (not target.exists() or target.read_text() != text):
+        problems.append(f'{target} is not what the tests give; run the target "ledger" and commit it')
+    for problem in problems:
+        print(problem)
+    print(f'{len(listed)} functions, {len(problems)} problems')
+    return 1 if problems else 0
+
+
+if __name__ == '__main__':
+    sys.exit(main())
