@@ -10,6 +10,7 @@
 
 #include <tankwright/core/detail/batch.hpp>
 #include <tankwright/core/quantities.hpp>
+#include <tankwright/core/units.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/water/detail/teos10.hpp>
 #include <tankwright/water/salinity.hpp>
