@@ -78,7 +78,8 @@ namespace detail {
 }
 
 template <class Error>
-[[noreturn, gnu::cold, gnu::noinline]] inline void refuse(std::string_view function, const limits& limit, double value) {
+[[noreturn, gnu::cold, gnu::noinline]] inline void refuse(std::string_view function, const limits& limit,
+                                                          double value) {
   constexpr bool impossible = std::is_same_v<Error, invalid_input>;
   const interval& range = impossible ? limit.possible : limit.published;
   std::string line{function};

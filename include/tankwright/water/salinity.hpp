@@ -2,8 +2,8 @@
 /// @file
 /// The two salinity scales and the way between them.
 ///
-/// Practical salinity S_P (PSS-78) is what conductivity gives: no unit. Absolute salinity S_A is the mass of salt in the
-/// water, g/kg. For water of standard composition they differ by a fixed factor, exact by definition.
+/// Practical salinity S_P (PSS-78) is what conductivity gives: no unit. Absolute salinity S_A is the mass of salt in
+/// the water, g/kg. For water of standard composition they differ by a fixed factor, exact by definition.
 #pragma once
 
 #include <tankwright/core/thin_types.hpp>

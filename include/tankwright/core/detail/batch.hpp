@@ -2,8 +2,8 @@
 /// @file
 /// Loops over spans: what the batch overloads share.
 ///
-/// They check first and write second, and work through blocks small enough for the cache, so that every pass over a block
-/// is a plain loop over arrays that the compiler turns into vector instructions, at -O2 too.
+/// They check first and write second, and work through blocks small enough for the cache, so that every pass over a
+/// block is a plain loop over arrays that the compiler turns into vector instructions, at -O2 too.
 #pragma once
 
 #include <cmath>

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
 /// One bracketed root finder for the whole library: Chandrupatla's hybrid of bisection and inverse quadratic
-/// interpolation (Adv. Eng. Softw. 28:145, 1997). Boost.Math's TOMS 748 does the same and costs twice the compile time of
-/// Boost.Units; this is forty lines.
+/// interpolation (Adv. Eng. Softw. 28:145, 1997). Boost.Math's TOMS 748 does the same and costs twice the compile time
+/// of Boost.Units; this is forty lines.
 #pragma once
 
 #include <cmath>
+#include <limits>
 #include <string_view>
 
 #include <tankwright/core/errors.hpp>
