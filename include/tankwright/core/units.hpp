@@ -3,8 +3,8 @@
 /// Makers and readers: how a number becomes a quantity and a quantity a number.
 ///
 /// For every row of the unit table there is a maker `litres(2150)` and a reader `in_litres(q)`; there is no other way
-/// in or out, so the unit stands in the code at both ends. "Gallon" alone does not exist: US and imperial differ by 20 %.
-/// Temperatures are points and have their own header.
+/// in or out, so the unit stands in the code at both ends. "Gallon" alone does not exist: US and imperial differ by
+/// 20 %. Temperatures are points and have their own header.
 #pragma once
 
 #include <tankwright/core/detail/unit_table.hpp>

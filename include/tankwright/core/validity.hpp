@@ -8,6 +8,7 @@
 
 #include <limits>
 #include <string_view>
+#include <type_traits>
 
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/errors.hpp>
