@@ -6,6 +6,8 @@
 /// Make them with the makers of `units.hpp` and `temperature.hpp`, read them with the readers there.
 #pragma once
 
+#include <type_traits>
+
 #include <boost/units/absolute.hpp>
 #include <boost/units/derived_dimension.hpp>
 #include <boost/units/quantity.hpp>
@@ -14,6 +16,7 @@
 #include <boost/units/systems/si/area.hpp>
 #include <boost/units/systems/si/base.hpp>
 #include <boost/units/systems/si/conductivity.hpp>
+#include <boost/units/systems/si/dimensionless.hpp>
 #include <boost/units/systems/si/dynamic_viscosity.hpp>
 #include <boost/units/systems/si/energy.hpp>
 #include <boost/units/systems/si/force.hpp>
@@ -37,19 +40,36 @@ namespace detail {
 
 namespace bu = boost::units;
 
-/// The SI quantity with the given exponents of length, mass, time and temperature.
-template <int L, int M, int T, int K>
-using si_quantity = bu::quantity<bu::unit<
-    typename bu::derived_dimension<bu::length_base_dimension, L, bu::mass_base_dimension, M,
-                                   bu::time_base_dimension, T, bu::temperature_base_dimension, K>::type,
-    bu::si::system>>;
+/// The SI quantity of a dimension. The dimensions below name only what is in them: Boost.Units takes one with an exponent
+/// of zero for a different dimension.
+template <class Dimension>
+using si_quantity = bu::quantity<bu::unit<Dimension, bu::si::system>>;
 
-/// Amount of substance (mol) times length and mass to the given exponents.
+template <int L, int T>
+using length_time = typename bu::derived_dimension<bu::length_base_dimension, L, bu::time_base_dimension, T>::type;
+template <int M, int T>
+using mass_time = typename bu::derived_dimension<bu::mass_base_dimension, M, bu::time_base_dimension, T>::type;
 template <int L, int M>
-using si_amount_quantity = bu::quantity<
-    bu::unit<typename bu::derived_dimension<bu::amount_base_dimension, 1, bu::length_base_dimension, L,
-                                            bu::mass_base_dimension, M>::type,
-             bu::si::system>>;
+using length_mass = typename bu::derived_dimension<bu::length_base_dimension, L, bu::mass_base_dimension, M>::type;
+template <int L, int M, int T>
+using length_mass_time = typename bu::derived_dimension<bu::length_base_dimension, L, bu::mass_base_dimension, M,
+                                                        bu::time_base_dimension, T>::type;
+template <int L>
+using amount_length = typename bu::derived_dimension<bu::length_base_dimension, L, bu::amount_base_dimension, 1>::type;
+template <int M>
+using amount_mass = typename bu::derived_dimension<bu::mass_base_dimension, M, bu::amount_base_dimension, 1>::type;
+template <int M, int T, int K>
+using mass_time_temperature =
+    typename bu::derived_dimension<bu::mass_base_dimension, M, bu::time_base_dimension, T,
+                                   bu::temperature_base_dimension, K>::type;
+template <int L, int T, int K>
+using length_time_temperature =
+    typename bu::derived_dimension<bu::length_base_dimension, L, bu::time_base_dimension, T,
+                                   bu::temperature_base_dimension, K>::type;
+template <int L, int M, int T, int K>
+using length_mass_time_temperature =
+    typename bu::derived_dimension<bu::length_base_dimension, L, bu::mass_base_dimension, M, bu::time_base_dimension, T,
+                                   bu::temperature_base_dimension, K>::type;
 
 }  // namespace detail
 
@@ -58,7 +78,8 @@ using length = boost::units::quantity<boost::units::si::length>;
 using head = length;  ///< metres of the flowing liquid
 using area = boost::units::quantity<boost::units::si::area>;
 using volume = boost::units::quantity<boost::units::si::volume>;
-using second_moment_of_area = detail::si_quantity<4, 0, 0, 0>;  ///< m^4
+using second_moment_of_area =
+    detail::si_quantity<detail::bu::derived_dimension<detail::bu::length_base_dimension, 4>::type>;  ///< m^4
 using angle = boost::units::quantity<boost::units::si::plane_angle>;
 using duration = boost::units::quantity<boost::units::si::time>;
 using rate = boost::units::quantity<boost::units::si::frequency>;  ///< 1/s; air changes, decay rates
@@ -66,15 +87,15 @@ using rate = boost::units::quantity<boost::units::si::frequency>;  ///< 1/s; air
 // Motion and flow.
 using velocity = boost::units::quantity<boost::units::si::velocity>;
 using acceleration = boost::units::quantity<boost::units::si::acceleration>;
-using flow_rate = detail::si_quantity<3, 0, -1, 0>;  ///< volume per time, m^3/s
-using mass_flow = detail::si_quantity<0, 1, -1, 0>;  ///< kg/s
-using mass_flux = detail::si_quantity<-2, 1, -1, 0>;  ///< kg/(m^2 s); evaporation, areal removal
+using flow_rate = detail::si_quantity<detail::length_time<3, -1>>;  ///< volume per time, m^3/s
+using mass_flow = detail::si_quantity<detail::mass_time<1, -1>>;  ///< kg/s
+using mass_flux = detail::si_quantity<detail::length_mass_time<-2, 1, -1>>;  ///< kg/(m^2 s); evaporation, areal removal
 
 // Mass, force, stress.
 using mass = boost::units::quantity<boost::units::si::mass>;
 using mass_density = boost::units::quantity<boost::units::si::mass_density>;  ///< kg/m^3
 using mass_concentration = mass_density;  ///< mass of a solute per volume of water, kg/m^3
-using mass_per_area = detail::si_quantity<-2, 1, 0, 0>;
+using mass_per_area = detail::si_quantity<detail::length_mass<-2, 1>>;
 using force = boost::units::quantity<boost::units::si::force>;
 using line_load = boost::units::quantity<boost::units::si::surface_tension>;  ///< N/m
 using surface_tension = line_load;
@@ -89,24 +110,48 @@ using stress = pressure;
 using temperature_difference = boost::units::quantity<boost::units::si::temperature>;  ///< K
 using energy = boost::units::quantity<boost::units::si::energy>;
 using power = boost::units::quantity<boost::units::si::power>;
-using specific_energy = detail::si_quantity<2, 0, -2, 0>;  ///< J/kg; latent heat, enthalpy
-using specific_heat_capacity = detail::si_quantity<2, 0, -2, -1>;  ///< J/(kg K)
-using heat_capacity = detail::si_quantity<2, 1, -2, -1>;  ///< J/K
-using heat_flux = detail::si_quantity<0, 1, -3, 0>;  ///< W/m^2
-using thermal_conductivity = detail::si_quantity<1, 1, -3, -1>;  ///< W/(m K)
-using thermal_transmittance = detail::si_quantity<0, 1, -3, -1>;  ///< U-value, W/(m^2 K)
-using thermal_resistance = detail::si_quantity<0, -1, 3, 1>;  ///< m^2 K/W
-using heat_loss_coefficient = detail::si_quantity<2, 1, -3, -1>;  ///< W/K
+using specific_energy = detail::si_quantity<detail::length_time<2, -2>>;  ///< J/kg; latent heat, enthalpy
+using specific_heat_capacity = detail::si_quantity<detail::length_time_temperature<2, -2, -1>>;  ///< J/(kg K)
+using heat_capacity = detail::si_quantity<detail::length_mass_time_temperature<2, 1, -2, -1>>;  ///< J/K
+using heat_flux = detail::si_quantity<detail::mass_time<1, -3>>;  ///< W/m^2
+using thermal_conductivity = detail::si_quantity<detail::length_mass_time_temperature<1, 1, -3, -1>>;  ///< W/(m K)
+using thermal_transmittance = detail::si_quantity<detail::mass_time_temperature<1, -3, -1>>;  ///< U-value, W/(m^2 K)
+using thermal_resistance = detail::si_quantity<detail::mass_time_temperature<-1, 3, 1>>;  ///< m^2 K/W
+using heat_loss_coefficient = detail::si_quantity<detail::length_mass_time_temperature<2, 1, -3, -1>>;  ///< W/K
 
 // Properties of the water.
 using dynamic_viscosity = boost::units::quantity<boost::units::si::dynamic_viscosity>;  ///< Pa s
 using kinematic_viscosity = boost::units::quantity<boost::units::si::kinematic_viscosity>;  ///< m^2/s
 using electrical_conductivity = boost::units::quantity<boost::units::si::conductivity>;  ///< S/m
-using specific_volume = detail::si_quantity<3, -1, 0, 0>;  ///< m^3/kg
-using amount_concentration = detail::si_amount_quantity<-3, 0>;  ///< mol/m^3
-using amount_content = detail::si_amount_quantity<0, -1>;  ///< mol per kg of water
+using specific_volume = detail::si_quantity<detail::length_mass<3, -1>>;  ///< m^3/kg
+using amount_concentration = detail::si_quantity<detail::amount_length<-3>>;  ///< mol/m^3
+using amount_content = detail::si_quantity<detail::amount_mass<-1>>;  ///< mol per kg of water
 
 /// A temperature is a point on a scale, not an amount; a step of temperature is `temperature_difference`.
 using temperature = boost::units::quantity<boost::units::absolute<boost::units::si::temperature>>;
+
+// What the arithmetic must give: a flow for a while is a volume, a flux on an area is a mass flow, and so on.
+static_assert(std::is_same_v<decltype(flow_rate{} * duration{}), volume>);
+static_assert(std::is_same_v<decltype(volume{} / duration{}), flow_rate>);
+static_assert(std::is_same_v<decltype(velocity{} * area{}), flow_rate>);
+static_assert(std::is_same_v<decltype(flow_rate{} * mass_density{}), mass_flow>);
+static_assert(std::is_same_v<decltype(mass_flux{} * area{}), mass_flow>);
+static_assert(std::is_same_v<decltype(mass_flow{} * duration{}), mass>);
+static_assert(std::is_same_v<decltype(mass_per_area{} * area{}), mass>);
+static_assert(std::is_same_v<decltype(mass{} * specific_energy{}), energy>);
+static_assert(std::is_same_v<decltype(mass{} * specific_heat_capacity{}), heat_capacity>);
+static_assert(std::is_same_v<decltype(heat_capacity{} * temperature_difference{}), energy>);
+static_assert(std::is_same_v<decltype(heat_flux{} * area{}), power>);
+static_assert(std::is_same_v<decltype(thermal_transmittance{} * temperature_difference{}), heat_flux>);
+static_assert(std::is_same_v<decltype(thermal_transmittance{} * area{}), heat_loss_coefficient>);
+static_assert(std::is_same_v<decltype(thermal_conductivity{} / length{}), thermal_transmittance>);
+static_assert(std::is_same_v<decltype(length{} / thermal_conductivity{}), thermal_resistance>);
+static_assert(std::is_same_v<decltype(dynamic_viscosity{} / mass_density{}), kinematic_viscosity>);
+static_assert(std::is_same_v<decltype(force{} / length{}), line_load>);
+static_assert(std::is_same_v<decltype(force{} / area{}), pressure>);
+static_assert(std::is_same_v<decltype(volume{} / mass{}), specific_volume>);
+static_assert(std::is_same_v<decltype(amount_content{} * mass_density{}), amount_concentration>);
+static_assert(std::is_same_v<decltype(area{} * area{}), second_moment_of_area>);
+static_assert(std::is_same_v<decltype(duration{} * rate{}), boost::units::quantity<boost::units::si::dimensionless>>);
 
 }  // namespace tankwright

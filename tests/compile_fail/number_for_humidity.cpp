@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: BSL-1.0
+// mistake: a bare 60 where a relative humidity is expected
+// says: conver|private
+#include <tankwright/core.hpp>
+namespace tw = tankwright;
+
+void attempt() {
+#ifdef MISTAKE
+  const tw::relative_humidity damp{60.0}; (void)damp;
+#else
+  const tw::relative_humidity damp = tw::relative_humidity::from_percent(60.0); (void)damp;
+#endif
+}

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: BSL-1.0
+// mistake: the number of per cent where a fraction is expected
+// says: given another quantity, unit or type
+// page: 10
+#include <tankwright/core.hpp>
+namespace tw = tankwright;
+struct batch_of_salt {
+  tw::required<tw::volume> volume;
+  tw::required<tw::practical_salinity> target;
+  tw::required<tw::proportion> mix_yield;
+};
+void weigh(const batch_of_salt&) {}
+void attempt() {
+#ifdef MISTAKE
+  weigh({.volume = tw::litres(2150), .target = tw::practical_salinity{35.0}, .mix_yield = 87});
+#else
+  weigh({.volume = tw::litres(2150), .target = tw::practical_salinity{35.0}, .mix_yield = tw::percent(87)});
+#endif
+}
