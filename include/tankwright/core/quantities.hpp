@@ -108,6 +108,9 @@ using stress = pressure;
 
 // Heat.
 using temperature_difference = boost::units::quantity<boost::units::si::temperature>;  ///< K
+/// Relative change per kelvin, 1/K.
+using temperature_coefficient =
+    detail::si_quantity<detail::bu::derived_dimension<detail::bu::temperature_base_dimension, -1>::type>;
 using energy = boost::units::quantity<boost::units::si::energy>;
 using power = boost::units::quantity<boost::units::si::power>;
 using specific_energy = detail::si_quantity<detail::length_time<2, -2>>;  ///< J/kg; latent heat, enthalpy

@@ -22,6 +22,11 @@ namespace tankwright {
 [[nodiscard]] constexpr double in_celsius(temperature point) noexcept { return point.value() - 273.15; }
 [[nodiscard]] constexpr double in_fahrenheit(temperature point) noexcept { return point.value() * 1.8 - 459.67; }
 
+// Temperatures as printed in tables older than 1990 (IPTS-68): t68 = 1.00024 t90 (Saunders 1990), good to 0.5 mK over
+// -2 to 40 degC.
+[[nodiscard]] constexpr temperature ipts68_celsius(double number) noexcept { return celsius(number / 1.00024); }
+[[nodiscard]] constexpr double in_ipts68_celsius(temperature point) noexcept { return in_celsius(point) * 1.00024; }
+
 // Differences. A kelvin and a degree Celsius are the same step.
 [[nodiscard]] constexpr temperature_difference kelvin_steps(double number) noexcept {
   return temperature_difference::from_value(number);

@@ -96,9 +96,12 @@
   ROW(pressure, megapascals,  "MPa", 1e6)                                       \
   ROW(pressure, gigapascals,  "GPa", 1e9)                                       \
   ROW(pressure, bars,         "bar", 1e5)                                       \
+  ROW(pressure, decibars,     "dbar", 1e4)                                      \
   ROW(pressure, atmospheres,  "atm", 101325.0)                                  \
   ROW(pressure, psi,          "psi", 4.4482216152605 / 0.00064516)              \
   ROW(pressure, psf,          "psf", 4.4482216152605 / 0.09290304)              \
+  ROW(temperature_coefficient, per_kelvin,         "1/K", 1.0)                  \
+  ROW(temperature_coefficient, percent_per_kelvin, "%/K", 1e-2)                 \
   ROW(specific_energy, joules_per_kilogram,     "J/kg",  1.0)                   \
   ROW(specific_energy, kilojoules_per_kilogram, "kJ/kg", 1e3)                   \
   ROW(specific_heat_capacity, joules_per_kilogram_kelvin, "J/(kg K)", 1.0)      \
