@@ -1,0 +1,17 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: BSL-1.0
+# Installs what a fresh Debian or Ubuntu machine lacks, builds the tests and runs them all.
+# TANKWRIGHT_BUILD_DIR chooses the build folder (default: build, in the checkout).
+set -euo pipefail
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+build=${TANKWRIGHT_BUILD_DIR:-$root/build}
+source "$root/tests/packages.sh"
+
+need g++ cmake ninja-build libboost-dev doctest-dev libtomlplusplus-dev nlohmann-json3-dev \
+  python3 python3-numpy python3-gsw python3-iapws pkg-config
+need_node
+
+cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DTANKWRIGHT_WARNINGS_AS_ERRORS=ON \
+  -DTANKWRIGHT_BUILD_BENCHMARKS=OFF -DTANKWRIGHT_BUILD_DOCS=OFF >/dev/null
+cmake --build "$build"
+ctest --test-dir "$build" --output-on-failure -j "$(nproc)"
