@@ -4,4 +4,6 @@
 #pragma once
 
 #include <tankwright/water/density.hpp>
+#include <tankwright/water/liquid.hpp>
 #include <tankwright/water/salinity.hpp>
+#include <tankwright/water/viscosity.hpp>
