@@ -40,8 +40,8 @@ namespace detail {
 
 namespace bu = boost::units;
 
-/// The SI quantity of a dimension. The dimensions below name only what is in them: Boost.Units takes one with an exponent
-/// of zero for a different dimension.
+/// The SI quantity of a dimension. The dimensions below name only what is in them: Boost.Units takes one with an
+/// exponent of zero for a different dimension.
 template <class Dimension>
 using si_quantity = bu::quantity<bu::unit<Dimension, bu::si::system>>;
 
