@@ -80,6 +80,8 @@ using area = boost::units::quantity<boost::units::si::area>;
 using volume = boost::units::quantity<boost::units::si::volume>;
 using second_moment_of_area =
     detail::si_quantity<detail::bu::derived_dimension<detail::bu::length_base_dimension, 4>::type>;  ///< m^4
+using specific_surface =
+    detail::si_quantity<detail::bu::derived_dimension<detail::bu::length_base_dimension, -1>::type>;  ///< m^2 per m^3
 using angle = boost::units::quantity<boost::units::si::plane_angle>;
 using duration = boost::units::quantity<boost::units::si::time>;
 using rate = boost::units::quantity<boost::units::si::frequency>;  ///< 1/s; air changes, decay rates

@@ -29,6 +29,7 @@
   ROW(volume, us_gallons,        "US gal",  3.785411784e-3)                     \
   ROW(volume, imperial_gallons,  "imp gal", 4.54609e-3)                         \
   ROW(second_moment_of_area, metres_to_the_fourth, "m4", 1.0)                   \
+  ROW(specific_surface, square_metres_per_cubic_metre, "m2/m3", 1.0)            \
   ROW(angle, radians, "rad", 1.0)                                               \
   ROW(angle, degrees, "deg", 0.017453292519943295)                              \
   ROW(duration, seconds, "s",   1.0)                                            \
