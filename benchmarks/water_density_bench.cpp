@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <limits>
+#include <stdexcept>
 #include <vector>
 
 #include <tankwright/water/density.hpp>
@@ -23,14 +25,26 @@ struct samples {
   }
 };
 
-// The same arithmetic on raw doubles: what the quantities must not cost more than.
+// The same arithmetic and the same checks on raw doubles: what the quantities must not cost more than.
+double raw_density(double s, double t) {
+  if (!(s >= 0.0 && s <= std::numeric_limits<double>::max())) throw std::invalid_argument{"salinity"};
+  if (!(s <= 42.0)) throw std::out_of_range{"salinity"};
+  if (!(t > -273.15 && t <= std::numeric_limits<double>::max())) throw std::invalid_argument{"temperature"};
+  if (!(t >= -6.0 - 1e-9 && t <= 80.0 + 1e-9)) throw std::out_of_range{"temperature"};
+  if (t < 0.0) throw std::out_of_range{"ice"};
+  return tw::water::detail::density_teos10(35.16504 / 35.0 * s, t);
+}
+
 void raw_double(benchmark::State& state) {
   const samples in;
+  std::vector<double> s, t;
+  for (std::size_t i = 0; i < size; ++i) {
+    s.push_back(in.s[i].value());
+    t.push_back(in.t[i].value());
+  }
   for (auto _ : state) {
     double sum = 0.0;
-    for (std::size_t i = 0; i < size; ++i) {
-      sum += tw::water::detail::density_teos10(35.16504 / 35.0 * in.s[i].value(), in.t[i].value() - 273.15);
-    }
+    for (std::size_t i = 0; i < size; ++i) sum += raw_density(s[i], t[i] - 273.15);
     benchmark::DoNotOptimize(sum);
   }
   tw::bench::per_value(state, size);

@@ -4,6 +4,9 @@
 #pragma once
 
 #include <tankwright/water/density.hpp>
+#include <tankwright/water/density_at_depth.hpp>
+#include <tankwright/water/density_eos80.hpp>
+#include <tankwright/water/freezing.hpp>
 #include <tankwright/water/liquid.hpp>
 #include <tankwright/water/salinity.hpp>
 #include <tankwright/water/viscosity.hpp>

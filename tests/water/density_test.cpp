@@ -41,9 +41,9 @@ TEST_CASE("density: rounding, batch and order over the whole range") {
     }
   }
   std::vector<mass_density> batch(s.size());
-  tww::density(s, t, batch);
+  tww::density(s, t, batch, extrapolate);  // supercooled water too
   for (std::size_t i = 0; i < s.size(); ++i) {
-    const mass_density scalar = tww::density(s[i], t[i]);
+    const mass_density scalar = tww::density(s[i], t[i], extrapolate);
     TW_CHECK(batch_is_scalar, batch[i], scalar, relative(4e-16));
     const long double sa = 35.16504L / 35.0L * static_cast<long double>(s[i].value());
     const long double oracle = tww::detail::density_teos10<long double>(sa, static_cast<long double>(in_celsius(t[i])));
@@ -61,7 +61,13 @@ TEST_CASE("density: edges of the ranges") {
   check_edges(tww::absolute_salinity_limits, [](double s, range_policy policy) {
     return tww::density(absolute_salinity::from_grams_per_kilogram(s), celsius(25.0), policy);
   });
+  // A brine of 120 g/kg is liquid at -6 degC, water of salinity 35 is not.
   check_edges(tww::gibbs_temperature_limits, [](double t, range_policy policy) {
+    return tww::density(absolute_salinity::from_grams_per_kilogram(120.0), celsius(t), policy);
+  });
+  limits above_ice = tww::gibbs_temperature_limits;
+  above_ice.published.low = in_celsius(tww::freezing_point(practical_salinity{35.0}));
+  check_edges(above_ice, [](double t, range_policy policy) {
     return tww::density(practical_salinity{35.0}, celsius(t), policy);
   });
 }
@@ -76,4 +82,8 @@ TEST_CASE("density: a bad element of a batch throws before anything is written")
   CHECK(result[1] > result[0]);
   std::vector<mass_density> short_result(1);
   CHECK_THROWS_AS(tww::density(s, t, short_result), invalid_input);
+
+  const std::vector<practical_salinity> cold(2, practical_salinity{35.0});
+  CHECK_NOTHROW(tww::density(cold, std::vector{celsius(20.0), celsius(-1.5)}, result));
+  CHECK_THROWS_AS(tww::density(cold, std::vector{celsius(20.0), celsius(-2.0)}, result), out_of_range);
 }

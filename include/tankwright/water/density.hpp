@@ -13,6 +13,7 @@
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/water/detail/teos10.hpp>
+#include <tankwright/water/freezing.hpp>
 #include <tankwright/water/salinity.hpp>
 
 namespace tankwright::water {
@@ -21,7 +22,7 @@ inline constexpr citation feistel_2008{
     "Feistel R.", 2008, "A Gibbs function for seawater thermodynamics for -6 to 80 degC and salinity up to 120 g/kg",
     "Deep-Sea Research I 55:1639-1671; first pressure derivative at p = 0"};
 
-/// Temperatures of the Gibbs function.
+/// Temperatures of the Gibbs function. Of these, water below its freezing point is refused too.
 inline constexpr limits gibbs_temperature_limits{
     "temperature", "degC", above_absolute_zero_celsius, celsius_range(-6.0, 80.0), "Feistel 2008"};
 
@@ -42,7 +43,7 @@ template <class T>
 ///   rho = 1 / (dg/dp at p = 0),   g the Gibbs function of seawater
 ///
 /// @param s      absolute salinity S_A [g/kg], 0 to 120
-/// @param t      temperature [ITS-90], -6 to 80 degC
+/// @param t      temperature [ITS-90], from freezing to 80 degC
 /// @param policy `extrapolate` to go past these ranges
 /// @return       density [kg/m^3]
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
@@ -54,6 +55,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::water::density";
   detail::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
   detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  detail::check_liquid(here, s.grams_per_kilogram() / detail::u_ps<double>, in_celsius(t), policy);
   return mass_density::from_value(detail::density_teos10(s.grams_per_kilogram(), in_celsius(t)));
 }
 
@@ -62,7 +64,7 @@ template <class T>
 ///   rho(S_A, t) with S_A = u_PS S_P
 ///
 /// @param s      practical salinity, 0 to 42
-/// @param t      temperature [ITS-90], -6 to 80 degC
+/// @param t      temperature [ITS-90], from freezing to 80 degC
 /// @param policy `extrapolate` to go past these ranges
 /// @return       density [kg/m^3]
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
@@ -73,6 +75,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::water::density";
   detail::check(here, practical_salinity_limits, s.value(), policy);
   detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  detail::check_liquid(here, s.value(), in_celsius(t), policy);
   return mass_density::from_value(detail::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t)));
 }
 
@@ -81,7 +84,7 @@ template <class T>
 ///   rho(S_A, t) with S_A = u_PS S_P
 ///
 /// @param s      practical salinities, 0 to 42
-/// @param t      temperatures [ITS-90], -6 to 80 degC; as many as `s`
+/// @param t      temperatures [ITS-90], from freezing to 80 degC; as many as `s`
 /// @param result densities [kg/m^3]; as many as `s`. May not overlap the inputs. Untouched when the call throws.
 /// @param policy `extrapolate` to go past these ranges
 /// @throws       invalid_input, out_of_range (for the first bad element)
@@ -94,7 +97,9 @@ inline void density(std::span<const practical_salinity> s, std::span<const tempe
   detail::check_same_size(here, size, t.size());
   detail::check_same_size(here, size, result.size());
   detail::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
-  detail::check_all(here, gibbs_temperature_limits, size, [&](std::size_t i) { return in_celsius(t[i]); }, policy);
+  detail::check_all_liquid(
+      here, gibbs_temperature_limits, size, [&](std::size_t i) { return s[i].value(); },
+      [&](std::size_t i) { return in_celsius(t[i]); }, policy);
 
   constexpr double x2_per_practical = detail::teos10_sfac<double> * detail::u_ps<double>;
   detail::block x{}, x2{}, y{};

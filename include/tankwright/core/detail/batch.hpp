@@ -73,20 +73,25 @@ inline void check_same_size(std::string_view function, std::size_t first, std::s
   return policy == range_policy::extrapolate ? possible : narrow(possible, limit.published);
 }
 
-/// Hold every element against a range; `read(i)` gives the number. The common case is one branch-free pass, counted in
-/// 64-bit integers because those are as wide as the numbers compared.
+/// Whether every `read(i)` lies in a closed interval: one branch-free pass, counted in 64-bit integers because they are
+/// as wide as the numbers compared. NaN lies in none.
 template <class Read>
-void check_all(std::string_view function, const limits& limit, std::size_t size, Read read,
-               range_policy policy = range_policy::published) {
-  const interval range = closed_interval(limit, policy);
-  const double low = range.low;
-  const double high = range.high;
+[[nodiscard]] bool all_within(interval closed, std::size_t size, Read read) noexcept {
+  const double low = closed.low;
+  const double high = closed.high;
   std::int64_t good = 0;
   for (std::size_t i = 0; i < size; ++i) {
     const double x = read(i);
     good += std::int64_t{x >= low} & std::int64_t{x <= high};
   }
-  if (good == static_cast<std::int64_t>(size)) [[likely]] return;
+  return good == static_cast<std::int64_t>(size);
+}
+
+/// Hold every element against a range; `read(i)` gives the number.
+template <class Read>
+void check_all(std::string_view function, const limits& limit, std::size_t size, Read read,
+               range_policy policy = range_policy::published) {
+  if (all_within(closed_interval(limit, policy), size, read)) [[likely]] return;
   for (std::size_t i = 0; i < size; ++i) check(function, limit, read(i), policy);
 }
 
