@@ -29,13 +29,13 @@ class required {
 
   template <class Missing = Q>
   required() : value_{detail::never<Q>()} {
-    static_assert(!std::same_as<Missing, Q>, "tankwright: a required field was left out; Missing names its type");
+    static_assert(sizeof(Missing) == 0, "tankwright: a required field was left out; Missing names its type");
   }
 
   template <class Given>
     requires(!std::convertible_to<Given, Q> && !std::same_as<std::remove_cvref_t<Given>, required>)
   required(Given&&) : value_{detail::never<Q>()} {
-    static_assert(std::convertible_to<Given, Q>, "tankwright: a field was given another quantity, unit or type");
+    static_assert(sizeof(std::remove_cvref_t<Given>) == 0, "tankwright: a field was given another quantity, unit or type");
   }
 
   [[nodiscard]] constexpr const Q& get() const noexcept { return value_; }
