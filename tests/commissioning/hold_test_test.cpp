@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/commissioning/hold_test.hpp>
-
 #include <array>
-#include <random>
-#include <vector>
-
 #include <boost/math/distributions/students_t.hpp>
+#include <random>
+#include <tankwright/commissioning/hold_test.hpp>
+#include <vector>
 
 #include "support/check.hpp"
 
@@ -21,7 +19,9 @@ evidence about(std::string_view function, kind rests_on, std::string_view source
 
 /// A tank of 2 m2 and 1500 L whose level falls by `fall` [mm/d], read every `every` hours, with normal scatter [mm].
 twc::hold_test simulated(double fall, double days_long, double every, double scatter, std::mt19937_64& random) {
-  twc::hold_test test{.surface = square_metres(2.0), .capacity = litres(1500.0), .depth = metres(0.75),
+  twc::hold_test test{.surface = square_metres(2.0),
+                      .capacity = litres(1500.0),
+                      .depth = metres(0.75),
                       .resolution = millimetres(0.0001)};
   std::normal_distribution<double> noise{0.0, scatter};
   for (double h = 0.0; h <= days_long * 24.0 + 1e-9; h += every) {
@@ -33,12 +33,12 @@ twc::hold_test simulated(double fall, double days_long, double every, double sca
 }  // namespace
 
 TEST_CASE("line fit: NIST StRD Norris, certified values") {
-  const std::vector<double> x{0.2,   337.4, 118.2, 884.6, 10.1,  226.5, 666.3, 996.3, 448.6, 777.0, 558.2, 0.4,
-                              0.6,   775.5, 666.9, 338.0, 447.5, 11.6,  556.0, 228.1, 995.8, 887.6, 120.2, 0.3,
-                              0.3,   556.8, 339.1, 887.2, 999.0, 779.0, 11.1,  118.3, 229.2, 669.1, 448.9, 0.5};
-  const std::vector<double> y{0.1,   338.8, 118.1, 888.0, 9.2,   228.1, 668.5, 998.5, 449.1, 778.9, 559.2, 0.3,
-                              0.1,   778.1, 668.8, 339.3, 448.9, 10.8,  557.7, 228.3, 998.0, 888.8, 119.6, 0.3,
-                              0.6,   557.6, 339.3, 888.0, 998.5, 778.9, 10.2,  117.6, 228.9, 668.4, 449.2, 0.2};
+  const std::vector<double> x{0.2, 337.4, 118.2, 884.6, 10.1,  226.5, 666.3, 996.3, 448.6, 777.0, 558.2, 0.4,
+                              0.6, 775.5, 666.9, 338.0, 447.5, 11.6,  556.0, 228.1, 995.8, 887.6, 120.2, 0.3,
+                              0.3, 556.8, 339.1, 887.2, 999.0, 779.0, 11.1,  118.3, 229.2, 669.1, 448.9, 0.5};
+  const std::vector<double> y{0.1, 338.8, 118.1, 888.0, 9.2,   228.1, 668.5, 998.5, 449.1, 778.9, 559.2, 0.3,
+                              0.1, 778.1, 668.8, 339.3, 448.9, 10.8,  557.7, 228.3, 998.0, 888.8, 119.6, 0.3,
+                              0.6, 557.6, 339.3, 888.0, 998.5, 778.9, 10.2,  117.6, 228.9, 668.4, 449.2, 0.2};
   const auto fit = twc::detail::fit_line<double>(x, y);
   const auto norris = about("read_hold_test", kind::published, "NIST StRD Norris, certified values");
   TW_CHECK(norris, fit.intercept, -0.262323073774029, relative(1e-9));
@@ -71,17 +71,19 @@ TEST_CASE("Student's t against Boost.Math and the printed table") {
 
 TEST_CASE("hold test: a straight fall is found exactly, and evaporation and the pan are taken out") {
   const auto exact = about("read_hold_test", kind::identity, "a straight line with known slope");
-  twc::hold_test test{.surface = square_metres(2.0), .capacity = litres(1500.0), .depth = metres(0.75),
-                      .resolution = millimetres(0.1)};
+  twc::hold_test test{
+      .surface = square_metres(2.0), .capacity = litres(1500.0), .depth = metres(0.75), .resolution = millimetres(0.1)};
   for (int i = 0; i <= 18; ++i) {
     test.readings.push_back({.at = hours(4.0 * i), .level = millimetres(750.0 - 3.0 * 4.0 * i / 24.0)});
   }
-  test.evaporation = estimate<velocity>{millimetres_per_day(1.5), millimetres_per_day(2.0), millimetres_per_day(2.5), ""};
+  test.evaporation =
+      estimate<velocity>{millimetres_per_day(1.5), millimetres_per_day(2.0), millimetres_per_day(2.5), ""};
   auto result = twc::read_hold_test(test);
   TW_CHECK(exact, result.fall.central, millimetres_per_day(3.0), relative(1e-12));
   TW_CHECK(exact, result.leak_fall.central, millimetres_per_day(1.0), relative(1e-10));
   TW_CHECK(exact, result.leak.central, litres_per_day(2.0), relative(1e-10));
-  // u^2 = (0.1 mm / sqrt(12))^2 / Sxx + (1 mm/d)^2 / 12 with Sxx of 19 even readings over 3 days = 9 * 19 * 20 / (12 * 18).
+  // u^2 = (0.1 mm / sqrt(12))^2 / Sxx + (1 mm/d)^2 / 12 with Sxx of 19 even readings over 3 days = 9 * 19 * 20 / (12 *
+  // 18).
   const double sxx = 9.0 * 19.0 * 20.0 / (12.0 * 18.0);
   const double u = std::sqrt(0.01 / 12.0 / sxx + 1.0 / 12.0);
   const boost::math::students_t distribution{17.0};
@@ -100,9 +102,12 @@ TEST_CASE("hold test: a straight fall is found exactly, and evaporation and the 
 }
 
 TEST_CASE("hold test: warming water is not mistaken for a tight tank") {
-  // 0.75 m of fresh water warming from 18 to 24 degC swells by 0.75 (rho18/rho24 - 1): the level hides that much of a fall.
+  // 0.75 m of fresh water warming from 18 to 24 degC swells by 0.75 (rho18/rho24 - 1): the level hides that much of a
+  // fall.
   const auto swelling = about("read_hold_test", kind::identity, "constant mass of warming water");
-  twc::hold_test test{.surface = square_metres(2.0), .capacity = litres(1500.0), .depth = metres(0.75),
+  twc::hold_test test{.surface = square_metres(2.0),
+                      .capacity = litres(1500.0),
+                      .depth = metres(0.75),
                       .resolution = millimetres(0.01)};
   const double rho18 = in_kilograms_per_cubic_metre(water::density(practical_salinity{0.0}, celsius(18.0)));
   for (int i = 0; i <= 12; ++i) {
@@ -151,8 +156,10 @@ TEST_CASE("hold test: verdicts") {
   CHECK(twc::read_hold_test(test).says != twc::verdict::does_not_hold);
   CHECK(twc::read_hold_test(simulated(0.2, 4.0, 2.0, 0.02, random)).says == twc::verdict::thin_margin);
   CHECK(twc::read_hold_test(simulated(1.0, 4.0, 2.0, 0.02, random)).says == twc::verdict::does_not_hold);
-  CHECK(twc::read_hold_test(simulated(0.2, 1.0, 2.0, 0.02, random)).says == twc::verdict::not_enough_known);  // too short
-  CHECK(twc::read_hold_test(simulated(0.3, 4.0, 12.0, 2.0, random)).says == twc::verdict::not_enough_known);  // too rough
+  CHECK(twc::read_hold_test(simulated(0.2, 1.0, 2.0, 0.02, random)).says ==
+        twc::verdict::not_enough_known);  // too short
+  CHECK(twc::read_hold_test(simulated(0.3, 4.0, 12.0, 2.0, random)).says ==
+        twc::verdict::not_enough_known);  // too rough
   CHECK_FALSE(twc::read_hold_test(test).before_acting.text.empty());
   test.criterion = twc::bs_5337;
   TW_CHECK(about("read_hold_test", kind::published, "BS 5337: 10 mm in 7 days"), twc::read_hold_test(test).allowed,
@@ -174,13 +181,24 @@ TEST_CASE("hold test: bad input says what is wrong") {
   };
   refuses([](auto& t) { t.readings.erase(t.readings.begin() + 2, t.readings.end()); }, "too few");
   refuses([](auto& t) { t.readings[2].at = t.readings[0].at; }, "not later");
-  refuses([](auto& t) { for (auto& r : t.readings) r.level = metres(0.7); }, "stuck");
-  refuses([](auto& t) { for (auto& r : t.readings) r.level = metres(2.0) - r.level.get(); }, "rises");
+  refuses(
+      [](auto& t) {
+        for (auto& r : t.readings) r.level = metres(0.7);
+      },
+      "stuck");
+  refuses(
+      [](auto& t) {
+        for (auto& r : t.readings) r.level = metres(2.0) - r.level.get();
+      },
+      "rises");
   refuses([](auto& t) { t.readings[3].pan = metres(0.1); }, "for all or for none");
   refuses([](auto& t) { t.readings[3].level = metres(std::nan("")); }, "level = nan");
   refuses([](auto& t) { t.surface = square_metres(0.0); }, "surface = 0 m2");
   refuses([](auto& t) { t.resolution = metres(-0.001); }, "resolution = -0.001 m");
   refuses([](auto& t) { t.confidence = percent(100.0); }, "confidence = 1");
-  refuses([](auto& t) { t.evaporation = estimate<velocity>{millimetres_per_day(2), millimetres_per_day(1), millimetres_per_day(3), ""}; },
-          "between its own low and high");
+  refuses(
+      [](auto& t) {
+        t.evaporation = estimate<velocity>{millimetres_per_day(2), millimetres_per_day(1), millimetres_per_day(3), ""};
+      },
+      "between its own low and high");
 }

@@ -10,11 +10,11 @@ namespace tankwright::commissioning {
 /// A hold test that is still to be done, read evenly from its first to its last hour.
 struct hold_plan {
   required<area> surface;
-  required<length> resolution;            ///< smallest step the gauge shows
-  length scatter{};                       ///< of a reading beyond its rounding: ripples, parallax; standard deviation
+  required<length> resolution;  ///< smallest step the gauge shows
+  length scatter{};             ///< of a reading beyond its rounding: ripples, parallax; standard deviation
   double readings_per_day = 4.0;
-  bool pan = false;                       ///< an evaporation pan is read each time, so evaporation drops out
-  estimate<velocity> evaporation{};       ///< to be deducted where there is no pan
+  bool pan = false;                        ///< an evaporation pan is read each time, so evaporation drops out
+  estimate<velocity> evaporation{};        ///< to be deducted where there is no pan
   proportion confidence = fraction(0.95);  ///< that a tight tank is not called leaking
   proportion power = fraction(0.95);       ///< that the leak is found
 };
@@ -48,7 +48,8 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
   const double n = readings_in(days, plan.readings_per_day);
   const double seconds = days * 86400.0;
   const double sxx = seconds * seconds * n * (n + 1.0) / (12.0 * (n - 1.0));  // evenly spaced
-  const double evaporation_error = plan.pan ? 0.0 : (plan.evaporation.high - plan.evaporation.low).value() / std::sqrt(12.0);
+  const double evaporation_error =
+      plan.pan ? 0.0 : (plan.evaporation.high - plan.evaporation.low).value() / std::sqrt(12.0);
   const double error = std::hypot(sigma / std::sqrt(sxx), evaporation_error);
   const double freedom = n - 2.0;
   return plan.surface->value() * error *
@@ -138,7 +139,7 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
 /// A hole and the water above it.
 struct hole {
   required<length> diameter;
-  required<length> depth;          ///< of the water above it
+  required<length> depth;               ///< of the water above it
   double discharge_coefficient = 0.62;  ///< sharp edge
 };
 
@@ -164,7 +165,7 @@ struct hole {
 /// One stage of a fill that is held at several depths.
 struct hold_stage {
   length depth;
-  flow_rate leak;                     ///< that the same hole would give at this depth
+  flow_rate leak;                       ///< that the same hole would give at this depth
   std::optional<duration> days_needed;  ///< to see it; nothing when it cannot be seen
 };
 
@@ -190,8 +191,8 @@ struct hold_stage {
       detail::fail<invalid_input>(here, "depth of stage", static_cast<double>(i + 1), "",
                                   "is not above the stage before it");
     }
-    const flow_rate leak = flow_rate::from_value(leak_at_full.value() *
-                                                 std::sqrt(depths[i].value() / depths.back().value()));
+    const flow_rate leak =
+        flow_rate::from_value(leak_at_full.value() * std::sqrt(depths[i].value() / depths.back().value()));
     stages.push_back({depths[i], leak, days_to_see(plan, leak)});
   }
   return stages;

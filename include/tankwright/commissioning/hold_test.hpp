@@ -7,13 +7,12 @@
 #include <cmath>
 #include <optional>
 #include <span>
-#include <vector>
-
 #include <tankwright/commissioning/detail/line_fit.hpp>
 #include <tankwright/commissioning/detail/student_t.hpp>
 #include <tankwright/commissioning/verdict.hpp>
 #include <tankwright/core.hpp>
 #include <tankwright/water/density.hpp>
+#include <vector>
 
 namespace tankwright::commissioning {
 
@@ -28,20 +27,30 @@ struct hold_criterion {
 
 /// 0.05 % of the capacity a day over 72 hours, after a day of standing.
 inline constexpr hold_criterion awwa_d110{
-    .name = "AWWA D110, 0.05 % a day", .share_per_day = fraction(0.0005), .least_duration = hours(72.0),
+    .name = "AWWA D110, 0.05 % a day",
+    .share_per_day = fraction(0.0005),
+    .least_duration = hours(72.0),
     .source = {"ANSI/AWWA", 2004, "D110: wire- and strand-wound circular prestressed concrete water tanks",
                "leakage test"}};
 /// 0.1 % of the capacity a day over five days.
 inline constexpr hold_criterion awwa_1978{
-    .name = "AWWA and ACI 350 report, 0.1 % a day", .share_per_day = fraction(0.001), .least_duration = days(5.0),
-    .source = {"AWWA", 1978, "Tightness of concrete water tanks, as adopted by the ACI 350 report", "acceptance limit"}};
+    .name = "AWWA and ACI 350 report, 0.1 % a day",
+    .share_per_day = fraction(0.001),
+    .least_duration = days(5.0),
+    .source = {"AWWA", 1978, "Tightness of concrete water tanks, as adopted by the ACI 350 report",
+               "acceptance limit"}};
 /// 10 mm in seven days, evaporation deducted.
 inline constexpr hold_criterion bs_5337{
-    .name = "BS 5337, 10 mm in 7 days", .total_fall = millimetres(10.0), .least_duration = days(7.0),
-    .source = {"BSI", 1976, "BS 5337: structural use of concrete for retaining aqueous liquids", "water-tightness test"}};
+    .name = "BS 5337, 10 mm in 7 days",
+    .total_fall = millimetres(10.0),
+    .least_duration = days(7.0),
+    .source = {"BSI", 1976, "BS 5337: structural use of concrete for retaining aqueous liquids",
+               "water-tightness test"}};
 /// No more than 0.025 % of the capacity a day.
 inline constexpr hold_criterion aci_350_025{
-    .name = "ACI 350.1 class 025, 0.025 % a day", .share_per_day = fraction(0.00025), .least_duration = hours(72.0),
+    .name = "ACI 350.1 class 025, 0.025 % a day",
+    .share_per_day = fraction(0.00025),
+    .least_duration = hours(72.0),
     .source = {"ACI", 2010, "ACI 350.1: tightness testing of environmental engineering concrete structures",
                "class HST-025", standing::from_memory}};
 
@@ -55,10 +64,10 @@ struct level_reading {
 
 /// A hold test as it was done.
 struct hold_test {
-  required<area> surface;          ///< plan area of the water
-  required<volume> capacity;       ///< of water in the tank
-  required<length> depth;          ///< of the water, for its swelling with temperature
-  required<length> resolution;     ///< smallest step the gauge shows
+  required<area> surface;       ///< plan area of the water
+  required<volume> capacity;    ///< of water in the tank
+  required<length> depth;       ///< of the water, for its swelling with temperature
+  required<length> resolution;  ///< smallest step the gauge shows
   std::vector<level_reading> readings{};
   std::optional<estimate<velocity>> evaporation{};  ///< fall by evaporation, where there is no pan
   practical_salinity salinity{0.0};                 ///< of the water in the tank; fresh for most first fills
@@ -82,7 +91,8 @@ struct hold_result {
 };
 
 inline constexpr caution hold_test_caution{
-    "A passed hold test says that the tank was tight on those days, empty of load and at that level. Watch the level and "
+    "A passed hold test says that the tank was tight on those days, empty of load and at that level. Watch the level "
+    "and "
     "the floor through every later stage of filling; a seam or panel that fails can flood a house and hurt people."};
 
 namespace detail {
@@ -132,12 +142,14 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
 ///   leak = A (b - E),  u^2 = se_b^2 + u_E^2,  limits leak -+ t(confidence, n - 2) A u;
 ///   the scatter of a reading is taken as at least resolution/sqrt(12)
 ///
-/// @param test surface A > 0, capacity > 0, depth > 0, resolution > 0, three or more readings in order of time; evaporation
+/// @param test surface A > 0, capacity > 0, depth > 0, resolution > 0, three or more readings in order of time;
+/// evaporation
 ///             E >= 0 (none and no pan: taken as zero, so that the leak is an upper bound), confidence 0.5 to 1
 /// @return     fall, evaporation and leak with their bands, the verdict against the criterion, a caution
 /// @throws     invalid_input (names the reading), out_of_range (temperature)
 /// @accuracy   exact for a straight line with normal scatter; the band of the evaporation is taken as rectangular
-/// @source     ordinary least squares; one-sided t test as in US EPA tank tightness protocols; GUM (JCGM 100:2008) 4.3.7
+/// @source     ordinary least squares; one-sided t test as in US EPA tank tightness protocols; GUM (JCGM
+/// 100:2008) 4.3.7
 [[nodiscard]] inline hold_result read_hold_test(const hold_test& test) {
   constexpr std::string_view here = "tankwright::commissioning::read_hold_test";
   const double surface = test.surface->value();

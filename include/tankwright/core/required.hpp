@@ -24,8 +24,9 @@ class required {
   constexpr required(Q value) : value_{std::move(value)} {}
 
   template <std::convertible_to<Q> Other>
-    requires(!std::same_as<std::remove_cvref_t<Other>, Q> && !std::same_as<std::remove_cvref_t<Other>, required>)
-  constexpr required(Other&& value) : value_{static_cast<Q>(std::forward<Other>(value))} {}
+  requires(!std::same_as<std::remove_cvref_t<Other>, Q> &&
+           !std::same_as<std::remove_cvref_t<Other>, required>) constexpr required(Other&& value)
+      : value_{static_cast<Q>(std::forward<Other>(value))} {}
 
   template <class Missing = Q>
   required() : value_{detail::never<Q>()} {
@@ -33,9 +34,10 @@ class required {
   }
 
   template <class Given>
-    requires(!std::convertible_to<Given, Q> && !std::same_as<std::remove_cvref_t<Given>, required>)
-  required(Given&&) : value_{detail::never<Q>()} {
-    static_assert(sizeof(std::remove_cvref_t<Given>) == 0, "tankwright: a field was given another quantity, unit or type");
+  requires(!std::convertible_to<Given, Q> && !std::same_as<std::remove_cvref_t<Given>, required>) required(Given&&)
+      : value_{detail::never<Q>()} {
+    static_assert(sizeof(std::remove_cvref_t<Given>) == 0,
+                  "tankwright: a field was given another quantity, unit or type");
   }
 
   [[nodiscard]] constexpr const Q& get() const noexcept { return value_; }

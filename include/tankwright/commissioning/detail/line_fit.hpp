@@ -44,8 +44,13 @@ template <class T>
     squares += residual * residual;
   }
   const T scatter = std::sqrt(squares / (n - T(2)));
-  return {mean_y - slope * mean_x, slope, scatter * std::sqrt(T(1) / n + mean_x * mean_x / sxx),
-          scatter / std::sqrt(sxx), scatter, mean_x, sxx};
+  return {mean_y - slope * mean_x,
+          slope,
+          scatter * std::sqrt(T(1) / n + mean_x * mean_x / sxx),
+          scatter / std::sqrt(sxx),
+          scatter,
+          mean_x,
+          sxx};
 }
 
 }  // namespace tankwright::commissioning::detail

@@ -2,26 +2,26 @@
 /// @file
 /// Student's t distribution: its probabilities and quantiles, by the incomplete beta function.
 ///
-/// Boost.Math has both and would add the compile time of the whole umbrella again; these forty lines are held against it
-/// in the tests.
+/// Boost.Math has both and would add the compile time of the whole umbrella again; these forty lines are held against
+/// it in the tests.
 #pragma once
 
 #include <cmath>
-
 #include <tankwright/core/detail/root.hpp>
 
 namespace tankwright::commissioning::detail {
 
 using namespace tankwright::detail;
 
-/// Regularised incomplete beta function I_x(a, b) by its continued fraction (modified Lentz), 0 <= x <= 1. The caller gives
-/// y = 1 - x too, which may be known to more digits than the difference.
+/// Regularised incomplete beta function I_x(a, b) by its continued fraction (modified Lentz), 0 <= x <= 1. The caller
+/// gives y = 1 - x too, which may be known to more digits than the difference.
 template <class T>
 [[nodiscard]] T incomplete_beta(T a, T b, T x, T y) {
   if (x <= T(0)) return T(0);
   if (x >= T(1)) return T(1);
   if (x > (a + T(1)) / (a + b + T(2))) return T(1) - incomplete_beta(b, a, y, x);  // where the fraction converges
-  const T front = std::exp(std::lgamma(a + b) - std::lgamma(a) - std::lgamma(b) + a * std::log(x) + b * std::log(y)) / a;
+  const T front =
+      std::exp(std::lgamma(a + b) - std::lgamma(a) - std::lgamma(b) + a * std::log(x) + b * std::log(y)) / a;
   constexpr T tiny = T(1e-300L);
   T c = T(1);
   T d = T(1) - (a + b) * x / (a + T(1));
