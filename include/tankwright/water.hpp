@@ -9,4 +9,5 @@
 #include <tankwright/water/freezing.hpp>
 #include <tankwright/water/liquid.hpp>
 #include <tankwright/water/salinity.hpp>
+#include <tankwright/water/vapour.hpp>
 #include <tankwright/water/viscosity.hpp>
