@@ -50,7 +50,8 @@ TEST_CASE("saturation: rounding, slopes, inverse and batch over the whole range"
     TW_CHECK(round_trip, in_kelvins(twr::saturation_temperature(p, extrapolate)), in_kelvins(t[i]), tolerance{.absolute = 1e-11});
 
     const auto ln = [&](long double at) {
-      return in_celsius(t[i]) < 0.01 ? twr::detail::ln_saturation_over_ice(at) : twr::detail::ln_saturation_over_water(at);
+      return in_celsius(t[i]) < 0.01 ? twr::detail::ln_saturation_over_ice(at)
+                                     : tankwright::water::detail::ln_saturation_hyland_wexler(at);
     };
     const long double h = 1e-3L;
     const double slope = static_cast<double>((ln(k + h).value - ln(k - h).value) / (2 * h));

@@ -15,14 +15,11 @@
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/validity.hpp>
+#include <tankwright/water/detail/hyland_wexler.hpp>
 
 namespace tankwright::room {
 
-inline constexpr citation hyland_wexler_1983{
-    "Hyland R.W., Wexler A.", 1983,
-    "Formulations for the thermodynamic properties of the saturated phases of H2O from 173.15 K to 473.15 K",
-    "ASHRAE Transactions 89(2A):500-519; as ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6",
-    standing::secondary};
+using water::hyland_wexler_1983;
 
 /// Temperatures of the saturation formulas.
 inline constexpr limits saturation_temperature_limits{
@@ -38,13 +35,7 @@ using namespace tankwright::detail;
 template <class T>
 inline constexpr T triple_point = T(273.16L);
 
-/// ln(p/Pa) and its first two derivatives [1/K, 1/K^2].
-template <class T>
-struct ln_pressure {
-  T value;
-  T slope;
-  T curvature;
-};
+using water::detail::ln_pressure;
 
 /// Over ice, T in K (eq. 5).
 template <class T>
@@ -58,21 +49,9 @@ template <class T>
           per_t * per_t * (T(2) * c1 * per_t - c7) + T(2) * c4 + t * (T(6) * c5 + t * T(12) * c6)};
 }
 
-/// Over liquid water, T in K (eq. 6).
-template <class T>
-[[nodiscard]] inline ln_pressure<T> ln_saturation_over_water(T t) noexcept {
-  using std::log;
-  constexpr T c8 = T(-5.8002206e3L), c9 = T(1.3914993L), c10 = T(-4.8640239e-2L), c11 = T(4.1764768e-5L),
-              c12 = T(-1.4452093e-8L), c13 = T(6.5459673L);
-  const T per_t = T(1) / t;
-  return {c8 * per_t + c9 + t * (c10 + t * (c11 + t * c12)) + c13 * log(t),
-          per_t * (c13 - c8 * per_t) + c10 + t * (T(2) * c11 + t * T(3) * c12),
-          per_t * per_t * (T(2) * c8 * per_t - c13) + T(2) * c11 + t * T(6) * c12};
-}
-
 template <class T>
 [[nodiscard]] inline ln_pressure<T> ln_saturation(T t) noexcept {
-  return t < triple_point<T> ? ln_saturation_over_ice(t) : ln_saturation_over_water(t);
+  return t < triple_point<T> ? ln_saturation_over_ice(t) : water::detail::ln_saturation_hyland_wexler(t);
 }
 
 /// Saturation pressure [Pa], T in K.
@@ -82,7 +61,7 @@ template <class T>
   return exp(ln_saturation(t).value);
 }
 
-/// A guess of the temperature [K] from ln(p/Pa): 1000/T as a cubic in ln(p / p_triple), good to 0.05 K within the range.
+/// A guess of the temperature [K] from ln(p/Pa): 1000/T as a cubic in ln(p / p_triple), good to 0.05 K in the range.
 template <class T>
 [[nodiscard]] constexpr T saturation_temperature_guess(T ln_p) noexcept {
   const T x = ln_p - T(6.4161717L);
@@ -90,15 +69,15 @@ template <class T>
                              : T(3.660766L) + x * (T(-0.1843743L) + x * (T(-1.146487e-3L) + x * T(-6.503103e-5L))));
 }
 
-/// Temperature [K] at which ln(p/Pa) is that of saturation: Halley's steps on ln p, of which two from the guess reach the
-/// last digits.
+/// Temperature [K] at which ln(p/Pa) is that of saturation: Halley's steps on ln p, of which two from the guess reach
+/// the last digits.
 template <class T>
 [[nodiscard]] T saturation_temperature(std::string_view function, T ln_p) {
   using std::fabs;
-  const bool ice = ln_p < ln_saturation_over_water(triple_point<T>).value;
+  const bool ice = ln_p < water::detail::ln_saturation_hyland_wexler(triple_point<T>).value;
   T t = saturation_temperature_guess(ln_p);
   for (int i = 0; i < 20 && t > T(0); ++i) {
-    const auto at = ice ? ln_saturation_over_ice(t) : ln_saturation_over_water(t);
+    const auto at = ice ? ln_saturation_over_ice(t) : water::detail::ln_saturation_hyland_wexler(t);
     const T miss = ln_p - at.value;
     const T step = T(2) * miss * at.slope / (T(2) * at.slope * at.slope + miss * at.curvature);
     t += step;

@@ -12,15 +12,12 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/water/density.hpp>
+#include <tankwright/water/detail/hyland_wexler.hpp>
 #include <tankwright/water/detail/teos10_energy.hpp>
 #include <tankwright/water/salinity.hpp>
 
 namespace tankwright::water {
 
-inline constexpr citation hyland_wexler_1983{
-    "Hyland R.W., Wexler A.", 1983,
-    "Formulations for the thermodynamic properties of the saturated phases of H2O from 173.15 K to 473.15 K",
-    "ASHRAE Transactions 89(2A):500-519; as in ASHRAE Handbook Fundamentals 2017, ch. 1, eq. 6", standing::secondary};
 inline constexpr citation iapws_r7_97{
     "International Association for the Properties of Water and Steam", 2012,
     "Revised Release on the IAPWS Industrial Formulation 1997", "IAPWS R7-97(2012), eq. 30", standing::secondary};
@@ -72,10 +69,7 @@ inline constexpr T gas_constant_of_water = T(8.314472L) / T(0.018015268L);
 template <class T>
 [[nodiscard]] inline T saturation_hyland_wexler(T kelvin) noexcept {
   using std::exp;
-  using std::log;
-  return exp(T(-5.8002206e3L) / kelvin + T(1.3914993L)
-      + kelvin * (T(-4.8640239e-2L) + kelvin * (T(4.1764768e-5L) + kelvin * T(-1.4452093e-8L)))
-      + T(6.5459673L) * log(kelvin));
+  return exp(ln_saturation_hyland_wexler(kelvin).value);
 }
 
 /// Saturation pressure [Pa], IAPWS R7-97 region 4, eq. 30; temperature in K.
