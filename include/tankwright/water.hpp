@@ -3,11 +3,14 @@
 /// What the water is and how it is made.
 #pragma once
 
+#include <tankwright/water/ammonia.hpp>
+#include <tankwright/water/ammonium_pka.hpp>
 #include <tankwright/water/density.hpp>
 #include <tankwright/water/density_at_depth.hpp>
 #include <tankwright/water/density_eos80.hpp>
 #include <tankwright/water/freezing.hpp>
 #include <tankwright/water/liquid.hpp>
+#include <tankwright/water/ph.hpp>
 #include <tankwright/water/salinity.hpp>
 #include <tankwright/water/vapour.hpp>
 #include <tankwright/water/viscosity.hpp>
