@@ -5,6 +5,8 @@
 
 #include <tankwright/water/ammonia.hpp>
 #include <tankwright/water/ammonium_pka.hpp>
+#include <tankwright/water/conductivity.hpp>
+#include <tankwright/water/conductivity_meter.hpp>
 #include <tankwright/water/density.hpp>
 #include <tankwright/water/density_at_depth.hpp>
 #include <tankwright/water/density_eos80.hpp>
