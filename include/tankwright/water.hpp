@@ -12,6 +12,7 @@
 #include <tankwright/water/density_eos80.hpp>
 #include <tankwright/water/freezing.hpp>
 #include <tankwright/water/liquid.hpp>
+#include <tankwright/water/oxygen.hpp>
 #include <tankwright/water/ph.hpp>
 #include <tankwright/water/salinity.hpp>
 #include <tankwright/water/vapour.hpp>
