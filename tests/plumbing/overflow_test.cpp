@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/plumbing/overflow.hpp>
+
 #include <vector>
 
 #include "support/edges.hpp"

@@ -6,10 +6,11 @@
 /// flagged `extrapolated` and its band is wider; it does not throw. Above the published range it does.
 #pragma once
 
+#include <variant>
+
 #include <tankwright/core/detail/root.hpp>
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/plumbing/weirs.hpp>
-#include <variant>
 
 namespace tankwright::plumbing {
 

@@ -7,16 +7,17 @@
 #pragma once
 
 #include <cmath>
+
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
+#include <tankwright/plumbing/detail/labelled.hpp>
 
 namespace tankwright::plumbing {
 
-// ---- the edges
-// -------------------------------------------------------------------------------------------------------
+// ---- the edges ------------------------------------------------------------------------------------------------------
 
 /// A level edge over the whole width of the water in front of it: a baffle, an overflow wall.
 struct full_width_edge {
@@ -52,8 +53,7 @@ struct standpipe {
   bool strainer = false;  ///< a strainer or grate over the top halves it
 };
 
-// ---- sources and ranges
-// ----------------------------------------------------------------------------------------------
+// ---- sources and ranges ---------------------------------------------------------------------------------------------
 
 inline constexpr citation rehbock_1929{
     "Rehbock T.", 1929, "Wassermessung mit scharfkantigen Ueberfallwehren",
@@ -112,11 +112,9 @@ inline constexpr limits gap_height_limits{"gap_height", "m", positive};
 inline constexpr limits toothed_crest_limits{"crest_height", "m", positive};
 inline constexpr limits standpipe_bore_limits{"bore", "m", positive};
 
-// ---- kernels
-// ---------------------------------------------------------------------------------------------------------
+// ---- kernels --------------------------------------------------------------------------------------------------------
 
 namespace detail {
-using namespace tankwright::detail;
 
 template <class T>
 inline constexpr T sqrt_2g = T(4.428690551393267079595209790049142L);  // g = 9.80665 m/s^2
@@ -235,8 +233,7 @@ template <class T>
 
 }  // namespace detail
 
-// ---- rectangular edges
-// -----------------------------------------------------------------------------------------------
+// ---- rectangular edges ----------------------------------------------------------------------------------------------
 
 /// Flow over a sharp, level edge across the whole width (Rehbock).
 ///
@@ -415,8 +412,7 @@ struct bazin_weir_input {
                                                             edge.crest_height->value()));
 }
 
-// ---- V-notch, standpipe, submergence
-// ---------------------------------------------------------------------------------
+// ---- V-notch, standpipe, submergence --------------------------------------------------------------------------------
 
 /// A V-notch with a discharge coefficient of the caller's own.
 struct v_notch_weir_input {

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// How large is the water surface at each height? The plan area of a vessel against height, and the volume below.
+#pragma once
+
+#include <cmath>
+#include <initializer_list>
+#include <limits>
+#include <string_view>
+#include <vector>
+
+#include <tankwright/core/quantities.hpp>
+#include <tankwright/core/required.hpp>
+#include <tankwright/core/units.hpp>
+#include <tankwright/plumbing/detail/labelled.hpp>
+
+namespace tankwright::plumbing {
+
+/// The free plan area at one height above the floor.
+struct plan_slice {
+  required<length> height;
+  required<area> plan;
+};
+
+inline constexpr limits plan_limits{"plan area", "m2", positive};
+
+/// Plan area against height. An area alone stands for vertical walls. Slices start at the floor; between two the area
+/// runs straight, two at one height are a step, and above the last the walls are vertical.
+class plan_profile {
+ public:
+  plan_profile(area vertical_walls) : base_{0.0, vertical_walls.value(), 0.0, 0.0} {}
+  plan_profile(std::initializer_list<plan_slice> slices) : plan_profile(std::vector<plan_slice>(slices)) {}
+  plan_profile(const std::vector<plan_slice>& slices) {
+    if (slices.empty()) return;  // refused by `check`
+    base_ = {slices.front().height->value(), slices.front().plan->value(), 0.0, 0.0};
+    for (std::size_t i = 1; i < slices.size(); ++i) {
+      piece& below = above_.empty() ? base_ : above_.back();
+      const double z = slices[i].height->value(), a = slices[i].plan->value();
+      const double rise = z - below.z;
+      below.slope = rise > 0.0 ? (a - below.a) / rise : 0.0;
+      ordered_ = ordered_ && rise >= 0.0;
+      above_.push_back({z, a, 0.0, below.volume + 0.5 * (below.a + a) * rise});
+    }
+  }
+
+  /// Free area at a height, above a step where there is one.
+  [[nodiscard]] area at(length height) const noexcept {
+    const piece& p = piece_at(height.value());
+    return area::from_value(p.a + p.slope * (height.value() - p.z));
+  }
+  /// Volume between the floor and a height.
+  [[nodiscard]] volume below(length height) const noexcept { return volume::from_value(below(height.value())); }
+  /// Height that a volume reaches.
+  [[nodiscard]] length filled_by(volume water) const noexcept { return length::from_value(filled_by(water.value())); }
+  [[nodiscard]] bool vertical() const noexcept { return above_.empty(); }
+
+  /// The same on raw SI numbers.
+  [[nodiscard]] double below(double z) const noexcept {
+    const piece& p = piece_at(z);
+    const double up = z - p.z;
+    return p.volume + (p.a + 0.5 * p.slope * up) * up;
+  }
+  [[nodiscard]] double filled_by(double v) const noexcept {
+    const piece* p = &base_;
+    for (const piece& next : above_) {
+      if (next.volume <= v) p = &next;
+    }
+    const double more = v - p->volume;
+    if (p->slope == 0.0) return p->z + more / p->a;
+    return p->z + 2.0 * more / (p->a + std::sqrt(p->a * p->a + 2.0 * p->slope * more));
+  }
+  [[nodiscard]] double at(double z) const noexcept { return at(length::from_value(z)).value(); }
+  [[nodiscard]] double smallest() const noexcept {
+    double least = base_.a;
+    for (const piece& p : above_) least = p.a < least ? p.a : least;
+    return least;
+  }
+
+  /// The profile less a constant area, such as that of gear which stands in the vessel.
+  [[nodiscard]] plan_profile less(double gear) const {
+    plan_profile result = *this;
+    result.base_.a -= gear;
+    for (piece& p : result.above_) {
+      p.a -= gear;
+      p.volume -= gear * p.z;
+    }
+    return result;
+  }
+
+  /// For every straight piece: f(z from, z to, area at `from`, slope); the last ends at `top`.
+  template <class F>
+  void for_each_piece(double top, F f) const {
+    const piece* p = &base_;
+    for (const piece& next : above_) {
+      f(p->z, next.z, p->a, p->slope);
+      p = &next;
+    }
+    f(p->z, top, p->a, p->slope);
+  }
+
+  /// Refuse a profile that describes no vessel; the message begins with `label`.
+  void check(std::string_view function, std::string_view label) const {
+    if (std::isnan(base_.z)) detail::refuse_element(function, label, "has a plan profile without slices");
+    if (base_.z != 0.0) detail::refuse_element(function, label, "has a plan profile that does not start at the floor");
+    if (!ordered_) detail::refuse_element(function, label, "has a plan profile whose heights do not rise");
+    detail::check_element(function, label, plan_limits, base_.a);
+    for (const piece& p : above_) detail::check_element(function, label, plan_limits, p.a);
+  }
+
+ private:
+  struct piece {
+    double z;       // from here up
+    double a;       // area at z
+    double slope;   // dA/dz
+    double volume;  // below z
+  };
+
+  [[nodiscard]] const piece& piece_at(double z) const noexcept {
+    const piece* p = &base_;
+    for (const piece& next : above_) {
+      if (next.z <= z) p = &next;
+    }
+    return *p;
+  }
+
+  piece base_{std::numeric_limits<double>::quiet_NaN(), 0.0, 0.0, 0.0};
+  std::vector<piece> above_;
+  bool ordered_ = true;
+};
+
+}  // namespace tankwright::plumbing
