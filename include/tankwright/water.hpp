@@ -11,9 +11,12 @@
 #include <tankwright/water/density_at_depth.hpp>
 #include <tankwright/water/density_eos80.hpp>
 #include <tankwright/water/freezing.hpp>
+#include <tankwright/water/heat.hpp>
 #include <tankwright/water/liquid.hpp>
 #include <tankwright/water/oxygen.hpp>
 #include <tankwright/water/ph.hpp>
 #include <tankwright/water/salinity.hpp>
+#include <tankwright/water/surface_tension.hpp>
+#include <tankwright/water/thermal_conductivity.hpp>
 #include <tankwright/water/vapour.hpp>
 #include <tankwright/water/viscosity.hpp>
