@@ -90,6 +90,8 @@ using rate = boost::units::quantity<boost::units::si::frequency>;  ///< 1/s; air
 using velocity = boost::units::quantity<boost::units::si::velocity>;
 using acceleration = boost::units::quantity<boost::units::si::acceleration>;
 using flow_rate = detail::si_quantity<detail::length_time<3, -1>>;  ///< volume per time, m^3/s
+using hydraulic_resistance =
+    detail::si_quantity<detail::length_time<-2, 1>>;  ///< head per flow, s/m^2; slope of a head loss
 using mass_flow = detail::si_quantity<detail::mass_time<1, -1>>;  ///< kg/s
 using mass_flux = detail::si_quantity<detail::length_mass_time<-2, 1, -1>>;  ///< kg/(m^2 s); evaporation, areal removal
 
