@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What moves the water: friction, fittings, sizes, pumps, circuits, weirs, drains, sumps, emptying.
+/// What moves the water: pipes, fittings, pumps, circuits, overflows, drains, and the sump.
 #pragma once
 
 #include <tankwright/plumbing/emptying.hpp>
 #include <tankwright/plumbing/filling.hpp>
+#include <tankwright/plumbing/fittings.hpp>
+#include <tankwright/plumbing/friction.hpp>
+#include <tankwright/plumbing/friction_cross_checks.hpp>
 #include <tankwright/plumbing/overflow.hpp>
+#include <tankwright/plumbing/pipe_run.hpp>
+#include <tankwright/plumbing/pipe_sizes.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
 #include <tankwright/plumbing/weirs.hpp>

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// What is a run of pipe? Its bore (never its nominal size), its length, its roughness, and what is fitted to it.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <tankwright/core/citation.hpp>
+#include <tankwright/core/estimate.hpp>
+#include <tankwright/core/quantities.hpp>
+#include <tankwright/core/required.hpp>
+#include <tankwright/core/thin_types.hpp>
+#include <tankwright/core/units.hpp>
+#include <tankwright/core/validity.hpp>
+#include <tankwright/plumbing/detail/labelled.hpp>
+
+namespace tankwright::plumbing {
+
+/// Inside diameter of a pipe: what the water sees. A nominal size names a pipe and is no diameter at all
+/// (pipe_sizes.hpp), so the two do not convert.
+class pipe_bore {
+ public:
+  constexpr explicit pipe_bore(length diameter) noexcept : diameter_{diameter} {}
+  [[nodiscard]] constexpr length diameter() const noexcept { return diameter_; }
+
+  friend constexpr auto operator<=>(pipe_bore a, pipe_bore b) noexcept {
+    return a.diameter_.value() <=> b.diameter_.value();
+  }
+  friend constexpr bool operator==(pipe_bore a, pipe_bore b) noexcept { return a.diameter_ == b.diameter_; }
+
+ private:
+  length diameter_;
+};
+
+/// Loss coefficient K of h = K V^2/2g. It belongs to the velocity in one bore; see `on_bore` in fittings.hpp.
+class loss_coefficient : public detail::scalar<loss_coefficient> {
+  using scalar::scalar;
+};
+
+/// What a valve passes, by its maker's number: Kv in m^3/h at 1 bar, Cv in US gallons per minute at 1 psi. Zero is shut.
+class flow_coefficient {
+ public:
+  [[nodiscard]] static constexpr flow_coefficient from_kv(double value) noexcept { return flow_coefficient{value}; }
+  [[nodiscard]] static constexpr flow_coefficient from_cv(double value) noexcept {
+    return flow_coefficient{value * kv_per_cv};
+  }
+  [[nodiscard]] constexpr double kv() const noexcept { return kv_; }
+  [[nodiscard]] constexpr double cv() const noexcept { return kv_ / kv_per_cv; }
+  constexpr auto operator<=>(const flow_coefficient&) const noexcept = default;
+
+ private:
+  constexpr explicit flow_coefficient(double kv) noexcept : kv_{kv} {}
+  /// 0.003785411784 m^3 x 60/h over sqrt(6894.757293168 Pa / 100 000 Pa), both exact by definition.
+  static constexpr double kv_per_cv = 0.8649776554423018;
+  double kv_;
+};
+
+/// A loss coefficient that the caller knows: an estimate without a band.
+[[nodiscard]] constexpr estimate<loss_coefficient> known_loss(double k) noexcept {
+  return {loss_coefficient{k}, loss_coefficient{k}, loss_coefficient{k}, "as given"};
+}
+
+/// Inner wall of drawn plastic pipe (PVC, PE), 1.5 um: from memory; at the Reynolds numbers of a display it is as good as
+/// smooth. A wall grown over with tubeworms and algae is another matter: give what you see.
+inline constexpr length smooth_plastic = length::from_value(1.5e-6);
+
+/// One length of pipe of one bore, with what is fitted to it.
+struct pipe_run {
+  std::string label{};  ///< "return A"; errors name it
+  std::string from{};   ///< in a circuit: the source, pump outlet or junction where it begins
+  std::string to{};     ///< in a circuit: the junction or outlet where it ends
+  required<pipe_bore> bore;
+  tankwright::length length{};                       ///< of straight pipe, along its axis
+  tankwright::length roughness = smooth_plastic;     ///< of the wall
+  estimate<loss_coefficient> fittings = known_loss(0.0);  ///< sum of all K, on the velocity in this bore (fittings.hpp)
+  std::optional<flow_coefficient> valve{};           ///< a valve by its Kv, as it now stands; none is wide open
+};
+
+inline constexpr limits bore_limits{"bore", "m", positive};
+inline constexpr limits run_length_limits{"length", "m", not_negative};
+inline constexpr limits roughness_limits{"roughness", "m", not_negative};
+inline constexpr limits run_loss_limits{"sum of the loss coefficients", "", not_negative};
+inline constexpr limits valve_limits{"Kv of the valve", "m3/h at 1 bar", not_negative};
+inline constexpr limits relative_roughness_limits{
+    "relative roughness", "", zero_to_below_one, {0.0, 0.05}, "Moody 1944"};
+
+/// Which end of the bands of the loss coefficients a calculation takes.
+enum class losses { least, central, most };
+
+namespace detail {
+
+/// Loss coefficient of a valve from its Kv, on the velocity in a bore d [m]: K = 2 (dp/rho) A^2 / Kv^2 with dp = 1 bar,
+/// rho = 1000 kg/m^3 and Kv in m^3/s.
+template <class T>
+[[nodiscard]] constexpr T loss_from_kv(T kv, T d) noexcept {
+  constexpr T pi = T(3.141592653589793238462643383279502884L);
+  const T area = pi / T(4) * d * d;
+  const T volume_per_second = kv / T(3600);
+  return T(200) * area * area / (volume_per_second * volume_per_second);
+}
+
+/// The numbers of a run that a loss is made of. A shut valve is `closed` and leaves k as without it.
+template <class T>
+struct run_numbers {
+  T d;
+  T l;
+  T e;  // absolute roughness, m
+  T k;  // fittings and valve
+  bool closed;
+};
+
+[[nodiscard]] inline double pick(const estimate<loss_coefficient>& k, losses which) noexcept {
+  return (which == losses::least ? k.low : which == losses::most ? k.high : k.central).value();
+}
+
+/// Check a run and take its numbers out. Published limits hold for its relative roughness.
+[[nodiscard]] inline run_numbers<double> numbers_of(std::string_view function, const pipe_run& run,
+                                                    losses which = losses::central,
+                                                    range_policy policy = range_policy::published) {
+  const double d = run.bore->diameter().value();
+  const double l = run.length.value();
+  const double e = run.roughness.value();
+  double k = pick(run.fittings, which);
+  check_element(function, run.label, bore_limits, d);
+  check_element(function, run.label, run_length_limits, l);
+  check_element(function, run.label, roughness_limits, e);
+  check_element(function, run.label, relative_roughness_limits, e / d, policy);
+  check_element(function, run.label, run_loss_limits, k);
+  bool closed = false;
+  if (run.valve) {
+    check_element(function, run.label, valve_limits, run.valve->kv());
+    closed = run.valve->kv() == 0.0;
+    if (!closed) k += loss_from_kv(run.valve->kv(), d);
+  }
+  return {d, l, e, k, closed};
+}
+
+}  // namespace detail
+}  // namespace tankwright::plumbing

@@ -1,0 +1,241 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <tankwright/plumbing/fittings.hpp>
+
+#include <string>
+
+#include "support/edges.hpp"
+#include "support/reference.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace twp = tankwright::plumbing;
+
+namespace {
+
+evidence about(const char* function, kind rests_on, const char* source) {
+  return {std::string{"tankwright::plumbing::"} + function, rests_on, source};
+}
+twp::pipe_bore inch_bore(double d) { return twp::pipe_bore{inches(d)}; }
+twp::pipe_bore metre_bore(double d) { return twp::pipe_bore{metres(d)}; }
+bool ordered(const estimate<twp::loss_coefficient>& k) { return k.low < k.central && k.central < k.high; }
+
+const twp::fitting all_fittings[] = {
+    twp::fitting::elbow_90,        twp::fitting::elbow_45,           twp::fitting::return_bend,
+    twp::fitting::tee_through_run, twp::fitting::tee_through_branch, twp::fitting::mitre_90,
+    twp::fitting::mitre_45,        twp::fitting::union_or_coupling,  twp::fitting::gate_valve,
+    twp::fitting::ball_valve,      twp::fitting::butterfly_valve,    twp::fitting::plug_valve,
+    twp::fitting::swing_check,     twp::fitting::lift_check,         twp::fitting::foot_valve_hinged,
+    twp::fitting::foot_valve_poppet};
+
+}  // namespace
+
+TEST_CASE("fittings: reference table") {
+  const auto entrance = [](const reference_row& row) {
+    const bool projecting = row.has("projecting");
+    return twp::entrance_loss({.bore = metre_bore(0.1),
+                               .projecting = projecting,
+                               .lip_radius = metres(projecting ? 0.0 : 0.1 * row["radius_ratio"])})
+        .central.value();
+  };
+  const auto downstream_pressure = [](const reference_row& row) {  // K-exp: Bernoulli with the loss of the step
+    const double g = 9.80665;
+    const double v1 = row["Q"] / (3.14159265358979 / 4 * row["D1"] * row["D1"]);
+    const double v2 = row["Q"] / (3.14159265358979 / 4 * row["D2"] * row["D2"]);
+    const double k =
+        twp::section_change_loss({.from = metre_bore(row["D1"]), .to = metre_bore(row["D2"])}).central.value();
+    return row["p1"] + row["gamma"] * ((1.0 - k) * v1 * v1 - v2 * v2) / (2 * g);
+  };
+  const auto tee = [](const reference_row& row) {
+    const double y = row["Qbranch"] / (row["Qrun"] + row["Qbranch"]);
+    const auto k = twp::tee_losses(
+        {.direction = row.text("direction") == "joining" ? twp::tee_direction::joining : twp::tee_direction::dividing,
+         .angle = row["angle"] == 90.0 ? twp::tee_branch_angle::ninety : twp::tee_branch_angle::forty_five,
+         .run_bore = metre_bore(0.1),
+         .branch_bore = metre_bore(0.1),
+         .branch_share = fraction(y)});
+    return (row.text("give") == "run" ? k.run : k.branch).central.value();
+  };
+  const auto equivalent = [](const reference_row& row) {  // of K = n f_T in the pipe that has f_T
+    const auto f = twp::fully_turbulent_factor(inch_bore(row["d"]));
+    return in_feet(twp::equivalent_length(twp::loss_coefficient{row["L/D"] * f.value()}, inch_bore(row["d"]), f));
+  };
+  check_rows(
+      reference_rows("plumbing/fittings.csv"),
+      {{"tankwright::plumbing::fully_turbulent_factor",
+        [](const reference_row& row) { return twp::fully_turbulent_factor(inch_bore(row["d"])).value(); }},
+       {"tankwright::plumbing::entrance_loss", entrance},
+       {"tankwright::plumbing::section_change_loss", downstream_pressure},
+       {"tankwright::plumbing::tee_losses", tee},
+       {"tankwright::plumbing::loss_from_flow_coefficient",
+        [](const reference_row& row) {
+          return twp::loss_from_flow_coefficient(twp::flow_coefficient::from_kv(row["Kv"]), metre_bore(row["D"]))
+              .value();
+        }},
+       {"tankwright::plumbing::hooper_loss",
+        [](const reference_row& row) {
+          return twp::hooper_loss({row["K1"], row["Kinf"]}, twp::reynolds_number{row["Re"]}, inch_bore(row["D"]))
+              .central.value();
+        }},
+       {"tankwright::plumbing::darby_loss",
+        [](const reference_row& row) {
+          return twp::darby_loss({row["K1"], row["Ki"], row["Kd"]}, twp::reynolds_number{row["Re"]},
+                                 twp::nominal_inches(row["NPS"]))
+              .central.value();
+        }},
+       {"tankwright::plumbing::on_bore",
+        [](const reference_row& row) {
+          return twp::on_bore(twp::known_loss(row["K1"]), {.from = metre_bore(row["D1"]), .to = metre_bore(row["D2"])})
+              .central.value();
+        }},
+       {"tankwright::plumbing::equivalent_length", equivalent}});
+}
+
+TEST_CASE("fittings: Crane's n times f_T") {
+  // Lengths over bores of the 2018 IRC table: 90 degree elbow 30, tee through the branch 60; CalebBell/fluids, Crane's
+  // standard bends: 30, 16, 50.
+  const auto irc = about("fitting_loss", kind::published, "2018 IRC appendix A, table A.2.2: L/D of fittings");
+  const auto fluids = about("fitting_loss", kind::library, "CalebBell/fluids, bends by \"Crane standard\": n");
+  for (const double d : {0.622, 1.049, 1.610, 2.067, 3.068}) {
+    const double ft = twp::fully_turbulent_factor(inch_bore(d)).value();
+    const auto n = [&](twp::fitting kind) { return twp::fitting_loss(kind, inch_bore(d)).central.value() / ft; };
+    TW_CHECK(irc, n(twp::fitting::elbow_90), 30.0, relative(1e-14));
+    TW_CHECK(irc, n(twp::fitting::tee_through_branch), 60.0, relative(1e-14));
+    TW_CHECK(fluids, n(twp::fitting::elbow_90), 30.0, relative(1e-14));
+    TW_CHECK(fluids, n(twp::fitting::elbow_45), 16.0, relative(1e-14));
+    TW_CHECK(fluids, n(twp::fitting::return_bend), 50.0, relative(1e-14));
+  }
+  const auto bands = about("fitting_loss", kind::property, "the band holds the value");
+  for (const twp::fitting kind : all_fittings) {
+    TW_HOLDS(bands, ordered(twp::fitting_loss(kind, inch_bore(1.59))));
+    TW_HOLDS(bands, twp::fitting_loss(kind, inch_bore(1.59)).low.value() > 0.0);
+  }
+}
+
+TEST_CASE("fittings: a valve's Kv there and back, and its US twin") {
+  const auto definition = about("loss_from_flow_coefficient", kind::identity,
+                                "definition: Kv m3/h of water of 1000 kg/m3 lose 1 bar");
+  const auto back = about("flow_coefficient_from_loss", kind::identity, "inverse of loss_from_flow_coefficient");
+  for (const double kv : {0.5, 10.0, 500.0}) {
+    for (const double d : {0.02, 0.045, 0.154}) {
+      const auto k = twp::loss_from_flow_coefficient(twp::flow_coefficient::from_kv(kv), metre_bore(d));
+      const double v = twp::mean_velocity(cubic_metres_per_hour(kv), metre_bore(d)).value();
+      TW_CHECK(definition, kilopascals(0.5 * k.value() * v * v), bars(1.0), relative(1e-14));
+      TW_CHECK(back, twp::flow_coefficient_from_loss(k, metre_bore(d)).kv(), kv, relative(1e-14));
+    }
+  }
+  // 1 US gpm at 1 psi.
+  const double kv = 3.785411784e-3 * 60.0 / std::sqrt(6894.757293168361 / 1e5);
+  TW_CHECK(definition, twp::flow_coefficient::from_cv(1.0).kv(), kv, relative(1e-14));
+  TW_CHECK(definition, twp::flow_coefficient::from_cv(7.0).cv(), 7.0, relative(1e-15));
+}
+
+TEST_CASE("fittings: changes of bore") {
+  const auto step = about("section_change_loss", kind::identity, "Borda-Carnot, (1 - A1/A2)^2");
+  const auto limit = about("section_change_loss", kind::published,
+                           "Crane TP-410: sharp entrance 0.5 and exit 1, the limits of a step to and from a tank");
+  const auto continuous = about("section_change_loss", kind::property, "continuous and not falling in the angle");
+  for (const double b : {0.3, 0.6, 0.9, 1.0}) {
+    TW_CHECK(step, twp::section_change_loss({.from = metre_bore(b), .to = metre_bore(1.0)}).central.value(),
+             (1 - b * b) * (1 - b * b), within(1e-15));
+  }
+  const auto k = [](double from, double to, double angle) {
+    return twp::section_change_loss(
+               {.from = metre_bore(from), .to = metre_bore(to), .included_angle = degrees(angle)})
+        .central.value();
+  };
+  TW_CHECK(limit, k(1e-4, 1.0, 180.0), 1.0, within(1e-7));
+  TW_CHECK(limit, k(1.0, 1e-4, 180.0), 0.5, within(1e-7));
+  for (double angle = 1.0; angle < 179.9; angle += 0.05) {
+    for (const bool widening : {true, false}) {
+      const double here = widening ? k(0.03, 0.05, angle) : k(0.05, 0.03, angle);
+      const double next = widening ? k(0.03, 0.05, angle + 0.05) : k(0.05, 0.03, angle + 0.05);
+      TW_HOLDS(continuous, next >= here && next - here < 5e-4);
+    }
+  }
+  check_edges(twp::cone_angle_limits, [&](double angle, range_policy) { return k(0.03, 0.05, angle); });
+}
+
+TEST_CASE("fittings: tees are continuous in the flows, and meet Crane where Crane has one formula") {
+  const auto continuous = about("tee_losses", kind::property, "continuous in the share of the branch");
+  for (const auto direction : {twp::tee_direction::joining, twp::tee_direction::dividing}) {
+    for (const auto angle : {twp::tee_branch_angle::forty_five, twp::tee_branch_angle::ninety}) {
+      for (const double b : {0.5, 0.62, 0.75, 1.0}) {
+        const auto k = [&](double y) {
+          return twp::tee_losses({.direction = direction,
+                                  .angle = angle,
+                                  .run_bore = metre_bore(0.05),
+                                  .branch_bore = metre_bore(0.05 * b),
+                                  .branch_share = fraction(y)});
+        };
+        for (double y = 0.0; y < 0.9995; y += 0.0005) {
+          const double jump = std::fabs(k(y + 0.0005).branch.central.value() - k(y).branch.central.value());
+          TW_HOLDS(continuous, jump < 0.03);
+          TW_HOLDS(continuous, std::fabs(k(y + 0.0005).run.central.value() - k(y).run.central.value()) < 0.01);
+        }
+        CHECK(ordered(k(0.5).run));
+        CHECK(ordered(k(0.5).branch));
+      }
+    }
+  }
+  const auto share = [](double y, range_policy) {
+    return twp::tee_losses({.direction = twp::tee_direction::joining,
+                            .run_bore = metre_bore(0.05),
+                            .branch_bore = metre_bore(0.05),
+                            .branch_share = fraction(y)});
+  };
+  check_edges(twp::branch_share_limits, share);
+  CHECK_THROWS_AS((void)twp::tee_losses({.direction = twp::tee_direction::joining,
+                                         .run_bore = metre_bore(0.05),
+                                         .branch_bore = metre_bore(0.06),
+                                         .branch_share = fraction(0.5)}),
+                  invalid_input);
+}
+
+TEST_CASE("fittings: entrances fall with the radius of the lip") {
+  const auto falls = about("entrance_loss", kind::property, "falls with the radius, continuous");
+  const auto k = [](double r) {
+    return twp::entrance_loss({.bore = metre_bore(0.1), .lip_radius = metres(0.1 * r)}).central.value();
+  };
+  for (double r = 0.0; r < 0.2; r += 0.001) TW_HOLDS(falls, k(r + 0.001) <= k(r) && k(r) - k(r + 0.001) < 0.012);
+  TW_CHECK(about("entrance_loss", kind::library, "Crane TP-410 as coded in CalebBell/fluids: 0.04 for r/D >= 0.15"),
+           k(0.3), 0.04, within(1e-15));
+  check_edges(twp::lip_radius_limits, [](double r, range_policy) {
+    return twp::entrance_loss({.bore = metre_bore(0.1), .lip_radius = metres(r)});
+  });
+}
+
+TEST_CASE("fittings: a sum adds values and bands") {
+  const auto sum = about("total_loss", kind::identity, "sum");
+  const auto elbow = twp::fitting_loss(twp::fitting::elbow_90, inch_bore(1.59));
+  const auto total = twp::total_loss({{elbow, 4}, {twp::exit_loss}});
+  TW_CHECK(sum, total.central.value(), 4 * elbow.central.value() + 1.0, relative(1e-15));
+  TW_CHECK(sum, total.low.value(), 4 * elbow.low.value() + 1.0, relative(1e-15));
+  TW_CHECK(sum, total.high.value(), 4 * elbow.high.value() + 1.0, relative(1e-15));
+  CHECK_THROWS_AS((void)twp::total_loss({{elbow, -1}}), invalid_input);
+}
+
+TEST_CASE("fittings: the methods for low Reynolds numbers join Crane's at high ones, within their bands") {
+  const auto near = about("darby_loss", kind::property, "within its band and Crane's at Re 1e6");
+  for (const double size : {0.75, 1.0, 1.5, 2.0, 3.0}) {
+    const auto pipe = twp::pvc_pipe(twp::nominal_inches(size), twp::pvc_schedule::schedule_40);
+    const auto crane = twp::fitting_loss(twp::fitting::elbow_90, pipe.minimum_wall_bore);
+    const auto darby = twp::darby_loss(twp::darby_elbow_90, twp::reynolds_number{1e6}, twp::nominal_inches(size));
+    TW_HOLDS(near, darby.low < crane.high && crane.low < darby.high);
+    const auto slow = twp::darby_loss(twp::darby_elbow_90, twp::reynolds_number{500.0}, twp::nominal_inches(size));
+    TW_HOLDS(near, slow.central.value() > 2 * darby.central.value());
+  }
+}
+
+TEST_CASE("fittings: edges of the ranges") {
+  check_edges(twp::fitting_bore_limits,
+              [](double d, range_policy) { return twp::fully_turbulent_factor(metre_bore(d)); });
+  check_edges(twp::kv_limits, [](double kv, range_policy) {
+    return twp::loss_from_flow_coefficient(twp::flow_coefficient::from_kv(kv), metre_bore(0.05));
+  });
+  check_edges(twp::positive_loss_limits, [](double k, range_policy) {
+    return twp::flow_coefficient_from_loss(twp::loss_coefficient{k}, metre_bore(0.05));
+  });
+  check_edges(twp::darcy_limits, [](double f, range_policy) {
+    return twp::equivalent_length(twp::loss_coefficient{1.0}, metre_bore(0.05), twp::darcy_factor{f});
+  });
+}
