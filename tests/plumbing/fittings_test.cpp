@@ -79,7 +79,7 @@ TEST_CASE("fittings: reference table") {
        {"tankwright::plumbing::darby_loss",
         [](const reference_row& row) {
           return twp::darby_loss({row["K1"], row["Ki"], row["Kd"]}, twp::reynolds_number{row["Re"]},
-                                 twp::nominal_inches(row["NPS"]))
+                                 twp::nominal_size::from_inches(row["NPS"]))
               .central.value();
         }},
        {"tankwright::plumbing::on_bore",
@@ -217,11 +217,12 @@ TEST_CASE("fittings: a sum adds values and bands") {
 TEST_CASE("fittings: the methods for low Reynolds numbers join Crane's at high ones, within their bands") {
   const auto near = about("darby_loss", kind::property, "within its band and Crane's at Re 1e6");
   for (const double size : {0.75, 1.0, 1.5, 2.0, 3.0}) {
-    const auto pipe = twp::pvc_pipe(twp::nominal_inches(size), twp::pvc_schedule::schedule_40);
+    const auto pipe = twp::pvc_pipe(twp::nominal_size::from_inches(size), twp::pvc_schedule::schedule_40);
     const auto crane = twp::fitting_loss(twp::fitting::elbow_90, pipe.minimum_wall_bore);
-    const auto darby = twp::darby_loss(twp::darby_elbow_90, twp::reynolds_number{1e6}, twp::nominal_inches(size));
+    const auto nominal = twp::nominal_size::from_inches(size);
+    const auto darby = twp::darby_loss(twp::darby_elbow_90, twp::reynolds_number{1e6}, nominal);
     TW_HOLDS(near, darby.low < crane.high && crane.low < darby.high);
-    const auto slow = twp::darby_loss(twp::darby_elbow_90, twp::reynolds_number{500.0}, twp::nominal_inches(size));
+    const auto slow = twp::darby_loss(twp::darby_elbow_90, twp::reynolds_number{500.0}, nominal);
     TW_HOLDS(near, slow.central.value() > 2 * darby.central.value());
   }
 }

@@ -37,7 +37,7 @@ const evidence crane_v{"tankwright::plumbing::mean_velocity", kind::library,
                        "CalebBell/fluids, Crane TP-410 Ex 7.15: 100 US gpm in 3.068 in, 4.3399 ft/s"};
 const evidence definition{"tankwright::plumbing::reynolds", kind::identity, "V D/nu"};
 const evidence cengel_re{"tankwright::plumbing::reynolds", kind::published,
-                         "Cengel & Cimbala, Fluid Mechanics Fund. & Appl., Ex 8-3: Re 134 312 with V rounded to 3.06 m/s"};
+                         "Cengel & Cimbala, Fluid Mechanics Fund. & Appl., Ex 8-3: Re 134 312, V rounded to 3.06 m/s"};
 
 const std::vector<double> roughnesses{0.0,  1e-9, 1e-8, 1e-7, 1e-6, 3e-6, 1e-5, 3e-5, 1e-4,
                                       3e-4, 1e-3, 3e-3, 1e-2, 2e-2, 3e-2, 4e-2, 5e-2};

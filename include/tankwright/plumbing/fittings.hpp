@@ -215,8 +215,8 @@ template <class T>
 
 }  // namespace detail
 
-/// Friction factor of a fitting's size in fully turbulent flow, Crane's f_T. It is that of steel, whatever the fitting is
-/// made of.
+/// Friction factor of a fitting's size in fully turbulent flow, Crane's f_T. It is that of steel, whatever the fitting
+/// is made of.
 ///
 ///   f_T = 0.25 / log10(0.0018 in / (3.7 D))^2
 ///
@@ -282,12 +282,13 @@ template <class T>
 ///   b = smaller/larger bore, s = sin(angle/2);
 ///   widening:  min(1, 2.6 s) (1 - b^2)^2;   narrowing: min(0.8 s, 0.5 sqrt s) (1 - b^2)
 ///
-/// @param change  bores [m] > 0 in the direction of the flow; included angle of the cone, above 0 to 180 degrees (a step)
+/// @param change  bores [m] > 0 in the direction of the flow; included angle of the cone, above 0 to 180 degrees
+///                (a step)
 /// @return        K with its band
 /// @throws        invalid_input (names the argument, its value and the limits)
 /// @accuracy      the band: 20 %; a sudden widening is Borda and Carnot's, good to a few per cent
-/// @source        Crane TP-410 (2009) ch. 2, from memory; Crane changes formula at 45 degrees, here they meet at 45.2 and
-///                46.0
+/// @source        Crane TP-410 (2009) ch. 2, from memory; Crane changes formula at 45 degrees, here they meet at 45.2
+///                and 46.0
 [[nodiscard]] inline estimate<loss_coefficient> section_change_loss(const section_change& change) {
   constexpr std::string_view here = "tankwright::plumbing::section_change_loss";
   const double from = change.from->diameter().value();
@@ -345,11 +346,13 @@ template <class T>
 /// @throws          invalid_input (names the argument, its value and the limits)
 /// @accuracy        the band: 30 %
 /// @source          Hooper 1981
-[[nodiscard]] inline estimate<loss_coefficient> hooper_loss(const two_k& constants, reynolds_number re, pipe_bore bore) {
+[[nodiscard]] inline estimate<loss_coefficient> hooper_loss(const two_k& constants, reynolds_number re,
+                                                            pipe_bore bore) {
   constexpr std::string_view here = "tankwright::plumbing::hooper_loss";
   detail::check(here, reynolds_limits, re.value());
   const double d = detail::checked_fitting_bore(here, bore) / 0.0254;
-  return detail::with_band(constants.k1 / re.value() + constants.k_infinity * (1.0 + 1.0 / d), 0.3, detail::bend_reason);
+  return detail::with_band(constants.k1 / re.value() + constants.k_infinity * (1.0 + 1.0 / d), 0.3,
+                           detail::bend_reason);
 }
 
 /// Loss coefficient of a fitting at any Reynolds number by Darby's three constants: the choice below Re 1e4.

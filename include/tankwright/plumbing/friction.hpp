@@ -18,7 +18,8 @@ namespace tankwright::plumbing {
 
 inline constexpr citation colebrook_1939{
     "Colebrook C.F.", 1939,
-    "Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe laws",
+    "Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe "
+    "laws",
     "J. Inst. Civ. Eng. 11:133-156; constants as in Clamond 2009, Ind. Eng. Chem. Res. 48:3665, eq. 1",
     standing::secondary};
 inline constexpr citation moody_1944{
@@ -150,8 +151,8 @@ struct colebrook_law {
 /// @param policy `extrapolate` to go past these ranges (e/D stays below 1)
 /// @return       Darcy friction factor
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
-/// @accuracy     1e-15 against Colebrook-White and 64/Re; the formula about 5 % against measured pipes; between 2000 and
-///               4000 the flow itself is undecided
+/// @accuracy     1e-15 against Colebrook-White and 64/Re; the formula about 5 % against measured pipes; between 2000
+///               and 4000 the flow itself is undecided
 /// @source       Colebrook 1939; Hagen-Poiseuille; range of Moody 1944
 [[nodiscard]] inline darcy_factor friction_factor(reynolds_number re, relative_roughness e,
                                                   range_policy policy = range_policy::published) {

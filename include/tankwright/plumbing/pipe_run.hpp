@@ -38,7 +38,7 @@ class loss_coefficient : public detail::scalar<loss_coefficient> {
   using scalar::scalar;
 };
 
-/// What a valve passes, by its maker's number: Kv in m^3/h at 1 bar, Cv in US gallons per minute at 1 psi. Zero is shut.
+/// What a valve passes, by its maker's number: Kv in m^3/h at 1 bar, Cv in US gal/min at 1 psi. Zero is shut.
 class flow_coefficient {
  public:
   [[nodiscard]] static constexpr flow_coefficient from_kv(double value) noexcept { return flow_coefficient{value}; }
@@ -56,13 +56,20 @@ class flow_coefficient {
   double kv_;
 };
 
-/// A loss coefficient that the caller knows: an estimate without a band.
+/// A loss coefficient that the caller knows, as an estimate without a band.
+///
+///   low = central = high = K
+///
+/// @param k      K
+/// @return       K as an estimate
+/// @accuracy     exact
+/// @source       the caller
 [[nodiscard]] constexpr estimate<loss_coefficient> known_loss(double k) noexcept {
   return {loss_coefficient{k}, loss_coefficient{k}, loss_coefficient{k}, "as given"};
 }
 
-/// Inner wall of drawn plastic pipe (PVC, PE), 1.5 um: from memory; at the Reynolds numbers of a display it is as good as
-/// smooth. A wall grown over with tubeworms and algae is another matter: give what you see.
+/// Inner wall of drawn plastic pipe (PVC, PE), 1.5 um: from memory; at the Reynolds numbers of a display it is as good
+/// as smooth. A wall grown over with tubeworms and algae is another matter: give what you see.
 inline constexpr length smooth_plastic = length::from_value(1.5e-6);
 
 /// One length of pipe of one bore, with what is fitted to it.
@@ -73,7 +80,7 @@ struct pipe_run {
   required<pipe_bore> bore;
   tankwright::length length{};                       ///< of straight pipe, along its axis
   tankwright::length roughness = smooth_plastic;     ///< of the wall
-  estimate<loss_coefficient> fittings = known_loss(0.0);  ///< sum of all K, on the velocity in this bore (fittings.hpp)
+  estimate<loss_coefficient> fittings = known_loss(0.0);  ///< sum of all K, on this bore (fittings.hpp)
   std::optional<flow_coefficient> valve{};           ///< a valve by its Kv, as it now stands; none is wide open
 };
 

@@ -18,17 +18,28 @@ inline constexpr citation en_iso_1452{
     standing::from_memory};
 
 /// Nominal size of an inch pipe (NPS): 1.5 for "1 1/2 in pipe", whose bore is neither.
-class nominal_size : public detail::scalar<nominal_size> {
-  using scalar::scalar;
+class nominal_size {
+ public:
+  [[nodiscard]] static constexpr nominal_size from_inches(double number) noexcept { return nominal_size{number}; }
+  [[nodiscard]] constexpr double value() const noexcept { return value_; }
+  constexpr auto operator<=>(const nominal_size&) const noexcept = default;
+
+ private:
+  constexpr explicit nominal_size(double number) noexcept : value_{number} {}
+  double value_;
 };
 
 /// Nominal size of a metric pressure pipe, dn: its outside diameter in millimetres.
-class metric_size : public detail::scalar<metric_size> {
-  using scalar::scalar;
-};
+class metric_size {
+ public:
+  [[nodiscard]] static constexpr metric_size from_millimetres(double number) noexcept { return metric_size{number}; }
+  [[nodiscard]] constexpr double value() const noexcept { return value_; }
+  constexpr auto operator<=>(const metric_size&) const noexcept = default;
 
-[[nodiscard]] constexpr nominal_size nominal_inches(double number) noexcept { return nominal_size{number}; }
-[[nodiscard]] constexpr metric_size nominal_millimetres(double number) noexcept { return metric_size{number}; }
+ private:
+  constexpr explicit metric_size(double number) noexcept : value_{number} {}
+  double value_;
+};
 
 enum class pvc_schedule { schedule_40, schedule_80 };
 enum class pressure_class { pn10, pn16 };
@@ -96,8 +107,8 @@ template <class Row, std::size_t N, class Made>
 /// @param schedule 40 or 80
 /// @return         outside diameter, minimum wall, and the two bores
 /// @throws         invalid_input (with the sizes that are made)
-/// @accuracy       outside and wall as printed, to 0.001 in; the average bore, half of the wall's tolerance inside, within
-///                 0.001 in of the printed average for Schedule 40; a pipe may differ by the other half
+/// @accuracy       outside and wall as printed, to 0.001 in; the average bore within 0.001 in of the average printed
+///                 for Schedule 40; one pipe may differ by half of the wall's tolerance
 /// @source         ASTM D1785 Tables 1 and 2
 [[nodiscard]] inline pvc_dimensions pvc_pipe(nominal_size size, pvc_schedule schedule) {
   for (const detail::inch_pipe& row : detail::inch_pipes) {
