@@ -7,6 +7,7 @@
 
 #include <cmath>
 #include <limits>
+#include <string>
 #include <string_view>
 
 #include <tankwright/core/errors.hpp>
@@ -21,9 +22,23 @@ struct root_options {
   int iterations = 100;
 };
 
+/// Give up: the diagnosis carries the last value and its bracket.
+template <class T>
+[[noreturn, gnu::cold]] void no_root(std::string_view function, std::string_view unknown, T last, T a, T b,
+                                     std::string_view reason) {
+  const auto value = static_cast<double>(last);
+  const auto low = static_cast<double>(a < b ? a : b);
+  const auto high = static_cast<double>(a < b ? b : a);
+  std::string line{function};
+  line.append(": ").append(unknown).append(" between ").append(number_text(low)).append(" and ");
+  line.append(number_text(high)).append(" ").append(reason);
+  throw no_convergence{line, {std::string{function}, std::string{unknown}, value, low, high, {}, {}}};
+}
+
 /// The x in [a, b] with f(x) = 0. f(a) and f(b) must differ in sign (or one be zero).
 ///
-/// @throws no_convergence when the signs agree or the iteration cap is reached; it names `function` and `unknown`.
+/// @throws no_convergence when the signs agree, f is not a number, or the iteration cap is reached; it names `function`
+///         and `unknown`.
 template <class T, class F>
 [[nodiscard]] T bracketed_root(std::string_view function, std::string_view unknown, F f, T a, T b,
                                root_options<T> options = {}) {
@@ -31,16 +46,15 @@ template <class T, class F>
   T fb = f(b);
   if (fa == T(0)) return a;
   if (fb == T(0)) return b;
-  if (!((fa < T(0)) != (fb < T(0))) || std::isnan(fa) || std::isnan(fb)) {
-    fail<no_convergence>(function, unknown, static_cast<double>(a), "",
-                         "and the other end of the bracket give no change of sign");
-  }
+  if (std::isnan(fa) || std::isnan(fb)) no_root(function, unknown, a, a, b, "gives no number at an end");
+  if ((fa < T(0)) == (fb < T(0))) no_root(function, unknown, a, a, b, "gives no change of sign");
   T c = a;
   T fc = fa;
   T step = T(0.5);
   for (int i = 0; i < options.iterations; ++i) {
     const T x = a + step * (b - a);
     const T fx = f(x);
+    if (std::isnan(fx)) no_root(function, unknown, x, a, b, "gives no number at a point inside");
     if ((fx < T(0)) == (fa < T(0))) {
       c = a, fc = fa;
     } else {
@@ -61,7 +75,7 @@ template <class T, class F>
       step = step < least ? least : step > T(1) - least ? T(1) - least : step;
     }
   }
-  fail<no_convergence>(function, unknown, static_cast<double>(a), "", "did not converge");
+  no_root(function, unknown, a, a, b, "did not converge");
 }
 
 }  // namespace tankwright::detail
