@@ -43,9 +43,14 @@ inline constexpr interval above_zero_to_one{0.0, 1.0, edge::open};
 inline constexpr interval zero_to_below_one{0.0, 1.0, edge::closed, edge::open};
 inline constexpr interval above_absolute_zero_celsius{-273.15, detail::largest, edge::open};
 
+namespace detail {
+inline constexpr double nanokelvin = 1e-9;
+}
 /// A range of Celsius temperatures. Temperatures are held in kelvin, so 80 degC may come back as 80.00000000000006: the
 /// ends are a nanokelvin wider than written.
-[[nodiscard]] constexpr interval celsius_range(double low, double high) noexcept { return {low - 1e-9, high + 1e-9}; }
+[[nodiscard]] constexpr interval celsius_range(double low, double high) noexcept {
+  return {low - detail::nanokelvin, high + detail::nanokelvin};
+}
 
 /// The validity of one argument of one correlation.
 struct limits {
@@ -63,18 +68,21 @@ inline constexpr range_policy extrapolate = range_policy::extrapolate;
 
 namespace detail {
 
-/// The interval in words: "0 to 42", "more than 0", "at least 0 and below 1", "a finite number".
-[[nodiscard]] inline std::string interval_text(const interval& range) {
+/// The interval in words: "0 to 42 degC", "more than 0", "at least 0 and below 1", "a finite number".
+[[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit) {
+  const auto end_text = [](double end) { return number_text(end == nanokelvin || end == -nanokelvin ? 0.0 : end); };
   const bool has_low = range.low > -largest;
   const bool has_high = range.high < largest;
   if (!has_low && !has_high) return "a finite number";
-  if (has_low && has_high && range.low_edge == edge::closed && range.high_edge == edge::closed) {
-    return number_text(range.low) + " to " + number_text(range.high);
-  }
   std::string text;
-  if (has_low) text += (range.low_edge == edge::open ? "more than " : "at least ") + number_text(range.low);
-  if (has_low && has_high) text += " and ";
-  if (has_high) text += (range.high_edge == edge::open ? "below " : "at most ") + number_text(range.high);
+  if (has_low && has_high && range.low_edge == edge::closed && range.high_edge == edge::closed) {
+    text = end_text(range.low) + " to " + end_text(range.high);
+  } else {
+    if (has_low) text += (range.low_edge == edge::open ? "more than " : "at least ") + end_text(range.low);
+    if (has_low && has_high) text += " and ";
+    if (has_high) text += (range.high_edge == edge::open ? "below " : "at most ") + end_text(range.high);
+  }
+  if (!unit.empty()) text.append(" ").append(unit);
   return text;
 }
 
@@ -86,8 +94,7 @@ template <class Error>
   std::string line{function};
   line.append(": ").append(limit.argument).append(" = ").append(number_with_unit(value, limit.unit));
   line += impossible ? " is not possible; expected " : " is outside the published range ";
-  line += interval_text(range);
-  if (!limit.unit.empty()) line.append(" ").append(limit.unit);
+  line += interval_text(range, limit.unit);
   if (!impossible) {
     if (!limit.source.empty()) line.append(" (").append(limit.source).append(")");
     line += "; pass tankwright::extrapolate to go past it";
