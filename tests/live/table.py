@@ -4,9 +4,10 @@ import os
 
 
 class Table:
-    def __init__(self, directory, name, source):
+    def __init__(self, directory, name, source, kind='library'):
         self.path = os.path.join(directory, name)
         self.source = source
+        self.kind = kind
         self.count = 0
 
     def __enter__(self):
@@ -17,7 +18,7 @@ class Table:
     def row(self, function, inputs, value, unit, tolerance):
         self.count += 1
         given = '; '.join(f'{k}={v if isinstance(v, str) else repr(float(v))}' for k, v in inputs.items())
-        self.file.write(f'{self.count},{function},{given},{float(value)!r},{unit},{tolerance},"{self.source}",library,\n')
+        self.file.write(f'{self.count},{function},{given},{float(value)!r},{unit},{tolerance},"{self.source}",{self.kind},\n')
 
     def __exit__(self, kind, error, trace):
         self.file.close()

@@ -54,7 +54,9 @@
   ROW(flow_rate, us_gallons_per_minute,       "US gpm", 3.785411784e-3 / 60.0)  \
   ROW(flow_rate, us_gallons_per_hour,         "US gph", 3.785411784e-3 / 3600.0) \
   ROW(flow_rate, us_gallons_per_day,          "US gpd", 3.785411784e-3 / 86400.0) \
+  ROW(flow_rate, imperial_gallons_per_minute, "imp gpm", 4.54609e-3 / 60.0)     \
   ROW(flow_rate, imperial_gallons_per_hour,   "imp gph", 4.54609e-3 / 3600.0)   \
+  ROW(flow_rate, imperial_gallons_per_day,    "imp gpd", 4.54609e-3 / 86400.0)  \
   ROW(flow_rate, cubic_feet_per_second,       "ft3/s", 0.028316846592)          \
   ROW(hydraulic_resistance, seconds_per_square_metre, "s/m2", 1.0)              \
   ROW(mass_flow, kilograms_per_second, "kg/s", 1.0)                             \
