@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The three errors of the library. Each carries what happened as data, and says it in one readable line.
+/// The errors of the library: three, and a form of the first for text. Each carries what happened as data, and says it
+/// in one readable line.
 #pragma once
 
 #include <charconv>
+#include <cstddef>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -46,6 +48,29 @@ class out_of_range : public error {
 /// A solver did not reach its tolerance. The diagnosis carries the last value and its bracket.
 class no_convergence : public error {
   using error::error;
+};
+
+/// A text that is not the quantity it should be (`text.hpp`). Everything a front end needs to point at the mistake.
+class text_error : public invalid_input {
+ public:
+  text_error(const std::string& line, diagnosis what_was_wrong, std::string text, std::size_t position,
+             std::string reason, std::string expected)
+      : invalid_input{line, std::move(what_was_wrong)},
+        text_{std::move(text)},
+        position_{position},
+        reason_{std::move(reason)},
+        expected_{std::move(expected)} {}
+
+  [[nodiscard]] const std::string& text() const noexcept { return text_; }          ///< what was read
+  [[nodiscard]] std::size_t position() const noexcept { return position_; }         ///< byte of `text`, from 0
+  [[nodiscard]] const std::string& reason() const noexcept { return reason_; }      ///< "kg is a unit of mass"
+  [[nodiscard]] const std::string& expected() const noexcept { return expected_; }  ///< "a length such as 2.40 m"
+
+ private:
+  std::string text_;
+  std::size_t position_;
+  std::string reason_;
+  std::string expected_;
 };
 
 namespace detail {
