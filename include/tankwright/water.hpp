@@ -12,10 +12,13 @@
 #include <tankwright/water/density_eos80.hpp>
 #include <tankwright/water/freezing.hpp>
 #include <tankwright/water/heat.hpp>
+#include <tankwright/water/hydrometer.hpp>
 #include <tankwright/water/liquid.hpp>
+#include <tankwright/water/mass_concentration.hpp>
 #include <tankwright/water/oxygen.hpp>
 #include <tankwright/water/ph.hpp>
 #include <tankwright/water/salinity.hpp>
+#include <tankwright/water/specific_gravity.hpp>
 #include <tankwright/water/surface_tension.hpp>
 #include <tankwright/water/thermal_conductivity.hpp>
 #include <tankwright/water/vapour.hpp>

@@ -16,3 +16,6 @@ rho = gsw.rho_t_exact(sa, t, 0.0)
 with Table(sys.argv[1], 'water_density.csv', f'TEOS-10 toolbox (python3-gsw), {sa.size} random states') as table:
     for i in range(sa.size):
         table.row('tankwright::water::density', {'SA': sa[i], 't90': t[i]}, rho[i], 'kg/m3', '1e-6')
+    for i in range(300):
+        table.row('tankwright::water::salinity_from_density', {'rho': rho[i], 't90': t[i]}, gsw.SP_from_SR(sa[i]), '',
+                  '2e-6')

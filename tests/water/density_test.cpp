@@ -13,6 +13,7 @@ namespace tww = tankwright::water;
 namespace {
 const evidence batch_is_scalar{"tankwright::water::density", kind::property, "batch equals scalar"};
 const evidence rounding{"tankwright::water::density", kind::identity, "the same formula in long double"};
+const evidence there_and_back{"tankwright::water::salinity_from_density", kind::property, "there and back"};
 const evidence grows{"tankwright::water::density", kind::property, "grows with salinity"};
 }  // namespace
 
@@ -28,7 +29,11 @@ TEST_CASE("density: random states against the TEOS-10 toolbox") {
     return in_kilograms_per_cubic_metre(
         tww::density(absolute_salinity::from_grams_per_kilogram(row["SA"]), celsius(row["t90"])));
   };
-  check_rows(live_rows("water_density.csv"), {{"tankwright::water::density", density}});
+  const auto salinity = [](const reference_row& row) {
+    return tww::salinity_from_density(kilograms_per_cubic_metre(row["rho"]), celsius(row["t90"])).value();
+  };
+  check_rows(live_rows("water_density.csv"),
+             {{"tankwright::water::density", density}, {"tankwright::water::salinity_from_density", salinity}});
 }
 
 TEST_CASE("density: rounding, batch and order over the whole range") {
@@ -70,6 +75,24 @@ TEST_CASE("density: edges of the ranges") {
   check_edges(above_ice, [](double t, range_policy policy) {
     return tww::density(practical_salinity{35.0}, celsius(t), policy);
   });
+}
+
+TEST_CASE("density: the salinity behind a density") {
+  for (double s = 0.0; s <= 42.0; s += 0.7) {
+    for (double t = 0.0; t <= 40.0; t += 4.0) {
+      const mass_density rho = tww::density(practical_salinity{s}, celsius(t));
+      TW_CHECK(there_and_back, tww::salinity_from_density(rho, celsius(t)), practical_salinity{s},
+               (tolerance{.absolute = 4e-13, .relative = 1e-12}));
+    }
+  }
+  const auto salinity = [](double rho, range_policy policy = range_policy::published) {
+    return tww::salinity_from_density(kilograms_per_cubic_metre(rho), celsius(25.0), policy);
+  };
+  CHECK_THROWS_AS((void)salinity(997.0), out_of_range);
+  CHECK_THROWS_AS((void)salinity(997.0, extrapolate), out_of_range);  // no water is fresher than pure
+  CHECK_THROWS_AS((void)salinity(1040.0), out_of_range);
+  CHECK(salinity(1040.0, extrapolate).value() > 42.0);
+  CHECK_THROWS_AS((void)tww::salinity_from_density(kilograms_per_cubic_metre(1.0264), celsius(25.0)), invalid_input);
 }
 
 TEST_CASE("density: a bad element of a batch throws before anything is written") {

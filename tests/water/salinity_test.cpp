@@ -2,6 +2,7 @@
 #include <tankwright/water/salinity.hpp>
 
 #include "support/edges.hpp"
+#include "support/reference.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -14,6 +15,13 @@ const evidence to_practical{"tankwright::water::practical_from_absolute", kind::
                             "Millero et al. 2008, eq. 6.11: S_R(35) = 35.16504 g/kg"};
 const evidence there_and_back{"tankwright::water::practical_from_absolute", kind::property, "round trip"};
 }  // namespace
+
+TEST_CASE("salinity: reference table") {
+  check_rows(reference_rows("water/salinity.csv"),
+             {{"tankwright::water::absolute_from_practical", [](const reference_row& row) {
+                 return tww::absolute_from_practical(practical_salinity{row["S_P"]}).grams_per_kilogram();
+               }}});
+}
 
 TEST_CASE("salinity: the defining point and the round trip") {
   const auto standard = absolute_salinity::from_grams_per_kilogram(35.16504);

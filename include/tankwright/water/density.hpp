@@ -9,6 +9,7 @@
 #include <span>
 
 #include <tankwright/core/detail/batch.hpp>
+#include <tankwright/core/detail/root.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/temperature.hpp>
@@ -25,6 +26,8 @@ inline constexpr citation feistel_2008{
 /// Temperatures of the Gibbs function. Of these, water below its freezing point is refused too.
 inline constexpr limits gibbs_temperature_limits{
     "temperature", "degC", above_absolute_zero_celsius, celsius_range(-6.0, 80.0), "Feistel 2008"};
+/// Densities that salt water can have; a specific gravity is not one.
+inline constexpr limits density_limits{"density", "kg/m3", {500.0, 2000.0}};
 
 namespace detail {
 
@@ -34,6 +37,49 @@ template <class T>
   using std::sqrt;
   const T x2 = teos10_sfac<T> * sa;
   return T(1) / teos10_specific_volume(sqrt(x2), x2, t * T(0.025L));
+}
+
+/// Absolute salinity [g/kg] of water of density rho, between 0 and `highest`; beyond the ends, the nearer end.
+template <class T>
+[[nodiscard]] inline T absolute_from_density(T rho, T t, T highest) {
+  if (rho <= density_teos10(T(0), t)) return T(0);
+  if (rho >= density_teos10(highest, t)) return highest;
+  return bracketed_root<T>(
+      "tankwright::water::salinity_from_density", "absolute salinity",
+      [&](T sa) { return density_teos10(sa, t) - rho; }, T(0), highest);
+}
+
+/// A density, or a number that stands for one, as the caller gave it.
+struct density_reading {
+  std::string_view function;
+  std::string_view argument;
+  std::string_view unit;
+  double value;
+  double density_per_unit;  ///< [kg/m^3] for each 1 of `value`
+};
+
+/// Practical salinity behind a density; refuses what lies outside in the caller's terms. A part in 10^12 beyond the
+/// ends is rounding.
+[[nodiscard]] inline practical_salinity salinity_of(const density_reading& reading, double t, range_policy policy) {
+  const double rho = reading.value * reading.density_per_unit;
+  const double highest = policy == range_policy::published ? u_ps<double> * practical_salinity_limits.published.high
+                                                           : absolute_salinity_limits.published.high;
+  const auto refuse_beyond = [&](std::string_view comparison, double end, std::string_view advice = {}) {
+    std::string reason{comparison};
+    reason.append(" at ").append(number_with_unit(t, "degC")).append(", ");
+    reason.append(number_with_unit(density_teos10(end, t) / reading.density_per_unit, reading.unit)).append(advice);
+    fail<out_of_range>(reading.function, reading.argument, reading.value, reading.unit, reason);
+  };
+  constexpr double rounding = 1e-12;
+  if (!(rho >= density_teos10(0.0, t) * (1.0 - rounding))) refuse_beyond("is less than that of pure water", 0.0);
+  if (!(rho <= density_teos10(highest, t) * (1.0 + rounding))) {
+    if (policy == range_policy::extrapolate) refuse_beyond("is more than that of a brine of 120 g/kg", highest);
+    refuse_beyond("is more than that of practical salinity 42", highest,
+                  "; pass tankwright::extrapolate to go past it");
+  }
+  const practical_salinity s{absolute_from_density(rho, t, highest) / u_ps<double>};
+  check_liquid(reading.function, s.value(), t, policy);
+  return s;
 }
 
 }  // namespace detail
@@ -115,6 +161,26 @@ inline void density(std::span<const practical_salinity> s, std::span<const tempe
     }
     for (std::size_t i = 0; i < count; ++i) result[start + i] = mass_density::from_value(x[i]);
   }
+}
+
+/// Practical salinity from a density that was measured at the surface, for instance by weighing a known volume.
+///
+///   rho(u_PS S_P, t) = rho, solved for S_P by a bracketed root
+///
+/// @param rho    density [kg/m^3]; the salinity must come out at 0 to 42
+/// @param t      temperature [ITS-90], from freezing to 80 degC
+/// @param policy `extrapolate` to go past these ranges, to 120 g/kg
+/// @return       practical salinity
+/// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
+/// @accuracy     there and back to 4e-13; 1 kg/m^3 is 1.3 in salinity
+/// @source       Feistel 2008; Millero et al. 2008
+[[nodiscard]] inline practical_salinity salinity_from_density(mass_density rho, temperature t,
+                                                              range_policy policy = range_policy::published) {
+  constexpr std::string_view here = "tankwright::water::salinity_from_density";
+  detail::check(here, density_limits, rho.value(), policy);
+  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  return detail::salinity_of({here, density_limits.argument, density_limits.unit, rho.value(), 1.0}, in_celsius(t),
+                             policy);
 }
 
 }  // namespace tankwright::water

@@ -37,7 +37,7 @@ template <class T>
   std::string line{function};
   line.append(": temperature = ").append(number_with_unit(celsius, "degC"));
   line.append(" is below the freezing point, ").append(number_text(std::round(freezing * 1e3) / 1e3));
-  line.append(" degC at practical salinity ").append(number_text(practical));
+  line.append(" degC at practical salinity ").append(number_text(std::round(practical * 100.0) / 100.0));
   line.append(" (Millero 1978); pass tankwright::extrapolate for supercooled water");
   throw out_of_range{line, {std::string{function}, "temperature", celsius, freezing, largest, "degC", "Millero 1978"}};
 }
