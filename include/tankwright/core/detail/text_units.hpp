@@ -64,6 +64,7 @@ inline constexpr quantity_words quantity_texts[] = {
   {"velocity",                "a velocity",                  "1.2 m/s",    "mm/d|cm/s|m/s", "mm/d|ft/s"},
   {"acceleration",            "an acceleration",             "9.81 m/s2",  "m/s²",        "m/s²"},
   {"flow_rate",               "a flow",                      "4000 L/h",   "L/d|L/h",     "US gpd|US gph"},
+  {"hydraulic_resistance",    "a head per flow",             "900 s/m2",   "s/m²",        "s/m²"},
   {"mass_flow",               "a mass flow",                 "2 kg/h",     "g/d|g/h|kg/h", "lb/h"},
   {"mass_flux",               "a mass flow per area",        "0.1 kg/(m2 h)", "g/(m² d)|kg/(m² h)", "g/(m² d)"},
   {"mass",                    "a mass",                      "12 kg",      "mg|g|kg",     "oz|lb"},
