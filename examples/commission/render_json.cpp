@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <cmath>
+
+#include <nlohmann/json.hpp>
+
+#include <tankwright/version.hpp>
+
+#include "render.hpp"
+
+namespace report {
+
+using namespace tankwright;
+using nlohmann::ordered_json;
+
+namespace {
+
+std::string_view word_of(commissioning::role as) {
+  switch (as) {
+    case commissioning::role::answer: return "answer";
+    case commissioning::role::limit: return "limit";
+    case commissioning::role::margin: return "margin";
+    case commissioning::role::detail: break;
+  }
+  return "detail";
+}
+
+std::string_view word_of(standing read_as) {
+  switch (read_as) {
+    case standing::published: return "published";
+    case standing::secondary: return "secondary";
+    case standing::from_memory: return "from memory";
+    case standing::common_practice: break;
+  }
+  return "common practice";
+}
+
+/// JSON has no infinities and no NaN: such a number is null.
+ordered_json number(double x) { return std::isfinite(x) ? ordered_json(x) : ordered_json(nullptr); }
+
+ordered_json object_of(const commissioning::finding& f) {
+  ordered_json numbers = ordered_json::array();
+  for (const auto& e : f.numbers) {
+    ordered_json one{{"label", e.label},
+                     {"role", word_of(e.as)},
+                     {"quantity", e.value.quantity},
+                     {"unit", detail::si_symbol_of(e.value.quantity)},
+                     {"low", number(e.value.low)},
+                     {"central", number(e.value.central)},
+                     {"high", number(e.value.high)}};
+    if (!e.value.reason.empty()) one["band"] = e.value.reason;
+    numbers.push_back(std::move(one));
+  }
+  ordered_json sources = ordered_json::array();
+  for (const citation* source : f.sources) {
+    sources.push_back({{"authors", source->authors}, {"year", source->year}, {"title", source->title},
+                       {"where", source->where}, {"read_as", word_of(source->read_as)}});
+  }
+  return {{"id", f.id},
+          {"day", f.day},
+          {"question", f.question},
+          {"verdict", words(f.says)},
+          {"numbers", std::move(numbers)},
+          {"note", f.note},
+          {"sources", std::move(sources)},
+          {"caution", f.before_acting},
+          {"measure_next", f.measure_next}};
+}
+
+}  // namespace
+
+std::string as_json(const assessment& all) {
+  ordered_json findings = ordered_json::array();
+  for (const auto& f : all.findings) findings.push_back(object_of(f));
+  const ordered_json whole{{"tankwright", TANKWRIGHT_VERSION}, {"title", all.title}, {"findings", std::move(findings)}};
+  return whole.dump(2) + "\n";
+}
+
+}  // namespace report

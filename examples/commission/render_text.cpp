@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <algorithm>
+
+#include "render.hpp"
+
+namespace report {
+
+using namespace tankwright;
+using commissioning::amount;
+using commissioning::entry;
+using commissioning::finding;
+using commissioning::role;
+
+namespace {
+
+constexpr std::size_t width = 80;
+
+/// Columns that a text takes: bytes of UTF-8 that continue a character take none.
+std::size_t columns(std::string_view text) {
+  return static_cast<std::size_t>(
+      std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xc0) != 0x80; }));
+}
+
+std::string padded(std::string text, std::size_t to) {
+  const std::size_t have = columns(text);
+  return have < to ? text + std::string(to - have, ' ') : text;
+}
+
+/// Words filled into lines of 80 columns; the first line starts with `first`, the others with as many spaces.
+std::string filled(std::string_view first, std::string_view text) {
+  const std::string margin(columns(first), ' ');
+  std::string out;
+  std::string line{first};
+  std::size_t used = columns(first);
+  for (std::size_t i = 0; i < text.size();) {
+    const std::size_t end = std::min(text.find(' ', i), text.size());
+    const std::string_view word = text.substr(i, end - i);
+    i = end + 1;
+    if (word.empty()) continue;
+    const bool starts_line = used == margin.size();
+    if (!starts_line && used + 1 + columns(word) > width) {
+      out += line + "\n";
+      line = margin;
+      used = margin.size();
+    } else if (!starts_line) {
+      line += ' ';
+      ++used;
+    }
+    line += word;
+    used += columns(word);
+  }
+  return out + line + "\n";
+}
+
+std::string source_text(const citation& source) {
+  std::string text = std::string{source.authors.substr(0, source.authors.find(','))};
+  if (source.authors.find(',') != std::string_view::npos) text += " et al.";
+  text += " " + std::to_string(source.year);
+  if (source.read_as == standing::from_memory) text += " (from memory)";
+  if (source.read_as == standing::common_practice) text += " (common practice)";
+  return text;
+}
+
+std::string details(const finding& f, unit_system units) {
+  std::string out = filled("", f.question);
+  std::size_t label_width = 0;
+  for (const entry& e : f.numbers) label_width = std::max(label_width, columns(e.label));
+  for (const entry& e : f.numbers) {
+    std::string label = padded(std::string{e.label}, label_width) + "  ";
+    out += filled("    " + label, amount_text(e.value, units) + (e.as == role::limit ? "  (limit)" : ""));
+  }
+  if (!f.note.empty()) out += filled("    ", f.note);
+  if (f.says != commissioning::verdict::for_information) out += filled("    Verdict: ", words(f.says));
+  std::vector<std::string_view> reasons;
+  for (const entry& e : f.numbers) {
+    if (e.value.reason.empty() || e.value.is_sharp()) continue;
+    if (std::find(reasons.begin(), reasons.end(), e.value.reason) == reasons.end()) reasons.push_back(e.value.reason);
+  }
+  for (const std::string_view reason : reasons) out += filled("    Band: ", reason);
+  std::string sources;
+  for (const citation* source : f.sources) sources += (sources.empty() ? "" : "; ") + source_text(*source);
+  if (!sources.empty()) out += filled("    Source: ", sources);
+  if (!f.before_acting.empty()) out += filled("    Caution: ", f.before_acting);
+  for (const std::string& next : f.measure_next) out += filled("    Next: ", next);
+  return out + "\n";
+}
+
+}  // namespace
+
+std::string amount_text(const amount& value, unit_system units) {
+  return detail::amount_text(value.low, value.central, value.high, value.quantity, units);
+}
+
+std::string as_text(const assessment& all, unit_system units) {
+  std::string out = all.title + "\n" + std::string(columns(all.title), '=') + "\n\n";
+  out += "At a glance\n-----------\n";
+  for (const finding& f : all.findings) {
+    std::string answer;
+    for (const entry& e : f.numbers) {
+      if (e.as != role::answer) continue;
+      answer = amount_text(e.value, units);
+      break;
+    }
+    const std::string left = padded(std::string{words(f.says)}, 18) + std::string{f.question};
+    out += columns(left) + 2 + columns(answer) <= width ? left + "  " + answer + "\n"
+                                                        : filled(padded(std::string{words(f.says)}, 18),
+                                                                 std::string{f.question} + "  " + answer);
+  }
+  std::string_view day;
+  for (const finding& f : all.findings) {
+    if (f.day != day) {
+      day = f.day;
+      out += "\n" + std::string{day} + "\n" + std::string(columns(day), '-') + "\n\n";
+    }
+    out += details(f, units);
+  }
+  while (out.size() > 1 && out[out.size() - 2] == '\n') out.pop_back();
+  return out;
+}
+
+}  // namespace report

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// One decision of the job, answered: the question, its numbers with their bands, limit and margin, a verdict, the
+/// sources, the caution, and what to measure next. Front ends need nothing else.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <tankwright/commissioning/verdict.hpp>
+#include <tankwright/core/citation.hpp>
+#include <tankwright/core/detail/quantity_name.hpp>
+#include <tankwright/core/estimate.hpp>
+
+namespace tankwright::commissioning {
+
+/// Any quantity of the library as data: SI numbers, and the name of the quantity ("flow_rate") that tells the unit.
+/// Temperatures are in kelvin, proportions and humidities are fractions, salinities are as they are.
+struct amount {
+  std::string_view quantity;
+  double low;
+  double central;
+  double high;
+  std::string_view reason{};  ///< of the band; empty for a sharp number, whose three values agree
+
+  [[nodiscard]] constexpr bool is_sharp() const noexcept { return low == high; }
+};
+
+/// What a number is in its finding.
+enum class role {
+  answer,  ///< what was asked for
+  limit,   ///< what it must not pass
+  margin,  ///< the room between the two
+  detail,  ///< worth knowing beside it
+};
+
+/// A number with the words beside it.
+struct entry {
+  std::string_view label;
+  amount value;
+  role as = role::answer;
+};
+
+/// One decision, answered.
+struct finding {
+  std::string_view id;        ///< stable name for programs: "salt.mix"
+  std::string_view day;       ///< the part of the job: "Salting"
+  std::string_view question;  ///< as a person asks it
+  verdict says = verdict::for_information;
+  std::vector<entry> numbers{};
+  std::string note{};  ///< a sentence more, where the numbers need one
+  std::vector<const citation*> sources{};
+  std::string_view before_acting{};              ///< the caution; empty where nothing can be hurt
+  std::vector<std::string> measure_next{};       ///< what would narrow the answer, or what is missing for one
+};
+
+/// A quantity as an amount without a band.
+///
+/// @param q any quantity or thin type of the library
+/// @return  its SI number under its name
+/// @accuracy exact
+/// @source  unit table
+template <class Q>
+[[nodiscard]] constexpr amount amount_of(const Q& q) noexcept {
+  const double si = tankwright::detail::si_number(q);
+  return {tankwright::detail::quantity_name<Q>(), si, si, si};
+}
+
+/// An estimate as an amount with its band.
+///
+/// @param e an estimate of any quantity or thin type of the library
+/// @return  its SI numbers under its name, with the reason of the band
+/// @accuracy exact
+/// @source  unit table
+template <class Q>
+[[nodiscard]] constexpr amount amount_of(const estimate<Q>& e) noexcept {
+  return {tankwright::detail::quantity_name<Q>(), tankwright::detail::si_number(e.low),
+          tankwright::detail::si_number(e.central), tankwright::detail::si_number(e.high), e.reason};
+}
+
+/// How a margin stands: the whole band positive holds, the central value positive is thin, otherwise it does not hold.
+///
+/// @param margin the room left, negative when there is none
+/// @param thin   a margin smaller than this is called thin even when its band is positive
+/// @return       holds, thin_margin or does_not_hold; not_enough_known when a value is not a number
+/// @accuracy     exact
+/// @source       this library
+template <class Q>
+[[nodiscard]] constexpr verdict verdict_of_margin(const estimate<Q>& margin, const Q& thin) noexcept {
+  const double low = tankwright::detail::si_number(margin.low);
+  const double central = tankwright::detail::si_number(margin.central);
+  if (!(low <= central)) return verdict::not_enough_known;
+  if (central < 0.0) return verdict::does_not_hold;
+  return low >= tankwright::detail::si_number(thin) ? verdict::holds : verdict::thin_margin;
+}
+
+}  // namespace tankwright::commissioning

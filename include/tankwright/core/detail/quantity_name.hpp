@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The name of a quantity type as text, and its number in SI: what turns a quantity into data.
+#pragma once
+
+#include <string_view>
+#include <type_traits>
+
+#include <tankwright/core/detail/unit_table.hpp>
+#include <tankwright/core/thin_types.hpp>
+
+namespace tankwright::detail {
+
+/// The name of a quantity type, as in quantities.hpp; empty for a type that has no text form.
+template <class Q>
+[[nodiscard]] consteval std::string_view quantity_name() {
+#define TANKWRIGHT_QUANTITY_NAME(quantity_type, unit_name, symbol, factor) \
+  if (std::is_same_v<Q, quantity_type>) return #quantity_type;
+  TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_QUANTITY_NAME)
+#undef TANKWRIGHT_QUANTITY_NAME
+  if (std::is_same_v<Q, double>) return "number";
+  if (std::is_same_v<Q, temperature>) return "temperature";
+  if (std::is_same_v<Q, temperature_difference>) return "temperature_difference";
+  if (std::is_same_v<Q, proportion>) return "proportion";
+  if (std::is_same_v<Q, porosity>) return "porosity";
+  if (std::is_same_v<Q, relative_humidity>) return "relative_humidity";
+  if (std::is_same_v<Q, absolute_salinity>) return "absolute_salinity";
+  if (std::is_same_v<Q, practical_salinity>) return "practical_salinity";
+  if (std::is_same_v<Q, gauge_pressure>) return "gauge_pressure";
+  if (std::is_same_v<Q, absolute_pressure>) return "absolute_pressure";
+  return {};
+}
+
+/// The number of a quantity in SI; thin types by their own scale (g/kg, fractions).
+template <class Q>
+[[nodiscard]] constexpr double si_number(const Q& q) noexcept {
+  if constexpr (std::is_same_v<Q, double>) {
+    return q;
+  } else if constexpr (std::is_same_v<Q, absolute_salinity>) {
+    return q.grams_per_kilogram();
+  } else if constexpr (std::is_same_v<Q, relative_humidity>) {
+    return q.fraction();
+  } else if constexpr (std::is_same_v<Q, gauge_pressure> || std::is_same_v<Q, absolute_pressure>) {
+    return q.value().value();
+  } else {
+    return q.value();
+  }
+}
+
+}  // namespace tankwright::detail
