@@ -1,23 +1,24 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What the example does with an assessment: a report for an 80-column terminal, and data for programs.
+/// What the example does with an assessment: a report for an 80-column terminal, a page, and data for programs.
 #pragma once
 
 #include <string>
 
-#include <tankwright/commissioning/finding.hpp>
+#include <tankwright/commissioning/assessment.hpp>
 #include <tankwright/core/text.hpp>
 
 namespace report {
 
-/// The findings of a plan, in the order of the job.
-struct assessment {
-  std::string title;
-  std::vector<tankwright::commissioning::finding> findings;
-};
+using tankwright::commissioning::assessment;
 
 [[nodiscard]] std::string as_text(const assessment& all, tankwright::unit_system units);
 [[nodiscard]] std::string as_json(const assessment& all);
+/// One page that needs nothing else: no script, no network, its own style for light, dark and print.
+[[nodiscard]] std::string as_html(const assessment& all, tankwright::unit_system units);
+
+/// "Feistel 2008", "Millero et al. 2008 (from memory)".
+[[nodiscard]] std::string source_text(const tankwright::citation& source);
 
 /// "3.7 L/d (2.3 to 4.6)" in everyday units.
 [[nodiscard]] std::string amount_text(const tankwright::commissioning::amount& value, tankwright::unit_system units);

@@ -52,15 +52,6 @@ std::string filled(std::string_view first, std::string_view text) {
   return out + line + "\n";
 }
 
-std::string source_text(const citation& source) {
-  std::string text = std::string{source.authors.substr(0, source.authors.find(','))};
-  if (source.authors.find(',') != std::string_view::npos) text += " et al.";
-  text += " " + std::to_string(source.year);
-  if (source.read_as == standing::from_memory) text += " (from memory)";
-  if (source.read_as == standing::common_practice) text += " (common practice)";
-  return text;
-}
-
 std::string details(const finding& f, unit_system units) {
   std::string out = filled("", f.question);
   std::size_t label_width = 0;
@@ -86,6 +77,15 @@ std::string details(const finding& f, unit_system units) {
 }
 
 }  // namespace
+
+std::string source_text(const citation& source) {
+  std::string text = std::string{source.authors.substr(0, source.authors.find(','))};
+  if (source.authors.find(',') != std::string_view::npos) text += " et al.";
+  text += " " + std::to_string(source.year);
+  if (source.read_as == standing::from_memory) text += " (from memory)";
+  if (source.read_as == standing::common_practice) text += " (common practice)";
+  return text;
+}
 
 std::string amount_text(const amount& value, unit_system units) {
   return detail::amount_text(value.low, value.central, value.high, value.quantity, units);

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <algorithm>
+
+#include "render.hpp"
+#include "svg.hpp"
+
+namespace report {
+
+using namespace tankwright;
+using commissioning::entry;
+using commissioning::finding;
+using commissioning::role;
+using commissioning::verdict;
+
+namespace {
+
+constexpr std::string_view style = R"css(
+:root { --paper: #fdfdfb; --ink: #1d2629; --quiet: #5a686d; --line: #d5dcdc; --card: #f3f6f5;
+  --good: #1b6e4b; --thin: #8a5a00; --bad: #a62b1f; --open: #4a5a78;
+  --c0: #14639e; --c1: #b4531a; --c2: #2f7d4f; --c3: #7b4aa0; --c4: #8a6d00; --c5: #b03060; --water: #a9cfe0; --rise: #5f9fc0; }
+@media (prefers-color-scheme: dark) {
+  :root { --paper: #14191b; --ink: #e4e9e8; --quiet: #9aa8ab; --line: #38444a; --card: #1d2528;
+    --good: #63c79a; --thin: #e0ad4c; --bad: #f08a7c; --open: #a3b3d6;
+    --c0: #6db3ec; --c1: #ef9a62; --c2: #76cf98; --c3: #c39bea; --c4: #d8bb4a; --c5: #f08bb2; --water: #2b5468; --rise: #4d8bab; } }
+* { box-sizing: border-box; }
+body { margin: 0 auto; max-width: 46rem; padding: 1.5rem 1.2rem 4rem; background: var(--paper); color: var(--ink);
+  font: 1rem/1.5 system-ui, sans-serif; }
+h1 { font-size: 1.6rem; line-height: 1.25; margin: 0 0 1rem; }
+h2 { font-size: 1.2rem; margin: 2.2rem 0 .6rem; padding-bottom: .2rem; border-bottom: 2px solid var(--line); }
+h3 { font-size: 1rem; margin: 0; }
+table { border-collapse: collapse; width: 100%; }
+.glance td { padding: .25rem .5rem .25rem 0; border-bottom: 1px solid var(--line); vertical-align: top; }
+.glance td:last-child { text-align: right; padding-right: 0; }
+.glance a { color: inherit; text-decoration-color: var(--line); }
+article { background: var(--card); border-left: 4px solid var(--line); padding: .7rem .9rem .8rem; margin: .8rem 0;
+  break-inside: avoid; }
+article.good { border-color: var(--good); } article.thin { border-color: var(--thin); }
+article.bad { border-color: var(--bad); } article.open { border-color: var(--open); }
+.verdict { font-weight: 600; white-space: nowrap; }
+.good .verdict, .verdict.good { color: var(--good); } .thin .verdict, .verdict.thin { color: var(--thin); }
+.bad .verdict, .verdict.bad { color: var(--bad); } .open .verdict, .verdict.open { color: var(--open); }
+.numbers td { padding: .1rem .8rem .1rem 0; vertical-align: top; }
+.numbers td:first-child { color: var(--quiet); width: 45%; }
+.numbers .answer td:last-child { font-weight: 600; }
+article p { margin: .4rem 0 0; }
+.small { color: var(--quiet); font-size: .87rem; }
+.caution { border: 1px solid var(--thin); padding: .35rem .6rem; }
+figure { margin: 1rem 0; break-inside: avoid; } figcaption { font-weight: 600; font-size: .95rem; }
+svg { width: 100%; height: auto; display: block; } svg text { fill: var(--quiet); font: 12px system-ui, sans-serif; }
+.grid { stroke: var(--line); stroke-width: 1; } .curve { fill: none; stroke-width: 2.2; }
+.dashed { stroke-dasharray: 6 4; } .band { opacity: .2; stroke: none; }
+.c0 { stroke: var(--c0); fill: var(--c0); } .c1 { stroke: var(--c1); fill: var(--c1); }
+.c2 { stroke: var(--c2); fill: var(--c2); } .c3 { stroke: var(--c3); fill: var(--c3); }
+.c4 { stroke: var(--c4); fill: var(--c4); } .c5 { stroke: var(--c5); fill: var(--c5); }
+polyline.curve { fill: none; }
+.water { fill: var(--water); } .rise { fill: var(--rise); } .wall { fill: none; stroke: var(--ink); stroke-width: 2; }
+.room { fill: none; stroke: var(--quiet); stroke-dasharray: 4 4; }
+svg text { stroke: none; }
+.legend { margin: .2rem 0 0; font-size: .87rem; } .key { margin-right: 1.2rem; white-space: nowrap; }
+.key::before { content: ""; display: inline-block; width: 1.4em; border-top: 3px solid; margin-right: .4em;
+  vertical-align: middle; } .key.dashed::before { border-top-style: dashed; }
+.key.c0::before { border-color: var(--c0); } .key.c1::before { border-color: var(--c1); }
+.key.c2::before { border-color: var(--c2); } .key.c3::before { border-color: var(--c3); }
+.key.c4::before { border-color: var(--c4); } .key.c5::before { border-color: var(--c5); }
+@media print { :root { --paper: #fff; --ink: #000; --quiet: #444; --line: #bbb; --card: #fff; --good: #1b6e4b;
+  --thin: #8a5a00; --bad: #a62b1f; --open: #4a5a78; --c0: #14639e; --c1: #b4531a; --c2: #2f7d4f; --c3: #7b4aa0;
+  --c4: #8a6d00; --c5: #b03060; --water: #cfe4ee; --rise: #7fb2cc; } body { max-width: none; padding: 0; font-size: 10pt; } }
+)css";
+
+std::string_view shade(verdict says) {
+  switch (says) {
+    case verdict::holds: return "good";
+    case verdict::thin_margin: return "thin";
+    case verdict::does_not_hold: return "bad";
+    case verdict::not_enough_known: return "open";
+    case verdict::for_information: break;
+  }
+  return "plain";
+}
+
+std::string paragraph(std::string_view kind, std::string_view text) {
+  return text.empty() ? std::string{}
+                      : "<p class=\"" + std::string{kind} + "\">" + escaped(text) + "</p>\n";
+}
+
+std::string article(const finding& f, unit_system units) {
+  std::string out = "<article id=\"" + escaped(f.id) + "\" class=\"" + std::string{shade(f.says)} + "\">\n<h3>" +
+                    escaped(f.question) + "</h3>\n<table class=\"numbers\">\n";
+  for (const entry& e : f.numbers) {
+    out += std::string{"<tr class=\""} + (e.as == role::answer ? "answer" : "other") + "\"><td>" + escaped(e.label) +
+           (e.as == role::limit ? " (limit)" : "") + "</td><td>" + escaped(amount_text(e.value, units)) + "</td></tr>\n";
+  }
+  out += "</table>\n" + paragraph("note", f.note);
+  if (f.says != verdict::for_information) out += paragraph("verdict", words(f.says));
+  out += f.before_acting.empty() ? "" : paragraph("caution", f.before_acting);
+  for (const std::string& next : f.measure_next) out += paragraph("small", "Next: " + next);
+  std::string sources;
+  for (const citation* s : f.sources) sources += (sources.empty() ? "Source: " : "; ") + source_text(*s) + ", " + std::string{s->where};
+  return out + paragraph("small", sources) + "</article>\n";
+}
+
+}  // namespace
+
+std::string as_html(const assessment& all, unit_system units) {
+  std::string out = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                    "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+                    "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +
+                    escaped(all.title) + "</title>\n<style>" + std::string{style} + "</style>\n</head>\n<body>\n<h1>" +
+                    escaped(all.title) + "</h1>\n<table class=\"glance\">\n";
+  for (const finding& f : all.findings) {
+    std::string answer;
+    for (const entry& e : f.numbers) {
+      if (e.as == role::answer && answer.empty()) answer = amount_text(e.value, units);
+    }
+    out += "<tr><td class=\"verdict " + std::string{shade(f.says)} + "\">" +
+           (f.says == verdict::for_information ? "" : escaped(words(f.says))) + "</td><td><a href=\"#" + escaped(f.id) +
+           "\">" + escaped(f.question) + "</a></td><td>" + escaped(answer) + "</td></tr>\n";
+  }
+  out += "</table>\n";
+  std::string_view day;
+  for (std::size_t i = 0; i < all.findings.size(); ++i) {
+    const finding& f = all.findings[i];
+    if (f.day != day) out += "<h2>" + escaped(day = f.day) + "</h2>\n";
+    out += article(f, units);
+    for (const auto& picture : all.figures) {
+      if (picture.id == f.id) out += as_svg(picture, units);  // a figure stands under the finding it belongs to
+    }
+  }
+  return out + "</body>\n</html>\n";
+}
+
+}  // namespace report

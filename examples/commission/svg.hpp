@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// Figures as SVG inside HTML; colours come from the page's style, so that light, dark and print each have their own.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include <tankwright/commissioning/figure.hpp>
+#include <tankwright/core/text.hpp>
+
+namespace report {
+
+[[nodiscard]] std::string as_svg(const tankwright::commissioning::figure& f, tankwright::unit_system units);
+
+/// Text that may stand in HTML.
+[[nodiscard]] std::string escaped(std::string_view text);
+
+}  // namespace report
