@@ -20,7 +20,4 @@ using tankwright::commissioning::assessment;
 /// "Feistel 2008", "Millero et al. 2008 (from memory)".
 [[nodiscard]] std::string source_text(const tankwright::citation& source);
 
-/// "3.7 L/d (2.3 to 4.6)" in everyday units.
-[[nodiscard]] std::string amount_text(const tankwright::commissioning::amount& value, tankwright::unit_system units);
-
 }  // namespace report

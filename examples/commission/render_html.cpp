@@ -88,7 +88,7 @@ std::string article(const finding& f, unit_system units) {
                     escaped(f.question) + "</h3>\n<table class=\"numbers\">\n";
   for (const entry& e : f.numbers) {
     out += std::string{"<tr class=\""} + (e.as == role::answer ? "answer" : "other") + "\"><td>" + escaped(e.label) +
-           (e.as == role::limit ? " (limit)" : "") + "</td><td>" + escaped(amount_text(e.value, units)) + "</td></tr>\n";
+           (e.as == role::limit ? " (limit)" : "") + "</td><td>" + escaped(text_of(e.value, units)) + "</td></tr>\n";
   }
   out += "</table>\n" + paragraph("note", f.note);
   if (f.says != verdict::for_information) out += paragraph("verdict", words(f.says));
@@ -110,7 +110,7 @@ std::string as_html(const assessment& all, unit_system units) {
   for (const finding& f : all.findings) {
     std::string answer;
     for (const entry& e : f.numbers) {
-      if (e.as == role::answer && answer.empty()) answer = amount_text(e.value, units);
+      if (e.as == role::answer && answer.empty()) answer = text_of(e.value, units);
     }
     out += "<tr><td class=\"verdict " + std::string{shade(f.says)} + "\">" +
            (f.says == verdict::for_information ? "" : escaped(words(f.says))) + "</td><td><a href=\"#" + escaped(f.id) +

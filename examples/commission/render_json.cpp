@@ -34,6 +34,14 @@ std::string_view word_of(standing read_as) {
   return "common practice";
 }
 
+/// The SI unit of a quantity, in the spelling of the unit table; empty for a pure number.
+std::string_view si_symbol(std::string_view quantity) {
+  for (const auto& row : detail::unit_rows) {
+    if (row.quantity == detail::measured_as(quantity) && row.factor == 1.0) return row.symbol;
+  }
+  return "";
+}
+
 /// JSON has no infinities and no NaN: such a number is null.
 ordered_json number(double x) { return std::isfinite(x) ? ordered_json(x) : ordered_json(nullptr); }
 
@@ -43,7 +51,7 @@ ordered_json object_of(const commissioning::finding& f) {
     ordered_json one{{"label", e.label},
                      {"role", word_of(e.as)},
                      {"quantity", e.value.quantity},
-                     {"unit", detail::si_symbol_of(e.value.quantity)},
+                     {"unit", si_symbol(e.value.quantity)},
                      {"low", number(e.value.low)},
                      {"central", number(e.value.central)},
                      {"high", number(e.value.high)}};

@@ -6,7 +6,6 @@
 namespace report {
 
 using namespace tankwright;
-using commissioning::amount;
 using commissioning::entry;
 using commissioning::finding;
 using commissioning::role;
@@ -58,7 +57,7 @@ std::string details(const finding& f, unit_system units) {
   for (const entry& e : f.numbers) label_width = std::max(label_width, columns(e.label));
   for (const entry& e : f.numbers) {
     std::string label = padded(std::string{e.label}, label_width) + "  ";
-    out += filled("    " + label, amount_text(e.value, units) + (e.as == role::limit ? "  (limit)" : ""));
+    out += filled("    " + label, text_of(e.value, units) + (e.as == role::limit ? "  (limit)" : ""));
   }
   if (!f.note.empty()) out += filled("    ", f.note);
   if (f.says != commissioning::verdict::for_information) out += filled("    Verdict: ", words(f.says));
@@ -87,10 +86,6 @@ std::string source_text(const citation& source) {
   return text;
 }
 
-std::string amount_text(const amount& value, unit_system units) {
-  return detail::amount_text(value.low, value.central, value.high, value.quantity, units);
-}
-
 std::string as_text(const assessment& all, unit_system units) {
   std::string out = all.title + "\n" + std::string(columns(all.title), '=') + "\n\n";
   out += "At a glance\n-----------\n";
@@ -98,7 +93,7 @@ std::string as_text(const assessment& all, unit_system units) {
     std::string answer;
     for (const entry& e : f.numbers) {
       if (e.as != role::answer) continue;
-      answer = amount_text(e.value, units);
+      answer = text_of(e.value, units);
       break;
     }
     const std::string left = padded(std::string{words(f.says)}, 18) + std::string{f.question};

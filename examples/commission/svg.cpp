@@ -57,7 +57,7 @@ struct axis_unit {
 };
 
 axis_unit unit_for(std::string_view quantity, double largest, unit_system units) {
-  return {quantity, detail::everyday_unit_of(largest, quantity, units)};
+  return {quantity, everyday_unit(amount{quantity, largest, largest, largest}, units)};
 }
 
 std::string with_unit(std::string_view label, std::string_view symbol) {

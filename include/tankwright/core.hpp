@@ -4,6 +4,7 @@
 /// Text (parsing and printing) is opt-in: include `tankwright/core/text.hpp` where it is needed.
 #pragma once
 
+#include <tankwright/core/amount.hpp>
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/errors.hpp>
 #include <tankwright/core/estimate.hpp>

@@ -389,7 +389,7 @@ TEST_CASE("text: an estimate with its band") {
   CHECK(litres_band(1099.7, 1136.2, 1172.4) == "1136 L (1100 to 1172)");
   CHECK(litres_band(11000.0, 11361.0, 11720.0) == "11360 L (11000 to 11720)");
   CHECK(litres_band(9.81, 12.345, 15.0) == "12.3 L (9.8 to 15.0)");
-  CHECK(litres_band(3.0, 3.0, 3.0) == "3 L (3 to 3)");
+  CHECK(litres_band(3.0, 3.0, 3.0) == "3 L");
   CHECK(litres_band(3.0, 3.0, std::numeric_limits<double>::infinity()) == "3 L (3 to inf)");
 }
 

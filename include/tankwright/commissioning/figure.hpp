@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// A picture of an answer, as data: curves over axes, or rectangles drawn to scale. In SI, like every amount; how it looks
-/// is the front end's affair.
+/// A picture of an answer, as data: curves over axes, or rectangles drawn to scale. In SI, like every amount; how it
+/// looks is the front end's affair.
 #pragma once
 
 #include <string>

@@ -9,23 +9,10 @@
 #include <vector>
 
 #include <tankwright/commissioning/verdict.hpp>
+#include <tankwright/core/amount.hpp>
 #include <tankwright/core/citation.hpp>
-#include <tankwright/core/detail/quantity_name.hpp>
-#include <tankwright/core/estimate.hpp>
 
 namespace tankwright::commissioning {
-
-/// Any quantity of the library as data: SI numbers, and the name of the quantity ("flow_rate") that tells the unit.
-/// Temperatures are in kelvin, proportions and humidities are fractions, salinities are as they are.
-struct amount {
-  std::string_view quantity;
-  double low;
-  double central;
-  double high;
-  std::string_view reason{};  ///< of the band; empty for a sharp number, whose three values agree
-
-  [[nodiscard]] constexpr bool is_sharp() const noexcept { return low == high; }
-};
 
 /// What a number is in its finding.
 enum class role {
@@ -54,30 +41,6 @@ struct finding {
   std::string_view before_acting{};              ///< the caution; empty where nothing can be hurt
   std::vector<std::string> measure_next{};       ///< what would narrow the answer, or what is missing for one
 };
-
-/// A quantity as an amount without a band.
-///
-/// @param q any quantity or thin type of the library
-/// @return  its SI number under its name
-/// @accuracy exact
-/// @source  unit table
-template <class Q>
-[[nodiscard]] constexpr amount amount_of(const Q& q) noexcept {
-  const double si = tankwright::detail::si_number(q);
-  return {tankwright::detail::quantity_name<Q>(), si, si, si};
-}
-
-/// An estimate as an amount with its band.
-///
-/// @param e an estimate of any quantity or thin type of the library
-/// @return  its SI numbers under its name, with the reason of the band
-/// @accuracy exact
-/// @source  unit table
-template <class Q>
-[[nodiscard]] constexpr amount amount_of(const estimate<Q>& e) noexcept {
-  return {tankwright::detail::quantity_name<Q>(), tankwright::detail::si_number(e.low),
-          tankwright::detail::si_number(e.central), tankwright::detail::si_number(e.high), e.reason};
-}
 
 /// How a margin stands: the whole band positive holds, the central value positive is thin, otherwise it does not hold.
 ///

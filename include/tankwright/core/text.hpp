@@ -14,8 +14,8 @@
 #include <string_view>
 #include <type_traits>
 
+#include <tankwright/core/amount.hpp>
 #include <tankwright/core/detail/text_read.hpp>
-#include <tankwright/core/estimate.hpp>
 
 namespace tankwright {
 
@@ -25,21 +25,6 @@ namespace detail {
 /// `thin_types.hpp`, and `double` for a pure number.
 template <class Q>
 concept has_text = !quantity_name<Q>().empty();
-
-template <class Q>
-[[nodiscard]] constexpr double si_number(const Q& q) noexcept {
-  if constexpr (std::is_same_v<Q, double>) {
-    return q;
-  } else if constexpr (std::is_same_v<Q, absolute_salinity>) {
-    return q.grams_per_kilogram();
-  } else if constexpr (std::is_same_v<Q, relative_humidity>) {
-    return q.fraction();
-  } else if constexpr (std::is_same_v<Q, gauge_pressure> || std::is_same_v<Q, absolute_pressure>) {
-    return q.value().value();
-  } else {
-    return q.value();
-  }
-}
 
 template <class Q>
 [[nodiscard]] constexpr Q from_si_number(double si) noexcept {
@@ -148,7 +133,29 @@ template <detail::has_text Q>
   return detail::with_unit(text_of(number_in(quantity, unit), with), unit);
 }
 
-/// An estimate with its band, to two digits of the half width of the band: "3.7 L/d (2.3 to 4.6)".
+/// An amount with its band, to two digits of its half width: "3.7 L/d (2.3 to 4.6)"; without a band "3.7 L/d".
+///
+/// @param value any quantity with its band, as data
+/// @param unit  as for `number_in`
+/// @return      central value, unit, and the band in the same unit
+/// @throws      text_error for a unit that is not known or measures something else
+/// @accuracy    correctly rounded to the digits written
+/// @source      unit table
+[[nodiscard]] inline std::string text_in(const amount& value, std::string_view unit) {
+  const double low = detail::number_in_unit(value.low, value.quantity, unit);
+  const double central = detail::number_in_unit(value.central, value.quantity, unit);
+  const double high = detail::number_in_unit(value.high, value.quantity, unit);
+  const double half_width = 0.5 * std::fabs(high - low);
+  if (value.is_sharp()) return detail::with_unit(text_of(central), unit);
+  digits with = significant(4);
+  if (half_width > 0.0 && std::isfinite(half_width)) {
+    with = decimals(1 - static_cast<int>(std::floor(std::log10(half_width))));
+  }
+  return detail::with_unit(text_of(central, with), unit) + " (" + text_of(low, with) + " to " + text_of(high, with) +
+         ")";
+}
+
+/// An estimate with its band, as `text_in` of an amount.
 ///
 /// @param value an estimate of any quantity that `parse` can read
 /// @param unit  as for `number_in`
@@ -158,22 +165,33 @@ template <detail::has_text Q>
 /// @source      unit table
 template <detail::has_text Q>
 [[nodiscard]] std::string text_in(const estimate<Q>& value, std::string_view unit) {
-  const double low = number_in(value.low, unit);
-  const double central = number_in(value.central, unit);
-  const double high = number_in(value.high, unit);
-  const double half_width = 0.5 * std::fabs(high - low);
-  digits with = significant(4);
-  if (half_width > 0.0 && std::isfinite(half_width)) {
-    with = decimals(1 - static_cast<int>(std::floor(std::log10(half_width))));
-  }
-  return detail::with_unit(text_of(central, with), unit).append(" (") + text_of(low, with) + " to " +
-         text_of(high, with) + ")";
+  return text_in(amount_of(value), unit);
 }
 
 /// The two sets of everyday units.
 enum class unit_system { si, us };
 
-/// The unit in which a quantity of this size is shown from day to day: millimetres or metres, inches or feet.
+/// The unit in which an amount of this size is shown from day to day: millimetres or metres, inches or feet.
+///
+/// @param value  any quantity, as data; the size of its central value counts
+/// @param system SI or US customary units; where the trade has no US unit, the SI one
+/// @return       a unit for `text_in` and `number_in`; empty for a pure number
+/// @accuracy     not a computation
+/// @source       common practice
+[[nodiscard]] inline std::string_view everyday_unit(const amount& value, unit_system system) {
+  const detail::quantity_words words = detail::words_of(value.quantity);
+  std::string_view ladder = system == unit_system::us ? words.us : words.si;
+  std::string_view unit = ladder.substr(0, ladder.find('|'));
+  while (unit.size() < ladder.size()) {
+    ladder.remove_prefix(unit.size() + 1);
+    const std::string_view larger = ladder.substr(0, ladder.find('|'));
+    if (!(std::fabs(detail::number_in_unit(value.central, value.quantity, larger)) >= 1.0)) return unit;
+    unit = larger;
+  }
+  return unit;
+}
+
+/// The unit in which a quantity of this size is shown from day to day.
 ///
 /// @param quantity any quantity that `parse` can read
 /// @param system   SI or US customary units; where the trade has no US unit, the SI one
@@ -182,16 +200,18 @@ enum class unit_system { si, us };
 /// @source         common practice
 template <detail::has_text Q>
 [[nodiscard]] std::string_view everyday_unit(const Q& quantity, unit_system system) {
-  const detail::quantity_words words = detail::words_of(detail::quantity_name<Q>());
-  std::string_view ladder = system == unit_system::us ? words.us : words.si;
-  std::string_view unit = ladder.substr(0, ladder.find('|'));
-  while (unit.size() < ladder.size()) {
-    ladder.remove_prefix(unit.size() + 1);
-    const std::string_view larger = ladder.substr(0, ladder.find('|'));
-    if (!(std::fabs(number_in(quantity, larger)) >= 1.0)) return unit;
-    unit = larger;
-  }
-  return unit;
+  return everyday_unit(amount_of(quantity), system);
+}
+
+/// An amount with its band, in its everyday unit.
+///
+/// @param value  any quantity with its band, as data
+/// @param system SI or US customary units
+/// @return       "3.7 L/d (2.3 to 4.6)", "24 °C"
+/// @accuracy     correctly rounded to the digits written
+/// @source       unit table
+[[nodiscard]] inline std::string text_of(const amount& value, unit_system system) {
+  return text_in(value, everyday_unit(value, system));
 }
 
 /// A quantity in its everyday unit: "240 mm", "7.5 ft", "24 °C".
@@ -216,7 +236,7 @@ template <detail::has_text Q>
 /// @source       unit table
 template <detail::has_text Q>
 [[nodiscard]] std::string text_of(const estimate<Q>& value, unit_system system) {
-  return text_in(value, everyday_unit(value.central, system));
+  return text_of(amount_of(value), system);
 }
 
 /// A length as a tape measure shows it: "7 ft 10 1/2 in", "3/4 in".

@@ -114,7 +114,7 @@ class scanner {
     std::string expected = expected_;
     expected += more_expected;
     std::string line{function_};
-    line.append(": ").append(quoted(text_)).append(", character ").append(std::to_string(place + 1));
+    line.append(": ").append(detail::quoted(text_)).append(", character ").append(std::to_string(place + 1));
     line.append(": ").append(reason).append("; expected ").append(expected);
     constexpr double none = std::numeric_limits<double>::quiet_NaN();
     throw text_error{line, {std::string{function_}, "text", none, none, none, {}, {}}, text_, offset_[place], reason,
@@ -125,7 +125,7 @@ class scanner {
   [[nodiscard]] std::string found() const {
     if (at_end()) return "the text ends";
     if (peek() == bad_character) return "a byte that is not text (UTF-8)";
-    return quoted(written(place_, place_ + 1)) + " is not understood here";
+    return detail::quoted(written(place_, place_ + 1)) + " is not understood here";
   }
 
  private:

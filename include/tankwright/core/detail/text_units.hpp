@@ -12,6 +12,7 @@
 #include <type_traits>
 #include <vector>
 
+#include <tankwright/core/detail/quantity_name.hpp>
 #include <tankwright/core/detail/text_scan.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
@@ -91,6 +92,7 @@ inline constexpr quantity_words quantity_texts[] = {
   {"specific_volume",         "a volume per mass",           "0.00098 m3/kg", "m³/kg",    "m³/kg"},
   {"amount_concentration",    "an amount concentration",     "2.3 mmol/L", "mmol/L",      "mmol/L"},
   {"amount_content",          "an amount per mass",          "2300 umol/kg", "µmol/kg|mol/kg", "µmol/kg|mol/kg"},
+  {"hydraulic_resistance",    "a head per flow",             "1200 s/m2",  "s/m²",        "s/m²"},
   {"temperature",             "a temperature",               "25 °C or 77 °F", "°C",      "°F"},
   {"temperature_coefficient", "a change per kelvin",         "2 %/K",      "%/K",         "%/K"},
   {"temperature_difference",  "a temperature difference",    "2 K or 3.6 °F", "K",        "°F"},
@@ -150,26 +152,6 @@ inline constexpr spelling refused_words[] = {
     if (row.quantity == quantity) return {quantity, quantity, "", row.symbol, row.symbol};
   }
   return {quantity, quantity, "", "", ""};
-}
-
-/// The name of a quantity type, as in quantities.hpp; empty for a type that has no text form.
-template <class Q>
-[[nodiscard]] consteval std::string_view quantity_name() {
-#define TANKWRIGHT_TEXT_NAME(quantity_type, unit_name, symbol, factor) \
-  if (std::is_same_v<Q, quantity_type>) return #quantity_type;
-  TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_TEXT_NAME)
-#undef TANKWRIGHT_TEXT_NAME
-  if (std::is_same_v<Q, double>) return "number";
-  if (std::is_same_v<Q, temperature>) return "temperature";
-  if (std::is_same_v<Q, temperature_difference>) return "temperature_difference";
-  if (std::is_same_v<Q, proportion>) return "proportion";
-  if (std::is_same_v<Q, porosity>) return "porosity";
-  if (std::is_same_v<Q, relative_humidity>) return "relative_humidity";
-  if (std::is_same_v<Q, absolute_salinity>) return "absolute_salinity";
-  if (std::is_same_v<Q, practical_salinity>) return "practical_salinity";
-  if (std::is_same_v<Q, gauge_pressure>) return "gauge_pressure";
-  if (std::is_same_v<Q, absolute_pressure>) return "absolute_pressure";
-  return {};
 }
 
 // ---- units as products of powers ------------------------------------------------------------------------------------
