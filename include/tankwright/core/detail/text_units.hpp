@@ -92,7 +92,6 @@ inline constexpr quantity_words quantity_texts[] = {
   {"specific_volume",         "a volume per mass",           "0.00098 m3/kg", "m³/kg",    "m³/kg"},
   {"amount_concentration",    "an amount concentration",     "2.3 mmol/L", "mmol/L",      "mmol/L"},
   {"amount_content",          "an amount per mass",          "2300 umol/kg", "µmol/kg|mol/kg", "µmol/kg|mol/kg"},
-  {"hydraulic_resistance",    "a head per flow",             "1200 s/m2",  "s/m²",        "s/m²"},
   {"temperature",             "a temperature",               "25 °C or 77 °F", "°C",      "°F"},
   {"temperature_coefficient", "a change per kelvin",         "2 %/K",      "%/K",         "%/K"},
   {"temperature_difference",  "a temperature difference",    "2 K or 3.6 °F", "K",        "°F"},
