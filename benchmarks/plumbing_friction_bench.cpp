@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <cmath>
-#include <vector>
-
 #include <tankwright/plumbing/friction.hpp>
+#include <vector>
 
 #include "bench.hpp"
 

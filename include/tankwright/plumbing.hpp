@@ -12,5 +12,6 @@
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
+#include <tankwright/plumbing/pump.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
 #include <tankwright/plumbing/weirs.hpp>

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/plumbing/fittings.hpp>
-
 #include <string>
+#include <tankwright/plumbing/fittings.hpp>
 
 #include "support/edges.hpp"
 #include "support/reference.hpp"
@@ -20,11 +19,11 @@ twp::pipe_bore metre_bore(double d) { return twp::pipe_bore{metres(d)}; }
 bool ordered(const estimate<twp::loss_coefficient>& k) { return k.low < k.central && k.central < k.high; }
 
 const twp::fitting all_fittings[] = {
-    twp::fitting::elbow_90,        twp::fitting::elbow_45,           twp::fitting::return_bend,
-    twp::fitting::tee_through_run, twp::fitting::tee_through_branch, twp::fitting::mitre_90,
-    twp::fitting::mitre_45,        twp::fitting::union_or_coupling,  twp::fitting::gate_valve,
-    twp::fitting::ball_valve,      twp::fitting::butterfly_valve,    twp::fitting::plug_valve,
-    twp::fitting::swing_check,     twp::fitting::lift_check,         twp::fitting::foot_valve_hinged,
+    twp::fitting::elbow_90,         twp::fitting::elbow_45,           twp::fitting::return_bend,
+    twp::fitting::tee_through_run,  twp::fitting::tee_through_branch, twp::fitting::mitre_90,
+    twp::fitting::mitre_45,         twp::fitting::union_or_coupling,  twp::fitting::gate_valve,
+    twp::fitting::ball_valve,       twp::fitting::butterfly_valve,    twp::fitting::plug_valve,
+    twp::fitting::swing_check,      twp::fitting::lift_check,         twp::fitting::foot_valve_hinged,
     twp::fitting::foot_valve_poppet};
 
 }  // namespace
@@ -59,35 +58,35 @@ TEST_CASE("fittings: reference table") {
     const auto f = twp::fully_turbulent_factor(inch_bore(row["d"]));
     return in_feet(twp::equivalent_length(twp::loss_coefficient{row["L/D"] * f.value()}, inch_bore(row["d"]), f));
   };
-  check_rows(
-      reference_rows("plumbing/fittings.csv"),
-      {{"tankwright::plumbing::fully_turbulent_factor",
-        [](const reference_row& row) { return twp::fully_turbulent_factor(inch_bore(row["d"])).value(); }},
-       {"tankwright::plumbing::entrance_loss", entrance},
-       {"tankwright::plumbing::section_change_loss", downstream_pressure},
-       {"tankwright::plumbing::tee_losses", tee},
-       {"tankwright::plumbing::loss_from_flow_coefficient",
-        [](const reference_row& row) {
-          return twp::loss_from_flow_coefficient(twp::flow_coefficient::from_kv(row["Kv"]), metre_bore(row["D"]))
-              .value();
-        }},
-       {"tankwright::plumbing::hooper_loss",
-        [](const reference_row& row) {
-          return twp::hooper_loss({row["K1"], row["Kinf"]}, twp::reynolds_number{row["Re"]}, inch_bore(row["D"]))
-              .central.value();
-        }},
-       {"tankwright::plumbing::darby_loss",
-        [](const reference_row& row) {
-          return twp::darby_loss({row["K1"], row["Ki"], row["Kd"]}, twp::reynolds_number{row["Re"]},
-                                 twp::nominal_size::from_inches(row["NPS"]))
-              .central.value();
-        }},
-       {"tankwright::plumbing::on_bore",
-        [](const reference_row& row) {
-          return twp::on_bore(twp::known_loss(row["K1"]), {.from = metre_bore(row["D1"]), .to = metre_bore(row["D2"])})
-              .central.value();
-        }},
-       {"tankwright::plumbing::equivalent_length", equivalent}});
+  check_rows(reference_rows("plumbing/fittings.csv"),
+             {{"tankwright::plumbing::fully_turbulent_factor",
+               [](const reference_row& row) { return twp::fully_turbulent_factor(inch_bore(row["d"])).value(); }},
+              {"tankwright::plumbing::entrance_loss", entrance},
+              {"tankwright::plumbing::section_change_loss", downstream_pressure},
+              {"tankwright::plumbing::tee_losses", tee},
+              {"tankwright::plumbing::loss_from_flow_coefficient",
+               [](const reference_row& row) {
+                 return twp::loss_from_flow_coefficient(twp::flow_coefficient::from_kv(row["Kv"]), metre_bore(row["D"]))
+                     .value();
+               }},
+              {"tankwright::plumbing::hooper_loss",
+               [](const reference_row& row) {
+                 return twp::hooper_loss({row["K1"], row["Kinf"]}, twp::reynolds_number{row["Re"]}, inch_bore(row["D"]))
+                     .central.value();
+               }},
+              {"tankwright::plumbing::darby_loss",
+               [](const reference_row& row) {
+                 return twp::darby_loss({row["K1"], row["Ki"], row["Kd"]}, twp::reynolds_number{row["Re"]},
+                                        twp::nominal_size::from_inches(row["NPS"]))
+                     .central.value();
+               }},
+              {"tankwright::plumbing::on_bore",
+               [](const reference_row& row) {
+                 return twp::on_bore(twp::known_loss(row["K1"]),
+                                     {.from = metre_bore(row["D1"]), .to = metre_bore(row["D2"])})
+                     .central.value();
+               }},
+              {"tankwright::plumbing::equivalent_length", equivalent}});
 }
 
 TEST_CASE("fittings: Crane's n times f_T") {
@@ -112,8 +111,8 @@ TEST_CASE("fittings: Crane's n times f_T") {
 }
 
 TEST_CASE("fittings: a valve's Kv there and back, and its US twin") {
-  const auto definition = about("loss_from_flow_coefficient", kind::identity,
-                                "definition: Kv m3/h of water of 1000 kg/m3 lose 1 bar");
+  const auto definition =
+      about("loss_from_flow_coefficient", kind::identity, "definition: Kv m3/h of water of 1000 kg/m3 lose 1 bar");
   const auto back = about("flow_coefficient_from_loss", kind::identity, "inverse of loss_from_flow_coefficient");
   for (const double kv : {0.5, 10.0, 500.0}) {
     for (const double d : {0.02, 0.045, 0.154}) {
@@ -139,8 +138,7 @@ TEST_CASE("fittings: changes of bore") {
              (1 - b * b) * (1 - b * b), within(1e-15));
   }
   const auto k = [](double from, double to, double angle) {
-    return twp::section_change_loss(
-               {.from = metre_bore(from), .to = metre_bore(to), .included_angle = degrees(angle)})
+    return twp::section_change_loss({.from = metre_bore(from), .to = metre_bore(to), .included_angle = degrees(angle)})
         .central.value();
   };
   TW_CHECK(limit, k(1e-4, 1.0, 180.0), 1.0, within(1e-7));

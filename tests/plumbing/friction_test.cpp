@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/plumbing/friction.hpp>
-
 #include <string>
+#include <tankwright/plumbing/friction.hpp>
 #include <vector>
 
 #define BOOST_MATH_DISABLE_FLOAT128  // it would need another library at link time
@@ -91,9 +90,8 @@ TEST_CASE("friction: reference table") {
       return row["lift"] + in_feet(twp::head_loss(run, us_gallons_per_minute(row["Q"]), water));
     }
     const water::liquid water{.density = kilograms_per_cubic_metre(row["rho"]), .viscosity = pascal_seconds(row["mu"])};
-    const twp::pipe_run run{.bore = twp::pipe_bore{metres(row["D"])},
-                            .length = metres(row["L"]),
-                            .roughness = metres(row["eps"])};
+    const twp::pipe_run run{
+        .bore = twp::pipe_bore{metres(row["D"])}, .length = metres(row["L"]), .roughness = metres(row["eps"])};
     const auto h = twp::head_loss(run, cubic_metres_per_second(row["Q"]), water);
     const double pascals_lost = h.value() * row["rho"] * 9.80665;
     return row.id == "DW-cengel8-3" ? pascals_lost / 1e3 : pascals_lost;
@@ -151,9 +149,9 @@ TEST_CASE("friction: the blend meets both ends in value and slope") {
       // The slope is that of the value, from both sides.
       for (const long double r : {re * (1 - 1e-6L), re * (1 + 1e-6L)}) {
         const long double h = r * 1e-8L;
-        const long double difference =
-            (std::log(friction_factor(r + h, static_cast<long double>(e)).f) -
-             std::log(friction_factor(r - h, static_cast<long double>(e)).f)) / (std::log(r + h) - std::log(r - h));
+        const long double difference = (std::log(friction_factor(r + h, static_cast<long double>(e)).f) -
+                                        std::log(friction_factor(r - h, static_cast<long double>(e)).f)) /
+                                       (std::log(r + h) - std::log(r - h));
         TW_CHECK(continuous, static_cast<double>(friction_factor(r, static_cast<long double>(e)).slope),
                  static_cast<double>(difference), within(1e-8));
       }
@@ -239,8 +237,9 @@ TEST_CASE("friction: an error names the run") {
   CHECK(message({.label = "return A", .bore = bore, .roughness = millimetres(34.0)}) ==
         start + "return A: relative roughness = 1 is not possible; expected at least 0 and below 1");
   CHECK(message({.label = "return A", .bore = bore, .roughness = millimetres(3.4)}) ==
-        start + "return A: relative roughness = 0.1 is outside the published range 0 to 0.05 (Moody 1944); pass "
-                "tankwright::extrapolate to go past it");
+        start +
+            "return A: relative roughness = 0.1 is outside the published range 0 to 0.05 (Moody 1944); pass "
+            "tankwright::extrapolate to go past it");
   CHECK(message({.label = "return A", .bore = bore, .roughness = millimetres(3.4)}, 1e-3, extrapolate) ==
         "nothing thrown");
   CHECK(message({.label = "return A", .bore = bore, .fittings = twp::known_loss(-1.0)}) ==

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/plumbing/pipe_sizes.hpp>
-
 #include <string>
+#include <tankwright/plumbing/pipe_sizes.hpp>
 #include <type_traits>
 
 #include "support/reference.hpp"
@@ -17,9 +16,9 @@ const evidence table_bores{"tankwright::plumbing::pvc_pipe", kind::published,
 
 TEST_CASE("pipe sizes: reference table") {
   const auto inch = [](const reference_row& row) {
-    const auto pipe = twp::pvc_pipe(
-        twp::nominal_size::from_inches(row["size"]),
-        row["schedule"] == 40.0 ? twp::pvc_schedule::schedule_40 : twp::pvc_schedule::schedule_80);
+    const auto pipe =
+        twp::pvc_pipe(twp::nominal_size::from_inches(row["size"]),
+                      row["schedule"] == 40.0 ? twp::pvc_schedule::schedule_40 : twp::pvc_schedule::schedule_80);
     const std::string give = row.text("give");
     if (give == "outside_diameter") return in_inches(pipe.outside_diameter);
     if (give == "minimum_wall") return in_inches(pipe.minimum_wall);
@@ -56,10 +55,9 @@ TEST_CASE("pipe sizes: a size that is not made says which are") {
   };
   CHECK(message([] { (void)twp::pvc_pipe(twp::nominal_size::from_inches(1.6), twp::pvc_schedule::schedule_40); }) ==
         "tankwright::plumbing::pvc_pipe: nominal size = 1.6 in is not made; sizes are 0.5 0.75 1 1.25 1.5 2 2.5 3 4");
-  CHECK(message([] {
-          (void)twp::metric_pvc_pipe(twp::metric_size::from_millimetres(20), twp::pressure_class::pn10);
-        }) ==
-        "tankwright::plumbing::metric_pvc_pipe: nominal size = 20 mm is not made; sizes are 32 40 50 63 75 90 110");
+  CHECK(
+      message([] { (void)twp::metric_pvc_pipe(twp::metric_size::from_millimetres(20), twp::pressure_class::pn10); }) ==
+      "tankwright::plumbing::metric_pvc_pipe: nominal size = 20 mm is not made; sizes are 32 40 50 63 75 90 110");
 }
 
 TEST_CASE("pipe sizes: a nominal size, a metric size and a bore do not mix") {

@@ -8,20 +8,17 @@
 
 #include <cmath>
 #include <initializer_list>
-
 #include <tankwright/plumbing/friction.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
 
 namespace tankwright::plumbing {
 
-inline constexpr citation crane_tp410{
-    "Crane Co.", 2009, "Flow of fluids through valves, fittings, and pipe", "Technical Paper 410, appendix A and ch. 2",
-    standing::secondary};
-inline constexpr citation hooper_1981{
-    "Hooper W.B.", 1981, "The two-K method predicts head losses in pipe fittings", "Chem. Eng. 88(17):96-100",
-    standing::secondary};
-inline constexpr citation darby_2001{
-    "Darby R.", 2001, "Correlate pressure drops through fittings", "Chem. Eng. 108(4):127-130", standing::secondary};
+inline constexpr citation crane_tp410{"Crane Co.", 2009, "Flow of fluids through valves, fittings, and pipe",
+                                      "Technical Paper 410, appendix A and ch. 2", standing::secondary};
+inline constexpr citation hooper_1981{"Hooper W.B.", 1981, "The two-K method predicts head losses in pipe fittings",
+                                      "Chem. Eng. 88(17):96-100", standing::secondary};
+inline constexpr citation darby_2001{"Darby R.", 2001, "Correlate pressure drops through fittings",
+                                     "Chem. Eng. 108(4):127-130", standing::secondary};
 
 /// What is screwed, glued or welded into a run. A tee as the water goes through it: straight on, or round the corner.
 enum class fitting {
@@ -71,8 +68,8 @@ struct tee {
   required<tee_direction> direction;
   tee_branch_angle angle = tee_branch_angle::ninety;
   required<pipe_bore> run_bore;
-  required<pipe_bore> branch_bore;        ///< not larger than the run
-  required<proportion> branch_share;      ///< flow in the branch over the combined flow
+  required<pipe_bore> branch_bore;    ///< not larger than the run
+  required<proportion> branch_share;  ///< flow in the branch over the combined flow
 };
 
 /// Losses of a tee, on the velocity of the combined flow. Joining streams can gain head: a negative K is real.
@@ -156,22 +153,38 @@ struct crane_row {
 };
 [[nodiscard]] constexpr crane_row crane_row_of(fitting kind) noexcept {
   switch (kind) {
-    case fitting::elbow_90: return {30.0, 0.3};
-    case fitting::elbow_45: return {16.0, 0.3};
-    case fitting::return_bend: return {50.0, 0.3};
-    case fitting::tee_through_run: return {20.0, 0.3};
-    case fitting::tee_through_branch: return {60.0, 0.3};
-    case fitting::mitre_90: return {60.0, 0.3};
-    case fitting::mitre_45: return {15.0, 0.3};
-    case fitting::gate_valve: return {8.0, 0.5};
-    case fitting::ball_valve: return {3.0, 0.5};
-    case fitting::butterfly_valve: return {45.0, 0.5};
-    case fitting::plug_valve: return {18.0, 0.5};
-    case fitting::swing_check: return {100.0, 0.5};
-    case fitting::lift_check: return {600.0, 0.5};
-    case fitting::foot_valve_hinged: return {75.0, 0.5};
-    case fitting::foot_valve_poppet: return {420.0, 0.5};
-    case fitting::union_or_coupling: break;
+    case fitting::elbow_90:
+      return {30.0, 0.3};
+    case fitting::elbow_45:
+      return {16.0, 0.3};
+    case fitting::return_bend:
+      return {50.0, 0.3};
+    case fitting::tee_through_run:
+      return {20.0, 0.3};
+    case fitting::tee_through_branch:
+      return {60.0, 0.3};
+    case fitting::mitre_90:
+      return {60.0, 0.3};
+    case fitting::mitre_45:
+      return {15.0, 0.3};
+    case fitting::gate_valve:
+      return {8.0, 0.5};
+    case fitting::ball_valve:
+      return {3.0, 0.5};
+    case fitting::butterfly_valve:
+      return {45.0, 0.5};
+    case fitting::plug_valve:
+      return {18.0, 0.5};
+    case fitting::swing_check:
+      return {100.0, 0.5};
+    case fitting::lift_check:
+      return {600.0, 0.5};
+    case fitting::foot_valve_hinged:
+      return {75.0, 0.5};
+    case fitting::foot_valve_poppet:
+      return {420.0, 0.5};
+    case fitting::union_or_coupling:
+      break;
   }
   return {0.0, 0.5};  // has a K of its own
 }
@@ -199,8 +212,7 @@ template <class T>
     branch = b2 <= T(4) / T(9) ? T(1) + (y / b2) * (y / b2)
                                : (T(1) + T(0.3L) * y * y) * (T(1) + T(0.3L) * (y / b2) * (y / b2));
   } else {
-    const T g = b2 <= T(0.35L) ? std::fmax(T(0.85L), T(1.1L) - T(0.7L) * y)
-                               : std::fmax(T(0.6L), T(1) - T(0.6L) * y);
+    const T g = b2 <= T(0.35L) ? std::fmax(T(0.85L), T(1.1L) - T(0.7L) * y) : std::fmax(T(0.6L), T(1) - T(0.6L) * y);
     constexpr T root_two = T(1.414213562373095048801688724209698079L);  // 2 cos 45 degrees
     branch = g * (T(1) + (y / b2) * (y / b2) - root_two * y / b2);
   }

@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <cmath>
 #include <span>
-
 #include <tankwright/core/detail/batch.hpp>
 #include <tankwright/core/detail/root.hpp>
 #include <tankwright/plumbing/detail/friction_kernel.hpp>
@@ -22,8 +21,8 @@ inline constexpr citation colebrook_1939{
     "laws",
     "J. Inst. Civ. Eng. 11:133-156; constants as in Clamond 2009, Ind. Eng. Chem. Res. 48:3665, eq. 1",
     standing::secondary};
-inline constexpr citation moody_1944{
-    "Moody L.F.", 1944, "Friction factors for pipe flow", "Trans. ASME 66:671-684", standing::from_memory};
+inline constexpr citation moody_1944{"Moody L.F.", 1944, "Friction factors for pipe flow", "Trans. ASME 66:671-684",
+                                     standing::from_memory};
 
 /// Reynolds number Re = V D / nu.
 class reynolds_number : public detail::scalar<reynolds_number> {
@@ -179,8 +178,10 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
   const std::size_t size = re.size();
   detail::check_same_size(here, size, e.size());
   detail::check_same_size(here, size, result.size());
-  detail::check_all(here, reynolds_limits, size, [&](std::size_t i) { return re[i].value(); }, policy);
-  detail::check_all(here, relative_roughness_limits, size, [&](std::size_t i) { return e[i].value(); }, policy);
+  detail::check_all(
+      here, reynolds_limits, size, [&](std::size_t i) { return re[i].value(); }, policy);
+  detail::check_all(
+      here, relative_roughness_limits, size, [&](std::size_t i) { return e[i].value(); }, policy);
 
   detail::block r{}, rough{};
   for (std::size_t start = 0; start < size; start += detail::block_size) {

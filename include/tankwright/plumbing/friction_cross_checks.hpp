@@ -5,29 +5,26 @@
 #pragma once
 
 #include <cmath>
-
 #include <tankwright/plumbing/friction.hpp>
 
 namespace tankwright::plumbing {
 
-inline constexpr citation haaland_1983{
-    "Haaland S.E.", 1983, "Simple and explicit formulas for the friction factor in turbulent pipe flow",
-    "J. Fluids Eng. 105:89-90", standing::secondary};
-inline constexpr citation churchill_1977{
-    "Churchill S.W.", 1977, "Friction-factor equation spans all fluid-flow regimes", "Chem. Eng. 84(24):91-92",
-    standing::secondary};
-inline constexpr citation serghides_1984{
-    "Serghides T.K.", 1984, "Estimate friction factor accurately", "Chem. Eng. 91(5):63-64", standing::secondary};
-inline constexpr citation blasius_1913{
-    "Blasius H.", 1913, "Das Aehnlichkeitsgesetz bei Reibungsvorgaengen in Fluessigkeiten", "Forsch. Ing.-Wes. 131",
-    standing::secondary};
-inline constexpr citation williams_hazen_1905{
-    "Williams G.S., Hazen A.", 1905, "Hydraulic tables", "Wiley; SI form, exponents 1.852 and 4.8704",
-    standing::from_memory};
+inline constexpr citation haaland_1983{"Haaland S.E.", 1983,
+                                       "Simple and explicit formulas for the friction factor in turbulent pipe flow",
+                                       "J. Fluids Eng. 105:89-90", standing::secondary};
+inline constexpr citation churchill_1977{"Churchill S.W.", 1977,
+                                         "Friction-factor equation spans all fluid-flow regimes",
+                                         "Chem. Eng. 84(24):91-92", standing::secondary};
+inline constexpr citation serghides_1984{"Serghides T.K.", 1984, "Estimate friction factor accurately",
+                                         "Chem. Eng. 91(5):63-64", standing::secondary};
+inline constexpr citation blasius_1913{"Blasius H.", 1913,
+                                       "Das Aehnlichkeitsgesetz bei Reibungsvorgaengen in Fluessigkeiten",
+                                       "Forsch. Ing.-Wes. 131", standing::secondary};
+inline constexpr citation williams_hazen_1905{"Williams G.S., Hazen A.", 1905, "Hydraulic tables",
+                                              "Wiley; SI form, exponents 1.852 and 4.8704", standing::from_memory};
 
 inline constexpr limits reynolds_haaland_limits{"Reynolds number", "", positive, {4e3, 1e8}, "Haaland 1983"};
-inline constexpr limits reynolds_serghides_limits{
-    "Reynolds number", "", positive, {2100.0, 1e8}, "Serghides 1984"};
+inline constexpr limits reynolds_serghides_limits{"Reynolds number", "", positive, {2100.0, 1e8}, "Serghides 1984"};
 inline constexpr limits reynolds_blasius_limits{"Reynolds number", "", positive, {4e3, 1e5}, "Blasius 1913"};
 inline constexpr limits hazen_williams_c_limits{"Hazen-Williams C", "", positive};
 

@@ -5,7 +5,6 @@
 
 #include <optional>
 #include <string>
-
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/quantities.hpp>
@@ -78,10 +77,10 @@ struct pipe_run {
   std::string from{};   ///< in a circuit: the source, pump outlet or junction where it begins
   std::string to{};     ///< in a circuit: the junction or outlet where it ends
   required<pipe_bore> bore;
-  tankwright::length length{};                       ///< of straight pipe, along its axis
-  tankwright::length roughness = smooth_plastic;     ///< of the wall
+  tankwright::length length{};                            ///< of straight pipe, along its axis
+  tankwright::length roughness = smooth_plastic;          ///< of the wall
   estimate<loss_coefficient> fittings = known_loss(0.0);  ///< sum of all K, on this bore (fittings.hpp)
-  std::optional<flow_coefficient> valve{};           ///< a valve by its Kv, as it now stands; none is wide open
+  std::optional<flow_coefficient> valve{};                ///< a valve by its Kv, as it now stands; none is wide open
 };
 
 inline constexpr limits bore_limits{"bore", "m", positive};

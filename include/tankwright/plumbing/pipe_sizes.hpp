@@ -5,7 +5,6 @@
 #pragma once
 
 #include <string>
-
 #include <tankwright/plumbing/pipe_run.hpp>
 
 namespace tankwright::plumbing {
@@ -13,9 +12,9 @@ namespace tankwright::plumbing {
 inline constexpr citation astm_d1785{
     "ASTM International", 2015, "D1785: Standard specification for poly(vinyl chloride) (PVC) plastic pipe",
     "Tables 1 and 2, Schedules 40, 80 and 120: outside diameters and minimum walls", standing::secondary};
-inline constexpr citation en_iso_1452{
-    "CEN, ISO", 2009, "EN ISO 1452-2: Plastics piping systems for water supply, PVC-U, pipes", "Table 2, nominal walls",
-    standing::from_memory};
+inline constexpr citation en_iso_1452{"CEN, ISO", 2009,
+                                      "EN ISO 1452-2: Plastics piping systems for water supply, PVC-U, pipes",
+                                      "Table 2, nominal walls", standing::from_memory};
 
 /// Nominal size of an inch pipe (NPS): 1.5 for "1 1/2 in pipe", whose bore is neither.
 class nominal_size {
@@ -82,7 +81,7 @@ struct metric_pipe {
   double wall_16;
 };
 inline constexpr metric_pipe metric_pipes[] = {
-    {20, 0.0, 1.5}, {25, 0.0, 1.9}, {32, 1.6, 2.4}, {40, 1.9, 3.0}, {50, 2.4, 3.7},
+    {20, 0.0, 1.5}, {25, 0.0, 1.9}, {32, 1.6, 2.4}, {40, 1.9, 3.0},  {50, 2.4, 3.7},
     {63, 3.0, 4.7}, {75, 3.6, 5.6}, {90, 4.3, 6.7}, {110, 4.2, 6.6},
 };
 

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The friction factor of a full pipe on raw numbers: Colebrook-White solved to rounding, laminar, and the blend between.
+/// The friction factor of a full pipe on raw numbers: Colebrook-White solved to rounding, laminar, and the blend
+/// between.
 #pragma once
 
 #include <bit>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
-#include <type_traits>
-
 #include <tankwright/core/validity.hpp>
+#include <type_traits>
 
 namespace tankwright::plumbing::detail {
 using namespace tankwright::detail;
@@ -62,8 +62,8 @@ struct friction {
 
 /// Colebrook-White, 1/sqrt f = -2 log10(e/3.7 + 2.51/(Re sqrt f)), for any Re > 0.
 ///
-/// With x = 1/sqrt f, a = 2.51/Re, b = e/3.7, c = 2/ln 10 it reads x + c ln(b + a x) = 0. The start is the smooth pipe of
-/// Swamee and Jain 1976 with a rough logarithm; each of two Halley steps about triples the correct digits.
+/// With x = 1/sqrt f, a = 2.51/Re, b = e/3.7, c = 2/ln 10 it reads x + c ln(b + a x) = 0. The start is the smooth pipe
+/// of Swamee and Jain 1976 with a rough logarithm; each of two Halley steps about triples the correct digits.
 template <class T>
 [[nodiscard]] inline friction<T> colebrook(T re, T e) noexcept {
   constexpr T c = T(0.868588963806503655302257837833210164588794L);
@@ -87,7 +87,7 @@ template <class T>
 [[nodiscard]] inline friction<T> transition(T re, friction<T> at_end) noexcept {
   const T r = (re - laminar_end<T>) / (turbulent_start<T> - laminar_end<T>);
   const T f0 = T(64) / laminar_end<T>;
-  const T d0 = -f0;  // df/dr of 64/Re
+  const T d0 = -f0;                               // df/dr of 64/Re
   const T d1 = at_end.f * at_end.slope * T(0.5);  // d ln Re / dr = 1/2 at the end
   const T rise = at_end.f - f0;
   const T c2 = T(3) * rise - T(2) * d0 - d1;

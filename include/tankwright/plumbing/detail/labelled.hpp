@@ -5,7 +5,6 @@
 
 #include <string>
 #include <string_view>
-
 #include <tankwright/core/errors.hpp>
 #include <tankwright/core/validity.hpp>
 
@@ -15,9 +14,10 @@ using namespace tankwright::detail;
 /// Hold a value of an element against its range. A refusal reads "return A: bore = 0 m is not possible ...".
 inline void check_element(std::string_view function, std::string_view label, const limits& limit, double value,
                           range_policy policy = range_policy::published) {
-  const bool good = limit.possible.contains(value) &&
-                    (policy == range_policy::extrapolate || limit.published.contains(value));
-  if (good) [[likely]] return;
+  const bool good =
+      limit.possible.contains(value) && (policy == range_policy::extrapolate || limit.published.contains(value));
+  if (good) [[likely]]
+    return;
   std::string argument{label};
   if (!argument.empty()) argument += ": ";
   argument += limit.argument;
