@@ -17,6 +17,8 @@
 #include <tankwright/water/mass_concentration.hpp>
 #include <tankwright/water/oxygen.hpp>
 #include <tankwright/water/ph.hpp>
+#include <tankwright/water/refractive_index.hpp>
+#include <tankwright/water/refractometer.hpp>
 #include <tankwright/water/salinity.hpp>
 #include <tankwright/water/specific_gravity.hpp>
 #include <tankwright/water/surface_tension.hpp>
