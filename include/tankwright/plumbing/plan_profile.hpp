@@ -76,6 +76,9 @@ class plan_profile {
     return least;
   }
 
+  /// Whether `check` accepts it.
+  [[nodiscard]] bool sound() const noexcept { return base_.z == 0.0 && ordered_ && positive.contains(smallest()); }
+
   /// The profile less a constant area, such as that of gear which stands in the vessel.
   [[nodiscard]] plan_profile less(double gear) const {
     plan_profile result = *this;

@@ -1,0 +1,332 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// Does the floor stay dry when the pump stops? What falls, how far the sump rises, what is left below its rim.
+///
+/// What falls: the water above the overflow edge, the box behind it, the pipes that stand full, and what runs back
+/// through the returns until the last opening that is under water draws air. Check valves and siphon breaks are extras:
+/// a check valve is taken to fail always, and the margin with blocked siphon breaks is given beside the others.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <tankwright/core/estimate.hpp>
+#include <tankwright/core/thin_types.hpp>
+#include <tankwright/plumbing/sump.hpp>
+
+namespace tankwright::plumbing {
+
+/// The box behind the overflow edge.
+struct overflow_box {
+  required<area> plan;
+  required<length> falls_by;  ///< from its running level down to where its drain stops
+};
+
+/// A pipe that stands full while the pump runs and empties when it stops.
+struct standing_pipe {
+  std::string label;
+  required<length> bore;
+  required<length> run;  ///< length of pipe that empties
+};
+
+/// The display as its overflow sees it.
+struct display_tank {
+  std::string label = "display";
+  required<area> surface;  ///< free water surface at the overflow edge
+  overflow_edge edge;
+  std::optional<overflow_box> box{};
+  std::vector<standing_pipe> drains{};  ///< drain pipes that run full; a drain that gurgles holds next to nothing
+};
+
+/// A return line. Its pipe empties too.
+struct return_line {
+  std::string label;
+  required<flow_rate> flow;                  ///< while the pump runs
+  required<length> outlet_below_edge;        ///< top of the outlet's opening below the overflow edge; negative above it
+  std::optional<length> break_below_edge{};  ///< a siphon break hole; counts only where it lies above the outlet
+  length bore = metres(0.0);                 ///< of the pipe; zero leaves its contents out
+  length run = metres(0.0);                  ///< length of pipe above the water in the sump
+};
+
+/// What to know about a system before its power is cut.
+struct power_cut_input {
+  display_tank display;
+  tankwright::plumbing::sump sump;
+  std::vector<return_line> returns;
+  std::size_t drains_into = 0;                  ///< chamber that the drains end in, counted from 0
+  proportion area_uncertainty = percent(3.0);   ///< of every plan area
+  length level_uncertainty = millimetres(3.0);  ///< of the running level, the box's fall and the outlets' depth
+  length reserve = metres(0.0);                 ///< height to keep free below the rim, for the last two answers
+};
+
+/// The volumes that come down.
+struct falling_water {
+  estimate<volume> over_edge;    ///< display, down to its overflow edge
+  estimate<volume> back_siphon;  ///< display, from there down to the deepest opening
+  estimate<volume> box;
+  volume drain_pipes;
+  volume return_pipes;
+  estimate<volume> total;
+};
+
+/// What happens when the pump stops.
+struct power_cut_answer {
+  estimate<length> head_over_edge;  ///< while the pump runs
+  falling_water falls;
+  std::vector<chamber_level> running;  ///< levels before, in each chamber
+  std::vector<chamber_level> settled;  ///< levels after
+  estimate<length> margin;  ///< from the highest level, before or after, up to the rim; negative is water on the floor
+  estimate<volume> spare;   ///< what the sump would still hold; negative is water on the floor
+  length margin_if_breaks_block;                     ///< the worst credible margin when no siphon break works
+  std::optional<length> highest_safe_running_level;  ///< of the last chamber; none: no level is safe
+  std::optional<length> deepest_safe_outlet;  ///< below the overflow edge; none: no outlet is safe, at any height
+  bool extrapolated;                          ///< some weir head is outside its published range
+  tankwright::caution caution;
+};
+
+inline constexpr caution power_cut_caution{
+    "Test it with real water before trusting a number: fill, run, switch off at the plug, watch the sump to the end, "
+    "with "
+    "the check valves held open. Electricity near water needs residual-current protection and a licensed electrician; "
+    "local codes come first."};
+
+namespace detail {
+
+inline constexpr limits surface_limits{"surface", "m2", positive};
+inline constexpr limits box_plan_limits{"plan area of the box", "m2", positive};
+inline constexpr limits box_fall_limits{"falls_by of the box", "m", not_negative};
+inline constexpr limits pipe_bore_limits{"bore", "m", not_negative};
+inline constexpr limits pipe_run_limits{"run", "m", not_negative};
+inline constexpr limits return_flow_limits{"flow", "m3/s", not_negative};
+inline constexpr limits outlet_depth_limits{"outlet_below_edge", "m", any_finite};
+inline constexpr limits break_depth_limits{"break_below_edge", "m", any_finite};
+inline constexpr limits area_uncertainty_limits{"area_uncertainty", "", zero_to_below_one};
+inline constexpr limits level_uncertainty_limits{"level_uncertainty", "m", not_negative};
+inline constexpr limits reserve_limits{"reserve", "m", not_negative};
+
+inline void check_power_cut(std::string_view here, const power_cut_input& in) {
+  const display_tank& d = in.display;
+  check_element(here, d.label, surface_limits, d.surface->value());
+  std::visit([&](const auto& e) { check_edge(here, e); }, d.edge);
+  if (d.box) {
+    check_element(here, d.label, box_plan_limits, d.box->plan->value());
+    check_element(here, d.label, box_fall_limits, d.box->falls_by->value());
+  }
+  for (const standing_pipe& p : d.drains) {
+    check_element(here, p.label, pipe_bore_limits, p.bore->value());
+    check_element(here, p.label, pipe_run_limits, p.run->value());
+  }
+  if (in.returns.empty()) refuse_element(here, d.label, "has no return lines: nothing runs over its edge");
+  for (const return_line& r : in.returns) {
+    check_element(here, r.label, return_flow_limits, r.flow->value());
+    check_element(here, r.label, outlet_depth_limits, r.outlet_below_edge->value());
+    if (r.break_below_edge) check_element(here, r.label, break_depth_limits, r.break_below_edge->value());
+    check_element(here, r.label, pipe_bore_limits, r.bore.value());
+    check_element(here, r.label, pipe_run_limits, r.run.value());
+  }
+  check_sump(here, in.sump);
+  if (in.drains_into >= in.sump.chambers.size()) {
+    fail<invalid_input>(here, "drains_into", static_cast<double>(in.drains_into), "",
+                        "is not a chamber; they count from 0");
+  }
+  check(here, area_uncertainty_limits, in.area_uncertainty.value());
+  check(here, level_uncertainty_limits, in.level_uncertainty.value());
+  check(here, reserve_limits, in.reserve.value());
+}
+
+[[nodiscard]] inline double total_flow(const std::vector<return_line>& returns) noexcept {
+  double sum = 0.0;
+  for (const return_line& r : returns) sum += r.flow->value();
+  return sum;
+}
+
+/// Depth below the edge at which the last return draws air.
+[[nodiscard]] inline double deepest_opening(const std::vector<return_line>& returns, bool breaks_work) noexcept {
+  double deepest = -largest;
+  for (const return_line& r : returns) {
+    double depth = r.outlet_below_edge->value();
+    if (breaks_work && r.break_below_edge && r.break_below_edge->value() < depth) depth = r.break_below_edge->value();
+    if (depth > deepest) deepest = depth;
+  }
+  return deepest;
+}
+
+/// One credible case of a power cut: all areas, levels and heads at the same end of their bands.
+struct power_cut_case {
+  double head;
+  double over_edge, back_siphon, box;
+  std::vector<double> running, settled;
+  double sump_scale, display_area;
+  double highest;  // level, before or after
+  double spare;
+  double others;  // water in the running sump without the pool of the last chamber
+};
+
+/// The parts that are the same in every case.
+struct power_cut_fixed {
+  double flow;
+  double drain_pipes, return_pipes;
+  double depth;  // of the deepest opening
+};
+
+[[nodiscard]] inline power_cut_fixed fixed_parts(const power_cut_input& in, bool breaks_work) {
+  power_cut_fixed f{total_flow(in.returns), 0.0, 0.0, deepest_opening(in.returns, breaks_work)};
+  constexpr double quarter_pi = 0.78539816339744830962;
+  for (const standing_pipe& p : in.display.drains) {
+    f.drain_pipes += quarter_pi * p.bore->value() * p.bore->value() * p.run->value();
+  }
+  for (const return_line& r : in.returns)
+    f.return_pipes += quarter_pi * r.bore.value() * r.bore.value() * r.run.value();
+  return f;
+}
+
+/// `sign` is -1 for the mild end, 0 for the middle, 1 for the worst.
+inline void work_out(std::string_view here, const power_cut_input& in, const sump_shape& shape,
+                     const power_cut_fixed& fixed, int sign, power_cut_case& c) {
+  const band_side side = sign > 0 ? band_side::least : sign < 0 ? band_side::most : band_side::central;
+  const double u = sign * in.area_uncertainty.value(), shift = sign * in.level_uncertainty.value();
+  const std::size_t n = shape.size();
+  c.sump_scale = 1.0 - u;
+  c.display_area = in.display.surface->value() * (1.0 + u);
+  c.head = std::visit([&](const auto& e) { return edge_head(here, e, fixed.flow, side, guess_head(e, fixed.flow)); },
+                      in.display.edge);
+  c.over_edge = c.display_area * c.head;
+  c.back_siphon = c.display_area * std::fmax(0.0, fixed.depth + shift);
+  c.box = 0.0;
+  if (in.display.box) {
+    c.box = in.display.box->plan->value() * (1.0 + u) * std::fmax(0.0, in.display.box->falls_by->value() + shift);
+  }
+  c.running.resize(n);
+  c.settled.resize(n);
+  run(here, in.sump, fixed.flow, side, shift, c.running);
+  std::vector<double> water(n);
+  double before = 0.0, highest = 0.0;
+  const std::size_t pool = shape.first_joined(n - 1);
+  c.others = 0.0;
+  for (std::size_t i = 0; i < n; ++i) {
+    water[i] = c.sump_scale * shape.below(i, c.running[i]);
+    before += water[i];
+    if (i < pool) c.others += water[i];
+    highest = std::fmax(highest, c.running[i]);
+  }
+  const double first = c.over_edge + c.box + fixed.drain_pipes, last = c.back_siphon + fixed.return_pipes;
+  water[in.drains_into] += first;
+  water[n - 1] += last;
+  c.spare = c.sump_scale * shape.below_all(in.sump.rim->value()) - before - first - last;
+  c.highest = std::fmax(highest, settle(here, shape, c.sump_scale, water, c.settled));
+}
+
+}  // namespace detail
+
+/// What a power cut brings down, how far the sump rises and what is left below its rim.
+///
+///   falls = A (h over the edge + depth of the deepest opening) + box + pipes, poured into the running sump;
+///   margin = rim - highest level;  the band: all areas, levels and weir heads at their mild or worst end together
+///
+/// The highest safe running level and the deepest safe outlet are those at which the worst case just keeps the reserve.
+///
+/// @param in display, sump and returns: lengths [m], areas [m^2], flows [m^3/s]; see the fields
+/// @return   volumes, levels, margins, the two limits, and a caution
+/// @throws   invalid_input (names the element by its label: chamber, baffle, return, pipe)
+/// @accuracy volume conserved to 1e-12; the band is that of the areas, levels and weir formulas as given, no more: it
+/// knows
+///           nothing of a leaking siphon break, a blocked drain or a sump that is not level
+/// @source   geometry; Rehbock 1929 and the formulas of `weirs.hpp` for the heads
+[[nodiscard]] inline power_cut_answer power_cut(const power_cut_input& in) {
+  constexpr std::string_view here = "tankwright::plumbing::power_cut";
+  detail::check_power_cut(here, in);
+  const detail::sump_shape shape{in.sump};
+  const detail::power_cut_fixed fixed = detail::fixed_parts(in, true);
+  detail::power_cut_case mild, middle, worst;
+  detail::work_out(here, in, shape, fixed, 0, middle);
+  const std::size_t n = shape.size();
+  for (std::size_t i = 0; i < n; ++i) detail::check_below_rim(here, in.sump, i, middle.running[i]);
+  detail::work_out(here, in, shape, fixed, -1, mild);
+  detail::work_out(here, in, shape, fixed, 1, worst);
+
+  constexpr std::string_view why = "plan areas, levels and weir heads, all at one end of their bands together";
+  const auto lengths = [&](double low, double central, double high) {
+    return estimate<length>{length::from_value(low), length::from_value(central), length::from_value(high), why};
+  };
+  const auto volumes = [&](double low, double central, double high) {
+    return estimate<volume>{volume::from_value(low), volume::from_value(central), volume::from_value(high), why};
+  };
+  const auto falling = [&](double detail::power_cut_case::*part) {
+    return volumes(mild.*part, middle.*part, worst.*part);
+  };
+  const auto total = [&](const detail::power_cut_case& c) {
+    return c.over_edge + c.back_siphon + c.box + fixed.drain_pipes + fixed.return_pipes;
+  };
+  const double rim = in.sump.rim->value(), shift = in.level_uncertainty.value();
+
+  power_cut_answer answer{
+      .head_over_edge = lengths(mild.head, middle.head, worst.head),
+      .falls = {falling(&detail::power_cut_case::over_edge), falling(&detail::power_cut_case::back_siphon),
+                falling(&detail::power_cut_case::box), volume::from_value(fixed.drain_pipes),
+                volume::from_value(fixed.return_pipes), volumes(total(mild), total(middle), total(worst))},
+      .running = {},
+      .settled = {},
+      .margin = lengths(rim - worst.highest, rim - middle.highest, rim - mild.highest),
+      .spare = volumes(worst.spare, middle.spare, mild.spare),
+      .margin_if_breaks_block = length::from_value(rim - worst.highest),
+      .highest_safe_running_level = {},
+      .deepest_safe_outlet = {},
+      .extrapolated =
+          std::visit([&](const auto& e) { return detail::below_published(e, middle.head); }, in.display.edge),
+      .caution = power_cut_caution};
+  answer.running.reserve(n);
+  answer.settled.reserve(n);
+  for (std::size_t i = 0; i < n; ++i) {
+    answer.running.push_back(
+        {detail::chamber_name(in.sump, i), lengths(mild.running[i], middle.running[i], worst.running[i])});
+    answer.settled.push_back(
+        {detail::chamber_name(in.sump, i), lengths(mild.settled[i], middle.settled[i], worst.settled[i])});
+  }
+  const double blocked = detail::deepest_opening(in.returns, false);
+  if (blocked > fixed.depth) {
+    detail::power_cut_fixed without = fixed;
+    without.depth = blocked;
+    detail::power_cut_case c;
+    detail::work_out(here, in, shape, without, 1, c);
+    answer.margin_if_breaks_block = length::from_value(rim - c.highest);
+  }
+
+  // Both limits: in the worst case the water just fills the sump to the rim less the reserve. Every crest must lie
+  // below that height, and so must every chamber that the answer does not move.
+  const double target = rim - in.reserve.value();
+  const std::size_t pool = shape.first_joined(n - 1);
+  const double capacity = worst.sump_scale * shape.below_all(target);
+  bool possible = target > 0.0;
+  for (std::size_t i = 0; i < pool; ++i) possible = possible && worst.running[i] <= target;
+  if (possible) {
+    // The pool of the last chamber: above its running level its other chambers stand by the heads of the gaps.
+    const auto in_pool = [&](double running) {
+      double sum = 0.0;
+      for (std::size_t i = pool; i < n; ++i) {
+        sum += worst.sump_scale * shape.below(i, running + (worst.running[i] - in.sump.running_level->value()));
+      }
+      return sum;
+    };
+    const double left_for_pool = capacity - worst.others - total(worst);
+    double top = target - (worst.running[pool] - in.sump.running_level->value());
+    if (pool > 0) top = std::fmin(top, in.sump.baffles[pool - 1].crest->value());
+    if (top >= 0.0 && in_pool(0.0) <= left_for_pool) {
+      answer.highest_safe_running_level = length::from_value(
+          in_pool(top) <= left_for_pool ? top
+                                        : detail::bracketed_root(
+                                              here, "highest safe running level",
+                                              [&](double z) { return in_pool(z) - left_for_pool; }, 0.0, top));
+    }
+    bool pool_below = true;
+    for (std::size_t i = pool; i < n; ++i) pool_below = pool_below && worst.running[i] <= target;
+    const double left_for_siphon =
+        capacity - worst.others - in_pool(in.sump.running_level->value()) - (total(worst) - worst.back_siphon);
+    if (pool_below && left_for_siphon >= 0.0) {
+      answer.deepest_safe_outlet = length::from_value(left_for_siphon / worst.display_area - shift);
+    }
+  }
+  return answer;
+}
+
+}  // namespace tankwright::plumbing
