@@ -12,6 +12,9 @@
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
+#include <tankwright/plumbing/power_cut.hpp>
 #include <tankwright/plumbing/pump.hpp>
+#include <tankwright/plumbing/sump.hpp>
+#include <tankwright/plumbing/sump_plan.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
 #include <tankwright/plumbing/weirs.hpp>

@@ -16,7 +16,8 @@ constexpr double pi = 3.14159265358979323846;
 double book_gravity(const reference_row& row) { return std::sqrt(9.80665 / (row.has("g") ? row["g"] : 9.80665)); }
 
 tp::effective_area outlet_of(const reference_row& row) {
-  if (row.has("resistance")) return tp::outlet_through(tp::resisting_pipe{metres(row["bore"]), row["resistance"]});
+  if (row.has("resistance"))
+    return tp::outlet_through(tp::resisting_pipe{tp::pipe_bore{metres(row["bore"])}, row["resistance"]});
   return tp::outlet_through(tp::orifice{metres(row["bore"]), row["Cd"]});
 }
 
@@ -58,7 +59,7 @@ TEST_CASE("emptying: reference table") {
   const auto laminar = [](const reference_row& row) {
     const duration t =
         tp::laminar_emptying_time({.plan = square_metres(row["A"]),
-                                   .bore = metres(row["bore"]),
+                                   .bore = tp::pipe_bore{metres(row["bore"])},
                                    .pipe_length = metres(row["L"]),
                                    .from = metres(row["from"]),
                                    .to = metres(row["to"]),
@@ -127,7 +128,7 @@ TEST_CASE("emptying: closed forms against the quadrature, shape by shape") {
 TEST_CASE("emptying: outlets") {
   const evidence effective{"tankwright::plumbing::outlet_through", kind::identity, "definition"};
   TW_CHECK(effective, hole.value(), square_metres(0.61 * pi / 4.0 * 4e-4), relative(1e-14));
-  TW_CHECK(effective, tp::outlet_through(tp::resisting_pipe{millimetres(20.0), 4.0}).value(),
+  TW_CHECK(effective, tp::outlet_through(tp::resisting_pipe{tp::pipe_bore{millimetres(20.0)}, 4.0}).value(),
            square_metres(pi / 8.0 * 4e-4), relative(1e-14));
   const evidence flow{"tankwright::plumbing::outflow", kind::identity, "Torricelli, Cd 1: 1 m2 passes sqrt(2gh)"};
   TW_CHECK(flow, tp::outflow(tp::effective_area{square_metres(1.0)}, metres(1.0)),
@@ -190,7 +191,7 @@ TEST_CASE("emptying: laminar pipe, against its own law") {
   const evidence half{"tankwright::plumbing::laminar_emptying_time", kind::identity, "exponential decay"};
   const auto time = [](double from, double to) {
     return tp::laminar_emptying_time({.plan = square_metres(0.06),
-                                      .bore = millimetres(4.0),
+                                      .bore = tp::pipe_bore{millimetres(4.0)},
                                       .pipe_length = metres(8.0),
                                       .from = metres(from),
                                       .to = metres(to),
@@ -230,8 +231,9 @@ TEST_CASE("emptying: over an edge") {
   const double cb = 53.0 * std::pow(1000.0, 1.5) / 7500.0 * 1e-3;
   const double exact = 2.0 * 2.16 / cb * (1.0 / std::sqrt(0.001) - 1.0 / std::sqrt(0.02));
   TW_CHECK(edge,
-           tp::edge_tail_time(
-               {.plan = square_metres(2.16), .edge = tp::standpipe{millimetres(53.0)}, .from = millimetres(20.0)}),
+           tp::edge_tail_time({.plan = square_metres(2.16),
+                               .edge = tp::standpipe{tp::pipe_bore{millimetres(53.0)}},
+                               .from = millimetres(20.0)}),
            seconds(exact), relative(1e-12));
   // A wall, with the bend at 5 mm: a finer quadrature in h itself.
   const evidence wall{"tankwright::plumbing::edge_tail_time", kind::property, "finer quadrature"};
@@ -267,7 +269,7 @@ TEST_CASE("emptying: what cannot be is refused by name") {
                        "tankwright::plumbing::emptying_time: vessel has a plan profile without slices", invalid_input);
   CHECK_THROWS_AS(empty(square_metres(1.0), metres(-0.2), metres(-0.5))(), invalid_input);
   CHECK_THROWS_AS((void)tp::outlet_through(tp::orifice{millimetres(20.0), 1.2}), invalid_input);
-  CHECK_THROWS_AS((void)tp::outlet_through(tp::resisting_pipe{millimetres(20.0), 0.0}), invalid_input);
+  CHECK_THROWS_AS((void)tp::outlet_through(tp::resisting_pipe{tp::pipe_bore{millimetres(20.0)}, 0.0}), invalid_input);
   CHECK_THROWS_AS((void)tp::outflow(hole, metres(-0.1)), invalid_input);
   CHECK_THROWS_AS((void)tp::emptying_time([](length) { return square_metres(0.0); }, hole, metres(0.5), metres(0.1)),
                   invalid_input);
@@ -277,13 +279,13 @@ TEST_CASE("emptying: what cannot be is refused by name") {
       doctest::Contains("to = 0.1 m is not reached: the water goes from 0.5 m towards its steady level"),
       invalid_input);
   CHECK_THROWS_AS((void)tp::edge_tail_time({.plan = square_metres(2.0),
-                                            .edge = tp::standpipe{millimetres(53.0)},
+                                            .edge = tp::standpipe{tp::pipe_bore{millimetres(53.0)}},
                                             .from = millimetres(20.0),
                                             .to = metres(0.0)}),
                   invalid_input);
   CHECK_THROWS_AS(
       (void)tp::laminar_emptying_time({.plan = square_metres(0.06),
-                                       .bore = millimetres(20.0),
+                                       .bore = tp::pipe_bore{millimetres(20.0)},
                                        .pipe_length = metres(2.0),
                                        .from = metres(0.4),
                                        .to = metres(0.2),

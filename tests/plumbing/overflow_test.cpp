@@ -25,8 +25,8 @@ const std::vector<tp::overflow_edge> edges{
                      .gap_height = millimetres(25.0),
                      .crest_height = metres(0.5)},
     tp::v_notch{degrees(60.0)},
-    tp::standpipe{millimetres(53.0)},
-    tp::standpipe{millimetres(53.0), true}};
+    tp::standpipe{tp::pipe_bore{millimetres(53.0)}},
+    tp::standpipe{tp::pipe_bore{millimetres(53.0)}, true}};
 
 }  // namespace
 
@@ -40,8 +40,8 @@ TEST_CASE("overflow: the central flow is that of the named formula") {
   same("Kindsvater and Carter", tp::flow_over(notch, h).flow.central, tp::kindsvater_carter_weir(notch, h));
   same("Kindsvater and Shen", tp::flow_over(tp::v_notch{degrees(60.0)}, h).flow.central,
        tp::shen_weir({degrees(60.0)}, h));
-  same("EN 12056-3", tp::flow_over(tp::standpipe{millimetres(53.0)}, h).flow.central,
-       tp::standpipe_inlet({millimetres(53.0)}, h));
+  same("EN 12056-3", tp::flow_over(tp::standpipe{tp::pipe_bore{millimetres(53.0)}}, h).flow.central,
+       tp::standpipe_inlet({tp::pipe_bore{millimetres(53.0)}}, h));
 }
 
 TEST_CASE("overflow: printed flows and heights") {
@@ -123,6 +123,6 @@ TEST_CASE("overflow: what cannot be is refused by name") {
   CHECK(message(tp::toothed_edge{metres(0.0), 40, metres(0.01), metres(0.02), metres(0.5)}) == "gap_width");
   CHECK(message(tp::toothed_edge{metres(0.01), 0, metres(0.01), metres(0.02), metres(0.5)}) == "gaps");
   CHECK(message(tp::v_notch{degrees(180.0)}) == "opening");
-  CHECK(message(tp::standpipe{metres(0.0)}) == "bore");
+  CHECK(message(tp::standpipe{tp::pipe_bore{metres(0.0)}}) == "bore");
   CHECK_THROWS_AS((void)tp::head_over(wall, litres_per_hour(-1.0)), invalid_input);
 }

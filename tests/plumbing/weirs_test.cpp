@@ -95,7 +95,7 @@ TEST_CASE("weirs: reference table") {
     return tp::submerged_share({metres(0.1), metres(0.1 * row["ratio"]), row["n"]}).value();
   };
   const auto outlet = [](const reference_row& row) {
-    return tp::standpipe_inlet({millimetres(row["D"])}, millimetres(row["h"])).value();
+    return tp::standpipe_inlet({tp::pipe_bore{millimetres(row["D"])}}, millimetres(row["h"])).value();
   };
   check_rows(reference_rows("plumbing/weirs.csv"), {{"tankwright::plumbing::francis_weir", francis},
                                                     {"tankwright::plumbing::bazin_weir", bazin},
@@ -139,13 +139,13 @@ TEST_CASE("weirs: identities") {
 
   const evidence outlet{"tankwright::plumbing::standpipe_inlet", kind::identity, "both branches at h = D/2"};
   for (const double d : {20.0, 53.0, 110.0}) {
-    const double at = tp::standpipe_inlet({millimetres(d)}, millimetres(d / 2)).value();
+    const double at = tp::standpipe_inlet({tp::pipe_bore{millimetres(d)}}, millimetres(d / 2)).value();
     TW_CHECK(outlet, cubic_metres_per_second(at), cubic_metres_per_second(1e-3 * d * d * std::sqrt(d / 2) / 15000.0),
              relative(1e-14));
-    TW_CHECK(outlet, tp::standpipe_inlet({millimetres(d)}, millimetres(d / 2 + 1e-9)), cubic_metres_per_second(at),
-             relative(1e-9));
-    TW_CHECK(outlet, tp::standpipe_inlet({millimetres(d), true}, millimetres(d)),
-             tp::standpipe_inlet({millimetres(d)}, millimetres(d)) * 0.5, relative(1e-14));
+    TW_CHECK(outlet, tp::standpipe_inlet({tp::pipe_bore{millimetres(d)}}, millimetres(d / 2 + 1e-9)),
+             cubic_metres_per_second(at), relative(1e-9));
+    TW_CHECK(outlet, tp::standpipe_inlet({tp::pipe_bore{millimetres(d)}, true}, millimetres(d)),
+             tp::standpipe_inlet({tp::pipe_bore{millimetres(d)}}, millimetres(d)) * 0.5, relative(1e-14));
   }
 }
 
@@ -223,7 +223,8 @@ TEST_CASE("weirs: edges of the ranges") {
   check_edges(tp::discharge_coefficient_limits, [&](double x, range_policy) {
     return tp::rectangular_weir({.width = b, .head = h, .discharge_coefficient = x});
   });
-  check_edges(tp::standpipe_bore_limits, [&](double x, range_policy) { return tp::standpipe_inlet({metres(x)}, h); });
+  check_edges(tp::bore_limits,
+              [&](double x, range_policy) { return tp::standpipe_inlet({tp::pipe_bore{metres(x)}}, h); });
 }
 
 TEST_CASE("weirs: what cannot be is refused by name") {

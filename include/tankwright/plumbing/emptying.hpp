@@ -38,8 +38,6 @@ inline constexpr limits inflow_limits{"inflow", "m3/s", not_negative};
 
 namespace detail {
 
-[[nodiscard]] constexpr double circle(double d) noexcept { return 0.78539816339744830962 * d * d; }
-
 /// Refuse heights out of order: the water falls from `from` to `to`.
 inline void check_fall(std::string_view here, double from, double to) {
   check(here, from_limits, from);
@@ -57,7 +55,7 @@ struct orifice {
 
 /// A pipe whose resistance is known: sum of K, the exit's 1, and f L/D.
 struct resisting_pipe {
-  required<length> bore;
+  required<pipe_bore> bore;
   required<double> resistance;
 };
 
@@ -88,9 +86,9 @@ struct resisting_pipe {
 /// @source     energy equation
 [[nodiscard]] inline effective_area outlet_through(const resisting_pipe& pipe) {
   constexpr std::string_view here = "tankwright::plumbing::outlet_through";
-  detail::check(here, outlet_bore_limits, pipe.bore->value());
+  detail::check(here, bore_limits, pipe.bore->diameter().value());
   detail::check(here, outlet_resistance_limits, pipe.resistance);
-  return effective_area{area::from_value(detail::circle(pipe.bore->value()) / std::sqrt(pipe.resistance))};
+  return effective_area{area::from_value(detail::circle(pipe.bore->diameter().value()) / std::sqrt(pipe.resistance))};
 }
 
 inline constexpr limits outlet_head_limits{"head", "m", not_negative};
@@ -209,7 +207,7 @@ inline constexpr limits time_limits{"time", "s", positive};
 /// A vessel with vertical walls that empties through a long, thin pipe in laminar flow.
 struct laminar_emptying {
   required<area> plan;
-  required<length> bore;
+  required<pipe_bore> bore;
   required<length> pipe_length;
   required<length> from;
   required<length> to;
@@ -233,10 +231,10 @@ inline constexpr limits laminar_reynolds_limits{"Reynolds number", "", not_negat
 [[nodiscard]] inline duration laminar_emptying_time(const laminar_emptying& task,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::laminar_emptying_time";
-  const double d = task.bore->value(), l = task.pipe_length->value();
+  const double d = task.bore->diameter().value(), l = task.pipe_length->value();
   const double from = task.from->value(), to = task.to->value();
   detail::check(here, plan_limits, task.plan->value());
-  detail::check(here, outlet_bore_limits, d);
+  detail::check(here, bore_limits, d);
   detail::check(here, pipe_length_limits, l);
   detail::check_fall(here, from, to);
   detail::check(here, to_above_zero_limits, to);

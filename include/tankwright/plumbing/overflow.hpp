@@ -20,13 +20,13 @@ using overflow_edge = std::variant<full_width_edge, contracted_edge, toothed_edg
 /// Flow over an edge.
 struct overflow_flow {
   estimate<flow_rate> flow;
-  bool extrapolated;  ///< below the published range of the formula, or a rule without a source
+  bool extrapolated;  ///< outside the published range of the formula, or a rule without a source
 };
 
 /// Height of the still water over an edge.
 struct overflow_head {
   estimate<length> head;
-  bool extrapolated;  ///< below the published range of the formula, or a rule without a source
+  bool extrapolated;  ///< outside the published range of the formula, or a rule without a source
 };
 
 inline constexpr citation swmm_broad_crest{
@@ -64,8 +64,8 @@ enum class band_side { least, central, most };
   return broad + (1.0 - broad) * (h / thickness - 0.4) / 1.6;
 }
 
-// One edge, in three overloads: its flow on a side of the band, whether a head is outside the published range on the
-// low side, and the check of its geometry and of the head's upper limits.
+// One edge, in three overloads: its flow on a side of the band, whether a head is outside the published range,
+// and the check of its geometry and of the head's upper limits.
 
 [[nodiscard]] inline double edge_flow(const full_width_edge& e, double h, band_side side) noexcept {
   const double thick = side == band_side::most ? 1.0 : thickness_factor(h, e.thickness.value());
@@ -91,22 +91,23 @@ enum class band_side { least, central, most };
 }
 [[nodiscard]] inline double edge_flow(const standpipe& e, double h, band_side side) noexcept {
   const double factor = side == band_side::central ? 1.0 : side == band_side::most ? 1.15 : 0.85;
-  return standpipe_flow(h, e.bore->value(), e.strainer ? 0.5 : 1.0) * factor;
+  return standpipe_flow(h, e.bore->diameter().value(), e.strainer ? 0.5 : 1.0) * factor;
 }
 
-[[nodiscard]] inline bool below_published(const full_width_edge& e, double h) noexcept {
+[[nodiscard]] inline bool outside_published(const full_width_edge& e, double h) noexcept {
   return h < rehbock_head_limits.published.low || e.width->value() < rehbock_width_limits.published.low ||
-         e.crest_height->value() < rehbock_crest_limits.published.low || h < 2.0 * e.thickness.value();
+         e.crest_height->value() < rehbock_crest_limits.published.low || h < 2.0 * e.thickness.value() ||
+         h > rehbock_head_limits.published.high || h > e.crest_height->value();
 }
-[[nodiscard]] inline bool below_published(const contracted_edge& e, double h) noexcept {
+[[nodiscard]] inline bool outside_published(const contracted_edge& e, double h) noexcept {
   return h < kindsvater_head_limits.published.low || e.width->value() < kindsvater_width_limits.published.low ||
-         e.crest_height->value() < kindsvater_crest_limits.published.low;
+         e.crest_height->value() < kindsvater_crest_limits.published.low || h > 2.0 * e.crest_height->value();
 }
-[[nodiscard]] inline bool below_published(const toothed_edge&, double) noexcept { return true; }
-[[nodiscard]] inline bool below_published(const v_notch&, double h) noexcept {
+[[nodiscard]] inline bool outside_published(const toothed_edge&, double) noexcept { return true; }
+[[nodiscard]] inline bool outside_published(const v_notch&, double h) noexcept {
   return h < shen_head_limits.published.low;
 }
-[[nodiscard]] inline bool below_published(const standpipe&, double) noexcept { return false; }
+[[nodiscard]] inline bool outside_published(const standpipe&, double) noexcept { return false; }
 
 inline void check_edge(std::string_view here, const full_width_edge& e) {
   check(here, weir_width_limits, e.width->value());
@@ -130,7 +131,7 @@ inline void check_edge(std::string_view here, const v_notch& e) {
   check(here, shen_angle_limits, in_degrees(e.opening));
 }
 inline void check_edge(std::string_view here, const standpipe& e) {
-  check(here, standpipe_bore_limits, e.bore->value());
+  check(here, bore_limits, e.bore->diameter().value());
 }
 
 /// The upper ends of the published ranges; the lower ends are flagged instead.
@@ -164,30 +165,35 @@ inline void check_high_head(std::string_view, const standpipe&, double, range_po
 }
 [[nodiscard]] inline double guess_head(const v_notch&, double q) noexcept { return plain_head(0.1, q); }
 [[nodiscard]] inline double guess_head(const standpipe& e, double q) noexcept {
-  return plain_head(2.3 * e.bore->value(), q);
+  return plain_head(2.3 * e.bore->diameter().value(), q);
 }
 
-/// The head at which an edge passes q, on a side of the band. Every edge passes more as the water rises. A secant from a
-/// near guess needs four or five flows; where a kink throws it off, a bracket finishes.
-template <class Edge>
-[[nodiscard]] double edge_head(std::string_view here, const Edge& e, double q, band_side side, double guess) {
-  if (q == 0.0) return 0.0;
-  const auto excess = [&](double h) { return edge_flow(e, h, side) - q; };
+/// The head h > `floor` at which the flow, rising with h, is q: the zero of `excess`. A secant from a near guess needs
+/// four or five evaluations; where a kink throws it off, a bracket finishes.
+template <class Excess>
+[[nodiscard]] double head_where(std::string_view here, Excess excess, double q, double guess, double floor = 0.0) {
   double h = guess, f = excess(h);
   double step = -f * h / (1.5 * (f + q));  // as if the flow grew as h^1.5
   for (int i = 0; i < 8; ++i) {
     const double next = h + step;
-    if (!(next > 0.1 * guess && next < 10.0 * guess)) break;
+    if (!(next > floor && next < 10.0 * guess)) break;
     if (std::fabs(step) <= 1e-14 * next) return next;
     const double f_next = excess(next);
     step = -f_next * step / (f_next - f);
+    if (f_next == 0.0) return next;
     h = next, f = f_next;
-    if (f == 0.0) return h;
   }
-  double low = 0.9 * guess, high = 1.1 * guess;
-  while (excess(low) > 0.0) high = low, low *= 0.5;
+  double low = floor, high = guess;
   while (excess(high) < 0.0) low = high, high *= 2.0;
   return bracketed_root(here, "head", excess, low, high, {.relative = 1e-14});
+}
+
+/// The head at which an edge passes q, on a side of the band. Every edge passes more as the water rises.
+template <class Edge>
+[[nodiscard]] double edge_head(std::string_view here, const Edge& e, double q, band_side side, double guess) {
+  if (q == 0.0) return 0.0;
+  return head_where(
+      here, [&](double h) { return edge_flow(e, h, side) - q; }, q, guess);
 }
 
 }  // namespace detail
@@ -218,7 +224,7 @@ template <class Edge>
         };
         return {{at(detail::band_side::least), at(detail::band_side::central), at(detail::band_side::most),
                  "weir formula, surface tension and the form of the edge"},
-                detail::below_published(e, head.value())};
+                detail::outside_published(e, head.value())};
       },
       edge);
 }
@@ -249,7 +255,7 @@ template <class Edge>
         const double low = detail::edge_head(here, e, q, detail::band_side::most, central);
         return {{length::from_value(low), length::from_value(central), length::from_value(high),
                  "weir formula, surface tension and the form of the edge"},
-                detail::below_published(e, central)};
+                detail::outside_published(e, central)};
       },
       edge);
 }

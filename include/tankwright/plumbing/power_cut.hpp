@@ -8,11 +8,13 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/thin_types.hpp>
+#include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/sump.hpp>
 
 namespace tankwright::plumbing {
@@ -23,20 +25,13 @@ struct overflow_box {
   required<length> falls_by;  ///< from its running level down to where its drain stops
 };
 
-/// A pipe that stands full while the pump runs and empties when it stops.
-struct standing_pipe {
-  std::string label;
-  required<length> bore;
-  required<length> run;  ///< length of pipe that empties
-};
-
 /// The display as its overflow sees it.
 struct display_tank {
   std::string label = "display";
   required<area> surface;  ///< free water surface at the overflow edge
   overflow_edge edge;
   std::optional<overflow_box> box{};
-  std::vector<standing_pipe> drains{};  ///< drain pipes that run full; a drain that gurgles holds next to nothing
+  std::vector<pipe_run> drains{};  ///< drain pipes that run full; a drain that gurgles holds next to nothing
 };
 
 /// A return line. Its pipe empties too.
@@ -45,8 +40,7 @@ struct return_line {
   required<flow_rate> flow;                  ///< while the pump runs
   required<length> outlet_below_edge;        ///< top of the outlet's opening below the overflow edge; negative above it
   std::optional<length> break_below_edge{};  ///< a siphon break hole; counts only where it lies above the outlet
-  length bore = metres(0.0);                 ///< of the pipe; zero leaves its contents out
-  length run = metres(0.0);                  ///< length of pipe above the water in the sump
+  std::optional<pipe_run> pipe{};            ///< from the water in the sump to the outlet; none leaves its contents out
 };
 
 /// What to know about a system before its power is cut.
@@ -96,8 +90,6 @@ namespace detail {
 inline constexpr limits surface_limits{"surface", "m2", positive};
 inline constexpr limits box_plan_limits{"plan area of the box", "m2", positive};
 inline constexpr limits box_fall_limits{"falls_by of the box", "m", not_negative};
-inline constexpr limits pipe_bore_limits{"bore", "m", not_negative};
-inline constexpr limits pipe_run_limits{"run", "m", not_negative};
 inline constexpr limits return_flow_limits{"flow", "m3/s", not_negative};
 inline constexpr limits outlet_depth_limits{"outlet_below_edge", "m", any_finite};
 inline constexpr limits break_depth_limits{"break_below_edge", "m", any_finite};
@@ -113,17 +105,13 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
     check_element(here, d.label, box_plan_limits, d.box->plan->value());
     check_element(here, d.label, box_fall_limits, d.box->falls_by->value());
   }
-  for (const standing_pipe& p : d.drains) {
-    check_element(here, p.label, pipe_bore_limits, p.bore->value());
-    check_element(here, p.label, pipe_run_limits, p.run->value());
-  }
+  for (const pipe_run& pipe : d.drains) (void)numbers_of(here, pipe);
   if (in.returns.empty()) refuse_element(here, d.label, "has no return lines: nothing runs over its edge");
   for (const return_line& r : in.returns) {
     check_element(here, r.label, return_flow_limits, r.flow->value());
     check_element(here, r.label, outlet_depth_limits, r.outlet_below_edge->value());
     if (r.break_below_edge) check_element(here, r.label, break_depth_limits, r.break_below_edge->value());
-    check_element(here, r.label, pipe_bore_limits, r.bore.value());
-    check_element(here, r.label, pipe_run_limits, r.run.value());
+    if (r.pipe) (void)numbers_of(here, *r.pipe);
   }
   check_sump(here, in.sump);
   if (in.drains_into >= in.sump.chambers.size()) {
@@ -154,13 +142,13 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
 
 /// One credible case of a power cut: all areas, levels and heads at the same end of their bands.
 struct power_cut_case {
-  double head;
-  double over_edge, back_siphon, box;
-  std::vector<double> running, settled;
-  double sump_scale, display_area;
-  double highest;  // level, before or after
-  double spare;
-  double others;  // water in the running sump without the pool of the last chamber
+  std::span<double> running, settled;  // one level a chamber
+  double head = 0.0;
+  double over_edge = 0.0, back_siphon = 0.0, box = 0.0;
+  double sump_scale = 1.0, display_area = 0.0;
+  double highest = 0.0;  // level, before or after
+  double spare = 0.0;
+  bool extrapolated = false;
 };
 
 /// The parts that are the same in every case.
@@ -170,44 +158,42 @@ struct power_cut_fixed {
   double depth;  // of the deepest opening
 };
 
+[[nodiscard]] inline double contents(const pipe_run& pipe) noexcept {
+  return circle(pipe.bore->diameter().value()) * pipe.length.value();
+}
+
 [[nodiscard]] inline power_cut_fixed fixed_parts(const power_cut_input& in, bool breaks_work) {
   power_cut_fixed f{total_flow(in.returns), 0.0, 0.0, deepest_opening(in.returns, breaks_work)};
-  constexpr double quarter_pi = 0.78539816339744830962;
-  for (const standing_pipe& p : in.display.drains) {
-    f.drain_pipes += quarter_pi * p.bore->value() * p.bore->value() * p.run->value();
-  }
-  for (const return_line& r : in.returns)
-    f.return_pipes += quarter_pi * r.bore.value() * r.bore.value() * r.run.value();
+  for (const pipe_run& pipe : in.display.drains) f.drain_pipes += contents(pipe);
+  for (const return_line& r : in.returns) f.return_pipes += r.pipe ? contents(*r.pipe) : 0.0;
   return f;
 }
 
-/// `sign` is -1 for the mild end, 0 for the middle, 1 for the worst.
+/// `sign` is -1 for the mild end, 0 for the middle, 1 for the worst; `water` is scratch, one number a chamber.
 inline void work_out(std::string_view here, const power_cut_input& in, const sump_shape& shape,
-                     const power_cut_fixed& fixed, int sign, power_cut_case& c) {
+                     const power_cut_fixed& fixed, int sign, std::span<double> water, power_cut_case& c) {
   const band_side side = sign > 0 ? band_side::least : sign < 0 ? band_side::most : band_side::central;
   const double u = sign * in.area_uncertainty.value(), shift = sign * in.level_uncertainty.value();
   const std::size_t n = shape.size();
   c.sump_scale = 1.0 - u;
   c.display_area = in.display.surface->value() * (1.0 + u);
-  c.head = std::visit([&](const auto& e) { return edge_head(here, e, fixed.flow, side, guess_head(e, fixed.flow)); },
-                      in.display.edge);
-  c.over_edge = c.display_area * c.head;
   c.back_siphon = c.display_area * std::fmax(0.0, fixed.depth + shift);
   c.box = 0.0;
   if (in.display.box) {
     c.box = in.display.box->plan->value() * (1.0 + u) * std::fmax(0.0, in.display.box->falls_by->value() + shift);
   }
-  c.running.resize(n);
-  c.settled.resize(n);
-  run(here, in.sump, fixed.flow, side, shift, c.running);
-  std::vector<double> water(n);
+  c.extrapolated = run(here, in.sump, fixed.flow, side, shift, c.running);
+  std::visit(
+      [&](const auto& e) {
+        c.head = edge_head(here, e, fixed.flow, side, guess_head(e, fixed.flow));
+        c.extrapolated = c.extrapolated || outside_published(e, c.head);
+      },
+      in.display.edge);
+  c.over_edge = c.display_area * c.head;
   double before = 0.0, highest = 0.0;
-  const std::size_t pool = shape.first_joined(n - 1);
-  c.others = 0.0;
   for (std::size_t i = 0; i < n; ++i) {
     water[i] = c.sump_scale * shape.below(i, c.running[i]);
     before += water[i];
-    if (i < pool) c.others += water[i];
     highest = std::fmax(highest, c.running[i]);
   }
   const double first = c.over_edge + c.box + fixed.drain_pipes, last = c.back_siphon + fixed.return_pipes;
@@ -238,12 +224,17 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
   detail::check_power_cut(here, in);
   const detail::sump_shape shape{in.sump};
   const detail::power_cut_fixed fixed = detail::fixed_parts(in, true);
-  detail::power_cut_case mild, middle, worst;
-  detail::work_out(here, in, shape, fixed, 0, middle);
   const std::size_t n = shape.size();
+  std::vector<double> numbers(8 * n);  // seven rows of levels, one of volumes, one number a chamber
+  const auto row = [&](std::size_t k) { return std::span<double>{numbers}.subspan(k * n, n); };
+  const std::span<double> water = row(6), levels = row(7);
+  detail::power_cut_case mild{.running = row(0), .settled = row(1)};
+  detail::power_cut_case middle{.running = row(2), .settled = row(3)};
+  detail::power_cut_case worst{.running = row(4), .settled = row(5)};
+  detail::work_out(here, in, shape, fixed, 0, water, middle);
   for (std::size_t i = 0; i < n; ++i) detail::check_below_rim(here, in.sump, i, middle.running[i]);
-  detail::work_out(here, in, shape, fixed, -1, mild);
-  detail::work_out(here, in, shape, fixed, 1, worst);
+  detail::work_out(here, in, shape, fixed, -1, water, mild);
+  detail::work_out(here, in, shape, fixed, 1, water, worst);
 
   constexpr std::string_view why = "plan areas, levels and weir heads, all at one end of their bands together";
   const auto lengths = [&](double low, double central, double high) {
@@ -272,8 +263,7 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
       .margin_if_breaks_block = length::from_value(rim - worst.highest),
       .highest_safe_running_level = {},
       .deepest_safe_outlet = {},
-      .extrapolated =
-          std::visit([&](const auto& e) { return detail::below_published(e, middle.head); }, in.display.edge),
+      .extrapolated = middle.extrapolated,
       .caution = power_cut_caution};
   answer.running.reserve(n);
   answer.settled.reserve(n);
@@ -287,44 +277,40 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
   if (blocked > fixed.depth) {
     detail::power_cut_fixed without = fixed;
     without.depth = blocked;
-    detail::power_cut_case c;
-    detail::work_out(here, in, shape, without, 1, c);
+    detail::power_cut_case c{.running = levels, .settled = levels};  // its levels are not asked for
+    detail::work_out(here, in, shape, without, 1, water, c);
     answer.margin_if_breaks_block = length::from_value(rim - c.highest);
   }
 
-  // Both limits: in the worst case the water just fills the sump to the rim less the reserve. Every crest must lie
-  // below that height, and so must every chamber that the answer does not move.
+  // Both limits: in the worst case the water just fills the sump to the rim less the reserve, and no chamber stands
+  // higher than that while the pump runs.
   const double target = rim - in.reserve.value();
+  const double room = worst.sump_scale * shape.below_all(target) - total(worst);
+  const auto height_left = [&](double running) {
+    detail::run(here, in.sump, fixed.flow, detail::band_side::least, shift + running - in.sump.running_level->value(),
+                levels);
+    double held = 0.0, free = target;
+    for (std::size_t i = 0; i < n; ++i) {
+      held += worst.sump_scale * shape.below(i, levels[i]);
+      free = std::fmin(free, target - levels[i]);
+    }
+    return std::fmin(free, (room - held) / worst.display_area);
+  };
   const std::size_t pool = shape.first_joined(n - 1);
-  const double capacity = worst.sump_scale * shape.below_all(target);
-  bool possible = target > 0.0;
-  for (std::size_t i = 0; i < pool; ++i) possible = possible && worst.running[i] <= target;
-  if (possible) {
-    // The pool of the last chamber: above its running level its other chambers stand by the heads of the gaps.
-    const auto in_pool = [&](double running) {
-      double sum = 0.0;
-      for (std::size_t i = pool; i < n; ++i) {
-        sum += worst.sump_scale * shape.below(i, running + (worst.running[i] - in.sump.running_level->value()));
-      }
-      return sum;
-    };
-    const double left_for_pool = capacity - worst.others - total(worst);
-    double top = target - (worst.running[pool] - in.sump.running_level->value());
-    if (pool > 0) top = std::fmin(top, in.sump.baffles[pool - 1].crest->value());
-    if (top >= 0.0 && in_pool(0.0) <= left_for_pool) {
-      answer.highest_safe_running_level = length::from_value(
-          in_pool(top) <= left_for_pool ? top
-                                        : detail::bracketed_root(
-                                              here, "highest safe running level",
-                                              [&](double z) { return in_pool(z) - left_for_pool; }, 0.0, top));
-    }
-    bool pool_below = true;
-    for (std::size_t i = pool; i < n; ++i) pool_below = pool_below && worst.running[i] <= target;
-    const double left_for_siphon =
-        capacity - worst.others - in_pool(in.sump.running_level->value()) - (total(worst) - worst.back_siphon);
-    if (pool_below && left_for_siphon >= 0.0) {
-      answer.deepest_safe_outlet = length::from_value(left_for_siphon / worst.display_area - shift);
-    }
+  const double top = pool > 0 ? in.sump.baffles[pool - 1].crest->value() : rim;
+  if (height_left(top) >= 0.0) {
+    answer.highest_safe_running_level = length::from_value(top);
+  } else if (height_left(0.0) >= 0.0) {
+    answer.highest_safe_running_level =
+        length::from_value(detail::bracketed_root(here, "highest safe running level", height_left, 0.0, top));
+  }
+  // As things stand, the spare volume below the reserve may run back beside what runs back already.
+  const double for_siphon =
+      worst.spare - worst.sump_scale * (shape.below_all(rim) - shape.below_all(target)) + worst.back_siphon;
+  bool below = true;
+  for (const double level : worst.running) below = below && level <= target;
+  if (below && for_siphon >= 0.0) {
+    answer.deepest_safe_outlet = length::from_value(for_siphon / worst.display_area - shift);
   }
   return answer;
 }

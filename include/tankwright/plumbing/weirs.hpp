@@ -14,6 +14,7 @@
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
 #include <tankwright/plumbing/detail/labelled.hpp>
+#include <tankwright/plumbing/pipe_run.hpp>
 
 namespace tankwright::plumbing {
 
@@ -49,7 +50,7 @@ struct v_notch {
 
 /// The open top of an upright pipe, level.
 struct standpipe {
-  required<length> bore;
+  required<pipe_bore> bore;
   bool strainer = false;  ///< a strainer or grate over the top halves it
 };
 
@@ -110,7 +111,6 @@ inline constexpr limits gaps_limits{"gaps", "", {1.0, detail::largest}};
 inline constexpr limits tooth_width_limits{"tooth_width", "m", positive};
 inline constexpr limits gap_height_limits{"gap_height", "m", positive};
 inline constexpr limits toothed_crest_limits{"crest_height", "m", positive};
-inline constexpr limits standpipe_bore_limits{"bore", "m", positive};
 
 // ---- kernels --------------------------------------------------------------------------------------------------------
 
@@ -120,6 +120,9 @@ template <class T>
 inline constexpr T sqrt_2g = T(4.428690551393267079595209790049142L);  // g = 9.80665 m/s^2
 template <class T>
 inline constexpr T two_thirds = T(2) / T(3);
+
+/// Area of a circle.
+[[nodiscard]] constexpr double circle(double d) noexcept { return 0.78539816339744830962 * d * d; }
 
 /// (2/3) Cd sqrt(2g) b he^1.5, the form of all rectangular weirs.
 template <class T>
@@ -228,7 +231,10 @@ template <class T>
 template <class T>
 [[nodiscard]] inline T villemonte(T ratio, T n) noexcept {
   using std::pow;
-  return ratio <= T(0) ? T(1) : ratio >= T(1) ? T(0) : pow(T(1) - pow(ratio, n), T(0.385L));
+  using std::sqrt;
+  if (ratio <= T(0)) return T(1);
+  if (ratio >= T(1)) return T(0);
+  return pow(T(1) - (n == T(1.5L) ? ratio * sqrt(ratio) : pow(ratio, n)), T(0.385L));
 }
 
 }  // namespace detail
@@ -473,9 +479,10 @@ struct v_notch_weir_input {
 /// @source     EN 12056-3 (from memory)
 [[nodiscard]] inline flow_rate standpipe_inlet(const standpipe& edge, length head) {
   constexpr std::string_view here = "tankwright::plumbing::standpipe_inlet";
-  detail::check(here, standpipe_bore_limits, edge.bore->value());
+  detail::check(here, bore_limits, edge.bore->diameter().value());
   detail::check(here, weir_head_limits, head.value());
-  return flow_rate::from_value(detail::standpipe_flow(head.value(), edge.bore->value(), edge.strainer ? 0.5 : 1.0));
+  return flow_rate::from_value(
+      detail::standpipe_flow(head.value(), edge.bore->diameter().value(), edge.strainer ? 0.5 : 1.0));
 }
 
 /// Heads on both sides of a drowned edge.

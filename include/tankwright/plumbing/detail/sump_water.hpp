@@ -4,6 +4,7 @@
 #pragma once
 
 #include <limits>
+#include <span>
 #include <string_view>
 #include <vector>
 
@@ -76,8 +77,8 @@ class sump_shape {
 /// barriers spill downstream. All areas are `scale` times those of the shape.
 ///
 /// @return the highest level
-inline double settle(std::string_view here, const sump_shape& shape, double scale, std::vector<double>& water,
-                     std::vector<double>& levels) {
+inline double settle(std::string_view here, const sump_shape& shape, double scale, std::span<double> water,
+                     std::span<double> levels) {
   constexpr double wall = std::numeric_limits<double>::infinity();
   const std::size_t n = shape.size();
   // pool k holds the chambers first[k] .. first[k + 1] - 1; its water is in water[k]
@@ -139,16 +140,14 @@ inline double settle(std::string_view here, const sump_shape& shape, double scal
   const double free = edge_head(here, edge, q, side, guess_head(edge, q));
   if (downstream <= 0.0 || q == 0.0) return downstream > free ? downstream : free;
   const auto excess = [&](double h) { return edge_flow(edge, h, side) * villemonte(downstream / h, 1.5) - q; };
-  double high = free + downstream;
-  while (excess(high) < 0.0) high *= 1.5;
-  return bracketed_root(here, "head over a baffle", excess, free > downstream ? free : downstream, high,
-                        {.relative = 1e-13});
+  const double floor = free > downstream ? free : downstream;
+  return head_where(here, excess, q, floor + 0.3 * downstream, floor);
 }
 
 /// Levels in motion: from the last chamber upwards, written to `levels`. `shift` is added to the running level.
 /// @return whether a head is outside the published range
 inline bool run(std::string_view here, const sump& plan, double q, band_side side, double shift,
-                std::vector<double>& levels) {
+                std::span<double> levels) {
   // A gap of the least side lets least through: its coefficient is the lower.
   const double cd = side == band_side::central ? 0.61 : side == band_side::least ? 0.55 : 0.80;
   bool extrapolated = false;
@@ -165,7 +164,7 @@ inline bool run(std::string_view here, const sump& plan, double q, band_side sid
       const full_width_edge edge{.width = b.width, .crest_height = b.crest, .thickness = b.thickness};
       const double head = head_over_baffle(here, edge, q, side, next - b.crest->value());
       levels[i] = b.crest->value() + head;
-      extrapolated = extrapolated || below_published(edge, head) || head > b.crest->value();
+      extrapolated = extrapolated || outside_published(edge, head);
     }
   }
   return extrapolated;
