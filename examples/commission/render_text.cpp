@@ -51,6 +51,29 @@ std::string filled(std::string_view first, std::string_view text) {
   return out + line + "\n";
 }
 
+/// The first number that answers a finding; empty when there is none.
+std::string answer_of(const finding& f, unit_system units) {
+  const auto found = std::find_if(f.numbers.begin(), f.numbers.end(), [](const entry& e) { return e.as == role::answer; });
+  return found == f.numbers.end() ? std::string{} : text_of(found->value, units);
+}
+
+/// One line for each finding: verdict, question, and the answer at the right edge; two lines where one is too short.
+std::string glance(const assessment& all, unit_system units) {
+  std::string out = "At a glance\n-----------\n";
+  for (const finding& f : all.findings) {
+    const bool bare = f.says == commissioning::verdict::for_information;
+    const std::string left = padded(bare ? "" : std::string{words(f.says)}, 18) + std::string{f.question};
+    const std::string answer = answer_of(f, units);
+    const std::size_t used = columns(left) + columns(answer);
+    if (used + 2 <= width) {
+      out += left + (answer.empty() ? "" : std::string(width - used, ' ') + answer) + "\n";
+    } else {
+      out += left + "\n" + std::string(width - std::min(width, columns(answer)), ' ') + answer + "\n";
+    }
+  }
+  return out;
+}
+
 std::string details(const finding& f, unit_system units) {
   std::string out = filled("", f.question);
   std::size_t label_width = 0;
@@ -77,9 +100,29 @@ std::string details(const finding& f, unit_system units) {
 
 }  // namespace
 
+namespace {
+
+/// "Garcia H.E." is Garcia; "ANSI/AWWA" and "International Code Council" are themselves.
+std::string surname(std::string_view author) {
+  while (!author.empty() && author.front() == ' ') author.remove_prefix(1);
+  const std::size_t last_space = author.rfind(' ');
+  if (last_space == std::string_view::npos) return std::string{author};
+  const std::string_view last = author.substr(last_space + 1);
+  return last.find('.') != std::string_view::npos ? surname(author.substr(0, last_space)) : std::string{author};
+}
+
+}  // namespace
+
 std::string source_text(const citation& source) {
-  std::string text = std::string{source.authors.substr(0, source.authors.find(','))};
-  if (source.authors.find(',') != std::string_view::npos) text += " et al.";
+  std::vector<std::string> names;
+  for (std::size_t start = 0; start <= source.authors.size();) {
+    const std::size_t end = std::min(source.authors.find(',', start), source.authors.size());
+    names.push_back(surname(source.authors.substr(start, end - start)));
+    start = end + 1;
+  }
+  std::string text = names[0];
+  if (names.size() == 2) text += " and " + names[1];
+  if (names.size() > 2) text += " et al.";
   text += " " + std::to_string(source.year);
   if (source.read_as == standing::from_memory) text += " (from memory)";
   if (source.read_as == standing::common_practice) text += " (common practice)";
@@ -88,19 +131,7 @@ std::string source_text(const citation& source) {
 
 std::string as_text(const assessment& all, unit_system units) {
   std::string out = all.title + "\n" + std::string(columns(all.title), '=') + "\n\n";
-  out += "At a glance\n-----------\n";
-  for (const finding& f : all.findings) {
-    std::string answer;
-    for (const entry& e : f.numbers) {
-      if (e.as != role::answer) continue;
-      answer = text_of(e.value, units);
-      break;
-    }
-    const std::string left = padded(std::string{words(f.says)}, 18) + std::string{f.question};
-    out += columns(left) + 2 + columns(answer) <= width ? left + "  " + answer + "\n"
-                                                        : filled(padded(std::string{words(f.says)}, 18),
-                                                                 std::string{f.question} + "  " + answer);
-  }
+  out += glance(all, units);
   std::string_view day;
   for (const finding& f : all.findings) {
     if (f.day != day) {

@@ -71,7 +71,7 @@ inline constexpr std::string_view salting = "Salting";
   const auto least = batch(plan.new_water->low, target.low, yield.high);
   const auto middle = batch(plan.new_water->central, target.central, yield.central);
   const auto most = batch(plan.new_water->high, target.high, yield.low);
-  constexpr std::string_view why = "the volume, the salinity to be matched and the yield of the mix, each at its worst";
+  constexpr std::string_view why = "volume, salinity to be matched and yield, each at its worst";
   f.numbers.push_back({"mix to weigh out", amount_of(estimate<mass>{least.mix, middle.mix, most.mix, why})});
   f.numbers.push_back({"fresh water to pour it into", amount_of(middle.fresh_water), role::detail});
   f.numbers.push_back({"seawater it makes", amount_of(*plan.new_water), role::detail});
@@ -89,8 +89,9 @@ inline constexpr std::string_view salting = "Salting";
   const practical_salinity s = target.central;
   f.numbers.push_back({"at the water's temperature of", amount_of(plan.temperature.get()), role::detail});
   if (plan.hydrometer) {
-    f.numbers.push_back({"hydrometer", amount_of(water::hydrometer_reading(s, plan.temperature, *plan.hydrometer))});
-    f.numbers.push_back({"  its scale is right at", amount_of(plan.hydrometer->scale->sample.get()), role::detail});
+    const double reading = water::hydrometer_reading(s, plan.temperature, *plan.hydrometer);
+    f.numbers.push_back({"hydrometer", amount{"specific_gravity", reading, reading, reading}});
+    f.numbers.push_back({"  whose scale is made for", amount_of(plan.hydrometer->scale->sample.get()), role::detail});
     f.sources.push_back(&water::feistel_2008);
   }
   if (plan.refractometer) {

@@ -52,7 +52,7 @@ template <class Q>
   const unit_product product = unit_reader{in, quantity}.read();
   if (!in.at_end()) in.fail(in.place(), in.found());
   if (product.empty()) {
-    if (quantity == "number" || quantity == "practical_salinity") return si;
+    if (words_of(quantity).si.empty()) return si;  // a pure number
     in.fail(0, "no unit given");
   }
   const unit_row* unit = find_unit(product);
@@ -137,16 +137,18 @@ template <detail::has_text Q>
 ///
 /// @param value any quantity with its band, as data
 /// @param unit  as for `number_in`
+/// @param sharp how many digits where there is no band
 /// @return      central value, unit, and the band in the same unit
 /// @throws      text_error for a unit that is not known or measures something else
 /// @accuracy    correctly rounded to the digits written
 /// @source      unit table
-[[nodiscard]] inline std::string text_in(const amount& value, std::string_view unit) {
+[[nodiscard]] inline std::string text_in(const amount& value, std::string_view unit,
+                                         digits sharp = significant(4)) {
   const double low = detail::number_in_unit(value.low, value.quantity, unit);
   const double central = detail::number_in_unit(value.central, value.quantity, unit);
   const double high = detail::number_in_unit(value.high, value.quantity, unit);
   const double half_width = 0.5 * std::fabs(high - low);
-  if (value.is_sharp()) return detail::with_unit(text_of(central), unit);
+  if (value.is_sharp()) return detail::with_unit(text_of(central, sharp), unit);
   digits with = significant(4);
   if (half_width > 0.0 && std::isfinite(half_width)) {
     with = decimals(1 - static_cast<int>(std::floor(std::log10(half_width))));
@@ -211,7 +213,13 @@ template <detail::has_text Q>
 /// @accuracy     correctly rounded to the digits written
 /// @source       unit table
 [[nodiscard]] inline std::string text_of(const amount& value, unit_system system) {
-  return text_in(value, everyday_unit(value, system));
+  // A tenth of a degree; a specific gravity to the fourth decimal, a density of water to a tenth of a kilogram.
+  const bool heavy = value.quantity == "mass_density" && value.central >= 100.0;
+  const digits sharp = value.quantity == "temperature"        ? significant(3)
+                       : value.quantity == "specific_gravity" ? decimals(4)
+                       : heavy                                ? significant(5)
+                                                              : significant(4);
+  return text_in(value, everyday_unit(value, system), sharp);
 }
 
 /// A quantity in its everyday unit: "240 mm", "7.5 ft", "24 °C".

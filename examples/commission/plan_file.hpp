@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// A plan in a TOML file: quantities are text with their units, "2.40 m" or "95 in". The keys are documented in
+/// docs/guides/plan-file.md.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "toml_section.hpp"
+
+#include <tankwright/commissioning/assessment.hpp>
+#include <tankwright/commissioning/water_plan.hpp>
+#include <tankwright/core/text.hpp>
+
+namespace plan_file {
+
+/// What a file holds.
+struct plan {
+  std::string title;
+  tankwright::unit_system units = tankwright::unit_system::si;
+  std::optional<tankwright::commissioning::water_plan> water;
+};
+
+/// Read a plan; throws `plan_error` with one line that names file, line and key.
+[[nodiscard]] plan read_file(const std::string& path);
+[[nodiscard]] plan read_text(std::string_view text, const std::string& name);
+
+/// The findings of a plan.
+[[nodiscard]] tankwright::commissioning::assessment assess(const plan& all);
+
+/// [water]
+[[nodiscard]] tankwright::commissioning::water_plan read_water(section& in);
+
+}  // namespace plan_file
