@@ -18,7 +18,7 @@ water::gravity_scale gravity_scale_from(section& in, std::string_view key) {
   try {
     return {parse<temperature>(text->substr(0, slash)), parse<temperature>(text->substr(slash + 1))};
   } catch (const error& mistake) {
-    in.fail_key(key, mistake.what());
+    in.fail_key(key, reason_of(mistake));
   }
 }
 
@@ -47,8 +47,9 @@ salinity_reading reading_from(section in) {
   const int given = in.has("practical_salinity") + in.has("hydrometer") + in.has("refractometer") +
                     in.has("conductivity") + in.has("compensated_conductivity");
   if (given != 1) {
-    in.fail_here("needs one of practical_salinity, hydrometer, refractometer, conductivity, compensated_conductivity" +
-                 std::string{given > 1 ? ", not several" : ""});
+    in.fail_here(std::string{"needs one of practical_salinity, hydrometer, refractometer, conductivity, "
+                             "compensated_conductivity"} +
+                 (given > 1 ? ", not several" : ""));
   }
   salinity_reading reading = practical_salinity{0.0};
   if (const auto s = in.maybe<practical_salinity>("practical_salinity")) {
@@ -66,6 +67,7 @@ salinity_reading reading_from(section in) {
                                          .coefficient = in.need<temperature_coefficient>("coefficient")};
   }
   in.finish();
+  in.attempt([&] { return commissioning::salinity_of(reading); });
   return reading;
 }
 
@@ -74,7 +76,7 @@ estimate<proportion> yield_from(section in) {
                            .reached = in.need<practical_salinity>("reached")};
   if (const auto error = in.maybe<practical_salinity>("reading_error")) trial.reading_error = *error;
   in.finish();
-  return water::measured_yield(trial);
+  return in.attempt([&] { return water::measured_yield(trial); });
 }
 
 std::optional<water::total_ammonia> ammonia_from(section& in) {
@@ -98,14 +100,20 @@ std::optional<water::ph_reading> ph_from(section& in) {
 
 water_plan read_water(section& in) {
   water_plan water{.temperature = in.need<temperature>("temperature")};
+  in.hold("temperature", water::gibbs_temperature_limits, in_celsius(water.temperature));
   if (const auto v = in.maybe<volume>("new_water")) {
+    in.hold("new_water", water::mix_volume_limits, in_litres(*v));
     const double band = in.value_or<proportion>("new_water_uncertainty", fraction(0.0)).value();
     water.new_water = estimate<volume>{*v * (1.0 - band), *v, *v * (1.0 + band), "the volume as measured"};
   }
-  if (const auto y = in.maybe<proportion>("mix_yield")) water.mix_yield = estimate<proportion>{*y, *y, *y, "given"};
+  if (const auto y = in.maybe<proportion>("mix_yield")) {
+    in.hold("mix_yield", water::mix_yield_limits, y->value());
+    water.mix_yield = estimate<proportion>{*y, *y, *y, "given"};
+  }
   if (auto trial = in.sub("trial_batch")) water.mix_yield = yield_from(*trial);
   if (auto older = in.sub("older_tank")) water.older_tank = reading_from(*older);
   water.target = in.maybe<practical_salinity>("target");
+  if (water.target) in.hold("target", water::practical_salinity_limits, water.target->value());
   if (auto now = in.sub("now")) water.now = reading_from(*now);
   if (const auto within = in.maybe<practical_salinity>("match_within")) water.match_within = *within;
   if (auto instrument = in.sub("hydrometer")) {
@@ -122,6 +130,7 @@ water_plan read_water(section& in) {
   if (water.ammonia && !water.ph) in.fail_here("gives ammonia but no ph; free ammonia needs both");
   if (const auto p = in.maybe<absolute_pressure>("air_pressure")) water.air = *p;
   in.finish();
+  in.attempt([&] { return commissioning::assess_water(water); });
   return water;
 }
 

@@ -13,6 +13,7 @@
 #include <toml++/toml.h>
 
 #include <tankwright/core/text.hpp>
+#include <tankwright/core/validity.hpp>
 
 namespace plan_file {
 
@@ -21,6 +22,15 @@ class plan_error : public std::runtime_error {
  public:
   using std::runtime_error::runtime_error;
 };
+
+/// What an error of the library says to somebody who wrote a plan: without the C++ in it.
+[[nodiscard]] inline std::string reason_of(const tankwright::error& mistake) {
+  std::string reason = mistake.what();
+  const std::string& function = mistake.details().function;
+  if (!function.empty() && reason.starts_with(function + ": ")) reason.erase(0, function.size() + 2);
+  if (const auto advice = reason.find("; pass tankwright::"); advice != std::string::npos) reason.erase(advice);
+  return reason;
+}
 
 /// One table of the file. Keys that nobody asked for are found by `finish`.
 class section {
@@ -114,6 +124,25 @@ class section {
     return all;
   }
 
+  /// Hold a number that was read from `key` against the limits of the function that will get it.
+  void hold(std::string_view key, const tankwright::limits& limit, double number) const {
+    try {
+      tankwright::detail::check("plan", limit, number);
+    } catch (const tankwright::error& mistake) {
+      fail_key(key, reason_of(mistake));
+    }
+  }
+
+  /// Do what the table asks for; a mistake that only then shows is reported at the table.
+  template <class Work>
+  auto attempt(Work work) const {
+    try {
+      return work();
+    } catch (const tankwright::error& mistake) {
+      fail_here(reason_of(mistake));
+    }
+  }
+
   /// Refuse keys that were not asked for.
   void finish() const {
     for (const auto& [key, node] : *table_) {
@@ -169,7 +198,7 @@ class section {
     try {
       return tankwright::parse<Q>(written);
     } catch (const tankwright::error& mistake) {
-      fail_at(node, key, mistake.what());
+      fail_at(node, key, reason_of(mistake));
     }
   }
 

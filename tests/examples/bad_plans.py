@@ -1,0 +1,109 @@
+# SPDX-License-Identifier: BSL-1.0
+"""Plans and arguments that cannot be used: each must end with status 2, say one line that names the place and what is
+accepted, and print nothing. Usage: bad_plans.py PROGRAM"""
+import os
+import re
+import subprocess
+import sys
+import tempfile
+
+GOOD = '''title = "t"
+[water]
+temperature = "24 °C"
+new_water = "2150 L"
+'''
+
+# name, file content (text or bytes), what the one line must say
+CASES = [
+    ('empty file', '', r'plan\.toml:1: the plan is empty'),
+    ('comment only', '# nothing\n', r'the plan is empty'),
+    ('no section', 'title = "t"\n', r'nothing to assess; expected a table such as \[water\]'),
+    ('not TOML', 'water\n', r'plan\.toml:\d+: '),
+    ('unknown key', GOOD + 'new_watter = "1 L"\n', r'plan\.toml:5: water\.new_watter: is not a key of \[water\]; known here: .*new_water'),
+    ('unknown table', GOOD + '[wine]\n', r'plan\.toml:5: wine: is not a key'),
+    ('missing key', '[water]\nnew_water = "10 L"\n', r'plan\.toml:1: \[water\] needs temperature, for instance temperature = "24 °C"'),
+    ('duplicate key', GOOD + 'new_water = "1 L"\n', r'plan\.toml:5: .*(redefine|duplicate|already)'),
+    ('wrong unit', '[water]\ntemperature = "24 L"\n', r'plan\.toml:2: water\.temperature: .*24 L.*volume.*expected'),
+    ('no unit', '[water]\ntemperature = "24 °C"\nnew_water = "2150"\n', r'plan\.toml:3: water\.new_water: .*2150'),
+    ('bare gallon', '[water]\ntemperature = "77 F"\nnew_water = "300 gal"\n', r'US gal.*imp'),
+    ('number for text', 'title = 5\n', r'plan\.toml:1: title: must be text in quotation marks'),
+    ('text for flag', GOOD + 'probe = "yes"\n', r'probe: must be true or false'),
+    ('table for value', GOOD + '[water.now]\nhydrometer = {}\n', r'water\.now\.hydrometer: must be a quantity'),
+    ('value for table', GOOD + 'now = 3\n', r'water\.now: must be a table: \[water\.now\]'),
+    ('wrong word', 'units = "metric"\n' + GOOD, r'units: "metric" is not one of "si", "us"'),
+    ('nan', '[water]\ntemperature = nan\n', r'plan\.toml:2: water\.temperature: '),
+    ('infinite', GOOD + 'target = inf\n', r'plan\.toml:5: water\.target: '),
+    ('negative salinity', GOOD + 'target = -1\n', r'plan\.toml:5: water\.target: practical salinity = -1 is not possible; expected at least 0'),
+    ('salinity past the scale', GOOD + 'target = 43\n', r'plan\.toml:5: water\.target: practical salinity = 43 is outside the published range 0 to 42'),
+    ('ice', '[water]\ntemperature = "-5 °C"\nnew_water = "10 L"\n', r'plan\.toml:1: \[water\] temperature = -5 degC is below the freezing point'),
+    ('too hot', '[water]\ntemperature = "95 °C"\nnew_water = "10 L"\n', r'plan\.toml:2: water\.temperature: temperature = 95 degC is outside'),
+    ('below absolute zero', '[water]\ntemperature = "-300 °C"\n', r'plan\.toml:2: .*absolute zero|-300'),
+    ('zero volume', '[water]\ntemperature = "24 °C"\nnew_water = "0 L"\n', r'plan\.toml:3: water\.new_water: volume = 0 L is not possible; expected more than 0'),
+    ('yield zero', GOOD + 'mix_yield = "0 %"\n', r'plan\.toml:5: water\.mix_yield: mix yield = 0 is not possible'),
+    ('yield above one', GOOD + 'mix_yield = "120 %"\n', r'plan\.toml:5: water\.mix_yield: '),
+    ('two readings', GOOD + '[water.now]\nhydrometer = 1.02\nconductivity = "50 mS/cm"\n', r'needs one of .*, not several'),
+    ('no reading', GOOD + '[water.now]\n', r'\[water\.now\] needs one of'),
+    ('hydrometer without scale', GOOD + '[water.now]\nhydrometer = 1.02\ntemperature = "20 C"\n', r'needs scale, the two temperatures'),
+    ('half a scale', GOOD + '[water.hydrometer]\nscale = "60F"\n', r'water\.hydrometer\.scale: must be two temperatures'),
+    ('pH without scale', GOOD + 'ph = 8.1\n', r'water\.ph: needs its scale'),
+    ('ammonia without pH', GOOD + 'ammonia = "0.1 mg/L"\n', r'gives ammonia but no ph'),
+    ('invalid UTF-8', b'title = "\xff\xfe"\n', r'plan\.toml:1: '),
+    ('binary', bytes(range(256)), r'plan\.toml:\d+: '),
+    ('ten megabytes', '#' + 'x' * 10_000_000, r'10000001 bytes; a plan has at most 1000000'),
+]
+
+ARGUMENTS = [
+    ('no such file', ['no/such/plan.toml'], r'no/such/plan\.toml: no such file'),
+    ('a folder', ['.'], r'is a folder, not a plan'),
+    ('unknown option', ['--jason'], r'unknown option --jason; --help lists them'),
+    ('two plans', ['a.toml', 'b.toml'], r'one plan at a time: a\.toml and b\.toml'),
+    ('units without a word', ['--units'], r'--units needs a word: si or us'),
+    ('unknown units', ['--units', 'metric'], r'--units metric: must be si or us'),
+]
+
+
+def complaint_about(program, arguments, wanted, folder):
+    run = subprocess.run([program] + arguments, cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE, timeout=60)
+    said = run.stderr.decode('utf-8', 'replace')
+    if run.returncode != 2:
+        return f'status {run.returncode}, expected 2; said: {said[:300]}'
+    if run.stdout:
+        return 'printed something'
+    if said.count('\n') != 1:
+        return f'said {said.count(chr(10))} lines: {said[:500]}'
+    if len(said) > 1200:
+        return f'said {len(said)} characters in one line'
+    if not re.search(wanted, said):
+        return f'did not say /{wanted}/: {said}'
+    return None
+
+
+def main(program):
+    program = os.path.abspath(program)
+    bad = 0
+    with tempfile.TemporaryDirectory() as folder:
+        path = os.path.join(folder, 'plan.toml')
+        for name, content, wanted in CASES:
+            with open(path, 'wb') as file:
+                file.write(content if isinstance(content, bytes) else content.encode())
+            problem = complaint_about(program, ['plan.toml'], wanted, folder)
+            if problem:
+                bad += 1
+                print(f'{name}: {problem}')
+        for name, arguments, wanted in ARGUMENTS:
+            problem = complaint_about(program, arguments, wanted, folder)
+            if problem:
+                bad += 1
+                print(f'{name}: {problem}')
+        with open(path, 'w') as file:  # the twin: what is good must pass
+            file.write(GOOD)
+        run = subprocess.run([program, path], stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+        if run.returncode != 0 or not run.stdout or run.stderr:
+            bad += 1
+            print(f'the good plan: status {run.returncode}: {run.stderr.decode()}')
+    print(f'{len(CASES) + len(ARGUMENTS)} mistakes, {bad} problems')
+    return 1 if bad else 0
+
+
+if __name__ == '__main__':
+    sys.exit(main(sys.argv[1]))
