@@ -8,9 +8,9 @@
 #include <optional>
 #include <span>
 #include <tankwright/commissioning/detail/line_fit.hpp>
-#include <tankwright/commissioning/detail/student_t.hpp>
 #include <tankwright/commissioning/verdict.hpp>
 #include <tankwright/core.hpp>
+#include <tankwright/core/detail/student_t.hpp>
 #include <tankwright/water/density.hpp>
 #include <vector>
 
@@ -96,6 +96,8 @@ inline constexpr caution hold_test_caution{
     "the floor through every later stage of filling; a seam or panel that fails can flood a house and hurt people."};
 
 namespace detail {
+
+using namespace tankwright::detail;
 
 inline constexpr limits surface_limits{"surface", "m2", positive};
 inline constexpr limits capacity_limits{"capacity", "m3", positive};

@@ -7,11 +7,11 @@
 #pragma once
 
 #include <cmath>
+#include <limits>
+
 #include <tankwright/core/detail/root.hpp>
 
-namespace tankwright::commissioning::detail {
-
-using namespace tankwright::detail;
+namespace tankwright::detail {
 
 /// Regularised incomplete beta function I_x(a, b) by its continued fraction (modified Lentz), 0 <= x <= 1. The caller
 /// gives y = 1 - x too, which may be known to more digits than the difference.
@@ -42,18 +42,19 @@ template <class T>
     }
     if (std::fabs(step - T(1)) < std::numeric_limits<T>::epsilon()) return front * fraction;
   }
-  fail<no_convergence>("tankwright::commissioning::detail::incomplete_beta", "x", static_cast<double>(x), "",
+  fail<no_convergence>("tankwright::detail::incomplete_beta", "x", static_cast<double>(x), "",
                        "did not converge");
 }
 
-/// Probability that Student's t with `freedom` degrees exceeds `t`.
+/// Probability that Student's t with `freedom` degrees exceeds `t`; with infinite freedom it is the normal distribution.
 template <class T>
 [[nodiscard]] T student_t_above(T t, T freedom) {
+  if (std::isinf(freedom)) return std::erfc(t / std::sqrt(T(2))) / T(2);
   const T tail = incomplete_beta(freedom / T(2), T(0.5), freedom / (freedom + t * t), t * t / (freedom + t * t)) / T(2);
   return t >= T(0) ? tail : T(1) - tail;
 }
 
-/// The t that is exceeded with probability 1 - `below`, for 0 < `below` < 1.
+/// The t that is exceeded with probability 1 - `below`, for 0 < `below` < 1. Infinite freedom gives the normal quantile.
 template <class T>
 [[nodiscard]] T student_t_quantile(T below, T freedom) {
   if (below == T(0.5)) return T(0);
@@ -61,9 +62,9 @@ template <class T>
   const T above = T(1) - below;
   T high = T(2);
   while (student_t_above(high, freedom) > above) high *= T(2);
-  return bracketed_root<T>("tankwright::commissioning::detail::student_t_quantile", "t",
+  return bracketed_root<T>("tankwright::detail::student_t_quantile", "t",
                            [&](T t) { return student_t_above(t, freedom) - above; }, T(0), high,
                            {.relative = T(1e-14L)});
 }
 
-}  // namespace tankwright::commissioning::detail
+}  // namespace tankwright::detail
