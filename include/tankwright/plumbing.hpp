@@ -3,6 +3,7 @@
 /// What moves the water: pipes, fittings, pumps, circuits, overflows, drains, and the sump.
 #pragma once
 
+#include <tankwright/plumbing/drain.hpp>
 #include <tankwright/plumbing/emptying.hpp>
 #include <tankwright/plumbing/filling.hpp>
 #include <tankwright/plumbing/fittings.hpp>
@@ -14,6 +15,7 @@
 #include <tankwright/plumbing/plan_profile.hpp>
 #include <tankwright/plumbing/power_cut.hpp>
 #include <tankwright/plumbing/pump.hpp>
+#include <tankwright/plumbing/siphon.hpp>
 #include <tankwright/plumbing/sump.hpp>
 #include <tankwright/plumbing/sump_plan.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
