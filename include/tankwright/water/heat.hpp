@@ -81,7 +81,7 @@ template <class T>
   constexpr T x4[] = {T(-3.148710097513822e3L), T(1.062383995581363e3L), T(-8.062279018001309e2L)};
   constexpr T x5[] = {T(1.213387273240204e3L), T(4.351585544019463e1L)};
   constexpr T x6[] = {T(-2.031538422351553e2L)};
-  const auto at = [y](const auto& c) { return polynomial(c, y).value; };
+  const auto at = [y](const auto& c) { return curve_of(c, y).value; };
   return at(x0) + x * (at(x1) + x * (at(x2) + x * (at(x3) + x * (at(x4) + x * (at(x5) + x * at(x6))))));
 }
 

@@ -22,7 +22,7 @@ struct curve {
 };
 
 template <class T, std::size_t N>
-[[nodiscard]] constexpr curve<T> polynomial(const T (&c)[N], T y) noexcept {
+[[nodiscard]] constexpr curve<T> curve_of(const T (&c)[N], T y) noexcept {
   curve<T> p;
   for (std::size_t k = N; k-- > 0;) {
     p.bend = p.bend * y + T(2) * p.slope;
@@ -56,20 +56,20 @@ template <class T>
 [[nodiscard]] inline curve<T> teos10_gibbs(T x, T y) noexcept {
   using std::log;
   using table = teos10_energy_table<T>;
-  curve<T> g = polynomial(table::water, y);
+  curve<T> g = curve_of(table::water, y);
   const T x2 = x * x;
   const auto add = [&g](const curve<T>& term, T factor) {
     g.value += factor * term.value;
     g.slope += factor * term.slope;
     g.bend += factor * term.bend;
   };
-  add(polynomial(table::log, y), x > T(0) ? x2 * log(x) : T(0));  // the limit at x = 0
-  add(polynomial(table::x2, y), x2);
-  add(polynomial(table::x3, y), x2 * x);
-  add(polynomial(table::x4, y), x2 * x2);
-  add(polynomial(table::x5, y), x2 * x2 * x);
-  add(polynomial(table::x6, y), x2 * x2 * x2);
-  add(polynomial(table::x7, y), x2 * x2 * x2 * x);
+  add(curve_of(table::log, y), x > T(0) ? x2 * log(x) : T(0));  // the limit at x = 0
+  add(curve_of(table::x2, y), x2);
+  add(curve_of(table::x3, y), x2 * x);
+  add(curve_of(table::x4, y), x2 * x2);
+  add(curve_of(table::x5, y), x2 * x2 * x);
+  add(curve_of(table::x6, y), x2 * x2 * x2);
+  add(curve_of(table::x7, y), x2 * x2 * x2 * x);
   return g;
 }
 
@@ -91,7 +91,7 @@ template <class T>
 template <class T>
 [[nodiscard]] constexpr T teos10_water_potential_shift(T x, T y) noexcept {
   using table = teos10_energy_table<T>;
-  const auto at = [y](const auto& c) { return polynomial(c, y).value; };
+  const auto at = [y](const auto& c) { return curve_of(c, y).value; };
   return -x * x * (T(0.5L) * at(table::log)
       + x * (T(0.5L) * at(table::x3) + x * (at(table::x4)
       + x * (T(1.5L) * at(table::x5) + x * (T(2) * at(table::x6) + x * T(2.5L) * at(table::x7))))));
