@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <tankwright/life/nitrogen.hpp>
+
+#include "support/edges.hpp"
+#include "support/reference.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace twl = tankwright::life;
+
+namespace {
+
+const evidence proportional{"tankwright::life::nitrogen_from_feed", kind::property, "proportional to food and to protein"};
+const evidence round_trip{"tankwright::life::nitrate_level", kind::property, "from and to the ion"};
+const evidence between{"tankwright::life::needs_of_nitrification", kind::published,
+                       "Gujer and Jenkins 1974: 4.32 g O2/g N lies within the band"};
+const evidence electrons{"tankwright::life::needs_of_nitrification", kind::identity,
+                         "oxygen with growth = oxygen without, less what the cells hold"};
+const evidence ordered{"tankwright::life::needs_of_nitrification", kind::property, "low <= central <= high, rising"};
+
+twl::feed_nitrogen of_feed(double kilograms, double protein) {
+  return twl::nitrogen_from_feed({.food = kilograms_per_day(kilograms), .protein = fraction(protein)});
+}
+
+const estimate<mass_flow>& part_of(const twl::nitrification_needs& needs, const std::string& what) {
+  return what == "oxygen"         ? needs.oxygen
+         : what == "alkalinity"   ? needs.alkalinity
+         : what == "cells"        ? needs.cells
+                                  : needs.carbon_dioxide;
+}
+
+}  // namespace
+
+TEST_CASE("nitrogen: reference table") {
+  const auto from_feed = [](const reference_row& row) {
+    const auto made = of_feed(row["food"], row["protein"]);
+    return in_kilograms_per_day((row.has("bound") ? made.bound : made.ammonia.central).as_nitrogen());
+  };
+  const auto rule = [](const reference_row&) { return twl::ammonia_nitrogen_per_protein; };
+  const auto ammonium = [](const reference_row& row) {
+    return in_milligrams_per_litre(water::total_ammonia::from_nitrogen(milligrams_per_litre(row["N"])).as_ammonium());
+  };
+  const auto nitrite = [](const reference_row& row) {
+    return in_milligrams_per_litre(twl::nitrite_level::from_nitrogen(milligrams_per_litre(row["N"])).as_ion());
+  };
+  const auto nitrate = [](const reference_row& row) {
+    return in_milligrams_per_litre(twl::nitrate_level::from_nitrogen(milligrams_per_litre(row["N"])).as_ion());
+  };
+  const auto needs = [](const reference_row& row) {
+    if (row.has("cells")) return row["N"] * twl::detail::oxygen_per_oxidised_nitrogen(row["cells"]);
+    const auto all = twl::needs_of_nitrification(twl::nitrogen_load::from_nitrogen(grams_per_day(row["N"])));
+    const auto& part = part_of(all, row.text("what"));
+    return in_grams_per_day(row.text("end") == "low" ? part.low : part.high);
+  };
+  check_rows(reference_rows("life/nitrogen.csv"), {{"tankwright::life::nitrogen_from_feed", from_feed},
+                                                   {"tankwright::life::ammonia_nitrogen_per_protein", rule},
+                                                   {"tankwright::water::total_ammonia", ammonium},
+                                                   {"tankwright::life::nitrite_level", nitrite},
+                                                   {"tankwright::life::nitrate_level", nitrate},
+                                                   {"tankwright::life::needs_of_nitrification", needs}});
+}
+
+TEST_CASE("nitrogen: levels keep what they were made from, and cannot be mixed") {
+  const auto kit = milligrams_per_litre(310.0);
+  TW_CHECK(round_trip, twl::nitrate_level::from_ion(kit).as_ion(), kit, relative(1e-15));
+  TW_CHECK(round_trip, twl::nitrate_level::from_ion(kit).as_nitrogen(), milligrams_per_litre(70.03),
+           within(milligrams_per_litre(0.005)));
+  CHECK(twl::nitrite_level::from_nitrogen(milligrams_per_litre(1.0)) <
+        twl::nitrite_level::from_nitrogen(milligrams_per_litre(2.0)));
+  static_assert(!std::is_convertible_v<twl::nitrite_level, twl::nitrate_level>);
+  static_assert(!std::is_convertible_v<mass_concentration, twl::nitrite_level>);
+  static_assert(!std::is_convertible_v<mass_flow, twl::nitrogen_load>);
+}
+
+TEST_CASE("nitrogen: feed") {
+  const auto one = of_feed(0.1, 0.5);
+  TW_HOLDS(proportional, std::fabs(raw(of_feed(0.2, 0.5).bound.as_nitrogen()) / raw(one.bound.as_nitrogen()) - 2.0) < 1e-14);
+  TW_HOLDS(proportional, std::fabs(raw(of_feed(0.1, 0.25).bound.as_nitrogen()) / raw(one.bound.as_nitrogen()) - 0.5) < 1e-14);
+  CHECK(one.ammonia.low < one.ammonia.central);
+  CHECK(one.ammonia.central < one.ammonia.high);
+  CHECK(one.ammonia.high < one.bound);
+  CHECK(one.caution.text.find("sharks") != std::string_view::npos);
+  check_edges(twl::food_limits, [](double x, range_policy) { return of_feed(x * 1e-3, 0.5); });
+  check_edges(twl::protein_limits, [](double x, range_policy) { return of_feed(0.1, x); });
+}
+
+TEST_CASE("nitrogen: what nitrification needs") {
+  const auto needs = twl::needs_of_nitrification(twl::nitrogen_load::from_nitrogen(grams_per_day(1.0)));
+  TW_HOLDS(between, in_grams_per_day(needs.oxygen.low) <= 4.32 && 4.32 <= in_grams_per_day(needs.oxygen.high));
+  // Ebeling et al.: 0.976 of the nitrogen becomes nitrate, the rest is in 0.197 g of cells.
+  const double cells = in_grams_per_day(needs.cells.high);
+  TW_CHECK(electrons, in_grams_per_day(needs.oxygen.low), 0.976 * twl::detail::oxygen_per_oxidised_nitrogen(cells / 0.976),
+           relative(2e-3));
+  for (const auto* band : {&needs.oxygen, &needs.alkalinity, &needs.carbon_dioxide, &needs.cells}) {
+    TW_HOLDS(ordered, band->low <= band->central && band->central <= band->high);
+  }
+  CHECK(needs.caution.text.find("alkalinity") != std::string_view::npos);
+  check_edges(twl::nitrogen_load_limits, [](double x, range_policy) {
+    return twl::needs_of_nitrification(twl::nitrogen_load::from_nitrogen(grams_per_day(x)));
+  });
+}
