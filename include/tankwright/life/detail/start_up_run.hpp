@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// How does one stretch of a start-up run? Adaptive steps over the Monod equations, held positive, with the peaks and
+/// the crossings of the limits found inside the steps. Numbers are in days and mg/L.
+#pragma once
+
+#include <cmath>
+#include <cstddef>
+#include <limits>
+#include <optional>
+
+#include <tankwright/core/detail/root.hpp>
+#include <tankwright/life/detail/nitrogen_cycle.hpp>
+
+namespace tankwright::life::detail {
+
+/// The highest level of one pool, when it came, and since when it is at or below its limit.
+struct pool_watch {
+  double limit;
+  double highest = -1.0;
+  double highest_at = 0.0;
+  std::optional<double> clear_since{};
+
+  void rise(double to, double at) {
+    if (to > highest) highest = to, highest_at = at;
+    if (to > limit) clear_since.reset();
+  }
+  /// A steady rise or fall to a level; `crossing` finds when it met the limit.
+  template <class Crossing>
+  void move(double from, double to, double at, Crossing crossing) {
+    rise(to, at);
+    if (from > limit && to <= limit) clear_since = crossing();
+  }
+  /// A sudden level: the start, a dose, a water change.
+  void jump(double to, double at) {
+    rise(to, at);
+    if (to <= limit && !clear_since) clear_since = at;
+  }
+};
+
+/// Integrates the pools from stop to stop.
+class start_up_run {
+ public:
+  start_up_run(const nitrogen_cycle<double>& cycle, const pools<double>& start, pool_watch a, pool_watch n)
+      : system{cycle}, state{start}, ammonia_watch{a}, nitrite_watch{n} {
+    jumped();
+  }
+
+  /// What runs, and where it is. Change them between stretches and say `jumped`.
+  nitrogen_cycle<double> system;
+  pools<double> state;
+  pool_watch ammonia_watch;
+  pool_watch nitrite_watch;
+
+  [[nodiscard]] double now() const noexcept { return time_; }
+
+  void jumped() {
+    ammonia_watch.jump(state[ammonia], time_);
+    nitrite_watch.jump(state[nitrite], time_);
+  }
+
+  void run_until(std::string_view here, double end) {
+    while (time_ < end) {
+      const bool last = time_ + step_ >= end;
+      const double h = last ? end - time_ : step_;
+      const auto result = rosenbrock_step(system, state, h);
+      const double error = error_of(result);
+      // The error grows with h^4, where the two orders part.
+      const double factor = std::fmax(0.2, std::fmin(5.0, 0.9 * std::pow(error, -0.25)));
+      if (++steps_ > most_steps || !(step_ > 0.0)) {
+        fail<no_convergence>(here, "time", time_, "d", "is as far as the simulation gets: its steps become too small");
+      }
+      if (!(error <= 1.0)) {
+        step_ = h * (std::isfinite(error) ? factor : 0.2);
+        continue;
+      }
+      watch(here, ammonia_watch, ammonia, result.state, h);
+      watch(here, nitrite_watch, nitrite, result.state, h);
+      state = positive_part(result.state);
+      time_ = last ? end : time_ + h;
+      if (!last || factor * h > step_) step_ = factor * h;
+    }
+  }
+
+ private:
+  static constexpr double relative_tolerance = 1e-8;
+  static constexpr double absolute_tolerance = 1e-10;  ///< mg/L, of nitrogen; bacteria are held relatively
+  static constexpr int most_steps = 2'000'000;
+
+  double time_ = 0.0;
+  double step_ = 1e-3;
+  int steps_ = 0;
+
+  static constexpr bool is_nitrogen(std::size_t i) { return i != ammonia_oxidisers && i != nitrite_oxidisers; }
+
+  /// The largest error over its tolerance. A pool that went below zero by more than its tolerance counts as an error.
+  [[nodiscard]] double error_of(const rosenbrock_result<double>& r) const noexcept {
+    double worst = 0.0;
+    for (std::size_t i = 0; i < state.size(); ++i) {
+      const double floor = is_nitrogen(i) ? absolute_tolerance : std::numeric_limits<double>::min();
+      const double allowed = floor + relative_tolerance * std::fmax(std::fabs(state[i]), std::fabs(r.state[i]));
+      const double missing = is_nitrogen(i) ? -r.state[i] / floor : r.state[i] < 0.0 ? 2.0 : 0.0;
+      worst = std::fmax(worst, std::fmax(std::fabs(r.error[i]) / allowed, missing));
+      if (!std::isfinite(r.error[i])) return r.error[i];
+    }
+    return worst;
+  }
+
+  /// What is left of a pool below zero (less than the tolerance) comes out of the fullest one: no nitrogen is made.
+  [[nodiscard]] static pools<double> positive_part(pools<double> y) noexcept {
+    double missing = 0.0;
+    pool fullest = ammonia;
+    for (const pool p : {ammonia, nitrite, nitrate}) {
+      if (y[p] > y[fullest]) fullest = p;
+      if (y[p] < 0.0) missing += y[p], y[p] = 0.0;
+    }
+    y[fullest] += missing;
+    return y;
+  }
+
+  /// Follow one pool over an accepted step: to its top, if that lies inside, and on to the end.
+  void watch(std::string_view here, pool_watch& on, pool p, const pools<double>& after, double h) {
+    const auto at = [&](double x) { return x == 0.0 ? state : rosenbrock_step(system, state, x * h).state; };
+    const auto slope = [&](const pools<double>& y) { return system.derivative(y)[p]; };
+    const auto crossing = [&](double from) {
+      const auto over = [&](double x) { return at(x)[p] - on.limit; };
+      return time_ + h * bracketed_root<double>(here, "time of the limit", over, from, 1.0, {.absolute = 1e-12});
+    };
+    double from = 0.0;
+    double level = state[p];
+    if (slope(state) > 0.0 && slope(after) < 0.0) {
+      const auto slope_at = [&](double x) { return slope(at(x)); };
+      from = bracketed_root<double>(here, "time of the peak", slope_at, 0.0, 1.0, {.absolute = 1e-9});
+      level = at(from)[p];
+      on.rise(level, time_ + from * h);
+    }
+    on.move(level, after[p], time_ + h, [&] { return crossing(from); });
+  }
+};
+
+}  // namespace tankwright::life::detail
