@@ -4,6 +4,20 @@
 #pragma once
 
 #include <tankwright/room/air.hpp>
+#include <tankwright/room/condensation.hpp>
+#include <tankwright/room/dehumidifier.hpp>
+#include <tankwright/room/evaporation.hpp>
+#include <tankwright/room/evaporation_laws.hpp>
+#include <tankwright/room/heat_balance.hpp>
+#include <tankwright/room/humidity.hpp>
+#include <tankwright/room/humidity_control.hpp>
+#include <tankwright/room/humidity_course.hpp>
 #include <tankwright/room/moist_air.hpp>
+#include <tankwright/room/outage.hpp>
+#include <tankwright/room/running_cost.hpp>
 #include <tankwright/room/saturation.hpp>
+#include <tankwright/room/top_off.hpp>
+#include <tankwright/room/wall.hpp>
+#include <tankwright/room/warm_up.hpp>
+#include <tankwright/room/well_mixed.hpp>
 #include <tankwright/room/wet_bulb.hpp>

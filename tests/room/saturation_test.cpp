@@ -19,6 +19,10 @@ const evidence batch_is_scalar{"tankwright::room::saturation_pressure", kind::pr
 const evidence round_trip{"tankwright::room::saturation_temperature", kind::identity, "inverse of saturation_pressure"};
 
 double saturation_pressure(const reference_row& row) {
+  if (row.text("want") == "slope") {
+    const double p = in_pascals(twr::saturation_pressure(celsius(row["t"])));
+    return p * twr::detail::ln_saturation(in_kelvins(celsius(row["t"]))).slope;
+  }
   return in_pascals(twr::saturation_pressure(celsius(row["t"])));
 }
 }  // namespace

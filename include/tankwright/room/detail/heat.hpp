@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The heat balance of a tank on raw numbers: what it loses at a water temperature, under air that may itself change.
+#pragma once
+
+#include <optional>
+
+#include <tankwright/core/detail/root.hpp>
+#include <tankwright/room/evaporation.hpp>
+#include <tankwright/water/heat.hpp>
+
+namespace tankwright::room::detail {
+
+/// Stefan-Boltzmann constant [W/(m^2 K^4)], exact since the SI of 2019 to the digits given.
+template <class T>
+inline constexpr T stefan_boltzmann = T(5.670374419e-8L);
+/// Emissivity of a water surface.
+template <class T>
+inline constexpr T water_emissivity = T(0.95L);
+/// Psychrometric constant over air pressure [1/K] (FAO-56, eq. 8).
+template <class T>
+inline constexpr T psychrometric_constant = T(0.000665L);
+
+/// The three ends of the evaporation band, and the parts that do not depend on it [W].
+struct heat_parts {
+  conductances<double> evaporation;
+  conductances<double> convection;
+  conductances<double> make_up;
+  double radiation;
+  double covers;
+  double walls;
+};
+
+struct heat_model {
+  double activity = 1.0;  ///< water activity
+  double air = 0.0;       ///< K
+  double vapour = 0.0;    ///< Pa
+  double total = 0.0;     ///< Pa
+  std::optional<double> radiant;  ///< surroundings of the open water [K]; as the air when not given
+  std::optional<double> make_up;  ///< K; as the air when not given
+  wet_areas areas;
+  double open_area = 0.0;        ///< m^2, radiating
+  double cover_conductance = 0.0;  ///< W/K
+  double walls_to_air = 0.0;     ///< W/K
+  double walls_elsewhere = 0.0;  ///< W/K
+  double walls_inflow = 0.0;     ///< W at 0 K: sum of U A T of those walls
+  double gains = 0.0;            ///< W
+  double specific_heat = 0.0;    ///< of the make-up [J/(kg K)]
+
+  [[nodiscard]] heat_parts parts(double kelvin) const noexcept {
+    const across<double> s{kelvin, air, vapour_pressure_at(kelvin, activity), vapour, total, 0.0};
+    const conductances<double> k = evaporation_conductances(s);
+    const double difference = s.at_water - vapour;
+    const double latent = water::detail::latent_heat_of_water(kelvin - 273.15);
+    const double warmer = kelvin - air;
+    // Evaporation per Pa times the latent heat times gamma is the conductance for heat: Bowen's ratio without the
+    // division by a difference that may vanish.
+    const double bowen = latent * psychrometric_constant<double> * total * warmer;
+    const double refill = specific_heat * (kelvin - make_up.value_or(air));
+    const auto part = [&](double by) {
+      return conductances<double>{k.low * areas.low * by, k.central * areas.central * by, k.high * areas.high * by};
+    };
+    const double t2 = kelvin * kelvin;
+    const double r = radiant.value_or(air);
+    return {.evaporation = part(latent * difference),
+            .convection = part(bowen),
+            .make_up = difference > 0.0 ? part(refill * difference) : conductances<double>{},
+            .radiation = water_emissivity<double> * stefan_boltzmann<double> * open_area * (t2 * t2 - r * r * r * r),
+            .covers = cover_conductance * warmer,
+            .walls = walls_to_air * warmer + walls_elsewhere * kelvin - walls_inflow};
+  }
+
+  /// What has to be put in to hold the temperature, at one end of the band [W].
+  [[nodiscard]] double net(double kelvin, double conductances<double>::*end) const noexcept {
+    const heat_parts p = parts(kelvin);
+    return p.evaporation.*end + p.convection.*end + p.make_up.*end + p.radiation + p.covers + p.walls - gains;
+  }
+};
+
+/// Where the water settles without further heat. Its loss rises with its temperature, so there is one such point.
+[[nodiscard]] inline double settled_temperature(std::string_view function, const heat_model& m,
+                                                double conductances<double>::*end) {
+  return bracketed_root<double>(
+      function, "temperature", [&](double t) { return m.net(t, end); }, 271.15, 365.0, {.absolute = 1e-9});
+}
+
+}  // namespace tankwright::room::detail
