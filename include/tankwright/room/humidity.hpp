@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <tankwright/room/detail/moisture.hpp>
@@ -41,7 +42,7 @@ struct tank_room {
   std::optional<controlled_dehumidifier> dehumidifier = {};
 };
 
-/// The room in balance, at one end of the evaporation band. Everything that comes in goes somewhere:
+/// The room in balance. Everything that comes in goes somewhere:
 /// evaporation + sources = ventilation + dehumidified + condensing.
 struct moisture_balance {
   room::air air;
@@ -54,6 +55,7 @@ struct moisture_balance {
   bool saturated;
 };
 
+/// Low and high are the driest and the wettest room within the band of the evaporation.
 struct room_humidity {
   moisture_balance low;
   moisture_balance central;
@@ -174,6 +176,8 @@ struct checked_room {
                        .within_data = within,
                        .holds = holds,
                        .caution = moisture_caution};
+  // Water that is colder than the dew point dries the room, the more the better it exchanges vapour.
+  if (result.high.air.humidity.get() < result.low.air.humidity.get()) std::swap(result.low, result.high);
   return result;
 }
 

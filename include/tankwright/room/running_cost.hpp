@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/core/estimate.hpp>
+#include <tankwright/core/required.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>

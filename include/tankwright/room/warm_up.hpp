@@ -23,7 +23,8 @@ struct warm_up_request {
 struct warm_up_result {
   estimate<duration> time;
   estimate<energy> heater_energy;
-  estimate<tankwright::temperature> settles_at;  ///< where the heater, never off, would take it
+  /// Where a heater stuck on would take it in the end, at the least evaporation; empty: above 90 degC.
+  std::optional<tankwright::temperature> stuck_on;
   tankwright::caution caution;
 };
 
@@ -148,7 +149,7 @@ struct heat_course {
 /// @param w      the tank as for heat_balance, its water at the start; heat capacity [J/K] > 0; target above the start;
 ///               heater [W] > 0
 /// @param policy `extrapolate` to go past the published ranges
-/// @return       time [s], energy of the heater [J], and where it would settle
+/// @return       time [s], energy of the heater [J], and where it would go if the heater stuck
 /// @throws       invalid_input (also when the heater is too small to get there; it says where it would settle),
 ///               out_of_range, no_convergence
 /// @accuracy     1e-8 of the time for the losses given; the band is that of the evaporation
@@ -170,25 +171,25 @@ struct heat_course {
   }
   detail::heat_model heated = m;
   heated.gains += p;
-  const auto settled = [&](double ends::*end) {
-    const double t = detail::settled_temperature(here, heated, end);
-    if (!(t > to)) {
-      detail::fail<invalid_input>(here, heater_limits.argument, p, "W",
-                                  "is too small: where evaporation is strong it settles at " +
-                                      detail::number_with_unit(t - 273.15, "degC"));
-    }
-    return kelvins(t);
-  };
+  if (!(heated.net(to, &ends::high) < 0.0)) {
+    const double t = detail::settled_temperature(here, heated, &ends::high);
+    detail::fail<invalid_input>(here, heater_limits.argument, p, "W",
+                                "is too small: where evaporation is strong it settles at " +
+                                    detail::number_with_unit(t - 273.15, "degC"));
+  }
+  std::optional<temperature> stuck_on;
+  if (heated.net(363.15, &ends::low) > 0.0) {
+    stuck_on = kelvins(detail::settled_temperature(here, heated, &ends::low));
+  }
   const auto time = [&](double ends::*end) {
     return duration::from_value(detail::time_to_reach(here, detail::heat_course{m, c, p, end}, from, to));
   };
   const std::string_view why = m.areas.agitated ? agitated_band : still_band;
-  const estimate<temperature> at{settled(&ends::high), settled(&ends::central), settled(&ends::low), why};
   const duration a = time(&ends::low);
   const duration b = time(&ends::high);
   const estimate<duration> needed{std::min(a, b), time(&ends::central), std::max(a, b), why};
   const auto spent = [&](duration t) { return energy::from_value(p * t.value()); };
-  return {.time = needed, .heater_energy = map_rising(needed, spent), .settles_at = at,
+  return {.time = needed, .heater_energy = map_rising(needed, spent), .stuck_on = stuck_on,
           .caution = water_and_electricity_caution};
 }
 

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <tankwright/room/outage.hpp>
+
+#include "room/samples.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace twr = tankwright::room;
+
+namespace {
+twr::outage without_power(double water, double room, double humidity) {
+  return {.tank = display_tank(water, room, humidity), .heat_capacity = twr::heat_capacity_of(seawater(25.0), litres(1809.0))};
+}
+double water_temperature(const reference_row& row) {
+  const auto o = without_power(row["tw"], row["ta"], row["RH"]);
+  if (row.text("want") == "settles") return in_celsius(twr::outage_curve(o, hours(1.0)).settles_at.central);
+  return in_celsius(twr::outage_curve(o, hours(row["t"])).points.back().water.central);
+}
+/// Net loss at a temperature, nothing topped off.
+double loss_at(twr::tank_heat tank, double kelvin) {
+  tank.water.temperature = kelvins(kelvin);
+  const auto b = twr::heat_balance(tank, extrapolate);
+  return (b.net.central - b.make_up.central).value();
+}
+}  // namespace
+
+TEST_CASE("outage: reference table") {
+  check_rows(reference_rows("room/outage.csv"), {{"tankwright::room::outage_curve", water_temperature}});
+}
+
+TEST_CASE("outage: energy is conserved along the curve") {
+  const evidence conserved{"tankwright::room::outage_curve", kind::identity, "C (T_0 - T) = integral of the losses, Simpson's rule over the curve"};
+  const auto o = without_power(25.0, 18.0, 50.0);
+  const auto course = twr::outage_curve(o, hours(24.0), minutes(5.0));
+  double lost = 0.0;
+  for (std::size_t i = 0; i + 2 < course.points.size(); i += 2) {
+    const auto at = [&](std::size_t k) { return loss_at(o.tank, in_kelvins(course.points[k].water.central)); };
+    lost += 300.0 / 3.0 * (at(i) + 4.0 * at(i + 1) + at(i + 2));
+  }
+  const double cooled = in_kelvins(course.points.front().water.central) - in_kelvins(course.points.back().water.central);
+  TW_CHECK(conserved, lost, o.heat_capacity.get().value() * cooled, relative(1e-9));
+}
+
+TEST_CASE("outage: against an independent stepping, in a room that stays and in one that cools") {
+  const evidence stepped{"tankwright::room::outage_curve", kind::identity, "independent midpoint stepping at 30 s"};
+  for (const bool drifts : {false, true}) {
+    auto o = without_power(25.0, 20.0, 55.0);
+    if (drifts) o.room = twr::drifting_room{.settles_at = celsius(9.0), .time_constant = hours(15.0)};
+    const double vapour = in_pascals(twr::vapour_pressure(o.tank.air));
+    double t = 298.15;
+    const auto slope = [&](double time, double kelvin) {
+      auto tank = o.tank;
+      if (drifts) {
+        const double air = 9.0 + 11.0 * std::exp(-time / (15.0 * 3600.0));
+        const double saturation = in_pascals(twr::saturation_pressure(celsius(air)));
+        tank.air = {.temperature = celsius(air), .humidity = relative_humidity::from_fraction(std::min(1.0, vapour / saturation))};
+      }
+      return -loss_at(tank, kelvin) / o.heat_capacity.get().value();
+    };
+    for (double time = 0.0; time < 18.0 * 3600.0 - 1.0; time += 30.0) t += 30.0 * slope(time + 15.0, t + 15.0 * slope(time, t));
+    const auto course = twr::outage_curve(o, hours(18.0), hours(1.0));
+    TW_CHECK(stepped, in_kelvins(course.points.back().water.central), t, tolerance{.absolute = 1e-6});
+  }
+}
+
+TEST_CASE("outage: it settles below the room, above the wet bulb, where nothing is lost") {
+  const evidence rest{"tankwright::room::outage_curve", kind::identity, "no net loss where it settles"};
+  const evidence between{"tankwright::room::outage_curve", kind::property, "between wet bulb and room temperature"};
+  for (const double h : {35.0, 50.0, 80.0}) {
+    const auto o = without_power(25.0, 20.0, h);
+    const auto course = twr::outage_curve(o, days(20.0), days(1.0));
+    TW_CHECK(rest, loss_at(o.tank, in_kelvins(course.settles_at.central)), 0.0, tolerance{.absolute = 1e-4});
+    TW_CHECK(rest, in_kelvins(course.points.back().water.central), in_kelvins(course.settles_at.central), tolerance{.absolute = 1e-6});
+    const double wet = in_celsius(twr::wet_bulb(o.tank.air));
+    for (const temperature& t : {course.settles_at.low, course.settles_at.central, course.settles_at.high}) {
+      TW_HOLDS(between, in_celsius(t) > wet && in_celsius(t) < 20.0);
+    }
+    for (const auto& p : course.points) TW_HOLDS(between, p.water.low <= p.water.central && p.water.central <= p.water.high);
+  }
+}
+
+TEST_CASE("outage: time to a limit is where the curve meets it") {
+  const evidence meets{"tankwright::room::time_to_limit", kind::identity, "outage_curve at that time is at the limit"};
+  auto o = without_power(25.0, 18.0, 50.0);
+  const auto limit = celsius(21.0);
+  const auto when = twr::time_to_limit(o, limit);
+  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.expected).points.back().water.central), 21.0, relative(1e-8));
+  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.soonest).points.back().water.low), 21.0, relative(1e-8));
+  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.latest).points.back().water.high), 21.0, relative(1e-8));
+  CHECK(*when.soonest < *when.expected);
+  CHECK(*when.expected < *when.latest);
+  CHECK(!when.caution.text.empty());
+  // A limit below where it settles is never reached; one on the edge of the band is reached only in the worst case.
+  CHECK(!twr::time_to_limit(o, celsius(12.0)).soonest);
+  const auto edge = twr::outage_curve(o, hours(1.0)).settles_at;
+  const auto only = twr::time_to_limit(o, kelvins(0.5 * (in_kelvins(edge.low) + in_kelvins(edge.central))), days(30.0));
+  CHECK(only.soonest.has_value());
+  CHECK(!only.expected);
+  CHECK(!only.latest);
+  // In a heat wave the water warms, and weak evaporation is the worst case.
+  auto hot = without_power(25.0, 34.0, 80.0);
+  const auto warm = twr::time_to_limit(hot, celsius(29.0));
+  TW_CHECK(meets, in_celsius(twr::outage_curve(hot, *warm.expected).points.back().water.central), 29.0, relative(1e-8));
+  CHECK(*warm.soonest <= *warm.expected);
+}
+
+TEST_CASE("outage: mistakes") {
+  auto o = without_power(25.0, 18.0, 50.0);
+  CHECK_THROWS_AS((void)twr::outage_curve(o, hours(-1.0)), invalid_input);
+  CHECK_THROWS_AS((void)twr::outage_curve(o, hours(1.0), seconds(0.0)), invalid_input);
+  CHECK_THROWS_AS((void)twr::time_to_limit(o, celsius(std::nan(""))), invalid_input);
+  o.room = twr::drifting_room{.settles_at = celsius(2.0), .time_constant = hours(10.0)};
+  CHECK(message_of([&] { (void)twr::outage_curve(o, hours(1.0)); }).find("final room temperature = 2 degC is outside the published range 6 to 35 degC (Shah)") != std::string::npos);
+  CHECK(in_celsius(twr::outage_curve(o, hours(10.0), hours(1.0), extrapolate).points.back().water.central) < 23.0);
+  o.room = twr::drifting_room{.settles_at = celsius(10.0), .time_constant = hours(0.0)};
+  CHECK_THROWS_AS((void)twr::outage_curve(o, hours(1.0)), invalid_input);
+  CHECK(twr::outage_curve(without_power(25.0, 18.0, 50.0), hours(0.0)).points.size() == 1);
+}
