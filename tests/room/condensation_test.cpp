@@ -47,6 +47,7 @@ TEST_CASE("condensation: the plane element") {
 }
 
 TEST_CASE("condensation: verdicts agree with the highest humidity") {
+  const evidence ratio{"tankwright::room::highest_humidity", kind::identity, "p_sat(surface)/p_sat(air) by the public functions"};
   const evidence agree{"tankwright::room::judge_surface", kind::identity, "drips above highest_humidity and not below; mould likewise at 80 %"};
   const evidence margin{"tankwright::room::judge_surface", kind::identity, "margin = surface - dew point"};
   const evidence inverse{"tankwright::room::lowest_surface_temperature", kind::identity, "the surface then has the wanted humidity"};
@@ -54,7 +55,8 @@ TEST_CASE("condensation: verdicts agree with the highest humidity") {
     const auto e = pane(u, 22.0, -5.0);
     const double drip = twr::highest_humidity(e).percent();
     const double mould = twr::highest_humidity(e, twr::mould_humidity).percent();
-    TW_CHECK(agree, mould, 0.8 * drip, relative(1e-12));
+    TW_CHECK(ratio, drip, 100.0 * (twr::saturation_pressure(twr::surface_temperature(e)) / twr::saturation_pressure(celsius(22.0))).value(), relative(1e-12));
+    TW_CHECK(ratio, mould, 0.8 * drip, relative(1e-12));
     TW_HOLDS(agree, twr::judge_surface(e, air_of(22.0, drip + 1e-6)).drips);
     TW_HOLDS(agree, !twr::judge_surface(e, air_of(22.0, drip - 1e-6)).drips);
     TW_HOLDS(agree, twr::judge_surface(e, air_of(22.0, mould + 1e-6)).mould);
