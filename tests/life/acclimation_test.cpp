@@ -12,7 +12,6 @@ namespace {
 
 const evidence inverse{"tankwright::life::time_to_share", kind::property, "round trip with share_of_tank_water"};
 const evidence mixture{"tankwright::life::mixed_at", kind::identity, "half of each"};
-const evidence steps{"tankwright::life::share_after_steps", kind::identity, "(1 - f)^n, multiplied out"};
 const evidence pace{"tankwright::life::gentle_flow", kind::identity, "3 of salinity at 0.5 an hour in 20 L: 20 L in 6 h"};
 const evidence never_faster{"tankwright::life::gentle_flow", kind::property, "no hour changes more than the pace"};
 
@@ -36,11 +35,11 @@ TEST_CASE("acclimation: reference table") {
     return in_minutes(twl::time_to_share(drip_of(row), fraction(1.0 - row["left"])));
   };
   const auto changed = [](const reference_row& row) {
-    return twl::share_after_steps(fraction(row["f"]), static_cast<int>(row["n"])).value();
+    return 1.0 - water::left_after_changes({.part = fraction(row["f"]), .times = static_cast<int>(row["n"])}).value();
   };
   check_rows(reference_rows("life/acclimation.csv"), {{"tankwright::life::share_of_tank_water", salinity},
                                                       {"tankwright::life::time_to_share", time},
-                                                      {"tankwright::life::share_after_steps", changed}});
+                                                      {"tankwright::water::left_after_changes", changed}});
 }
 
 TEST_CASE("acclimation: times and shares are each other's inverse") {
@@ -53,16 +52,10 @@ TEST_CASE("acclimation: times and shares are each other's inverse") {
   }
 }
 
-TEST_CASE("acclimation: mixtures, steps and pace") {
+TEST_CASE("acclimation: mixtures and pace") {
   const auto half = twl::mixed_at(step(32.0, 35.0, 22.0, 26.0), fraction(0.5));
   TW_CHECK(mixture, half.salinity, practical_salinity{33.5}, relative(1e-15));
   TW_CHECK(mixture, half.temperature, celsius(24.0), relative(1e-15));
-  double left = 1.0;
-  for (int n = 0; n <= 12; ++n, left *= 0.75) {
-    TW_CHECK(steps, twl::share_after_steps(fraction(0.25), n), fraction(1.0 - left), within(fraction(1e-15)));
-  }
-  CHECK(twl::share_after_steps(fraction(1.0), 1).value() == 1.0);
-  CHECK(twl::share_after_steps(fraction(1.0), 0).value() == 0.0);
 
   const auto slow = [](double s0, double s1, double t0, double t1) {
     return twl::gentle_flow({.start = litres(20.0), .step = step(s0, s1, t0, t1), .salinity_per_hour = 0.5});
@@ -87,8 +80,6 @@ TEST_CASE("acclimation: bad input") {
   check_edges(twl::start_volume_limits, [&](double x, range_policy) { return share(x, 0.1, 10.0); });
   check_edges(twl::drip_flow_limits, [&](double x, range_policy) { return share(20.0, x, 10.0); });
   check_edges({"time", "min", not_negative}, [&](double x, range_policy) { return share(20.0, 0.1, x); });
-  check_edges(twl::part_changed_limits, [](double x, range_policy) { return twl::share_after_steps(fraction(x), 3); });
-  CHECK_THROWS_AS((void)twl::share_after_steps(fraction(0.5), -1), invalid_input);
   CHECK_THROWS_AS((void)twl::time_to_share({.start = litres(20.0), .flow = litres_per_minute(0.0)}, fraction(0.5)),
                   invalid_input);
   CHECK_THROWS_AS((void)twl::mixed_at(step(-1.0, 35.0, 25.0, 25.0), fraction(0.5)), invalid_input);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/life/circulation.hpp>
 
+#include <tankwright/water/exchange.hpp>
+
 #include "support/edges.hpp"
 #include "support/reference.hpp"
 
@@ -106,6 +108,10 @@ TEST_CASE("circulation: the saw-tooth of water changes") {
   const auto plain = twl::steady_saw_tooth(weekly);
   TW_CHECK(periodic, plain.before_change, milligrams_per_litre(1.0 + 7.0 / 0.2), relative(1e-14));
   TW_CHECK(periodic, plain.after_change, milligrams_per_litre(1.0 + 7.0 * 0.8 / 0.2), relative(1e-14));
+  const auto routine = water::exchange_by_routine({.part = fraction(0.2), .made_per_interval = milligrams_per_litre(7.0),
+                                                   .inflow = milligrams_per_litre(1.0)});
+  TW_CHECK(periodic, plain.before_change, routine.peak, relative(1e-14));
+  TW_CHECK(periodic, plain.after_change, routine.trough, relative(1e-14));
   const twl::loop slow[] = {{.flow = litres_per_hour(10.0), .efficiency = fraction(0.8)}};
   weekly.loops = slow;
   const auto with_loop = twl::steady_saw_tooth(weekly);

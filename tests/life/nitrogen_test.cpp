@@ -16,6 +16,8 @@ const evidence between{"tankwright::life::needs_of_nitrification", kind::publish
                        "Gujer and Jenkins 1974: 4.32 g O2/g N lies within the band"};
 const evidence electrons{"tankwright::life::needs_of_nitrification", kind::identity,
                          "oxygen with growth = oxygen without, less what the cells hold"};
+const evidence lasts_longer{"tankwright::life::time_alkalinity_lasts", kind::property,
+                            "ordered band; more water, or less used, lasts longer"};
 const evidence ordered{"tankwright::life::needs_of_nitrification", kind::property, "low <= central <= high, rising"};
 
 twl::feed_nitrogen of_feed(double kilograms, double protein) {
@@ -52,7 +54,21 @@ TEST_CASE("nitrogen: reference table") {
     const auto& part = part_of(all, row.text("what"));
     return in_grams_per_day(row.text("end") == "low" ? part.low : part.high);
   };
-  check_rows(reference_rows("life/nitrogen.csv"), {{"tankwright::life::nitrogen_from_feed", from_feed},
+  const auto bicarbonate = [](const reference_row& row) {
+    const auto level = [](double number) { return water::alkalinity::from_milligrams_caco3_per_litre(number); };
+    return in_grams(water::alkalinity_to_add({.volume = litres(row["V"]), .from = level(0.0), .target = level(row["rise"])})
+                        .sodium_bicarbonate);
+  };
+  const auto lasts = [](const reference_row& row) {
+    const auto level = water::alkalinity::from_milliequivalents_per_litre;
+    const auto left = twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(row["load"])),
+                                                  .net = litres(row["V"]), .now = level(row["now"]),
+                                                  .lowest = level(row["lowest"])});
+    return in_days(left.lasts.value().central);
+  };
+  check_rows(reference_rows("life/nitrogen.csv"), {{"tankwright::water::alkalinity_to_add", bicarbonate},
+                                                   {"tankwright::life::time_alkalinity_lasts", lasts},
+                                                   {"tankwright::life::nitrogen_from_feed", from_feed},
                                                    {"tankwright::life::ammonia_nitrogen_per_protein", rule},
                                                    {"tankwright::water::total_ammonia", ammonium},
                                                    {"tankwright::life::nitrite_level", nitrite},
@@ -98,4 +114,22 @@ TEST_CASE("nitrogen: what nitrification needs") {
   check_edges(twl::nitrogen_load_limits, [](double x, range_policy) {
     return twl::needs_of_nitrification(twl::nitrogen_load::from_nitrogen(grams_per_day(x)));
   });
+}
+
+TEST_CASE("nitrogen: how long the alkalinity lasts") {
+  const auto level = water::alkalinity::from_milliequivalents_per_litre;
+  const auto of = [&](double load, double net, double now, double lowest) {
+    return twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(load)), .net = litres(net),
+                                       .now = level(now), .lowest = level(lowest)});
+  };
+  const auto found = of(1.5, 2000.0, 2.6, 2.0);
+  TW_HOLDS(lasts_longer, found.lasts->low <= found.lasts->central && found.lasts->central < found.lasts->high);
+  TW_HOLDS(lasts_longer, of(1.5, 4000.0, 2.6, 2.0).lasts->low > found.lasts->low);
+  TW_HOLDS(lasts_longer, found.daily_fall.low < found.daily_fall.central);
+  CHECK_FALSE(of(0.0, 2000.0, 2.6, 2.0).lasts.has_value());
+  CHECK(found.caution.text.find("Measure") != std::string_view::npos);
+  CHECK_THROWS_AS((void)of(1.5, 2000.0, 1.9, 2.0), invalid_input);
+  CHECK_THROWS_AS((void)of(-1.5, 2000.0, 2.6, 2.0), invalid_input);
+  CHECK_THROWS_AS((void)of(1.5, 0.0, 2.6, 2.0), invalid_input);
+  CHECK_THROWS_AS((void)of(1.5, 2000.0, 2.6, -2.0), invalid_input);
 }

@@ -28,6 +28,7 @@ const evidence more_seed{simulate, kind::property, "more seed never slows the st
 const evidence scale_free{simulate, kind::property, "twice the tank with twice of everything is the same"};
 const evidence sampling{simulate, kind::property, "the interval of the samples does not matter"};
 const evidence peaks{simulate, kind::property, "the peak is not below any sample, and close to the highest of fine samples"};
+const evidence alkalinity{simulate, kind::identity, "alkalinity of all the nitrogen oxidised"};
 const evidence ready{simulate, kind::property, "clear after the time found, not clear before"};
 const evidence culture{simulate, kind::common_practice, "bottled culture once a week while the sand is new: it helps"};
 const evidence together{simulate, kind::common_practice, "rock and fish move together: less ammonia than fish alone"};
@@ -306,6 +307,8 @@ TEST_CASE("start-up: peak and the clear time against fine samples") {
   }
   const double peak = in_milligrams_per_litre(found.summary.nitrite.level.as_nitrogen());
   TW_HOLDS(peaks, peak >= highest && peak - highest < 1e-5);
+  // 2 mg/L of nitrogen, two equivalents a mole.
+  TW_CHECK(alkalinity, found.summary.alkalinity_used.milliequivalents_per_litre(), 2.0 * 2.0 / 14.007, relative(1e-6));
   CHECK(found.summary.ammonia.at == days(0.0));
   CHECK(found.summary.ammonia.level.as_nitrogen() == milligrams_per_litre(2.0));
   // A later dose makes the water unclear again, and shows up as the highest ammonia.

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// How do new arrivals come from their water into this one, and how fast? Drip and step acclimation, the water on the
-/// way, and the largest drip that keeps to a pace.
+/// How do new arrivals come from their water into this one, and how fast? Drip acclimation, the water on the way, and
+/// the largest drip that keeps to a pace. Equal steps are `water::left_after_changes`.
 #pragma once
 
 #include <cmath>
@@ -14,14 +14,13 @@
 #include <tankwright/core/units.hpp>
 #include <tankwright/life/detail/checks.hpp>
 #include <tankwright/life/levels.hpp>
+#include <tankwright/water/exchange.hpp>
 
 namespace tankwright::life {
 
 
 inline constexpr limits start_volume_limits{"volume at the start", "L", positive};
 inline constexpr limits drip_flow_limits{"flow", "L/min", not_negative};
-inline constexpr limits part_changed_limits{"part changed", "", zero_to_one};
-inline constexpr limits steps_limits{"steps", "", not_negative};
 
 /// What happens to the water that a drip adds.
 enum class drip_vessel {
@@ -59,8 +58,11 @@ inline void check_drip(std::string_view here, const drip& d) {
   constexpr std::string_view here = "tankwright::life::share_of_tank_water";
   detail::check_drip(here, how);
   detail::check(here, {"time", "min", not_negative}, in_minutes(time));
-  const double exchanged = how.flow->value() * time.value() / how.start->value();
-  return fraction(how.vessel == drip_vessel::filling ? exchanged / (1.0 + exchanged) : -std::expm1(-exchanged));
+  if (how.vessel == drip_vessel::overflowing) {
+    return fraction(1.0 - water::left_after_flow({.volume = how.start, .flow = how.flow, .time = time}).value());
+  }
+  const volume added = how.flow.get() * time;
+  return fraction(added / (how.start.get() + added));
 }
 
 /// How long a drip takes to a share of tank water.
@@ -78,27 +80,11 @@ inline void check_drip(std::string_view here, const drip& d) {
   detail::check_drip(here, how);
   detail::check(here, {"flow", "L/min", positive}, in_litres_per_minute(how.flow));
   detail::check(here, {"share of tank water", "", zero_to_below_one}, share.value());
-  const double p = share.value();
-  const double exchanged = how.vessel == drip_vessel::filling ? p / (1.0 - p) : -std::log1p(-p);
-  return how.start.get() / how.flow.get() * exchanged;
-}
-
-/// How much of the water is tank water after equal step changes.
-///
-///   1 - (1 - f)^n
-///
-/// @param part   share of the water changed at a step, f, 0 to 1
-/// @param steps  n >= 0
-/// @return       share of tank water
-/// @throws       invalid_input
-/// @accuracy     exact for mixed water
-/// @source       mass balance
-[[nodiscard]] inline proportion share_after_steps(proportion part, int steps) {
-  constexpr std::string_view here = "tankwright::life::share_after_steps";
-  detail::check(here, part_changed_limits, part.value());
-  detail::check(here, steps_limits, steps);
-  if (steps == 0) return fraction(0.0);
-  return fraction(-std::expm1(steps * std::log1p(-part.value())));
+  const double left = 1.0 - share.value();
+  if (how.vessel == drip_vessel::overflowing) {
+    return water::time_to_leave({.volume = how.start, .flow = how.flow, .left = fraction(left)});
+  }
+  return how.start.get() / how.flow.get() * (share.value() / left);
 }
 
 /// From one salinity and temperature to another.

@@ -9,6 +9,7 @@
 #pragma once
 
 #include <compare>
+#include <optional>
 #include <string_view>
 
 #include <tankwright/core/estimate.hpp>
@@ -17,6 +18,7 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/life/detail/checks.hpp>
+#include <tankwright/water/alkalinity.hpp>
 #include <tankwright/water/ammonia.hpp>
 
 namespace tankwright::life {
@@ -166,13 +168,12 @@ template <class T>
 // Ebeling et al. 2006, for one mole of ammonium: 1.83 O2 and 1.97 HCO3- give 0.0244 cells, 0.976 NO3- and 1.86 CO2.
 inline constexpr double with_growth_oxygen = 1.83 * molar<double>::oxygen_molecule / molar<double>::nitrogen;
 inline constexpr double with_growth_equivalents = 1.97;
+inline constexpr double without_growth_equivalents = 2.0;
 inline constexpr double with_growth_carbon_dioxide = 1.86 * molar<double>::carbon_dioxide / molar<double>::nitrogen;
 inline constexpr double with_growth_cells = 0.0244 * molar<double>::cells / molar<double>::nitrogen;
 // NH4+ + 2 O2 -> NO3- + 2 H+ + H2O, the two H+ turning two HCO3- into CO2.
 inline constexpr double without_growth_oxygen = oxygen_per_oxidised_nitrogen(0.0);
 inline constexpr double without_growth_carbon_dioxide = 2.0 * molar<double>::carbon_dioxide / molar<double>::nitrogen;
-/// Half of CaCO3 (100.0869 g/mol): one equivalent of alkalinity.
-inline constexpr double calcium_carbonate_per_equivalent = 50.04345;
 
 }  // namespace detail
 
@@ -199,9 +200,10 @@ struct nitrification_needs {
   const mass_flow n = load.as_nitrogen();
   detail::check("tankwright::life::needs_of_nitrification", nitrogen_load_limits, in_grams_per_day(n));
   constexpr std::string_view reason = "with and without the growth of cells";
-  constexpr double per_equivalent = detail::calcium_carbonate_per_equivalent / detail::molar<double>::nitrogen;
+  constexpr double per_equivalent =
+      water::exact_masses.milligrams_caco3_per_milliequivalent / detail::molar<double>::nitrogen;
   const mass_flow oxygen = n * detail::without_growth_oxygen;
-  const mass_flow alkalinity = n * (2.0 * per_equivalent);
+  const mass_flow alkalinity = n * (detail::without_growth_equivalents * per_equivalent);
   const mass_flow carbon_dioxide = n * detail::without_growth_carbon_dioxide;
   return {{n * detail::with_growth_oxygen, oxygen, oxygen, reason},
           {n * (detail::with_growth_equivalents * per_equivalent), alkalinity, alkalinity, reason},
@@ -209,6 +211,58 @@ struct nitrification_needs {
           {n * 0.0, n * detail::with_growth_cells, n * detail::with_growth_cells, reason},
           {"Oxidising a gram of nitrogen uses about seven grams of alkalinity: check the alkalinity before adding "
            "animals. Nitrification stalls when it runs out."}};
+}
+
+/// Alkalinity in a tank whose filter oxidises a load.
+struct alkalinity_budget {
+  required<nitrogen_load> load;
+  required<volume> net;  ///< net volume of water
+  required<water::alkalinity> now;
+  required<water::alkalinity> lowest;  ///< that may be left
+};
+
+/// How long the alkalinity lasts.
+struct alkalinity_countdown {
+  estimate<water::alkalinity> daily_fall;
+  std::optional<estimate<duration>> lasts;  ///< empty without a load
+  tankwright::caution caution;
+};
+
+/// How long the alkalinity lasts under a load, when nothing replaces it.
+///
+///   fall = z n/(14.007 V),   t = (A - A_lowest)/fall,   z = 1.97 to 2 equivalents a mole
+///
+/// @param tank   load n >= 0, net volume V > 0, alkalinity now >= lowest >= 0
+/// @return       fall in a day, time [s], and the caution; `water::alkalinity_to_add` says what puts it back
+/// @throws       invalid_input
+/// @accuracy     stoichiometry; corals, algae, food and calcification move alkalinity too
+/// @source       stoichiometry; Ebeling et al. 2006 (from memory)
+[[nodiscard]] inline alkalinity_countdown time_alkalinity_lasts(const alkalinity_budget& tank) {
+  constexpr std::string_view here = "tankwright::life::time_alkalinity_lasts";
+  const double now = tank.now->milliequivalents_per_litre();
+  const double lowest = tank.lowest->milliequivalents_per_litre();
+  detail::check(here, nitrogen_load_limits, in_grams_per_day(tank.load->as_nitrogen()));
+  detail::check(here, net_volume_limits, in_litres(tank.net));
+  detail::check(here, {"alkalinity now", "meq/L", not_negative}, now);
+  detail::check(here, {"lowest alkalinity", "meq/L", not_negative}, lowest);
+  if (lowest > now) {
+    detail::fail<invalid_input>(here, "lowest alkalinity", lowest, "meq/L", "is above what the water has");
+  }
+  const double millimoles_per_litre_day =
+      in_grams_per_day(tank.load->as_nitrogen()) * 1e3 / detail::molar<double>::nitrogen / in_litres(tank.net);
+  const double less = detail::with_growth_equivalents * millimoles_per_litre_day;
+  const double most = detail::without_growth_equivalents * millimoles_per_litre_day;
+  constexpr auto level = water::alkalinity::from_milliequivalents_per_litre;
+  constexpr std::string_view reason = "with and without the growth of cells";
+  alkalinity_countdown result{{level(less), level(most), level(most), reason},
+                              std::nullopt,
+                              {"Nitrification stalls when the alkalinity runs out, and ammonia rises. Measure it every "
+                               "week while a filter works hard."}};
+  if (most > 0.0) {
+    const duration shortest = days((now - lowest) / most);
+    result.lasts = {shortest, shortest, days((now - lowest) / less), reason};
+  }
+  return result;
 }
 
 }  // namespace tankwright::life

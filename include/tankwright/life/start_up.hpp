@@ -52,7 +52,8 @@ struct start_up_summary {
   std::optional<duration> clear_since;
   mass nitrogen_added;     ///< by load and doses, with what was there at the start
   mass nitrogen_removed;   ///< by water changes
-  mass nitrogen_oxidised;  ///< from ammonia to nitrite: what `needs_of_nitrification` asks for, summed up
+  mass nitrogen_oxidised;  ///< from ammonia to nitrite
+  water::alkalinity alkalinity_used;  ///< by that, if nothing puts it back
   tankwright::caution caution;
 };
 
@@ -232,6 +233,7 @@ class start_up_simulation {
     const pool_watch& a = run_.ammonia_watch;
     const pool_watch& n = run_.nitrite_watch;
     const auto whole = [&](double level) { return milligrams(level * volume_); };
+    const double oxidised = run_.state[nitrite] + run_.state[nitrate] + removed_oxidised_ - oxidised_before_;
     start_up_summary out{
         plan_.label,
         {water::total_ammonia::from_nitrogen(milligrams_per_litre(a.highest)), days(a.highest_at)},
@@ -239,7 +241,9 @@ class start_up_simulation {
         std::nullopt,
         whole(added_),
         whole(removed_),
-        whole(run_.state[nitrite] + run_.state[nitrate] + removed_oxidised_ - oxidised_before_),
+        whole(oxidised),
+        water::alkalinity::from_milliequivalents_per_litre(oxidised * without_growth_equivalents /
+                                                           molar<double>::nitrogen),
         start_up_caution};
     if (a.clear_since && n.clear_since) out.clear_since = days(std::fmax(*a.clear_since, *n.clear_since));
     return out;
