@@ -14,7 +14,9 @@
 #include <tankwright/plumbing/pipe_sizes.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 #include <tankwright/plumbing/power_cut.hpp>
+#include <tankwright/plumbing/power_cut_transient.hpp>
 #include <tankwright/plumbing/pump.hpp>
+#include <tankwright/plumbing/restart.hpp>
 #include <tankwright/plumbing/siphon.hpp>
 #include <tankwright/plumbing/sump.hpp>
 #include <tankwright/plumbing/sump_plan.hpp>
