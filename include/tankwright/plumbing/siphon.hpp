@@ -59,7 +59,7 @@ inline constexpr limits siphon_speed_limits{"speed", "m/s", not_negative};
 inline constexpr limits siphon_density_limits{"density", "kg/m3", positive};
 inline constexpr limits loss_before_limits{"loss_before", "", not_negative};
 inline constexpr limits air_pressure_limits{"air", "Pa", positive};
-inline constexpr limits vapour_pressure_limits{"vapour_pressure", "Pa", not_negative};
+inline constexpr limits siphon_vapour_limits{"vapour_pressure", "Pa", not_negative};
 
 /// Pressure of the water at the crest of a siphon.
 ///
@@ -109,7 +109,7 @@ struct siphon_limit {
   const double v = limit.speed->value(), g = standard_gravity.value();
   detail::check(here, siphon_speed_limits, v);
   detail::check(here, siphon_density_limits, limit.density->value());
-  detail::check(here, vapour_pressure_limits, limit.vapour_pressure->value().value());
+  detail::check(here, siphon_vapour_limits, limit.vapour_pressure->value().value());
   detail::check(here, loss_before_limits, limit.loss_before);
   detail::check(here, air_pressure_limits, limit.air.value().value());
   return length::from_value((limit.air.value().value() - limit.vapour_pressure->value().value()) /

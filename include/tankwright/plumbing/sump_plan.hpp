@@ -42,7 +42,7 @@ inline constexpr limits crest_limits{"crest", "m", positive};
 inline constexpr limits baffle_width_limits{"width", "m", positive};
 inline constexpr limits gap_limits{"gap", "m", not_negative};
 inline constexpr limits baffle_thickness_limits{"thickness", "m", not_negative};
-inline constexpr limits level_limits{"level", "m", not_negative};
+inline constexpr limits sump_level_limits{"level", "m", not_negative};
 
 namespace detail {
 
@@ -125,8 +125,8 @@ inline void check_levels(std::string_view here, const sump& plan, const std::vec
         "differs from the number of chambers, " + number_text(static_cast<double>(plan.chambers.size())));
   }
   for (std::size_t i = 0; i < levels.size(); ++i) {
-    if (!level_limits.possible.contains(levels[i].value())) {
-      check_element(here, chamber_name(plan, i), level_limits, levels[i].value());
+    if (!sump_level_limits.possible.contains(levels[i].value())) {
+      check_element(here, chamber_name(plan, i), sump_level_limits, levels[i].value());
     }
   }
 }
