@@ -26,23 +26,6 @@ namespace detail {
 template <class Q>
 concept has_text = !quantity_name<Q>().empty();
 
-template <class Q>
-[[nodiscard]] constexpr Q from_si_number(double si) noexcept {
-  if constexpr (std::is_same_v<Q, absolute_salinity>) {
-    return Q::from_grams_per_kilogram(si);
-  } else if constexpr (std::is_same_v<Q, relative_humidity>) {
-    return Q::from_fraction(si);
-  } else if constexpr (std::is_same_v<Q, proportion>) {
-    return tankwright::fraction(si);
-  } else if constexpr (std::is_same_v<Q, gauge_pressure> || std::is_same_v<Q, absolute_pressure>) {
-    return Q{pressure::from_value(si)};
-  } else if constexpr (requires { Q::from_value(si); }) {
-    return Q::from_value(si);
-  } else {
-    return Q{si};
-  }
-}
-
 /// A number of a quantity in a unit that is given as text; refuses a unit of something else.
 [[nodiscard]] inline double number_in_unit(double si, std::string_view quantity, std::string_view symbol) {
   std::string expected = "a unit of ";

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The name of a quantity type as text, and its number in SI: what turns a quantity into data.
+/// The name of a quantity type as text, and its number in SI: what turns a quantity into data and back.
 #pragma once
 
 #include <string_view>
@@ -46,5 +46,41 @@ template <class Q>
     return q.value();
   }
 }
+
+/// The quantity with this number in SI.
+template <class Q>
+[[nodiscard]] constexpr Q from_si_number(double si) noexcept {
+  if constexpr (std::is_same_v<Q, absolute_salinity>) {
+    return Q::from_grams_per_kilogram(si);
+  } else if constexpr (std::is_same_v<Q, relative_humidity>) {
+    return Q::from_fraction(si);
+  } else if constexpr (std::is_same_v<Q, proportion>) {
+    return tankwright::fraction(si);
+  } else if constexpr (std::is_same_v<Q, gauge_pressure> || std::is_same_v<Q, absolute_pressure>) {
+    return Q{pressure::from_value(si)};
+  } else if constexpr (requires { Q::from_value(si); }) {
+    return Q::from_value(si);
+  } else {
+    return Q{si};
+  }
+}
+
+/// What two values of a quantity differ by: a pressure between two gauge pressures, the quantity itself for most.
+template <class Q>
+struct step_type {
+  using type = Q;
+};
+template <>
+struct step_type<temperature> {
+  using type = temperature_difference;
+};
+template <>
+struct step_type<gauge_pressure> {
+  using type = pressure;
+};
+template <>
+struct step_type<absolute_pressure> {
+  using type = pressure;
+};
 
 }  // namespace tankwright::detail

@@ -46,7 +46,7 @@ template <class T>
                        "did not converge");
 }
 
-/// Probability that Student's t with `freedom` degrees exceeds `t`; with infinite freedom it is the normal distribution.
+/// Probability that Student's t with `freedom` degrees exceeds `t`. With infinite freedom this is the normal law.
 template <class T>
 [[nodiscard]] T student_t_above(T t, T freedom) {
   if (std::isinf(freedom)) return std::erfc(t / std::sqrt(T(2))) / T(2);
@@ -54,7 +54,7 @@ template <class T>
   return t >= T(0) ? tail : T(1) - tail;
 }
 
-/// The t that is exceeded with probability 1 - `below`, for 0 < `below` < 1. Infinite freedom gives the normal quantile.
+/// The t that is exceeded with probability 1 - `below`, for 0 < `below` < 1.
 template <class T>
 [[nodiscard]] T student_t_quantile(T below, T freedom) {
   if (below == T(0.5)) return T(0);
