@@ -119,7 +119,7 @@ TEST_CASE("weirs: Rehbock's constants in feet give the printed value to its last
                         std::sqrt(32.2 * 0.3048 / 9.80665) / 0.028316846592;
   TW_CHECK((evidence{"tankwright::plumbing::rehbock_weir", kind::published, "Lal, Hydraulic Machines, ex. 4.5"}),
            kernel, 34.12,
-           tolerance{.absolute = 0.015});  // the source has he, the metric printing h, in the slope: 0.005
+           tolerance{.absolute = 0.012});  // the source has he, the metric printing h, in the slope: 0.005
 }
 
 TEST_CASE("weirs: identities") {
