@@ -9,7 +9,9 @@ namespace twr = tankwright::room;
 
 namespace {
 twr::building_element pane(double u, double inside, double outside, double resistance = 0.13) {
-  return {.transmittance = watts_per_square_metre_kelvin(u), .inside = celsius(inside), .outside = celsius(outside),
+  return {.transmittance = watts_per_square_metre_kelvin(u),
+          .inside = celsius(inside),
+          .outside = celsius(outside),
           .surface_resistance = square_metre_kelvins_per_watt(resistance)};
 }
 }  // namespace
@@ -31,7 +33,8 @@ TEST_CASE("condensation: reference table") {
 
 TEST_CASE("condensation: the plane element") {
   const evidence definition{"tankwright::room::temperature_factor", kind::identity, "(T_si - T_e)/(T_i - T_e)"};
-  const evidence flux{"tankwright::room::surface_temperature", kind::identity, "the heat through the surface film is that through the pane"};
+  const evidence flux{"tankwright::room::surface_temperature", kind::identity,
+                      "the heat through the surface film is that through the pane"};
   for (const double u : {0.3, 1.1, 2.8, 5.8}) {
     for (const double outside : {-15.0, 0.0, 12.0, 35.0}) {
       const auto e = pane(u, 22.0, outside);
@@ -47,42 +50,60 @@ TEST_CASE("condensation: the plane element") {
 }
 
 TEST_CASE("condensation: verdicts agree with the highest humidity") {
-  const evidence ratio{"tankwright::room::highest_humidity", kind::identity, "p_sat(surface)/p_sat(air) by the public functions"};
-  const evidence agree{"tankwright::room::judge_surface", kind::identity, "drips above highest_humidity and not below; mould likewise at 80 %"};
+  const evidence ratio{"tankwright::room::highest_humidity", kind::identity,
+                       "p_sat(surface)/p_sat(air) by the public functions"};
+  const evidence agree{"tankwright::room::judge_surface", kind::identity,
+                       "drips above highest_humidity and not below; mould likewise at 80 %"};
   const evidence margin{"tankwright::room::judge_surface", kind::identity, "margin = surface - dew point"};
-  const evidence inverse{"tankwright::room::lowest_surface_temperature", kind::identity, "the surface then has the wanted humidity"};
+  const evidence inverse{"tankwright::room::lowest_surface_temperature", kind::identity,
+                         "the surface then has the wanted humidity"};
   for (const double u : {0.5, 1.1, 2.8, 5.8}) {
     const auto e = pane(u, 22.0, -5.0);
     const double drip = twr::highest_humidity(e).percent();
     const double mould = twr::highest_humidity(e, twr::mould_humidity).percent();
-    TW_CHECK(ratio, drip, 100.0 * (twr::saturation_pressure(twr::surface_temperature(e)) / twr::saturation_pressure(celsius(22.0))).value(), relative(1e-12));
+    TW_CHECK(
+        ratio, drip,
+        100.0 *
+            (twr::saturation_pressure(twr::surface_temperature(e)) / twr::saturation_pressure(celsius(22.0))).value(),
+        relative(1e-12));
     TW_CHECK(ratio, mould, 0.8 * drip, relative(1e-12));
     TW_HOLDS(agree, twr::judge_surface(e, air_of(22.0, drip + 1e-6)).drips);
     TW_HOLDS(agree, !twr::judge_surface(e, air_of(22.0, drip - 1e-6)).drips);
     TW_HOLDS(agree, twr::judge_surface(e, air_of(22.0, mould + 1e-6)).mould);
     TW_HOLDS(agree, !twr::judge_surface(e, air_of(22.0, mould - 1e-6)).mould);
     const auto v = twr::judge_surface(e, air_of(22.0, 40.0));
-    TW_CHECK(margin, in_kelvin_steps(v.margin), in_kelvins(v.surface) - in_kelvins(twr::dew_point(air_of(22.0, 40.0))), relative(1e-9));
+    TW_CHECK(margin, in_kelvin_steps(v.margin), in_kelvins(v.surface) - in_kelvins(twr::dew_point(air_of(22.0, 40.0))),
+             relative(1e-9));
     CHECK(v.drips == (in_kelvin_steps(v.margin) < 0.0));
     CHECK(v.humidity.fraction() <= 1.0);
     CHECK(!v.caution.text.empty());
   }
   for (const double h : {35.0, 50.0, 70.0}) {
     const temperature t = twr::lowest_surface_temperature(air_of(24.0, h));
-    TW_CHECK(inverse, in_pascals(twr::vapour_pressure(air_of(24.0, h))) / in_pascals(twr::saturation_pressure(t)), 0.8, relative(1e-11));
+    TW_CHECK(inverse, in_pascals(twr::vapour_pressure(air_of(24.0, h))) / in_pascals(twr::saturation_pressure(t)), 0.8,
+             relative(1e-11));
   }
 }
 
 TEST_CASE("condensation: mistakes") {
-  CHECK(message_of([] { (void)twr::surface_temperature(pane(9.0, 20.0, 0.0)); })
-            .ends_with("leaves nothing for the wall: the surface resistance alone, 0.13 m2 K/W, is more than 1/U"));
+  CHECK(message_of([] {
+          (void)twr::surface_temperature(pane(9.0, 20.0, 0.0));
+        }).ends_with("leaves nothing for the wall: the surface resistance alone, 0.13 m2 K/W, is more than 1/U"));
   CHECK_THROWS_AS((void)twr::surface_temperature(pane(-1.0, 20.0, 0.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::surface_temperature(pane(1.0, std::nan(""), 0.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::temperature_factor(pane(1.0, 20.0, 0.0, -0.1)), invalid_input);
-  CHECK(message_of([] { (void)twr::judge_surface(pane(1.0, 20.0, 0.0), air_of(22.0, 50.0)); }).ends_with("is not that of the air, 22 degC"));
-  CHECK(message_of([] { (void)twr::lowest_temperature_factor(air_of(22.0, 50.0), celsius(25.0)); }).ends_with("is not below the room's, 22 degC: no wall is cooled"));
-  CHECK(message_of([] { (void)twr::lowest_temperature_factor(air_of(22.0, 90.0), celsius(0.0)); }).ends_with("is above what any surface may have, 0.8: dry the air first"));
-  CHECK_THROWS_AS((void)twr::highest_humidity(pane(1.0, 20.0, 0.0), relative_humidity::from_percent(0.0)), invalid_input);
-  CHECK_THROWS_AS((void)twr::lowest_surface_temperature(air_of(22.0, 50.0), relative_humidity::from_fraction(80.0)), invalid_input);
+  CHECK(message_of([] {
+          (void)twr::judge_surface(pane(1.0, 20.0, 0.0), air_of(22.0, 50.0));
+        }).ends_with("is not that of the air, 22 degC"));
+  CHECK(message_of([] {
+          (void)twr::lowest_temperature_factor(air_of(22.0, 50.0), celsius(25.0));
+        }).ends_with("is not below the room's, 22 degC: no wall is cooled"));
+  CHECK(message_of([] {
+          (void)twr::lowest_temperature_factor(air_of(22.0, 90.0), celsius(0.0));
+        }).ends_with("is above what any surface may have, 0.8: dry the air first"));
+  CHECK_THROWS_AS((void)twr::highest_humidity(pane(1.0, 20.0, 0.0), relative_humidity::from_percent(0.0)),
+                  invalid_input);
+  CHECK_THROWS_AS((void)twr::lowest_surface_temperature(air_of(22.0, 50.0), relative_humidity::from_fraction(80.0)),
+                  invalid_input);
   CHECK_THROWS_AS((void)twr::lowest_surface_temperature(air_of(22.0, 0.0)), invalid_input);
 }

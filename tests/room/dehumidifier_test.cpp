@@ -24,7 +24,8 @@ TEST_CASE("dehumidifier: reference table") {
 }
 
 TEST_CASE("dehumidifier: the label holds at its own rating point") {
-  const evidence label{"tankwright::room::dehumidifier_output", kind::identity, "capacity and power at the rating point are the label's"};
+  const evidence label{"tankwright::room::dehumidifier_output", kind::identity,
+                       "capacity and power at the rating point are the label's"};
   for (const twr::rating_point& at : {twr::rated_73F_60, twr::rated_30C_80}) {
     const twr::dehumidifier m{.capacity = kilograms_per_day(20.0), .rated_at = at, .electrical = watts(320.0)};
     const auto d = twr::dehumidifier_output(m, at.temperature, at.humidity);
@@ -36,21 +37,26 @@ TEST_CASE("dehumidifier: the label holds at its own rating point") {
   const auto d = twr::dehumidifier_output(m, fahrenheit(80.0), relative_humidity::from_percent(60.0));
   TW_CHECK(label, in_kilograms_per_day(d.removal.central), 20.0, relative(1e-3));
 
-  const evidence heat{"tankwright::room::dehumidifier_output", kind::identity, "heat = latent heat of the water + electricity"};
+  const evidence heat{"tankwright::room::dehumidifier_output", kind::identity,
+                      "heat = latent heat of the water + electricity"};
   const double latent = in_joules_per_kilogram(water::latent_heat_of_water(celsius(24.0)));
   const auto at = twr::dehumidifier_output(m, celsius(24.0), relative_humidity::from_percent(55.0));
-  TW_CHECK(heat, at.heat_to_room.central.value(), at.removal.central.value() * latent + at.electrical.value(), relative(1e-14));
+  TW_CHECK(heat, at.heat_to_room.central.value(), at.removal.central.value() * latent + at.electrical.value(),
+           relative(1e-14));
   CHECK(at.removal.low < at.removal.central);
   CHECK(at.removal.central < at.removal.high);
 }
 
 TEST_CASE("dehumidifier: re-rating of 2019") {
   // 30 pints a day at 80 F became 20 at 65 F; 50 became 30 to 35.
-  const evidence rerated{"tankwright::room::dehumidifier_output", kind::published, "US Department of Energy 2019: 0.60 to 0.71 of the capacity at 80 F, 60 %"};
+  const evidence rerated{"tankwright::room::dehumidifier_output", kind::published,
+                         "US Department of Energy 2019: 0.60 to 0.71 of the capacity at 80 F, 60 %"};
   const twr::dehumidifier old_label{.capacity = kilograms_per_day(30.0)};
   const twr::dehumidifier new_label{.capacity = kilograms_per_day(20.0), .rated_at = twr::rated_65F_60};
-  const auto a = twr::dehumidifier_output(old_label, celsius(24.0), relative_humidity::from_percent(55.0)).removal.central;
-  const auto b = twr::dehumidifier_output(new_label, celsius(24.0), relative_humidity::from_percent(55.0)).removal.central;
+  const auto a =
+      twr::dehumidifier_output(old_label, celsius(24.0), relative_humidity::from_percent(55.0)).removal.central;
+  const auto b =
+      twr::dehumidifier_output(new_label, celsius(24.0), relative_humidity::from_percent(55.0)).removal.central;
   TW_CHECK(rerated, b / a, 1.0, tolerance{.absolute = 0.05});
   // The curve, 2.7 K past its end, agrees with the published re-rating.
   TW_CHECK(rerated, twr::detail::capacity_share(18.333, 0.6), 0.69, tolerance{.absolute = 0.03});
@@ -62,15 +68,26 @@ TEST_CASE("dehumidifier: edges and mistakes") {
     return twr::dehumidifier_output(m, celsius(t), relative_humidity::from_fraction(h), policy);
   };
   CHECK(message_of([&] { (void)at(18.0, 0.5); }) ==
-        "tankwright::room::dehumidifier_output: dryer: temperature = 18 degC is outside the published range 21 to 32.22 degC "
+        "tankwright::room::dehumidifier_output: dryer: temperature = 18 degC is outside the published range 21 to "
+        "32.22 degC "
         "(EnergyPlus curve); pass tankwright::extrapolate to go past it");
   CHECK_THROWS_AS((void)at(24.0, 0.39), out_of_range);
   CHECK_THROWS_AS((void)at(24.0, 0.81), out_of_range);
   CHECK_THROWS_AS((void)at(24.0, 1.2, extrapolate), invalid_input);
   CHECK_THROWS_AS((void)at(std::nan(""), 0.5, extrapolate), invalid_input);
   CHECK(at(19.0, 0.5, extrapolate).removal.central < at(21.0, 0.5).removal.central);
-  CHECK(message_of([&] { (void)at(0.0, 0.1, extrapolate); }).ends_with("leaves no capacity at 0 degC by the extrapolated curve"));
-  CHECK_THROWS_AS((void)twr::dehumidifier_output({.capacity = kilograms_per_day(0.0)}, celsius(24.0), relative_humidity::from_percent(50.0)), invalid_input);
-  CHECK_THROWS_AS((void)twr::dehumidifier_output({.capacity = kilograms_per_day(5.0), .electrical = watts(-1.0)}, celsius(24.0), relative_humidity::from_percent(50.0)), invalid_input);
-  CHECK_THROWS_AS((void)twr::dehumidifier_output({.capacity = kilograms_per_day(5.0), .rated_at = {"cold", celsius(10.0), relative_humidity::from_percent(60.0)}}, celsius(24.0), relative_humidity::from_percent(50.0)), out_of_range);
+  CHECK(message_of([&] {
+          (void)at(0.0, 0.1, extrapolate);
+        }).ends_with("leaves no capacity at 0 degC by the extrapolated curve"));
+  CHECK_THROWS_AS((void)twr::dehumidifier_output({.capacity = kilograms_per_day(0.0)}, celsius(24.0),
+                                                 relative_humidity::from_percent(50.0)),
+                  invalid_input);
+  CHECK_THROWS_AS((void)twr::dehumidifier_output({.capacity = kilograms_per_day(5.0), .electrical = watts(-1.0)},
+                                                 celsius(24.0), relative_humidity::from_percent(50.0)),
+                  invalid_input);
+  CHECK_THROWS_AS(
+      (void)twr::dehumidifier_output({.capacity = kilograms_per_day(5.0),
+                                      .rated_at = {"cold", celsius(10.0), relative_humidity::from_percent(60.0)}},
+                                     celsius(24.0), relative_humidity::from_percent(50.0)),
+      out_of_range);
 }

@@ -45,8 +45,12 @@ twr::open_water fresh(double water, double air, double humidity, double speed = 
 
 /// The raw state of a condition, for what the public function does not ask: another water activity or diffusivity.
 twr::detail::across<double> raw_of(double water, double air, double humidity, double activity) {
-  return {water + 273.15, air + 273.15, activity * in_pascals(twr::saturation_pressure(celsius(water))),
-          in_pascals(twr::vapour_pressure(air_of(air, humidity))), 101325.0, 0.0};
+  return {water + 273.15,
+          air + 273.15,
+          activity * in_pascals(twr::saturation_pressure(celsius(water))),
+          in_pascals(twr::vapour_pressure(air_of(air, humidity))),
+          101325.0,
+          0.0};
 }
 
 double rate_of(const reference_row& row) {
@@ -68,7 +72,8 @@ double rate_of(const reference_row& row) {
   }
   if (row.text("want") == "speed coefficient") {
     const double rise = per_hour_and_area(law, fresh(25, 22, 50, 1.0)) - per_hour_and_area(law, fresh(25, 22, 50, 0.0));
-    const double difference = in_pascals(twr::saturation_pressure(celsius(25.0)) - twr::vapour_pressure(air_of(22, 50)));
+    const double difference =
+        in_pascals(twr::saturation_pressure(celsius(25.0)) - twr::vapour_pressure(air_of(22, 50)));
     return rise / 3600.0 * in_joules_per_kilogram(water::latent_heat_of_water(celsius(25.0))) / difference;
   }
   const double water = row["tw"];
@@ -84,7 +89,8 @@ double rate_of(const reference_row& row) {
                                      0.926e-6 * std::pow(film, 2.5) / ((film + 245.0) * 101.325));
   }
   const double rate = per_hour_and_area(law, fresh(water, air, humidity));
-  if (row.text("want") == "rise per kelvin of water") return per_hour_and_area(law, fresh(water + 1, air, humidity)) / rate - 1;
+  if (row.text("want") == "rise per kelvin of water")
+    return per_hour_and_area(law, fresh(water + 1, air, humidity)) / rate - 1;
   return row.has("area") ? rate * row["area"] : rate;
 }
 
@@ -110,11 +116,12 @@ TEST_CASE("evaporation laws: reference table") {
   const auto pounds = [](const reference_row& row) {
     return in_kilograms_per_hour(pounds_per_hour(row["lb_h_ft2"])) / in_square_metres(square_feet(1.0));
   };
-  check_rows(reference_rows("room/evaporation_laws.csv"), {{"tankwright::room::evaporation_rate", rate_of},
-                                                           {"tankwright::room::dry_density", density_difference},
-                                                           {"tankwright::room::vapour_diffusivity", diffusivity},
-                                                           {"tankwright::room::absolute_humidity", transfer_coefficient},
-                                                           {"tankwright::pounds_per_hour", pounds}});
+  check_rows(reference_rows("room/evaporation_laws.csv"),
+             {{"tankwright::room::evaporation_rate", rate_of},
+              {"tankwright::room::dry_density", density_difference},
+              {"tankwright::room::vapour_diffusivity", diffusivity},
+              {"tankwright::room::absolute_humidity", transfer_coefficient},
+              {"tankwright::pounds_per_hour", pounds}});
 }
 
 TEST_CASE("evaporation laws: Carrier's two unit systems, as printed, agree") {
@@ -132,7 +139,8 @@ TEST_CASE("evaporation laws: Carrier's two unit systems, as printed, agree") {
 
 TEST_CASE("evaporation laws: the table is complete, and every law has an answer") {
   const evidence row{"tankwright::room::about", kind::identity, "the row of each law names that law"};
-  const evidence order{"tankwright::room::evaporation_rate", kind::property, "falls with the humidity of the air, and with salt"};
+  const evidence order{"tankwright::room::evaporation_rate", kind::property,
+                       "falls with the humidity of the air, and with salt"};
   for (std::size_t i = 0; i < twr::evaporation_laws.size(); ++i) {
     const auto law = static_cast<evaporation_law>(i);
     const auto& data = twr::about(law);
@@ -152,7 +160,8 @@ TEST_CASE("evaporation laws: the table is complete, and every law has an answer"
   }
 }
 
-TEST_CASE("evaporation laws: condensation is signed, not clamped; Shah is continuous through it and through its floor") {
+TEST_CASE(
+    "evaporation laws: condensation is signed, not clamped; Shah is continuous through it and through its floor") {
   const evidence sign{"tankwright::room::evaporation_rate", kind::property, "negative where vapour condenses"};
   for (const auto law : {evaporation_law::shah, evaporation_law::carrier, evaporation_law::vdi_2089_still,
                          evaporation_law::ashrae_quiet, evaporation_law::humidity_ratio_25_19}) {
@@ -171,20 +180,24 @@ TEST_CASE("evaporation laws: condensation is signed, not clamped; Shah is contin
 TEST_CASE("evaporation laws: what a formula cannot answer is refused") {
   CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::pauken, fresh(15, 30, 80)), out_of_range);
   CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::biasin_krumme, fresh(25, 25, 90)), out_of_range);
-  CHECK(message_of([] { (void)twr::evaporation_rate(evaporation_law::analogy, fresh(25, 28, 40)); })
-            .ends_with("is outside what the formula can answer (heat and mass transfer analogy)"));
-  CHECK(message_of([] { (void)twr::evaporation_rate(evaporation_law::shah, fresh(25, 22, 20)); }) ==
-        "tankwright::room::evaporation_rate: relative humidity = 0.2 is outside the published range 0.28 to 0.95 (Shah); "
-        "pass tankwright::extrapolate to go past it");
+  CHECK(message_of([] {
+          (void)twr::evaporation_rate(evaporation_law::analogy, fresh(25, 28, 40));
+        }).ends_with("is outside what the formula can answer (heat and mass transfer analogy)"));
+  CHECK(
+      message_of([] { (void)twr::evaporation_rate(evaporation_law::shah, fresh(25, 22, 20)); }) ==
+      "tankwright::room::evaporation_rate: relative humidity = 0.2 is outside the published range 0.28 to 0.95 (Shah); "
+      "pass tankwright::extrapolate to go past it");
   CHECK(twr::evaporation_rate(evaporation_law::shah, fresh(25, 22, 20), extrapolate) >
         twr::evaporation_rate(evaporation_law::shah, fresh(25, 22, 30)));
   CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::shah, fresh(5, 22, 50)), out_of_range);
   CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::shah, fresh(25, 36, 50)), out_of_range);
   CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::carrier, fresh(25, 22, 50, -0.1)), invalid_input);
-  CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::carrier, fresh(25, 22, 50, std::nan(""))), invalid_input);
+  CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::carrier, fresh(25, 22, 50, std::nan(""))),
+                  invalid_input);
   CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::carrier, fresh(std::nan(""), 22, 50)), invalid_input);
-  CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::carrier, {.water = seawater(25, 43), .air = air_of(22, 50)}),
-                  out_of_range);
+  CHECK_THROWS_AS(
+      (void)twr::evaporation_rate(evaporation_law::carrier, {.water = seawater(25, 43), .air = air_of(22, 50)}),
+      out_of_range);
   CHECK_THROWS_AS((void)twr::evaporation_rate(evaporation_law::carrier, fresh(101, 22, 50)), out_of_range);
   CHECK_THROWS_AS((void)twr::vapour_diffusivity(celsius(0.0), standard_atmosphere), out_of_range);
 }

@@ -31,14 +31,18 @@ TEST_CASE("evaporation: effectiveness of covers") {
 
 TEST_CASE("evaporation: the parts of the estimate are the named correlations") {
   const evidence is_shah{"tankwright::room::evaporation", kind::identity, "central: Shah times area"};
-  const evidence ends{"tankwright::room::evaporation", kind::identity, "low and high: VDI 2089, Smith et al. 1994, 0.65 and 1.35 of Shah"};
+  const evidence ends{"tankwright::room::evaporation", kind::identity,
+                      "low and high: VDI 2089, Smith et al. 1994, 0.65 and 1.35 of Shah"};
   for (const condition& c : conditions) {
     const auto e = twr::evaporation(one(c, {.area = square_metres(2.5)}));
-    const twr::open_water quiet{.water = seawater(c.water), .air = air_of(c.air, c.humidity), .air_speed = metres_per_second(0.1)};
+    const twr::open_water quiet{
+        .water = seawater(c.water), .air = air_of(c.air, c.humidity), .air_speed = metres_per_second(0.1)};
     const auto by = [&](evaporation_law law) { return twr::evaporation_rate(law, quiet).value(); };
     TW_CHECK(is_shah, e.rate.central.value(), 2.5 * by(evaporation_law::shah), relative(1e-14));
-    TW_CHECK(ends, e.rate.low.value(), 2.5 * std::min(by(evaporation_law::vdi_2089_still), 0.65 * by(evaporation_law::shah)), relative(1e-14));
-    TW_CHECK(ends, e.rate.high.value(), 2.5 * std::max(by(evaporation_law::smith_1994), 1.35 * by(evaporation_law::shah)), relative(1e-14));
+    TW_CHECK(ends, e.rate.low.value(),
+             2.5 * std::min(by(evaporation_law::vdi_2089_still), 0.65 * by(evaporation_law::shah)), relative(1e-14));
+    TW_CHECK(ends, e.rate.high.value(),
+             2.5 * std::max(by(evaporation_law::smith_1994), 1.35 * by(evaporation_law::shah)), relative(1e-14));
     CHECK(!e.condenses);
     CHECK(e.rate.reason == twr::still_band);
     TW_CHECK(is_shah, e.surfaces.at(0).per_area.central.value(), by(evaporation_law::shah), relative(1e-14));
@@ -50,8 +54,8 @@ TEST_CASE("evaporation: a measured quiet pool lies in the band") {
   const evidence measured{"tankwright::room::evaporation", kind::published,
                           "Smith, Jones and Lof 1993: a quiet indoor pool evaporates 0.76 of Carrier, within 4.5 %"};
   for (const condition c : {condition{28, 28, 50}, condition{28, 26, 55}, condition{29, 27, 50}}) {
-    const twr::evaporating_water w{.water = seawater(c.water, 0.0), .air = air_of(c.air, c.humidity),
-                                   .surfaces = {{.area = square_metres(1.0)}}};
+    const twr::evaporating_water w{
+        .water = seawater(c.water, 0.0), .air = air_of(c.air, c.humidity), .surfaces = {{.area = square_metres(1.0)}}};
     const auto e = twr::evaporation(w);
     const double pool = twr::evaporation_rate(evaporation_law::smith_1993, {.water = w.water, .air = w.air}).value();
     CAPTURE(pool / e.rate.high.value());
@@ -60,27 +64,37 @@ TEST_CASE("evaporation: a measured quiet pool lies in the band") {
 }
 
 TEST_CASE("evaporation: covers, agitation, air speed and the sum over surfaces") {
-  const evidence arithmetic{"tankwright::room::evaporation", kind::identity, "1 - covered part * effectiveness; factors multiply; surfaces add"};
+  const evidence arithmetic{"tankwright::room::evaporation", kind::identity,
+                            "1 - covered part * effectiveness; factors multiply; surfaces add"};
   const condition c = conditions[0];
   const double open = central(c, {.area = square_metres(2.0)});
-  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .covered = percent(80), .cover = twr::foam_cover}), open * (1 - 0.8 * 0.959), relative(1e-12));
-  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .moved = twr::gently_moving}), open * 1.3, relative(1e-12));
-  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .air_speed = metres_per_second(0.5)}), open * (30.6 + 32.1 * 0.5) / (30.6 + 3.21), relative(1e-12));
-  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .air_speed = metres_per_second(0.0)}), open, relative(1e-12));
+  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .covered = percent(80), .cover = twr::foam_cover}),
+           open * (1 - 0.8 * 0.959), relative(1e-12));
+  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .moved = twr::gently_moving}), open * 1.3,
+           relative(1e-12));
+  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .air_speed = metres_per_second(0.5)}),
+           open * (30.6 + 32.1 * 0.5) / (30.6 + 3.21), relative(1e-12));
+  TW_CHECK(arithmetic, central(c, {.area = square_metres(2.0), .air_speed = metres_per_second(0.0)}), open,
+           relative(1e-12));
 
   auto many = one(c, {.label = "display", .area = square_metres(2.0)});
   many.surfaces.push_back({.label = "sump", .area = square_metres(0.5), .moved = twr::lively, .covered = percent(50)});
   many.surfaces.push_back({.label = "dry", .area = square_metres(0.0)});
   const auto e = twr::evaporation(many);
-  TW_CHECK(arithmetic, e.rate.high.value(), e.surfaces[0].rate.high.value() + e.surfaces[1].rate.high.value(), relative(1e-12));
-  TW_CHECK(arithmetic, e.rate.low.value(), e.surfaces[0].rate.low.value() + e.surfaces[1].rate.low.value(), relative(1e-12));
+  TW_CHECK(arithmetic, e.rate.high.value(), e.surfaces[0].rate.high.value() + e.surfaces[1].rate.high.value(),
+           relative(1e-12));
+  TW_CHECK(arithmetic, e.rate.low.value(), e.surfaces[0].rate.low.value() + e.surfaces[1].rate.low.value(),
+           relative(1e-12));
   CHECK(e.surfaces[1].label == "sump");
   CHECK(e.surfaces[2].rate.high.value() == 0.0);
   CHECK(e.rate.reason == twr::agitated_band);
 
-  const evidence wide{"tankwright::room::evaporation", kind::property, "low <= central <= high; agitation opens the band to half"};
+  const evidence wide{"tankwright::room::evaporation", kind::property,
+                      "low <= central <= high; agitation opens the band to half"};
   for (double factor = 1.0; factor <= 3.0; factor += 0.05) {
-    const auto r = twr::evaporation(one(c, {.area = square_metres(1.0), .moved = twr::agitation{factor}, .covered = percent(30)})).rate;
+    const auto r =
+        twr::evaporation(one(c, {.area = square_metres(1.0), .moved = twr::agitation{factor}, .covered = percent(30)}))
+            .rate;
     TW_HOLDS(wide, r.low <= r.central && r.central <= r.high);
   }
   const auto splash = twr::evaporation(one(c, {.area = square_metres(1.0), .moved = twr::splashing})).rate;
@@ -104,9 +118,14 @@ TEST_CASE("evaporation: a bad surface is named") {
         "tankwright::room::evaporation: sump: area = -2 m2 is not possible; expected at least 0 m2");
   CHECK(said({.label = "sump", .area = square_metres(2.0), .covered = fraction(1.2)}) ==
         "tankwright::room::evaporation: sump: covered part = 1.2 is not possible; expected 0 to 1");
-  CHECK(said({.label = "sump", .area = square_metres(2.0), .covered = fraction(std::nan(""))}).ends_with("covered part = nan is not possible; expected 0 to 1"));
-  CHECK(said({.label = "weir", .area = square_metres(2.0), .moved = twr::agitation{0.5}}).ends_with("weir: agitation = 0.5 is not possible; expected at least 1"));
-  CHECK(said({.label = "weir", .area = square_metres(2.0), .moved = twr::agitation{4.0}}).find("outside the published range 1 to 3") != std::string::npos);
-  CHECK(said({.label = "fan", .area = square_metres(2.0), .air_speed = metres_per_second(2.0)}).find("fan: air speed = 2 m/s is outside") != std::string::npos);
-  CHECK(said({.label = "fan", .area = square_metres(2.0), .cover = {"none", fraction(1.1)}}).find("effectiveness of the cover") != std::string::npos);
+  CHECK(said({.label = "sump", .area = square_metres(2.0), .covered = fraction(std::nan(""))})
+            .ends_with("covered part = nan is not possible; expected 0 to 1"));
+  CHECK(said({.label = "weir", .area = square_metres(2.0), .moved = twr::agitation{0.5}})
+            .ends_with("weir: agitation = 0.5 is not possible; expected at least 1"));
+  CHECK(said({.label = "weir", .area = square_metres(2.0), .moved = twr::agitation{4.0}})
+            .find("outside the published range 1 to 3") != std::string::npos);
+  CHECK(said({.label = "fan", .area = square_metres(2.0), .air_speed = metres_per_second(2.0)})
+            .find("fan: air speed = 2 m/s is outside") != std::string::npos);
+  CHECK(said({.label = "fan", .area = square_metres(2.0), .cover = {"none", fraction(1.1)}})
+            .find("effectiveness of the cover") != std::string::npos);
 }

@@ -11,7 +11,9 @@ namespace {
 double part_of(const reference_row& row) {
   const std::string want = row.text("want");
   if (want == "radiation") {
-    const twr::tank_heat pool{.water = seawater(row["tw"], 0.0), .air = air_of(20.0, 50.0), .surfaces = {{.area = square_metres(row["area"])}},
+    const twr::tank_heat pool{.water = seawater(row["tw"], 0.0),
+                              .air = air_of(20.0, 50.0),
+                              .surfaces = {{.area = square_metres(row["area"])}},
                               .surroundings = celsius(row["surroundings"])};
     return in_watts(twr::heat_balance(pool).radiation);
   }
@@ -27,14 +29,16 @@ double part_of(const reference_row& row) {
 
 TEST_CASE("heat balance: reference table") {
   const auto ton = [](const reference_row& row) { return in_kilowatts(btu_per_hour(row["number"])); };
-  check_rows(reference_rows("room/heat_balance.csv"), {{"tankwright::room::heat_balance", part_of}, {"tankwright::btu_per_hour", ton}});
+  check_rows(reference_rows("room/heat_balance.csv"),
+             {{"tankwright::room::heat_balance", part_of}, {"tankwright::btu_per_hour", ton}});
 }
 
 TEST_CASE("heat balance: the parts are what they are said to be, and add up") {
   const evidence sum{"tankwright::room::heat_balance", kind::identity, "net = sum of the parts less the gains"};
   const evidence latent{"tankwright::room::heat_balance", kind::identity, "evaporation times latent heat"};
   const evidence bowen{"tankwright::room::heat_balance", kind::identity, "Bowen's ratio, gamma = 0.000665 P"};
-  const evidence boltzmann{"tankwright::room::heat_balance", kind::identity, "0.95 sigma A (T^4 - T_s^4), sigma of CODATA 2018"};
+  const evidence boltzmann{"tankwright::room::heat_balance", kind::identity,
+                           "0.95 sigma A (T^4 - T_s^4), sigma of CODATA 2018"};
   for (const condition& c : conditions) {
     twr::tank_heat t = display_tank(c.water, c.air, c.humidity);
     t.surfaces[1].covered = percent(60.0);
@@ -42,25 +46,32 @@ TEST_CASE("heat balance: the parts are what they are said to be, and add up") {
     t.make_up = celsius(15.0);
     const auto b = twr::heat_balance(t);
     const double others = (b.radiation + b.covers + b.walls - b.gains).value();
-    TW_CHECK(sum, b.net.central.value(), (b.evaporation.central + b.convection.central + b.make_up.central).value() + others, relative(1e-12));
+    TW_CHECK(sum, b.net.central.value(),
+             (b.evaporation.central + b.convection.central + b.make_up.central).value() + others, relative(1e-12));
     TW_CHECK(sum, b.gains, watts(205.0), relative(1e-15));
     const auto e = twr::evaporation({.water = t.water, .air = t.air, .surfaces = t.surfaces});
     const double h = in_joules_per_kilogram(water::latent_heat_of_water(t.water.temperature));
     TW_CHECK(latent, b.evaporation.low.value(), e.rate.low.value() * h, relative(1e-12));
     TW_CHECK(latent, b.evaporation.central.value(), e.rate.central.value() * h, relative(1e-12));
     TW_CHECK(latent, b.evaporation.high.value(), e.rate.high.value() * h, relative(1e-12));
-    const double p_w = water::water_activity(practical_salinity{35.0}).value() * in_pascals(water::vapour_pressure(t.water.temperature));
+    const double p_w = water::water_activity(practical_salinity{35.0}).value() *
+                       in_pascals(water::vapour_pressure(t.water.temperature));
     const double ratio = 0.000665 * 101325.0 * (c.water - c.air) / (p_w - in_pascals(twr::vapour_pressure(t.air)));
     TW_CHECK(bowen, b.convection.central.value() / b.evaporation.central.value(), ratio, relative(1e-12));
     const double tw = c.water + 273.15, ta = c.air + 273.15, open = 2.16 + 0.4 * 0.54;
-    TW_CHECK(boltzmann, b.radiation.value(), 0.95 * 5.670374419e-8 * open * (std::pow(tw, 4) - std::pow(ta, 4)), relative(1e-11));
+    TW_CHECK(boltzmann, b.radiation.value(), 0.95 * 5.670374419e-8 * open * (std::pow(tw, 4) - std::pow(ta, 4)),
+             relative(1e-11));
     TW_CHECK(latent, b.covers.value(), 8.3 * 0.6 * 0.54 * (c.water - c.air), relative(1e-12));
-    TW_CHECK(latent, b.make_up.central.value(), e.rate.central.value() * water::specific_heat(practical_salinity{0.0}, celsius(15.0)).value() * (c.water - 15.0), relative(1e-12));
+    TW_CHECK(latent, b.make_up.central.value(),
+             e.rate.central.value() * water::specific_heat(practical_salinity{0.0}, celsius(15.0)).value() *
+                 (c.water - 15.0),
+             relative(1e-12));
   }
 }
 
 TEST_CASE("heat balance: nothing special happens where evaporation turns into condensation") {
-  const evidence smooth{"tankwright::room::heat_balance", kind::property, "continuous where the vapour pressures are equal"};
+  const evidence smooth{"tankwright::room::heat_balance", kind::property,
+                        "continuous where the vapour pressures are equal"};
   double last = twr::heat_balance(display_tank(20.0, 24.0, 70.0)).net.central.value();
   for (double h = 70.0; h < 90.0; h += 0.01) {
     const double now = twr::heat_balance(display_tank(20.0, 24.0, h)).net.central.value();
@@ -94,11 +105,16 @@ TEST_CASE("heat balance: mistakes are named") {
     change(t);
     return message_of([&] { (void)twr::heat_balance(t); });
   };
-  CHECK(said([](auto& t) { t.walls[0].area = square_metres(-4.0); }) == "tankwright::room::heat_balance: glass: area = -4 m2 is not possible; expected at least 0 m2");
-  CHECK(said([](auto& t) { t.sources = {{.label = "pump", .heat = watts(-5.0)}}; }).find("pump: heat = -5 W") != std::string::npos);
-  CHECK(said([](auto& t) { t.surroundings = celsius(-300.0); }).find("temperature of the surroundings") != std::string::npos);
-  CHECK(said([](auto& t) { t.make_up = celsius(-3.0); }).find("make-up temperature = -3 degC is outside") != std::string::npos);
-  CHECK(said([](auto& t) { t.walls[1].outside = celsius(std::nan("")); }).find("base: outside temperature = nan") != std::string::npos);
+  CHECK(said([](auto& t) { t.walls[0].area = square_metres(-4.0); }) ==
+        "tankwright::room::heat_balance: glass: area = -4 m2 is not possible; expected at least 0 m2");
+  CHECK(said([](auto& t) { t.sources = {{.label = "pump", .heat = watts(-5.0)}}; }).find("pump: heat = -5 W") !=
+        std::string::npos);
+  CHECK(said([](auto& t) { t.surroundings = celsius(-300.0); }).find("temperature of the surroundings") !=
+        std::string::npos);
+  CHECK(said([](auto& t) { t.make_up = celsius(-3.0); }).find("make-up temperature = -3 degC is outside") !=
+        std::string::npos);
+  CHECK(said([](auto& t) { t.walls[1].outside = celsius(std::nan("")); }).find("base: outside temperature = nan") !=
+        std::string::npos);
   CHECK_THROWS_AS((void)twr::heater_for(display_tank(25, 22, 50), 0.8), invalid_input);
   CHECK_THROWS_AS((void)twr::chiller_for(display_tank(25, 22, 50), fraction(0.0)), invalid_input);
 }

@@ -19,8 +19,10 @@ double load(const reference_row& row) {
   return in_kilograms_per_day(twr::dehumidifier_for(r, humid(row["target"])).load.central);
 }
 double dry_air(const reference_row& row) {
-  const twr::air wanted = twr::air_from(twr::air_of_humidity_ratio{.temperature = celsius(25.0), .ratio = ratio(row["xr"])});
-  twr::tank_room r = cellar(25.0, twr::air_from(twr::air_of_humidity_ratio{.temperature = celsius(5.0), .ratio = ratio(row["xm"])}));
+  const twr::air wanted =
+      twr::air_from(twr::air_of_humidity_ratio{.temperature = celsius(25.0), .ratio = ratio(row["xr"])});
+  twr::tank_room r =
+      cellar(25.0, twr::air_from(twr::air_of_humidity_ratio{.temperature = celsius(5.0), .ratio = ratio(row["xm"])}));
   r.surfaces.clear();
   r.sources = {{.label = "process", .rate = kilograms_per_hour(row["G"])}};
   return in_kilograms_per_hour(twr::ventilation_for(r, wanted.humidity).dry_air.central);
@@ -28,18 +30,21 @@ double dry_air(const reference_row& row) {
 }  // namespace
 
 TEST_CASE("humidity control: reference table") {
-  check_rows(reference_rows("room/humidity_control.csv"), {{"tankwright::room::dehumidifier_for", load},
-                                                           {"tankwright::room::ventilation_for", dry_air}});
+  check_rows(reference_rows("room/humidity_control.csv"),
+             {{"tankwright::room::dehumidifier_for", load}, {"tankwright::room::ventilation_for", dry_air}});
 }
 
 TEST_CASE("humidity control: what is bought holds the humidity") {
-  const evidence holds{"tankwright::room::dehumidifier_for", kind::identity, "humidity_balance with the rated machine rests at the target, duty 1"};
-  const evidence vents{"tankwright::room::ventilation_for", kind::identity, "humidity_balance with these air changes rests at the target"};
+  const evidence holds{"tankwright::room::dehumidifier_for", kind::identity,
+                       "humidity_balance with the rated machine rests at the target, duty 1"};
+  const evidence vents{"tankwright::room::ventilation_for", kind::identity,
+                       "humidity_balance with these air changes rests at the target"};
   for (const double target : {45.0, 55.0, 65.0}) {
     twr::tank_room r = cellar(24.0, air_of(28, 60));
     const auto size = twr::dehumidifier_for(r, humid(target));
     CHECK(size.needed);
-    r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = size.rated.central}, .set_point = humid(target)};
+    r.dehumidifier =
+        twr::controlled_dehumidifier{.machine = {.capacity = size.rated.central}, .set_point = humid(target)};
     const auto held = twr::humidity_balance(r).central;
     TW_CHECK(holds, held.air.humidity.get().percent(), target, relative(1e-9));
     TW_CHECK(holds, held.duty.value(), 1.0, relative(1e-9));
@@ -51,7 +56,8 @@ TEST_CASE("humidity control: what is bought holds the humidity") {
     const auto air = twr::ventilation_for(winter, humid(target));
     winter.room.air_changes = air.air_changes.central;
     TW_CHECK(vents, twr::humidity_balance(winter).central.air.humidity.get().percent(), target, relative(1e-9));
-    TW_CHECK(vents, in_cubic_metres_per_hour(air.outdoor_air.central), in_per_hour(air.air_changes.central) * 150.0, relative(1e-12));
+    TW_CHECK(vents, in_cubic_metres_per_hour(air.outdoor_air.central), in_per_hour(air.air_changes.central) * 150.0,
+             relative(1e-12));
   }
   // A dry winter room needs none.
   const auto none = twr::dehumidifier_for(cellar(22.0, air_of(-10, 80), 2.0), humid(60.0));
@@ -61,10 +67,14 @@ TEST_CASE("humidity control: what is bought holds the humidity") {
 }
 
 TEST_CASE("humidity control: mistakes") {
-  CHECK(message_of([] { (void)twr::ventilation_for(cellar(24.0, air_of(28, 60)), humid(50.0)); })
-            .ends_with("ventilation cannot dry it; a dehumidifier can"));
-  CHECK_THROWS_AS((void)twr::dehumidifier_for(cellar(24.0, air_of(28, 60)), relative_humidity::from_fraction(55.0)), invalid_input);
+  CHECK(message_of([] {
+          (void)twr::ventilation_for(cellar(24.0, air_of(28, 60)), humid(50.0));
+        }).ends_with("ventilation cannot dry it; a dehumidifier can"));
+  CHECK_THROWS_AS((void)twr::dehumidifier_for(cellar(24.0, air_of(28, 60)), relative_humidity::from_fraction(55.0)),
+                  invalid_input);
   CHECK_THROWS_AS((void)twr::dehumidifier_for(cellar(24.0, air_of(28, 60)), humid(30.0)), out_of_range);
   CHECK_THROWS_AS((void)twr::dehumidifier_for(cellar(19.0, air_of(28, 60)), humid(55.0)), out_of_range);
-  CHECK_THROWS_AS((void)twr::ventilation_for(cellar(24.0, air_of(5, 60)), relative_humidity::from_percent(std::nan(""))), invalid_input);
+  CHECK_THROWS_AS(
+      (void)twr::ventilation_for(cellar(24.0, air_of(5, 60)), relative_humidity::from_percent(std::nan(""))),
+      invalid_input);
 }

@@ -9,19 +9,23 @@ namespace twr = tankwright::room;
 
 namespace {
 
-/// An independent way to the same air: the humidity ratio stepped through time by the midpoint rule until it rests, with the
-/// public functions for air and evaporation. Central evaporation, no machine.
+/// An independent way to the same air: the humidity ratio stepped through time by the midpoint rule until it rests,
+/// with the public functions for air and evaporation. Central evaporation, no machine.
 double settled_by_stepping(const twr::tank_room& r, double start) {
   const absolute_pressure total = r.room.outdoor.pressure;
   const double outdoor = twr::humidity_ratio_of(r.room.outdoor).value();
   double sources = 0.0;
   for (const auto& s : r.sources) sources += s.rate.get().value();
   const auto slope = [&](double ratio) {
-    const twr::air a = twr::air_from(twr::air_of_humidity_ratio{
-        .temperature = r.room.temperature, .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(ratio), .pressure = total});
+    const twr::air a =
+        twr::air_from(twr::air_of_humidity_ratio{.temperature = r.room.temperature,
+                                                 .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(ratio),
+                                                 .pressure = total});
     const double dry = twr::dry_density(a).value().value();
-    const double in = r.surfaces.empty() ? 0.0
-        : twr::evaporation({.water = r.water, .air = a, .surfaces = r.surfaces}, extrapolate).rate.central.value();
+    const double in =
+        r.surfaces.empty()
+            ? 0.0
+            : twr::evaporation({.water = r.water, .air = a, .surfaces = r.surfaces}, extrapolate).rate.central.value();
     return r.room.air_changes.get().value() * (outdoor - ratio) + (in + sources) / (dry * r.room.volume.get().value());
   };
   double w = start;
@@ -37,7 +41,8 @@ double imbalance(const twr::moisture_balance& b) {
 }  // namespace
 
 TEST_CASE("humidity: the coupled balance is where an independent stepping through time comes to rest") {
-  const evidence rests{"tankwright::room::humidity_balance", kind::identity, "independent time-stepping to rest, from above and below"};
+  const evidence rests{"tankwright::room::humidity_balance", kind::identity,
+                       "independent time-stepping to rest, from above and below"};
   for (const double room_temperature : {18.0, 22.0, 24.0, 27.0}) {
     for (const double changes : {0.2, 0.5, 2.0}) {
       for (const twr::air& outdoor : {air_of(-10, 90), air_of(0, 80), air_of(12, 70)}) {
@@ -48,7 +53,8 @@ TEST_CASE("humidity: the coupled balance is where an independent stepping throug
         if (b.central.saturated) continue;
         const double ratio = twr::humidity_ratio_of(b.central.air).value();
         TW_CHECK(rests, ratio, settled_by_stepping(r, 0.3 * ratio), relative(1e-6));
-        TW_CHECK(rests, ratio, settled_by_stepping(r, twr::humidity_ratio_of(air_of(room_temperature, 99)).value()), relative(1e-6));
+        TW_CHECK(rests, ratio, settled_by_stepping(r, twr::humidity_ratio_of(air_of(room_temperature, 99)).value()),
+                 relative(1e-6));
       }
     }
   }
@@ -56,15 +62,19 @@ TEST_CASE("humidity: the coupled balance is where an independent stepping throug
 
 TEST_CASE("humidity: moisture is conserved, low to high") {
   const evidence conserved{"tankwright::room::humidity_balance", kind::identity, "what comes in goes somewhere"};
-  const evidence order{"tankwright::room::humidity_balance", kind::property, "low <= central <= high; never above saturation; wetter with fewer air changes"};
+  const evidence order{"tankwright::room::humidity_balance", kind::property,
+                       "low <= central <= high; never above saturation; wetter with fewer air changes"};
   for (const double room_temperature : {20.0, 24.0, 30.0}) {
     double last = 2.0;
     for (const double changes : {0.0, 0.05, 0.3, 1.0, 5.0}) {
       for (const bool machine : {false, true}) {
         if (machine && room_temperature < 21.0) continue;
         twr::tank_room r = cellar(room_temperature, air_of(5, 80), changes);
-        r.sources = {{.label = "drying", .rate = grams_per_hour(250.0)}, {.label = "people", .rate = grams_per_hour(50.0)}};
-        if (machine) r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(15.0)}, .set_point = relative_humidity::from_percent(55.0)};
+        r.sources = {{.label = "drying", .rate = grams_per_hour(250.0)},
+                     {.label = "people", .rate = grams_per_hour(50.0)}};
+        if (machine)
+          r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(15.0)},
+                                                        .set_point = relative_humidity::from_percent(55.0)};
         const auto b = twr::humidity_balance(r);
         for (const auto* end : {&b.low, &b.central, &b.high}) {
           TW_CHECK(conserved, imbalance(*end), 0.0, tolerance{.absolute = 1e-9 * end->evaporation.value() + 1e-13});
@@ -72,7 +82,8 @@ TEST_CASE("humidity: moisture is conserved, low to high") {
           TW_HOLDS(order, end->saturated == (end->condensing.value() > 0.0));
           TW_HOLDS(order, end->duty.value() >= 0.0 && end->duty.value() <= 1.0);
         }
-        TW_HOLDS(order, b.low.air.humidity.get() <= b.central.air.humidity.get() && b.central.air.humidity.get() <= b.high.air.humidity.get());
+        TW_HOLDS(order, b.low.air.humidity.get() <= b.central.air.humidity.get() &&
+                            b.central.air.humidity.get() <= b.high.air.humidity.get());
         if (!machine) {
           TW_HOLDS(order, b.central.air.humidity.get().fraction() <= last);
           last = b.central.air.humidity.get().fraction();
@@ -92,11 +103,13 @@ TEST_CASE("humidity: a closed room with a source is saturated, and says what con
   CHECK(!closed.caution.text.empty());
 
   // Warmer air over the water: evaporation stops before the air is saturated, where p = a_w p_sat(water).
-  const evidence equilibrium{"tankwright::room::humidity_balance", kind::identity, "a closed room over colder water rests at the vapour pressure of the water"};
+  const evidence equilibrium{"tankwright::room::humidity_balance", kind::identity,
+                             "a closed room over colder water rests at the vapour pressure of the water"};
   const auto warm = twr::humidity_balance(cellar(28.0, air_of(28, 60), 0.0));
   CHECK(!warm.central.saturated);
   TW_CHECK(equilibrium, in_pascals(twr::vapour_pressure(warm.central.air)),
-           water::water_activity(practical_salinity{35.0}).value() * in_pascals(water::vapour_pressure(celsius(25.0))), relative(1e-9));
+           water::water_activity(practical_salinity{35.0}).value() * in_pascals(water::vapour_pressure(celsius(25.0))),
+           relative(1e-9));
 
   // Dry outdoor air, nothing evaporating: the room becomes outdoor air.
   twr::tank_room empty = cellar(22.0, air_of(0, 80));
@@ -108,7 +121,8 @@ TEST_CASE("humidity: a closed room with a source is saturated, and says what con
 TEST_CASE("humidity: the hygrostat holds its set point while the machine is strong enough") {
   twr::tank_room r = cellar(24.0, air_of(28, 60));
   const auto with = [&](double capacity) {
-    r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(capacity)}, .set_point = relative_humidity::from_percent(55.0)};
+    r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(capacity)},
+                                                  .set_point = relative_humidity::from_percent(55.0)};
     return twr::humidity_balance(r);
   };
   const evidence held{"tankwright::room::humidity_balance", kind::identity, "the set point, while the duty is below 1"};
@@ -136,13 +150,23 @@ TEST_CASE("humidity: mistakes") {
   CHECK(said([](auto& r) { r.room.volume = cubic_metres(0.0); }) ==
         "tankwright::room::humidity_balance: room volume = 0 m3 is not possible; expected more than 0 m3");
   CHECK(said([](auto& r) { r.room.air_changes = per_hour(-1.0); }).find("air changes") != std::string::npos);
-  CHECK(said([](auto& r) { r.room.temperature = celsius(2.0); }).find("air temperature = 2 degC is outside the published range 6 to 35 degC (Shah)") != std::string::npos);
-  CHECK(said([](auto& r) { r.sources = {{.label = "laundry", .rate = grams_per_hour(-5.0)}}; }).find("laundry: rate") != std::string::npos);
-  CHECK(said([](auto& r) { r.room.outdoor = {.temperature = celsius(5.0), .humidity = relative_humidity::from_fraction(80.0)}; }).ends_with("For 80 % write relative_humidity::from_percent(80)"));
-  CHECK(said([](auto& r) { r.room.outdoor.pressure = absolute_pressure{pascals(101.3)}; }).ends_with("write absolute_pressure(kilopascals(101.3))"));
+  CHECK(said([](auto& r) {
+          r.room.temperature = celsius(2.0);
+        }).find("air temperature = 2 degC is outside the published range 6 to 35 degC (Shah)") != std::string::npos);
+  CHECK(said([](auto& r) { r.sources = {{.label = "laundry", .rate = grams_per_hour(-5.0)}}; }).find("laundry: rate") !=
+        std::string::npos);
+  CHECK(said([](auto& r) {
+          r.room.outdoor = {.temperature = celsius(5.0), .humidity = relative_humidity::from_fraction(80.0)};
+        }).ends_with("For 80 % write relative_humidity::from_percent(80)"));
+  CHECK(said([](auto& r) {
+          r.room.outdoor.pressure = absolute_pressure{pascals(101.3)};
+        }).ends_with("write absolute_pressure(kilopascals(101.3))"));
   CHECK(said([](auto& r) {
           r.room.temperature = celsius(18.0);
-          r.dehumidifier = twr::controlled_dehumidifier{.machine = {.label = "dryer", .capacity = kilograms_per_day(8.0)}, .set_point = relative_humidity::from_percent(55.0)};
+          r.dehumidifier =
+              twr::controlled_dehumidifier{.machine = {.label = "dryer", .capacity = kilograms_per_day(8.0)},
+                                           .set_point = relative_humidity::from_percent(55.0)};
         }).find("dryer: temperature = 18 degC is outside") != std::string::npos);
-  CHECK(said([](auto& r) { r.surfaces[0].area = square_metres(std::nan("")); }).find("all: area = nan m2") != std::string::npos);
+  CHECK(said([](auto& r) { r.surfaces[0].area = square_metres(std::nan("")); }).find("all: area = nan m2") !=
+        std::string::npos);
 }

@@ -18,10 +18,9 @@ absolute_pressure pressure_of(const reference_row& row) {
 /// The air of a row: by relative humidity, humidity ratio or vapour pressure.
 twr::air air_of(const reference_row& row) {
   if (row.has("W")) {
-    return twr::air_from(twr::air_of_humidity_ratio{
-        .temperature = celsius(row["t"]),
-        .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(row["W"]),
-        .pressure = pressure_of(row)});
+    return twr::air_from(twr::air_of_humidity_ratio{.temperature = celsius(row["t"]),
+                                                    .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(row["W"]),
+                                                    .pressure = pressure_of(row)});
   }
   return {.temperature = celsius(row["t"]),
           .humidity = relative_humidity::from_percent(row["RH"]),
@@ -34,7 +33,9 @@ double dew(const reference_row& row) {
   const temperature t = twr::dew_point(air_of(row));
   return row.unit == "F" ? in_fahrenheit(t) : in_celsius(t);
 }
-double volume_of(const reference_row& row) { return in_cubic_metres_per_kilogram(twr::specific_volume_of(air_of(row))); }
+double volume_of(const reference_row& row) {
+  return in_cubic_metres_per_kilogram(twr::specific_volume_of(air_of(row)));
+}
 double density_of(const reference_row& row) {
   return in_kilograms_per_cubic_metre(twr::moist_density(air_of(row)).value());
 }
@@ -50,7 +51,8 @@ double vapour_density(const reference_row& row) {
   return 1e3 * (here - in_grams_per_litre(twr::absolute_humidity(other)));
 }
 double ratio_of_vapour(const reference_row& row) {
-  const pressure vapour = row.has("p") ? pascals(row["p"]) : row["factor"] * twr::saturation_pressure(celsius(row["t"]));
+  const pressure vapour =
+      row.has("p") ? pascals(row["p"]) : row["factor"] * twr::saturation_pressure(celsius(row["t"]));
   return twr::humidity_ratio_from_vapour_pressure(vapour, pressure_of(row)).value();
 }
 
@@ -82,12 +84,14 @@ TEST_CASE("moist air: random states against PsychroLib") {
       return twr::air_from(twr::air_of_dew_point{.temperature = celsius(row["t"]),
                                                  .dew_point = celsius(row["dew"]),
                                                  .pressure = pressure_of(row)})
-          .humidity.get().fraction();
+          .humidity.get()
+          .fraction();
     }
     return twr::air_from(twr::air_of_wet_bulb{.temperature = celsius(row["t"]),
                                               .wet_bulb = celsius(row["wb"]),
                                               .pressure = pressure_of(row)})
-        .humidity.get().fraction();
+        .humidity.get()
+        .fraction();
   };
   check_rows(live_rows("room_moist_air.csv"), {{"tankwright::room::saturation_pressure", saturation},
                                                {"tankwright::room::vapour_pressure", vapour},
@@ -114,14 +118,15 @@ TEST_CASE("moist air: inverses, and the two densities") {
                          .pressure = absolute_pressure{pascals(p)}};
         const temperature d = twr::dew_point(a);
         TW_HOLDS(below, in_celsius(d) <= t + 1e-10);
-        const auto by_dew = twr::air_from(
-            twr::air_of_dew_point{.temperature = a.temperature, .dew_point = d, .pressure = a.pressure});
+        const auto by_dew =
+            twr::air_from(twr::air_of_dew_point{.temperature = a.temperature, .dew_point = d, .pressure = a.pressure});
         TW_CHECK(dew_back, by_dew.humidity.get(), a.humidity.get(), relative(2e-12));
         const auto by_ratio = twr::air_from(twr::air_of_humidity_ratio{
             .temperature = a.temperature, .ratio = twr::humidity_ratio_of(a), .pressure = a.pressure});
         TW_CHECK(ratio_back, by_ratio.humidity.get(), a.humidity.get(), relative(1e-13));
         const double rho = twr::dry_density(a).value().value();
-        TW_CHECK(dry, rho * (1.0 + twr::humidity_ratio_of(a).value()), twr::moist_density(a).value().value(), relative(1e-14));
+        TW_CHECK(dry, rho * (1.0 + twr::humidity_ratio_of(a).value()), twr::moist_density(a).value().value(),
+                 relative(1e-14));
         TW_CHECK(dry, rho * twr::specific_volume_of(a).value(), 1.0, relative(1e-14));
       }
     }
@@ -130,11 +135,11 @@ TEST_CASE("moist air: inverses, and the two densities") {
 
 TEST_CASE("moist air: edges of the ranges") {
   const auto with_temperature = [](double t, range_policy policy) {
-    return twr::air{.temperature = celsius(t), .humidity = relative_humidity::from_percent(policy == extrapolate ? 0.0 : 1.0)};
+    return twr::air{.temperature = celsius(t),
+                    .humidity = relative_humidity::from_percent(policy == extrapolate ? 0.0 : 1.0)};
   };
-  check_edges(twr::saturation_temperature_limits, [&](double t, range_policy policy) {
-    return twr::vapour_pressure(with_temperature(t, policy), policy);
-  });
+  check_edges(twr::saturation_temperature_limits,
+              [&](double t, range_policy policy) { return twr::vapour_pressure(with_temperature(t, policy), policy); });
   check_edges(twr::relative_humidity_limits, [](double h, range_policy policy) {
     return twr::enthalpy({.temperature = celsius(22.0), .humidity = relative_humidity::from_fraction(h)}, policy);
   });
@@ -158,8 +163,9 @@ TEST_CASE("moist air: edges of the ranges") {
   CHECK_THROWS_AS((void)twr::air_from(twr::air_of_humidity_ratio{
                       .temperature = celsius(20.0), .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(-1e-6)}),
                   invalid_input);
-  CHECK_THROWS_AS((void)twr::air_from(twr::air_of_dew_point{.temperature = celsius(20.0), .dew_point = celsius(-101.0)}),
-                  out_of_range);
+  CHECK_THROWS_AS(
+      (void)twr::air_from(twr::air_of_dew_point{.temperature = celsius(20.0), .dew_point = celsius(-101.0)}),
+      out_of_range);
   CHECK_THROWS_AS((void)twr::pressure_at_altitude(metres(50e3), extrapolate), invalid_input);
 }
 
@@ -172,7 +178,9 @@ TEST_CASE("moist air: a mistake is named with what to write instead") {
     }
     return "nothing was thrown";
   };
-  CHECK(message([] { (void)twr::dew_point({.temperature = celsius(22.0), .humidity = relative_humidity::from_fraction(60.0)}); }) ==
+  CHECK(message([] {
+          (void)twr::dew_point({.temperature = celsius(22.0), .humidity = relative_humidity::from_fraction(60.0)});
+        }) ==
         "tankwright::room::dew_point: relative humidity = 60 is not possible; expected 0 to 1. "
         "For 60 % write relative_humidity::from_percent(60)");
   CHECK(message([] {
@@ -182,15 +190,21 @@ TEST_CASE("moist air: a mistake is named with what to write instead") {
         }) ==
         "tankwright::room::wet_bulb: air pressure = 101.325 Pa is nearly a vacuum; "
         "for 101.325 kPa write absolute_pressure(kilopascals(101.325))");
-  CHECK(message([] { (void)twr::dew_point({.temperature = celsius(22.0), .humidity = relative_humidity::from_percent(0.0)}); }) ==
-        "tankwright::room::dew_point: relative humidity = 0 is air without water: it has no dew point");
   CHECK(message([] {
-          (void)twr::air_from(twr::air_of_humidity_ratio{
-              .temperature = celsius(20.0), .ratio = twr::humidity_ratio::from_grams_per_kilogram(20.0)});
+          (void)twr::dew_point({.temperature = celsius(22.0), .humidity = relative_humidity::from_percent(0.0)});
+        }) == "tankwright::room::dew_point: relative humidity = 0 is air without water: it has no dew point");
+  CHECK(message([] {
+          (void)twr::air_from(twr::air_of_humidity_ratio{.temperature = celsius(20.0),
+                                                         .ratio = twr::humidity_ratio::from_grams_per_kilogram(20.0)});
         }).ends_with(" % relative humidity at 20 degC: water would condense"));
-  CHECK(message([] { (void)twr::vapour_pressure({.temperature = celsius(120.0), .humidity = relative_humidity::from_percent(100.0)}); })
-            .ends_with("is not below the air pressure, 101325 Pa: no air is left"));
-  CHECK(message([] { (void)twr::vapour_pressure({.temperature = celsius(-120.0), .humidity = relative_humidity::from_percent(50.0)}); }) ==
+  CHECK(message([] {
+          (void)twr::vapour_pressure(
+              {.temperature = celsius(120.0), .humidity = relative_humidity::from_percent(100.0)});
+        }).ends_with("is not below the air pressure, 101325 Pa: no air is left"));
+  CHECK(message([] {
+          (void)twr::vapour_pressure(
+              {.temperature = celsius(-120.0), .humidity = relative_humidity::from_percent(50.0)});
+        }) ==
         "tankwright::room::vapour_pressure: temperature = -120 degC is outside the published range -100 to 200 degC "
         "(Hyland and Wexler 1983); pass tankwright::extrapolate to go past it");
 }

@@ -9,7 +9,8 @@ namespace twr = tankwright::room;
 
 namespace {
 twr::outage without_power(double water, double room, double humidity) {
-  return {.tank = display_tank(water, room, humidity), .heat_capacity = twr::heat_capacity_of(seawater(25.0), litres(1809.0))};
+  return {.tank = display_tank(water, room, humidity),
+          .heat_capacity = twr::heat_capacity_of(seawater(25.0), litres(1809.0))};
 }
 double water_temperature(const reference_row& row) {
   const auto o = without_power(row["tw"], row["ta"], row["RH"]);
@@ -29,7 +30,8 @@ TEST_CASE("outage: reference table") {
 }
 
 TEST_CASE("outage: energy is conserved along the curve") {
-  const evidence conserved{"tankwright::room::outage_curve", kind::identity, "C (T_0 - T) = integral of the losses, Simpson's rule over the curve"};
+  const evidence conserved{"tankwright::room::outage_curve", kind::identity,
+                           "C (T_0 - T) = integral of the losses, Simpson's rule over the curve"};
   const auto o = without_power(25.0, 18.0, 50.0);
   const auto course = twr::outage_curve(o, hours(24.0), minutes(5.0));
   double lost = 0.0;
@@ -37,7 +39,8 @@ TEST_CASE("outage: energy is conserved along the curve") {
     const auto at = [&](std::size_t k) { return loss_at(o.tank, in_kelvins(course.points[k].water.central)); };
     lost += 300.0 / 3.0 * (at(i) + 4.0 * at(i + 1) + at(i + 2));
   }
-  const double cooled = in_kelvins(course.points.front().water.central) - in_kelvins(course.points.back().water.central);
+  const double cooled =
+      in_kelvins(course.points.front().water.central) - in_kelvins(course.points.back().water.central);
   TW_CHECK(conserved, lost, o.heat_capacity.get().value() * cooled, relative(1e-9));
 }
 
@@ -53,11 +56,13 @@ TEST_CASE("outage: against an independent stepping, in a room that stays and in 
       if (drifts) {
         const double air = 9.0 + 11.0 * std::exp(-time / (15.0 * 3600.0));
         const double saturation = in_pascals(twr::saturation_pressure(celsius(air)));
-        tank.air = {.temperature = celsius(air), .humidity = relative_humidity::from_fraction(std::min(1.0, vapour / saturation))};
+        tank.air = {.temperature = celsius(air),
+                    .humidity = relative_humidity::from_fraction(std::min(1.0, vapour / saturation))};
       }
       return -loss_at(tank, kelvin) / o.heat_capacity.get().value();
     };
-    for (double time = 0.0; time < 18.0 * 3600.0 - 1.0; time += 30.0) t += 30.0 * slope(time + 15.0, t + 15.0 * slope(time, t));
+    for (double time = 0.0; time < 18.0 * 3600.0 - 1.0; time += 30.0)
+      t += 30.0 * slope(time + 15.0, t + 15.0 * slope(time, t));
     const auto course = twr::outage_curve(o, hours(18.0), hours(1.0));
     TW_CHECK(stepped, in_kelvins(course.points.back().water.central), t, tolerance{.absolute = 1e-6});
   }
@@ -70,12 +75,14 @@ TEST_CASE("outage: it settles below the room, above the wet bulb, where nothing 
     const auto o = without_power(25.0, 20.0, h);
     const auto course = twr::outage_curve(o, days(20.0), days(1.0));
     TW_CHECK(rest, loss_at(o.tank, in_kelvins(course.settles_at.central)), 0.0, tolerance{.absolute = 1e-4});
-    TW_CHECK(rest, in_kelvins(course.points.back().water.central), in_kelvins(course.settles_at.central), tolerance{.absolute = 1e-6});
+    TW_CHECK(rest, in_kelvins(course.points.back().water.central), in_kelvins(course.settles_at.central),
+             tolerance{.absolute = 1e-6});
     const double wet = in_celsius(twr::wet_bulb(o.tank.air));
     for (const temperature& t : {course.settles_at.low, course.settles_at.central, course.settles_at.high}) {
       TW_HOLDS(between, in_celsius(t) > wet && in_celsius(t) < 20.0);
     }
-    for (const auto& p : course.points) TW_HOLDS(between, p.water.low <= p.water.central && p.water.central <= p.water.high);
+    for (const auto& p : course.points)
+      TW_HOLDS(between, p.water.low <= p.water.central && p.water.central <= p.water.high);
   }
 }
 
@@ -110,7 +117,10 @@ TEST_CASE("outage: mistakes") {
   CHECK_THROWS_AS((void)twr::outage_curve(o, hours(1.0), seconds(0.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::time_to_limit(o, celsius(std::nan(""))), invalid_input);
   o.room = twr::drifting_room{.settles_at = celsius(2.0), .time_constant = hours(10.0)};
-  CHECK(message_of([&] { (void)twr::outage_curve(o, hours(1.0)); }).find("final room temperature = 2 degC is outside the published range 6 to 35 degC (Shah)") != std::string::npos);
+  CHECK(message_of([&] {
+          (void)twr::outage_curve(o, hours(1.0));
+        }).find("final room temperature = 2 degC is outside the published range 6 to 35 degC (Shah)") !=
+        std::string::npos);
   CHECK(in_celsius(twr::outage_curve(o, hours(10.0), hours(1.0), extrapolate).points.back().water.central) < 23.0);
   o.room = twr::drifting_room{.settles_at = celsius(10.0), .time_constant = hours(0.0)};
   CHECK_THROWS_AS((void)twr::outage_curve(o, hours(1.0)), invalid_input);

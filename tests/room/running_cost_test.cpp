@@ -14,11 +14,13 @@ TEST_CASE("running cost: arithmetic") {
   TW_CHECK(sum, in_kilowatt_hours(c.per_day.central), 24.0, relative(1e-14));
   TW_CHECK(sum, c.cost_per_day.high, 48.0 * 0.30, relative(1e-14));
   TW_CHECK(sum, c.cost_per_year.low, 12.0 * 0.30 * 365.25, relative(1e-14));
-  const auto pump = twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .performance = 3.0, .on = percent(50.0)});
+  const auto pump =
+      twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .performance = 3.0, .on = percent(50.0)});
   TW_CHECK(sum, pump.cost_per_day.central, 24.0 / 3.0 / 2.0 * 0.30, relative(1e-14));
   CHECK(c.cost_per_day.reason == "test");
   // What needs no heat costs nothing.
-  const auto none = twr::running_cost({.heat = estimate<power>{watts(-50.0), watts(-20.0), watts(10.0), ""}, .price = twr::electricity_price{0.30}});
+  const auto none = twr::running_cost(
+      {.heat = estimate<power>{watts(-50.0), watts(-20.0), watts(10.0), ""}, .price = twr::electricity_price{0.30}});
   CHECK(none.cost_per_day.central == 0.0);
   CHECK(none.cost_per_day.high > 0.0);
 }
@@ -26,8 +28,13 @@ TEST_CASE("running cost: arithmetic") {
 TEST_CASE("running cost: mistakes") {
   const estimate<power> heat{watts(500.0), watts(1000.0), watts(2000.0), ""};
   CHECK_THROWS_AS((void)twr::running_cost({.heat = heat, .price = twr::electricity_price{-0.30}}), invalid_input);
-  CHECK_THROWS_AS((void)twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .performance = 0.0}), invalid_input);
-  CHECK_THROWS_AS((void)twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .performance = 12.0}), out_of_range);
-  CHECK_THROWS_AS((void)twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .on = fraction(1.5)}), invalid_input);
-  CHECK_THROWS_AS((void)twr::running_cost({.heat = estimate<power>{watts(std::nan("")), watts(1.0), watts(2.0), ""}, .price = twr::electricity_price{0.30}}), invalid_input);
+  CHECK_THROWS_AS((void)twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .performance = 0.0}),
+                  invalid_input);
+  CHECK_THROWS_AS((void)twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .performance = 12.0}),
+                  out_of_range);
+  CHECK_THROWS_AS((void)twr::running_cost({.heat = heat, .price = twr::electricity_price{0.30}, .on = fraction(1.5)}),
+                  invalid_input);
+  CHECK_THROWS_AS((void)twr::running_cost({.heat = estimate<power>{watts(std::nan("")), watts(1.0), watts(2.0), ""},
+                                           .price = twr::electricity_price{0.30}}),
+                  invalid_input);
 }

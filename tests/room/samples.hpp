@@ -27,17 +27,18 @@ inline constexpr condition conditions[] = {{25.0, 22.0, 50.0}, {26.0, 24.0, 60.0
 
 /// A display with an open sump, glass sides and a plywood base.
 inline room::tank_heat display_tank(double water, double air, double humidity) {
-  return {.water = seawater(water),
-          .air = air_of(air, humidity),
-          .surfaces = {{.label = "display", .area = square_metres(2.16)}, {.label = "sump", .area = square_metres(0.54)}},
-          .walls = {{.label = "glass",
-                     .area = square_metres(4.95),
-                     .transmittance = room::transmittance(
-                         {.layers = {{.thickness = millimetres(15), .conductivity = room::glass_conductivity}}})},
-                    {.label = "base",
-                     .area = square_metres(2.16),
-                     .transmittance = room::transmittance(
-                         {.layers = {{.thickness = millimetres(18), .conductivity = room::plywood_conductivity}}})}}};
+  return {
+      .water = seawater(water),
+      .air = air_of(air, humidity),
+      .surfaces = {{.label = "display", .area = square_metres(2.16)}, {.label = "sump", .area = square_metres(0.54)}},
+      .walls = {{.label = "glass",
+                 .area = square_metres(4.95),
+                 .transmittance = room::transmittance(
+                     {.layers = {{.thickness = millimetres(15), .conductivity = room::glass_conductivity}}})},
+                {.label = "base",
+                 .area = square_metres(2.16),
+                 .transmittance = room::transmittance(
+                     {.layers = {{.thickness = millimetres(18), .conductivity = room::plywood_conductivity}}})}}};
 }
 
 /// 150 m3 with half an air change an hour and 3 m2 of open seawater at 25 degC.

@@ -14,7 +14,8 @@ namespace {
 const evidence rounding{"tankwright::room::saturation_pressure", kind::identity, "the same formula in long double"};
 const evidence derivative{"tankwright::room::saturation_pressure", kind::identity,
                           "slope and curvature against differences in long double"};
-const evidence order{"tankwright::room::saturation_pressure", kind::property, "rises with temperature, through 0.01 degC too"};
+const evidence order{"tankwright::room::saturation_pressure", kind::property,
+                     "rises with temperature, through 0.01 degC too"};
 const evidence batch_is_scalar{"tankwright::room::saturation_pressure", kind::property, "batch equals scalar"};
 const evidence round_trip{"tankwright::room::saturation_temperature", kind::identity, "inverse of saturation_pressure"};
 
@@ -51,7 +52,8 @@ TEST_CASE("saturation: rounding, slopes, inverse and batch over the whole range"
     record_property(batch_is_scalar, batch[i] == p);
     const auto k = static_cast<long double>(in_kelvins(t[i]));
     TW_CHECK(rounding, in_pascals(p), static_cast<double>(twr::detail::saturation_pressure(k)), relative(2e-14));
-    TW_CHECK(round_trip, in_kelvins(twr::saturation_temperature(p, extrapolate)), in_kelvins(t[i]), tolerance{.absolute = 1e-11});
+    TW_CHECK(round_trip, in_kelvins(twr::saturation_temperature(p, extrapolate)), in_kelvins(t[i]),
+             tolerance{.absolute = 1e-11});
 
     const auto ln = [&](long double at) {
       return in_celsius(t[i]) < 0.01 ? twr::detail::ln_saturation_over_ice(at)
@@ -76,12 +78,10 @@ TEST_CASE("saturation: ice and water meet at the triple point") {
 }
 
 TEST_CASE("saturation: edges of the ranges") {
-  check_edges(twr::saturation_temperature_limits, [](double t, range_policy policy) {
-    return twr::saturation_pressure(celsius(t), policy);
-  });
-  check_edges(twr::vapour_pressure_limits, [](double p, range_policy policy) {
-    return twr::saturation_temperature(pascals(p), policy);
-  });
+  check_edges(twr::saturation_temperature_limits,
+              [](double t, range_policy policy) { return twr::saturation_pressure(celsius(t), policy); });
+  check_edges(twr::vapour_pressure_limits,
+              [](double p, range_policy policy) { return twr::saturation_temperature(pascals(p), policy); });
   CHECK_THROWS_AS((void)twr::saturation_temperature(gigapascals(1e9), extrapolate), no_convergence);
 
   const std::vector<temperature> t{celsius(20.0), celsius(201.0)};

@@ -8,29 +8,37 @@ using namespace tankwright::testing;
 namespace twr = tankwright::room;
 
 namespace {
-twr::salted_system tonne(double salinity = 35.0) { return {.water = kilograms(1000.0), .salinity = practical_salinity{salinity}}; }
+twr::salted_system tonne(double salinity = 35.0) {
+  return {.water = kilograms(1000.0), .salinity = practical_salinity{salinity}};
+}
 const estimate<mass_flow> six_kilograms{kilograms_per_day(4.0), kilograms_per_day(6.0), kilograms_per_day(9.0), "test"};
 }  // namespace
 
 TEST_CASE("top-off: reference table") {
   const auto dry = [](const reference_row& row) {
-    return twr::salinity_without_top_off({.water = kilograms(row["kg"]), .salinity = practical_salinity{row["S"]}}, kilograms(row["evaporated"])).value();
+    return twr::salinity_without_top_off({.water = kilograms(row["kg"]), .salinity = practical_salinity{row["S"]}},
+                                         kilograms(row["evaporated"]))
+        .value();
   };
   const auto over = [](const reference_row& row) {
     const mass water = water::density(practical_salinity{row["S"]}, celsius(25.0)) * litres(row["L"]);
-    return twr::salinity_with_fresh_water({.water = water, .salinity = practical_salinity{row["S"]}}, litres(row["added"]), celsius(25.0)).value();
+    return twr::salinity_with_fresh_water({.water = water, .salinity = practical_salinity{row["S"]}},
+                                          litres(row["added"]), celsius(25.0))
+        .value();
   };
   check_rows(reference_rows("room/top_off.csv"), {{"tankwright::room::salinity_without_top_off", dry},
                                                   {"tankwright::room::salinity_with_fresh_water", over}});
 }
 
 TEST_CASE("top-off: litres a day, days of a reservoir, and the level of the return chamber") {
-  const evidence litres_a_day{"tankwright::room::top_off_rate", kind::library, "water of 20 degC: 998.2071 kg/m3 (IAPWS-95, as in the CRC Handbook)"};
+  const evidence litres_a_day{"tankwright::room::top_off_rate", kind::library,
+                              "water of 20 degC: 998.2071 kg/m3 (IAPWS-95, as in the CRC Handbook)"};
   const auto rate = twr::top_off_rate(six_kilograms);
   TW_CHECK(litres_a_day, in_litres_per_day(rate.central), 6.0 / 0.9982071, relative(1e-6));
   CHECK(rate.low < rate.central);
 
-  const evidence lasts{"tankwright::room::reservoir_lasts", kind::identity, "rate times time is the reservoir; the high rate empties it first"};
+  const evidence lasts{"tankwright::room::reservoir_lasts", kind::identity,
+                       "rate times time is the reservoir; the high rate empties it first"};
   const auto time = twr::reservoir_lasts(litres(40.0), rate);
   TW_CHECK(lasts, in_litres(time.low * rate.high), 40.0, relative(1e-13));
   TW_CHECK(lasts, in_litres(time.central * rate.central), 40.0, relative(1e-13));
@@ -38,33 +46,42 @@ TEST_CASE("top-off: litres a day, days of a reservoir, and the level of the retu
 
   const evidence level{"tankwright::room::return_level", kind::identity, "6 L/d from 0.27 m2 is 22.2 mm/d"};
   const estimate<flow_rate> six{litres_per_day(4.0), litres_per_day(6.0), litres_per_day(9.0), ""};
-  const auto fall = twr::return_level({.surface = square_metres(0.27), .top_off = six, .running_level = centimetres(25.0), .lowest_level = centimetres(15.0)});
+  const auto fall = twr::return_level({.surface = square_metres(0.27),
+                                       .top_off = six,
+                                       .running_level = centimetres(25.0),
+                                       .lowest_level = centimetres(15.0)});
   TW_CHECK(level, in_millimetres_per_day(fall.fall.central), 6.0 / 0.27, relative(1e-12));
   TW_CHECK(level, in_days(fall.until_lowest.central), 100.0 / (6.0 / 0.27), relative(1e-12));
   TW_CHECK(level, in_days(fall.until_lowest.low), 100.0 / (9.0 / 0.27), relative(1e-12));
 }
 
 TEST_CASE("top-off: salt is conserved") {
-  const evidence there_and_back{"tankwright::room::salinity_with_fresh_water", kind::identity, "topping off what evaporated restores the salinity"};
+  const evidence there_and_back{"tankwright::room::salinity_with_fresh_water", kind::identity,
+                                "topping off what evaporated restores the salinity"};
   const double fresh = in_kilograms_per_cubic_metre(water::density(practical_salinity{0.0}, celsius(20.0)));
   for (const double gone : {1.0, 20.0, 150.0}) {
     const auto s = twr::salinity_without_top_off(tonne(), kilograms(gone));
-    const auto back = twr::salinity_with_fresh_water({.water = kilograms(1000.0 - gone), .salinity = s}, cubic_metres(gone / fresh));
+    const auto back =
+        twr::salinity_with_fresh_water({.water = kilograms(1000.0 - gone), .salinity = s}, cubic_metres(gone / fresh));
     TW_CHECK(there_and_back, back.value(), 35.0, relative(1e-12));
   }
 }
 
 TEST_CASE("top-off: the largest reservoir, and a stuck valve") {
-  const evidence largest{"tankwright::room::largest_reservoir", kind::identity, "when all of it has run in, the salinity is the lowest allowed"};
-  const evidence stuck{"tankwright::room::stuck_valve", kind::identity, "conservation of salt; spilling against small steps"};
-  const twr::reservoir_request roomy{.system = tonne(), .lowest = practical_salinity{33.0}, .free_volume = litres(500.0)};
+  const evidence largest{"tankwright::room::largest_reservoir", kind::identity,
+                         "when all of it has run in, the salinity is the lowest allowed"};
+  const evidence stuck{"tankwright::room::stuck_valve", kind::identity,
+                       "conservation of salt; spilling against small steps"};
+  const twr::reservoir_request roomy{
+      .system = tonne(), .lowest = practical_salinity{33.0}, .free_volume = litres(500.0)};
   const auto by_salt = twr::largest_reservoir(roomy);
   CHECK(by_salt.governed_by == "salinity");
   TW_CHECK(largest, twr::stuck_valve(roomy, by_salt.largest).salinity.value(), 33.0, relative(1e-12));
   CHECK(twr::stuck_valve(roomy, 1.01 * by_salt.largest).too_fresh);
   CHECK(!twr::stuck_valve(roomy, 0.99 * by_salt.largest).too_fresh);
 
-  const twr::reservoir_request tight{.system = tonne(), .lowest = practical_salinity{33.0}, .free_volume = litres(25.0)};
+  const twr::reservoir_request tight{
+      .system = tonne(), .lowest = practical_salinity{33.0}, .free_volume = litres(25.0)};
   const auto by_volume = twr::largest_reservoir(tight);
   CHECK(by_volume.governed_by == "free volume");
   TW_CHECK(largest, by_volume.largest, litres(25.0), relative(1e-15));
@@ -82,18 +99,35 @@ TEST_CASE("top-off: the largest reservoir, and a stuck valve") {
 }
 
 TEST_CASE("top-off: mistakes") {
-  CHECK(message_of([] { (void)twr::salinity_without_top_off(tonne(), kilograms(1000.0)); }).ends_with("is all the water there is, 1000 kg"));
+  CHECK(message_of([] {
+          (void)twr::salinity_without_top_off(tonne(), kilograms(1000.0));
+        }).ends_with("is all the water there is, 1000 kg"));
   CHECK_THROWS_AS((void)twr::salinity_without_top_off(tonne(), kilograms(500.0)), out_of_range);
   CHECK_THROWS_AS((void)twr::salinity_without_top_off(tonne(), kilograms(-1.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::salinity_with_fresh_water(tonne(), litres(-1.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::salinity_with_fresh_water(tonne(), litres(1.0), celsius(60.0)), out_of_range);
-  CHECK_THROWS_AS((void)twr::top_off_rate({kilograms_per_day(-4.0), kilograms_per_day(6.0), kilograms_per_day(9.0), ""}), invalid_input);
-  CHECK_THROWS_AS((void)twr::top_off_rate({kilograms_per_day(7.0), kilograms_per_day(6.0), kilograms_per_day(9.0), ""}), invalid_input);
-  CHECK_THROWS_AS((void)twr::reservoir_lasts(litres(40.0), {litres_per_day(0.0), litres_per_day(0.0), litres_per_day(0.0), ""}), invalid_input);
-  CHECK(message_of([] { (void)twr::largest_reservoir({.system = tonne(), .lowest = practical_salinity{36.0}, .free_volume = litres(10.0)}); })
-            .ends_with("lowest salinity = 36 is above that of the system, 35"));
+  CHECK_THROWS_AS(
+      (void)twr::top_off_rate({kilograms_per_day(-4.0), kilograms_per_day(6.0), kilograms_per_day(9.0), ""}),
+      invalid_input);
+  CHECK_THROWS_AS((void)twr::top_off_rate({kilograms_per_day(7.0), kilograms_per_day(6.0), kilograms_per_day(9.0), ""}),
+                  invalid_input);
+  CHECK_THROWS_AS(
+      (void)twr::reservoir_lasts(litres(40.0), {litres_per_day(0.0), litres_per_day(0.0), litres_per_day(0.0), ""}),
+      invalid_input);
+  CHECK(message_of([] {
+          (void)twr::largest_reservoir(
+              {.system = tonne(), .lowest = practical_salinity{36.0}, .free_volume = litres(10.0)});
+        }).ends_with("lowest salinity = 36 is above that of the system, 35"));
   const estimate<flow_rate> six{litres_per_day(4.0), litres_per_day(6.0), litres_per_day(9.0), ""};
-  CHECK(message_of([&] { (void)twr::return_level({.surface = square_metres(0.27), .top_off = six, .running_level = centimetres(10.0), .lowest_level = centimetres(15.0)}); })
-            .ends_with("lowest level = 0.15 m is above the running level, 0.1 m"));
-  CHECK_THROWS_AS((void)twr::return_level({.surface = square_metres(0.0), .top_off = six, .running_level = centimetres(25.0), .lowest_level = centimetres(15.0)}), invalid_input);
+  CHECK(message_of([&] {
+          (void)twr::return_level({.surface = square_metres(0.27),
+                                   .top_off = six,
+                                   .running_level = centimetres(10.0),
+                                   .lowest_level = centimetres(15.0)});
+        }).ends_with("lowest level = 0.15 m is above the running level, 0.1 m"));
+  CHECK_THROWS_AS((void)twr::return_level({.surface = square_metres(0.0),
+                                           .top_off = six,
+                                           .running_level = centimetres(25.0),
+                                           .lowest_level = centimetres(15.0)}),
+                  invalid_input);
 }

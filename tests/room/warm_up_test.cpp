@@ -10,36 +10,50 @@ namespace twr = tankwright::room;
 namespace {
 /// A dry tank: no open water, one wall. Its loss is a straight line.
 twr::warm_up_request insulated(double from, double to, double heater) {
-  return {.tank = {.water = seawater(from), .air = air_of(18.0, 50.0), .surfaces = {},
+  return {.tank = {.water = seawater(from),
+                   .air = air_of(18.0, 50.0),
+                   .surfaces = {},
                    .walls = {{.area = square_metres(10.0), .transmittance = watts_per_square_metre_kelvin(1.2)}}},
-          .heat_capacity = joules_per_kelvin(8e6), .target = celsius(to), .heater = watts(heater)};
+          .heat_capacity = joules_per_kelvin(8e6),
+          .target = celsius(to),
+          .heater = watts(heater)};
 }
 }  // namespace
 
 TEST_CASE("warm-up: reference table") {
   const auto energy_of = [](const reference_row& row) {
     const power heater = watts(row["heater"]);
-    const duration t = twr::linear_warm_up_time({.heat_capacity = joules_per_kelvin(row["kg"] * row["c"]), .from = celsius(row["from"]),
-                                                 .to = celsius(row["to"]), .heater = heater});
+    const duration t = twr::linear_warm_up_time({.heat_capacity = joules_per_kelvin(row["kg"] * row["c"]),
+                                                 .from = celsius(row["from"]),
+                                                 .to = celsius(row["to"]),
+                                                 .heater = heater});
     return in_kilowatt_hours(heater * t);
   };
   check_rows(reference_rows("room/warm_up.csv"), {{"tankwright::room::linear_warm_up_time", energy_of}});
 }
 
 TEST_CASE("warm-up: heat capacity") {
-  const evidence product{"tankwright::room::heat_capacity_of", kind::library, "TEOS-10 toolbox 3.6.16: 1023.3436 kg/m3 times 3998.977 J/(kg K) at S 35, 25 degC"};
-  TW_CHECK(product, twr::heat_capacity_of(seawater(25.0), cubic_metres(2.0)).value(), 2.0 * 1023.3436 * 3998.977, relative(1e-6));
+  const evidence product{"tankwright::room::heat_capacity_of", kind::library,
+                         "TEOS-10 toolbox 3.6.16: 1023.3436 kg/m3 times 3998.977 J/(kg K) at S 35, 25 degC"};
+  TW_CHECK(product, twr::heat_capacity_of(seawater(25.0), cubic_metres(2.0)).value(), 2.0 * 1023.3436 * 3998.977,
+           relative(1e-6));
 }
 
 TEST_CASE("warm-up: the full calculation of a straight-line loss is the closed form") {
   const evidence closed{"tankwright::room::warm_up", kind::identity, "closed form for a loss in a straight line"};
-  const evidence line{"tankwright::room::linear_warm_up_time", kind::identity, "exponential approach: T(t) is the target"};
+  const evidence line{"tankwright::room::linear_warm_up_time", kind::identity,
+                      "exponential approach: T(t) is the target"};
   for (const double heater : {130.0, 300.0, 2000.0}) {
     const auto request = insulated(16.0, 26.0, heater);
-    const twr::linear_warm_up hand{.heat_capacity = request.heat_capacity, .from = celsius(16.0), .to = celsius(26.0),
-                                   .heater = request.heater, .loss = watts_per_kelvin(12.0), .stands_at = celsius(18.0)};
+    const twr::linear_warm_up hand{.heat_capacity = request.heat_capacity,
+                                   .from = celsius(16.0),
+                                   .to = celsius(26.0),
+                                   .heater = request.heater,
+                                   .loss = watts_per_kelvin(12.0),
+                                   .stands_at = celsius(18.0)};
     const duration t = twr::linear_warm_up_time(hand);
-    TW_CHECK(line, 18.0 + heater / 12.0 + (16.0 - 18.0 - heater / 12.0) * std::exp(-t.value() * 12.0 / 8e6), 26.0, relative(1e-12));
+    TW_CHECK(line, 18.0 + heater / 12.0 + (16.0 - 18.0 - heater / 12.0) * std::exp(-t.value() * 12.0 / 8e6), 26.0,
+             relative(1e-12));
     const auto full = twr::warm_up(request);
     TW_CHECK(closed, full.time.central.value(), t.value(), relative(1e-8));
     CHECK(full.stuck_on.has_value() == (18.0 + heater / 12.0 < 90.0));
@@ -50,7 +64,8 @@ TEST_CASE("warm-up: the full calculation of a straight-line loss is the closed f
 
 TEST_CASE("warm-up: energy is conserved with the real losses") {
   // The heater's energy is what the water has taken up and what was lost on the way, by an independent stepping.
-  const evidence conserved{"tankwright::room::warm_up", kind::identity, "heater energy = heat taken up + losses, stepped at 20 s"};
+  const evidence conserved{"tankwright::room::warm_up", kind::identity,
+                           "heater energy = heat taken up + losses, stepped at 20 s"};
   const auto tank = display_tank(18.0, 18.0, 50.0);
   const auto c = twr::heat_capacity_of(seawater(21.0), litres(1809.0));
   const auto r = twr::warm_up({.tank = tank, .heat_capacity = c, .target = celsius(25.0), .heater = watts(1500.0)});
@@ -82,10 +97,16 @@ TEST_CASE("warm-up: energy is conserved with the real losses") {
 }
 
 TEST_CASE("warm-up: mistakes") {
-  CHECK(message_of([] { (void)twr::warm_up(insulated(16.0, 26.0, 90.0)); }).ends_with("is too small: where evaporation is strong it settles at 25.5 degC"));
   CHECK(message_of([] {
-          (void)twr::linear_warm_up_time({.heat_capacity = joules_per_kelvin(8e6), .from = celsius(16.0), .to = celsius(26.0), .heater = watts(90.0),
-                                          .loss = watts_per_kelvin(12.0), .stands_at = celsius(18.0)});
+          (void)twr::warm_up(insulated(16.0, 26.0, 90.0));
+        }).ends_with("is too small: where evaporation is strong it settles at 25.5 degC"));
+  CHECK(message_of([] {
+          (void)twr::linear_warm_up_time({.heat_capacity = joules_per_kelvin(8e6),
+                                          .from = celsius(16.0),
+                                          .to = celsius(26.0),
+                                          .heater = watts(90.0),
+                                          .loss = watts_per_kelvin(12.0),
+                                          .stands_at = celsius(18.0)});
         }) == "tankwright::room::linear_warm_up_time: heater = 90 W is too small: it settles at 25.5 degC");
   CHECK_THROWS_AS((void)twr::warm_up(insulated(26.0, 20.0, 500.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::warm_up(insulated(16.0, std::nan(""), 500.0)), invalid_input);
@@ -94,5 +115,8 @@ TEST_CASE("warm-up: mistakes") {
   CHECK_THROWS_AS((void)twr::warm_up(none), invalid_input);
   CHECK_THROWS_AS((void)twr::warm_up(insulated(16.0, 26.0, 0.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::heat_capacity_of(seawater(25.0), litres(-1.0)), invalid_input);
-  CHECK_THROWS_AS((void)twr::linear_warm_up_time({.heat_capacity = joules_per_kelvin(8e6), .from = celsius(26.0), .to = celsius(16.0), .heater = watts(90.0)}), invalid_input);
+  CHECK_THROWS_AS(
+      (void)twr::linear_warm_up_time(
+          {.heat_capacity = joules_per_kelvin(8e6), .from = celsius(26.0), .to = celsius(16.0), .heater = watts(90.0)}),
+      invalid_input);
 }

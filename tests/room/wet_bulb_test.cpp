@@ -45,7 +45,8 @@ TEST_CASE("wet bulb: the equation holds, there and back, over the whole range") 
   const evidence between{"tankwright::room::wet_bulb", kind::property, "between dew point and dry bulb"};
   const evidence long_double{"tankwright::room::wet_bulb", kind::identity, "the same equation solved in long double"};
   for (const double p : {70e3, 101325.0, 110e3}) {
-    for (const double t : {-60.0, -30.0, -5.0, -0.001, 0.0, 0.005, 0.01, 1.0, 3.0, 5.0, 10.0, 22.0, 35.0, 60.0, 90.0, 130.0, 199.0}) {
+    for (const double t :
+         {-60.0, -30.0, -5.0, -0.001, 0.0, 0.005, 0.01, 1.0, 3.0, 5.0, 10.0, 22.0, 35.0, 60.0, 90.0, 130.0, 199.0}) {
       for (const double h : {0.0, 1e-4, 0.01, 0.05, 0.1, 0.3, 0.5, 0.7, 0.9, 0.99, 1.0}) {
         CAPTURE(t);
         CAPTURE(h);
@@ -57,18 +58,22 @@ TEST_CASE("wet bulb: the equation holds, there and back, over the whole range") 
         const temperature wb = twr::wet_bulb(a);
         const double s = in_celsius(wb);
         const double saturated = twr::detail::humidity_ratio(twr::detail::saturation_pressure(in_kelvins(wb)), p);
-        const double ratio = s >= 0.0
-            ? ((2501.0 - 2.326 * s) * saturated - 1.006 * (t - s)) / (2501.0 + 1.86 * t - 4.186 * s)
-            : ((2830.0 - 0.24 * s) * saturated - 1.006 * (t - s)) / (2830.0 + 1.86 * t - 2.1 * s);
+        const double ratio =
+            s >= 0.0 ? ((2501.0 - 2.326 * s) * saturated - 1.006 * (t - s)) / (2501.0 + 1.86 * t - 4.186 * s)
+                     : ((2830.0 - 0.24 * s) * saturated - 1.006 * (t - s)) / (2830.0 + 1.86 * t - 2.1 * s);
         TW_CHECK(solves, ratio, twr::humidity_ratio_of(a).value(), (tolerance{.absolute = 2e-13, .relative = 1e-12}));
-        TW_CHECK(back, twr::air_from(twr::air_of_wet_bulb{.temperature = a.temperature, .wet_bulb = wb, .pressure = a.pressure}).humidity.get(),
-                 a.humidity.get(), (tolerance{.absolute = 1e-11, .relative = 1e-11}));
+        TW_CHECK(
+            back,
+            twr::air_from(twr::air_of_wet_bulb{.temperature = a.temperature, .wet_bulb = wb, .pressure = a.pressure})
+                .humidity.get(),
+            a.humidity.get(), (tolerance{.absolute = 1e-11, .relative = 1e-11}));
         TW_HOLDS(between, s <= in_celsius(a.temperature) + 1e-12);
         if (h >= 0.01 && (s >= 0.0 || h < 1.0)) TW_HOLDS(between, s >= in_celsius(twr::dew_point(a)) - 0.05);
-        const auto exact = twr::detail::wet_bulb<long double>("", static_cast<long double>(t), static_cast<long double>(vapour),
-                                                              static_cast<long double>(p));
+        const auto exact = twr::detail::wet_bulb<long double>(
+            "", static_cast<long double>(t), static_cast<long double>(vapour), static_cast<long double>(p));
         // At the triple point the step between ice and water, 6e-9 of the pressure, is all that can be asked.
-        TW_CHECK(long_double, s, static_cast<double>(exact), tolerance{.absolute = std::fabs(s - 0.01) < 1e-6 ? 1e-7 : 2e-10});
+        TW_CHECK(long_double, s, static_cast<double>(exact),
+                 tolerance{.absolute = std::fabs(s - 0.01) < 1e-6 ? 1e-7 : 2e-10});
       }
     }
   }
@@ -99,10 +104,12 @@ TEST_CASE("wet bulb: edges and impossible pairs") {
   const auto pair = [](double t, double s) {
     return twr::air_from(twr::air_of_wet_bulb{.temperature = celsius(t), .wet_bulb = celsius(s)});
   };
-  CHECK_THROWS_WITH_AS((void)pair(20.0, 21.0), doctest::Contains("is above the dry bulb, 20 degC: change the thermometers over"),
+  CHECK_THROWS_WITH_AS((void)pair(20.0, 21.0),
+                       doctest::Contains("is above the dry bulb, 20 degC: change the thermometers over"),
                        invalid_input);
   CHECK_THROWS_WITH_AS((void)pair(20.0, 2.0), doctest::Contains("is lower than dry air of 20 degC can cool a wick"),
                        invalid_input);
-  CHECK_THROWS_AS((void)twr::wet_bulb({.temperature = celsius(20.0), .humidity = relative_humidity::from_percent(__builtin_nan(""))}),
+  CHECK_THROWS_AS((void)twr::wet_bulb(
+                      {.temperature = celsius(20.0), .humidity = relative_humidity::from_percent(__builtin_nan(""))}),
                   invalid_input);
 }

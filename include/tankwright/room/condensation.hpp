@@ -35,11 +35,11 @@ struct building_element {
 /// What a surface does in the air of the room.
 struct surface_verdict {
   tankwright::temperature surface;
-  tankwright::temperature dew_point;      ///< of the room air
-  temperature_difference margin;          ///< surface above dew point; negative: it drips
-  relative_humidity humidity;             ///< at the surface; 1 where it drips
+  tankwright::temperature dew_point;  ///< of the room air
+  temperature_difference margin;      ///< surface above dew point; negative: it drips
+  relative_humidity humidity;         ///< at the surface; 1 where it drips
   bool drips;
-  bool mould;                             ///< 80 % or more at the surface: mould, when it lasts for days
+  bool mould;  ///< 80 % or more at the surface: mould, when it lasts for days
   tankwright::caution caution;
 };
 
@@ -120,9 +120,9 @@ namespace detail {
   constexpr std::string_view here = "tankwright::room::judge_surface";
   const double surface = detail::surface_kelvin(here, e);
   if (!(std::fabs(in_kelvins(e.inside) - in_kelvins(a.temperature)) <= 1e-6)) {
-    detail::fail<invalid_input>(here, "inside temperature", in_celsius(e.inside), "degC",
-                                "is not that of the air, " +
-                                    detail::number_with_unit(in_celsius(a.temperature), "degC"));
+    detail::fail<invalid_input>(
+        here, "inside temperature", in_celsius(e.inside), "degC",
+        "is not that of the air, " + detail::number_with_unit(in_celsius(a.temperature), "degC"));
   }
   const temperature dew = dew_point(a, policy);
   const double vapour = vapour_pressure(a, policy).value();
@@ -160,8 +160,8 @@ namespace detail {
   constexpr interval range = saturation_temperature_limits.published;
   detail::check(here, {"surface temperature", "degC", above_absolute_zero_celsius, range}, face - 273.15, policy);
   detail::check(here, {"inside temperature", "degC", above_absolute_zero_celsius, range}, in_celsius(e.inside), policy);
-  const double humidity = surface.fraction() * detail::saturation_pressure(face) /
-                          detail::saturation_pressure(in_kelvins(e.inside));
+  const double humidity =
+      surface.fraction() * detail::saturation_pressure(face) / detail::saturation_pressure(in_kelvins(e.inside));
   return relative_humidity::from_fraction(std::min(1.0, humidity));
 }
 
@@ -203,15 +203,15 @@ namespace detail {
   detail::check(here, {"outside temperature", "degC", above_absolute_zero_celsius}, in_celsius(outside));
   const double inside = in_kelvins(a.temperature);
   if (!(in_kelvins(outside) < inside)) {
-    detail::fail<invalid_input>(here, "outside temperature", in_celsius(outside), "degC",
-                                "is not below the room's, " + detail::number_with_unit(inside - 273.15, "degC") +
-                                    ": no wall is cooled");
+    detail::fail<invalid_input>(
+        here, "outside temperature", in_celsius(outside), "degC",
+        "is not below the room's, " + detail::number_with_unit(inside - 273.15, "degC") + ": no wall is cooled");
   }
   const double needed = in_kelvins(lowest_surface_temperature(a, surface, policy));
   if (!(needed <= inside)) {
-    detail::fail<invalid_input>(here, relative_humidity_limits.argument, a.humidity.get().fraction(), "",
-                                "is above what any surface may have, " + detail::number_text(surface.fraction()) +
-                                    ": dry the air first");
+    detail::fail<invalid_input>(
+        here, relative_humidity_limits.argument, a.humidity.get().fraction(), "",
+        "is above what any surface may have, " + detail::number_text(surface.fraction()) + ": dry the air first");
   }
   return fraction(std::max(0.0, (needed - in_kelvins(outside)) / (inside - in_kelvins(outside))));
 }

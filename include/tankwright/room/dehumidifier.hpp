@@ -47,8 +47,8 @@ struct dehumidifier_duty {
   estimate<power> heat_to_room;  ///< latent heat of the water and the electricity
 };
 
-inline constexpr limits dehumidifier_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(21.0, 32.22), "EnergyPlus curve"};
+inline constexpr limits dehumidifier_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                        celsius_range(21.0, 32.22), "EnergyPlus curve"};
 inline constexpr limits dehumidifier_humidity_limits{
     "relative humidity", "", zero_to_one, {0.4 - 1e-12, 0.8 + 1e-12}, "EnergyPlus curve"};
 inline constexpr limits dehumidifier_capacity_limits{"capacity", "kg/s", positive};
@@ -65,13 +65,11 @@ struct biquadratic {
   }
 };
 template <class T>
-inline constexpr biquadratic<T> water_removal_curve{
-    T(-2.724878664080L), T(0.100711983591L), T(-0.000990538285L), T(0.050053043874L), T(-0.000203629282L),
-    T(-0.000341750531L)};
+inline constexpr biquadratic<T> water_removal_curve{T(-2.724878664080L), T(0.100711983591L),  T(-0.000990538285L),
+                                                    T(0.050053043874L),  T(-0.000203629282L), T(-0.000341750531L)};
 template <class T>
-inline constexpr biquadratic<T> energy_factor_curve{
-    T(-2.388319068955L), T(0.093047739452L), T(-0.001369700327L), T(0.066533716758L), T(-0.000343198063L),
-    T(-0.000562490295L)};
+inline constexpr biquadratic<T> energy_factor_curve{T(-2.388319068955L), T(0.093047739452L),  T(-0.001369700327L),
+                                                    T(0.066533716758L),  T(-0.000343198063L), T(-0.000562490295L)};
 
 /// The curves are 0.98 and 0.975, not 1, at 26.7 degC and 60 %, where they are meant to be 1.
 template <class T>
@@ -116,12 +114,12 @@ template <class T>
   constexpr double band = 0.15;
   constexpr std::string_view why = "machines of one label differ by about 15 % within the range of the curve";
   const auto removed = [&](double part) { return removal * part; };
-  return {.removal = {mass_flow::from_value(removed(1.0 - band)), mass_flow::from_value(removal),
-                      mass_flow::from_value(removed(1.0 + band)), why},
-          .electrical = power::from_value(drawn),
-          .heat_to_room = {power::from_value(removed(1.0 - band) * heat + drawn),
-                           power::from_value(removal * heat + drawn),
-                           power::from_value(removed(1.0 + band) * heat + drawn), why}};
+  return {
+      .removal = {mass_flow::from_value(removed(1.0 - band)), mass_flow::from_value(removal),
+                  mass_flow::from_value(removed(1.0 + band)), why},
+      .electrical = power::from_value(drawn),
+      .heat_to_room = {power::from_value(removed(1.0 - band) * heat + drawn), power::from_value(removal * heat + drawn),
+                       power::from_value(removed(1.0 + band) * heat + drawn), why}};
 }
 
 }  // namespace detail

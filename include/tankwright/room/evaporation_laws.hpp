@@ -28,24 +28,24 @@ struct open_water {
 };
 
 enum class evaporation_law {
-  shah,              ///< natural convection or a floor, whichever is more; the default of the library
-  ashrae_quiet,      ///< activity factor 0.5: residential, unoccupied
-  ashrae_in_use,     ///< activity factor 1.0: public pool in use
-  carrier,           ///< forced flow over an occupied pool
-  smith_1993,        ///< 76 % of Carrier: measured, quiet indoor pool
-  smith_1994,        ///< the same authors outdoors
-  smith_1998,        ///< 74 % of Carrier: measured, undisturbed
-  vdi_2089_still,    ///< transfer coefficient 7 m/h: unoccupied
-  vdi_2089_covered,  ///< 0.7 m/h: covered
-  vdi_2089_private,  ///< 21 m/h: private pool in use
-  vdi_1994,          ///< 5 g/(m2 h hPa): the older form for still water
+  shah,                  ///< natural convection or a floor, whichever is more; the default of the library
+  ashrae_quiet,          ///< activity factor 0.5: residential, unoccupied
+  ashrae_in_use,         ///< activity factor 1.0: public pool in use
+  carrier,               ///< forced flow over an occupied pool
+  smith_1993,            ///< 76 % of Carrier: measured, quiet indoor pool
+  smith_1994,            ///< the same authors outdoors
+  smith_1998,            ///< 74 % of Carrier: measured, undisturbed
+  vdi_2089_still,        ///< transfer coefficient 7 m/h: unoccupied
+  vdi_2089_covered,      ///< 0.7 m/h: covered
+  vdi_2089_private,      ///< 21 m/h: private pool in use
+  vdi_1994,              ///< 5 g/(m2 h hPa): the older form for still water
   humidity_ratio_25_19,  ///< (25 + 19 v)(x_s - x), common in engineering tables
-  rafferty,          ///< ponds in wind
-  pauken,            ///< power law, warm water in a wind tunnel
-  box,               ///< Dalton's law of 1876
-  biasin_krumme,     ///< an indoor pool, with an offset
-  iso_12596,         ///< swimming pool heating by the sun
-  analogy            ///< first principles: turbulent natural convection over a plate
+  rafferty,              ///< ponds in wind
+  pauken,                ///< power law, warm water in a wind tunnel
+  box,                   ///< Dalton's law of 1876
+  biasin_krumme,         ///< an indoor pool, with an offset
+  iso_12596,             ///< swimming pool heating by the sun
+  analogy                ///< first principles: turbulent natural convection over a plate
 };
 
 /// What is known of a correlation. Ranges are those of its data, where stated; an endless interval is "not stated".
@@ -61,6 +61,7 @@ struct evaporation_law_data {
 };
 
 /// All of them, in the order of the enumeration.
+// clang-format off
 inline constexpr std::array<evaporation_law_data, 18> evaporation_laws{{
     {evaporation_law::shah, "Shah",
      "max(35 rho_w (rho_r - rho_w)^(1/3) (W_w - W_r), 0.00005 (p_w - p_r)) kg/(m2 h), densities of the dry air",
@@ -122,6 +123,7 @@ inline constexpr std::array<evaporation_law_data, 18> evaporation_laws{{
      {"Lloyd J.R., Moran W.R.", 1974, "Natural convection adjacent to horizontal surfaces of various planforms",
       "J. Heat Transfer 96:443-447, with D of Marrero and Mason 1972", standing::from_memory}},
 }};
+// clang-format on
 
 /// The data of one correlation.
 ///
@@ -136,8 +138,8 @@ inline constexpr std::array<evaporation_law_data, 18> evaporation_laws{{
 }
 
 /// Water temperatures at which a free surface is liquid; the ranges of the correlations are narrower.
-inline constexpr limits water_temperature_limits{
-    "water temperature", "degC", above_absolute_zero_celsius, celsius_range(-2.0, 100.0), "liquid water"};
+inline constexpr limits water_temperature_limits{"water temperature", "degC", above_absolute_zero_celsius,
+                                                 celsius_range(-2.0, 100.0), "liquid water"};
 inline constexpr limits air_speed_limits{"air speed", "m/s", not_negative};
 
 inline constexpr citation marrero_mason_1972{
@@ -152,17 +154,28 @@ template <class T>
   using std::pow;
   const T dp = s.at_water - s.in_air;
   switch (law) {
-    case evaporation_law::shah: return shah_conductance(s) * dp;
-    case evaporation_law::ashrae_quiet: return T(3600) * T(4.0e-8L) * T(0.5L) * dp;
-    case evaporation_law::ashrae_in_use: return T(3600) * T(4.0e-8L) * dp;
-    case evaporation_law::carrier: return carrier_conductance(s, s.speed) * dp;
-    case evaporation_law::smith_1993: return T(0.76L) * carrier_conductance(s, T(0)) * dp;
-    case evaporation_law::smith_1994: return smith_conductance(s, s.speed) * dp;
-    case evaporation_law::smith_1998: return T(0.74L) * carrier_conductance(s, T(0)) * dp;
-    case evaporation_law::vdi_2089_still: return vdi_conductance(s, T(7)) * dp;
-    case evaporation_law::vdi_2089_covered: return vdi_conductance(s, T(0.7L)) * dp;
-    case evaporation_law::vdi_2089_private: return vdi_conductance(s, T(21)) * dp;
-    case evaporation_law::vdi_1994: return T(5e-5L) * dp;
+    case evaporation_law::shah:
+      return shah_conductance(s) * dp;
+    case evaporation_law::ashrae_quiet:
+      return T(3600) * T(4.0e-8L) * T(0.5L) * dp;
+    case evaporation_law::ashrae_in_use:
+      return T(3600) * T(4.0e-8L) * dp;
+    case evaporation_law::carrier:
+      return carrier_conductance(s, s.speed) * dp;
+    case evaporation_law::smith_1993:
+      return T(0.76L) * carrier_conductance(s, T(0)) * dp;
+    case evaporation_law::smith_1994:
+      return smith_conductance(s, s.speed) * dp;
+    case evaporation_law::smith_1998:
+      return T(0.74L) * carrier_conductance(s, T(0)) * dp;
+    case evaporation_law::vdi_2089_still:
+      return vdi_conductance(s, T(7)) * dp;
+    case evaporation_law::vdi_2089_covered:
+      return vdi_conductance(s, T(0.7L)) * dp;
+    case evaporation_law::vdi_2089_private:
+      return vdi_conductance(s, T(21)) * dp;
+    case evaporation_law::vdi_1994:
+      return T(5e-5L) * dp;
     case evaporation_law::humidity_ratio_25_19:
       return (T(25) + T(19) * s.speed) * (humidity_ratio(s.at_water, s.total) - humidity_ratio(s.in_air, s.total));
     case evaporation_law::rafferty:
@@ -173,11 +186,14 @@ template <class T>
       const T b = T(1.22L) + s.speed * (T(-0.19L) + s.speed * T(0.038L));
       return T(1e-3L) * a * pow(T(1e-3L) * dp, b);
     }
-    case evaporation_law::box: return T(7.78e-5L) * dp;
-    case evaporation_law::biasin_krumme: return T(-0.059L) + T(7.9e-5L) * dp;
+    case evaporation_law::box:
+      return T(7.78e-5L) * dp;
+    case evaporation_law::biasin_krumme:
+      return T(-0.059L) + T(7.9e-5L) * dp;
     case evaporation_law::iso_12596:
       return (T(5.64L) + T(5.96L) * s.speed) * T(1e-3L) * dp * T(1e3L) / T(24) / latent_heat_kilojoules(s.water);
-    case evaporation_law::analogy: return analogy_rate(s, vapour_diffusivity(T(0.5L) * (s.water + s.air), s.total));
+    case evaporation_law::analogy:
+      return analogy_rate(s, vapour_diffusivity(T(0.5L) * (s.water + s.air), s.total));
   }
   return T(0);
 }

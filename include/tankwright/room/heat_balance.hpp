@@ -173,7 +173,9 @@ namespace detail {
   detail::check("tankwright::room::heater_for", margin_limits, margin, policy);
   const estimate<power> net = heat_balance(t, policy).net;
   const power most = std::max(net.high, watts(0.0));
-  return {.needed = net, .suggested = margin * most, .is_needed = net.high > watts(0.0),
+  return {.needed = net,
+          .suggested = margin * most,
+          .is_needed = net.high > watts(0.0),
           .caution = water_and_electricity_caution};
 }
 
@@ -195,7 +197,9 @@ namespace detail {
   const estimate<power> net = heat_balance(t, policy).net;
   const estimate<power> cooling{-net.high, -net.central, -net.low, net.reason};
   const power most = std::max(cooling.high, watts(0.0));
-  return {.needed = cooling, .suggested = most / duty.value(), .is_needed = cooling.high > watts(0.0),
+  return {.needed = cooling,
+          .suggested = most / duty.value(),
+          .is_needed = cooling.high > watts(0.0),
           .caution = water_and_electricity_caution};
 }
 

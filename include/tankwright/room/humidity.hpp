@@ -48,10 +48,10 @@ struct moisture_balance {
   room::air air;
   mass_flow evaporation;
   mass_flow sources;
-  mass_flow ventilation;   ///< carried out, less what comes in with the outdoor air
+  mass_flow ventilation;  ///< carried out, less what comes in with the outdoor air
   mass_flow dehumidified;
-  mass_flow condensing;    ///< what saturated air cannot hold: it runs down walls and windows
-  proportion duty;         ///< of the dehumidifier
+  mass_flow condensing;  ///< what saturated air cannot hold: it runs down walls and windows
+  proportion duty;       ///< of the dehumidifier
   bool saturated;
 };
 
@@ -61,8 +61,8 @@ struct room_humidity {
   moisture_balance central;
   moisture_balance high;
   std::string_view reason;
-  bool within_data;    ///< all three humidities lie where the evaporation was measured, 28 to 95 %
-  bool holds;          ///< the dehumidifier holds its set point, at the high end too; false without one
+  bool within_data;  ///< all three humidities lie where the evaporation was measured, 28 to 95 %
+  bool holds;        ///< the dehumidifier holds its set point, at the high end too; false without one
   tankwright::caution caution;
 };
 
@@ -155,8 +155,7 @@ struct checked_room {
 /// @accuracy     the balance closes to 1e-9; the band is that of the evaporation. Outdoor air and air changes are
 ///               usually known worse
 /// @source       mass balance; Shah 2014; EnergyPlus 9.5 example curves for the machine
-[[nodiscard]] inline room_humidity humidity_balance(const tank_room& r,
-                                                    range_policy policy = range_policy::published) {
+[[nodiscard]] inline room_humidity humidity_balance(const tank_room& r, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::humidity_balance";
   const detail::checked_room room = detail::checked(here, r, policy);
   bool within = true;

@@ -74,9 +74,8 @@ template <class Q>
   return {.load = detail::ordered<mass_flow>(gain.low, gain.central, gain.high, why),
           .rated = rated,
           .suggested = std::max(1.25 * rated.central, rated.high),
-          .latent_heat_to_room = detail::ordered<power>(positive_part(gain.low) * heat,
-                                                        positive_part(gain.central) * heat,
-                                                        positive_part(gain.high) * heat, why),
+          .latent_heat_to_room = detail::ordered<power>(
+              positive_part(gain.low) * heat, positive_part(gain.central) * heat, positive_part(gain.high) * heat, why),
           .needed = gain.high > 0.0,
           .caution = moisture_caution};
 }
@@ -112,8 +111,8 @@ template <class Q>
   const std::string_view why = room.areas.agitated ? agitated_band : still_band;
   const auto needed = [&](double g) { return std::max(g, 0.0) / carried; };
   const double volume = room.model.volume;
-  const double dry = volume * (room.model.total() - vapour) /
-                     (detail::dry_air_gas_constant<double> * room.model.surface.air);
+  const double dry =
+      volume * (room.model.total() - vapour) / (detail::dry_air_gas_constant<double> * room.model.surface.air);
   const double low = needed(gain.low);
   const double central = needed(gain.central);
   const double high = needed(gain.high);

@@ -45,9 +45,8 @@ struct course_state {
 };
 
 [[nodiscard]] inline course_state plus(const course_state& a, double by, const course_state& b) noexcept {
-  return {a.vapour + by * b.vapour,         a.evaporated + by * b.evaporated,
-          a.sources + by * b.sources,       a.ventilated + by * b.ventilated,
-          a.dehumidified + by * b.dehumidified, a.condensed + by * b.condensed};
+  return {a.vapour + by * b.vapour,         a.evaporated + by * b.evaporated,     a.sources + by * b.sources,
+          a.ventilated + by * b.ventilated, a.dehumidified + by * b.dehumidified, a.condensed + by * b.condensed};
 }
 
 /// The machine runs above its set point, idles below it; at the set point, and at saturation, the air can stay.
@@ -63,9 +62,7 @@ struct course_rates {
     r.sources = m.source;
     const double out = m.ventilation(p);
     const double gain = r.evaporated + r.sources - out;
-    r.dehumidified = phase == course_phase::held_at_set_point ? gain
-                     : phase == course_phase::free            ? 0.0
-                                                              : m.removal(p);
+    r.dehumidified = phase == course_phase::held_at_set_point ? gain : phase == course_phase::free ? 0.0 : m.removal(p);
     const double net = gain - r.dehumidified;
     if (phase == course_phase::saturated) r.condensed = net;
     const double moving = phase == course_phase::saturated || phase == course_phase::held_at_set_point ? 0.0 : net;
@@ -106,16 +103,18 @@ struct course_rates {
       return line != s.vapour && (s.vapour < line ? next.vapour >= line : next.vapour <= line);
     };
     double line = 0.0;
-    if (m.capacity > 0.0 && crossed(m.set_point)) line = m.set_point;
-    else if (crossed(m.saturation)) line = m.saturation;
+    if (m.capacity > 0.0 && crossed(m.set_point))
+      line = m.set_point;
+    else if (crossed(m.saturation))
+      line = m.saturation;
     if (line == 0.0) {
       s = next;
       time -= h;
       continue;
     }
-    const double part = bracketed_root<double>(
-        function, "time", [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; }, 0.0, h,
-        {.absolute = 1e-9 * h});
+    const double part =
+        bracketed_root<double>(function, "time", [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; },
+                               0.0, h, {.absolute = 1e-9 * h});
     s = runge_kutta_step(rates, s, part);
     s.vapour = line;
     time -= part;

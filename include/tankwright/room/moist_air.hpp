@@ -11,11 +11,10 @@
 namespace tankwright::room {
 
 /// Heights of the standard atmosphere.
-inline constexpr limits altitude_limits{
-    "altitude", "m", any_finite, {-5000.0, 11000.0}, "ASHRAE 2017, ch. 1, eq. 3"};
+inline constexpr limits altitude_limits{"altitude", "m", any_finite, {-5000.0, 11000.0}, "ASHRAE 2017, ch. 1, eq. 3"};
 inline constexpr limits humidity_ratio_limits{"humidity ratio", "", not_negative};
-inline constexpr limits dew_point_limits{
-    "dew point", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 200.0), "Hyland and Wexler 1983"};
+inline constexpr limits dew_point_limits{"dew point", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 200.0),
+                                         "Hyland and Wexler 1983"};
 
 /// Air that is to have this humidity ratio.
 struct air_of_humidity_ratio {
@@ -123,13 +122,12 @@ template <class T>
 /// @accuracy     ideal gases; give 1.0045 p for the vapour of real air at about 101 kPa
 /// @source       ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 20
 [[nodiscard]] inline humidity_ratio humidity_ratio_from_vapour_pressure(pressure vapour, absolute_pressure total,
-                                                                       range_policy policy = range_policy::published) {
+                                                                        range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::humidity_ratio_from_vapour_pressure";
   detail::check(here, {"vapour pressure", "Pa", not_negative}, vapour.value());
   detail::check_air_pressure(here, total, policy);
   detail::check_vapour(here, vapour.value(), in_pascals(total.value()));
-  return humidity_ratio::from_kilograms_per_kilogram(
-      detail::humidity_ratio(vapour.value(), in_pascals(total.value())));
+  return humidity_ratio::from_kilograms_per_kilogram(detail::humidity_ratio(vapour.value(), in_pascals(total.value())));
 }
 
 /// Mass of water vapour per volume of air ("absolute humidity").
@@ -200,8 +198,8 @@ template <class T>
 /// @accuracy     0.1 % of real air
 /// @source       ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 26
 [[nodiscard]] inline specific_volume specific_volume_of(const air& a, range_policy policy = range_policy::published) {
-  return specific_volume::from_value(
-      1.0 / detail::checked("tankwright::room::specific_volume_of", a, policy).dry_density());
+  return specific_volume::from_value(1.0 /
+                                     detail::checked("tankwright::room::specific_volume_of", a, policy).dry_density());
 }
 
 /// Density of moist air, vapour included: what makes it rise or sink.

@@ -51,8 +51,8 @@ inline constexpr caution outage_caution{
 inline constexpr limits outage_time_limits{"time", "s", {0.0, 1e8}};
 inline constexpr limits outage_step_limits{"step", "s", positive};
 inline constexpr limits room_time_constant_limits{"time constant of the room", "s", positive};
-inline constexpr limits limit_temperature_limits{
-    "limit temperature", "degC", above_absolute_zero_celsius, celsius_range(-2.0, 100.0), "liquid water"};
+inline constexpr limits limit_temperature_limits{"limit temperature", "degC", above_absolute_zero_celsius,
+                                                 celsius_range(-2.0, 100.0), "liquid water"};
 
 namespace detail {
 
@@ -105,8 +105,9 @@ struct checked_outage {
   if (o.room) {
     c.room_end = in_kelvins(o.room->settles_at);
     c.room_tau = o.room->time_constant.get().value();
-    check(function, {"final room temperature", "degC", above_absolute_zero_celsius,
-                     about(evaporation_law::shah).air_celsius, about(evaporation_law::shah).name},
+    check(function,
+          {"final room temperature", "degC", above_absolute_zero_celsius, about(evaporation_law::shah).air_celsius,
+           about(evaporation_law::shah).name},
           c.room_end - 273.15, policy);
     check(function, room_time_constant_limits, c.room_tau);
   }
@@ -177,9 +178,10 @@ struct checked_outage {
     high = detail::go_on(c, &ends::high, now, high, next, longest_high);
     course.points.push_back({.time = seconds(next), .water = detail::temperature_estimate(low, central, high, why)});
   }
-  detail::check(here, {"water temperature", "degC", {}, about(evaporation_law::shah).water_celsius,
-                       about(evaporation_law::shah).name},
-                std::min({low, central, high}) - 273.15, policy);
+  detail::check(
+      here,
+      {"water temperature", "degC", {}, about(evaporation_law::shah).water_celsius, about(evaporation_law::shah).name},
+      std::min({low, central, high}) - 273.15, policy);
   return course;
 }
 
@@ -224,7 +226,9 @@ struct checked_outage {
   const std::optional<duration> a = when(&ends::low);
   const std::optional<duration> b = when(&ends::high);
   const bool a_first = a && (!b || *a < *b);
-  return {.soonest = a_first ? a : b, .expected = when(&ends::central), .latest = a_first ? b : a,
+  return {.soonest = a_first ? a : b,
+          .expected = when(&ends::central),
+          .latest = a_first ? b : a,
           .caution = outage_caution};
 }
 

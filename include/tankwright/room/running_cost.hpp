@@ -18,10 +18,10 @@ class electricity_price : public detail::scalar<electricity_price> {
 
 /// A heat that is held, and how it is made.
 struct running_load {
-  required<estimate<power>> heat;          ///< a heat balance; what is negative costs nothing
+  required<estimate<power>> heat;  ///< a heat balance; what is negative costs nothing
   required<electricity_price> price;
-  double performance = 1.0;                ///< heat per electricity: 1 for a heater, 3 for a heat pump
-  proportion on = fraction(1.0);           ///< part of the time
+  double performance = 1.0;       ///< heat per electricity: 1 for a heater, 3 for a heat pump
+  proportion on = fraction(1.0);  ///< part of the time
 };
 
 struct running_cost_result {
@@ -59,9 +59,8 @@ inline constexpr limits on_limits{"part of the time", "", zero_to_one};
   const auto cost = [&](energy e) { return in_kilowatt_hours(e) * price; };
   const estimate<energy> day = map_rising(heat, in_a_day);
   const estimate<double> daily = map_rising(day, cost);
-  return {.per_day = day,
-          .cost_per_day = daily,
-          .cost_per_year = map_rising(daily, [](double c) { return 365.25 * c; })};
+  return {
+      .per_day = day, .cost_per_day = daily, .cost_per_year = map_rising(daily, [](double c) { return 365.25 * c; })};
 }
 
 }  // namespace tankwright::room

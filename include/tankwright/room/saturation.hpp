@@ -22,8 +22,8 @@ namespace tankwright::room {
 using water::hyland_wexler_1983;
 
 /// Temperatures of the saturation formulas.
-inline constexpr limits saturation_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 200.0), "Hyland and Wexler 1983"};
+inline constexpr limits saturation_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                      celsius_range(-100.0, 200.0), "Hyland and Wexler 1983"};
 /// Vapour pressures at the ends of that range.
 inline constexpr limits vapour_pressure_limits{
     "vapour pressure", "Pa", positive, {1.405102e-3, 1.5550738e6}, "Hyland and Wexler 1983, -100 to 200 degC"};
@@ -118,8 +118,8 @@ inline void saturation_pressure(std::span<const temperature> t, std::span<pressu
                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::saturation_pressure";
   detail::check_same_size(here, t.size(), result.size());
-  detail::check_all(here, saturation_temperature_limits, t.size(), [&](std::size_t i) { return in_celsius(t[i]); },
-                    policy);
+  detail::check_all(
+      here, saturation_temperature_limits, t.size(), [&](std::size_t i) { return in_celsius(t[i]); }, policy);
   for (std::size_t i = 0; i < t.size(); ++i) {
     result[i] = pressure::from_value(detail::saturation_pressure(in_kelvins(t[i])));
   }

@@ -19,14 +19,14 @@ namespace tankwright::room {
 
 /// The system that is topped off.
 struct salted_system {
-  required<mass> water;                  ///< of all the salt water: water::density times its volume
+  required<mass> water;  ///< of all the salt water: water::density times its volume
   required<practical_salinity> salinity;
 };
 
 struct stuck_valve_result {
-  practical_salinity salinity;   ///< when all of the reservoir has run in
-  tankwright::volume overflow;   ///< what the free volume does not hold: it goes on the floor
-  bool too_fresh;                ///< below the lowest salinity
+  practical_salinity salinity;  ///< when all of the reservoir has run in
+  tankwright::volume overflow;  ///< what the free volume does not hold: it goes on the floor
+  bool too_fresh;               ///< below the lowest salinity
   tankwright::caution caution;
 };
 
@@ -53,7 +53,7 @@ struct return_chamber {
 };
 
 struct return_chamber_result {
-  estimate<velocity> fall;     ///< of the level, without top-off
+  estimate<velocity> fall;  ///< of the level, without top-off
   estimate<duration> until_lowest;
   tankwright::caution caution;
 };
@@ -154,8 +154,7 @@ inline void checked(std::string_view function, const salted_system& s, range_pol
   const double left = s.water.get().value() - evaporated.value();
   if (!(left > 0.0)) {
     detail::fail<invalid_input>(here, evaporated_mass_limits.argument, evaporated.value(), "kg",
-                                "is all the water there is, " +
-                                    detail::number_with_unit(s.water.get().value(), "kg"));
+                                "is all the water there is, " + detail::number_with_unit(s.water.get().value(), "kg"));
   }
   const practical_salinity result{s.salinity.get().value() * s.water.get().value() / left};
   detail::check(here, water::practical_salinity_limits, result.value(), policy);
@@ -233,12 +232,10 @@ inline void checked(std::string_view function, const salted_system& s, range_pol
   detail::check(here, free_volume_limits, r.free_volume.get().value());
   if (!(lowest <= r.system.salinity.get().value())) {
     detail::fail<invalid_input>(here, "lowest salinity", lowest, "",
-                                "is above that of the system, " +
-                                    detail::number_text(r.system.salinity.get().value()));
+                                "is above that of the system, " + detail::number_text(r.system.salinity.get().value()));
   }
   const double density = detail::checked_fresh_density(here, r.fresh_water, policy);
-  const double by_salt =
-      r.system.water.get().value() * (r.system.salinity.get().value() / lowest - 1.0) / density;
+  const double by_salt = r.system.water.get().value() * (r.system.salinity.get().value() / lowest - 1.0) / density;
   const double by_room = r.free_volume.get().value();
   return {.largest = volume::from_value(std::min(by_salt, by_room)),
           .governed_by = by_salt < by_room ? "salinity" : "free volume",
@@ -263,9 +260,9 @@ inline void checked(std::string_view function, const salted_system& s, range_pol
   detail::check(here, {"lowest level", "m", any_finite}, c.lowest_level.get().value());
   const length drop = c.running_level.get() - c.lowest_level.get();
   if (!(drop.value() >= 0.0)) {
-    detail::fail<invalid_input>(here, "lowest level", c.lowest_level.get().value(), "m",
-                                "is above the running level, " +
-                                    detail::number_with_unit(c.running_level.get().value(), "m"));
+    detail::fail<invalid_input>(
+        here, "lowest level", c.lowest_level.get().value(), "m",
+        "is above the running level, " + detail::number_with_unit(c.running_level.get().value(), "m"));
   }
   const estimate<velocity> fall = map_rising(c.top_off.get(), [&](flow_rate q) { return q / c.surface.get(); });
   return {.fall = fall,

@@ -19,8 +19,8 @@ inline constexpr citation en_iso_6946{
 inline constexpr citation en_iso_10077{
     "CEN", 2003, "EN ISO 10077-2 and EN ISO 10456, Thermal conductivities of building materials",
     "soda-lime glass, PMMA, softwood, glass fibre polyester, PVC, foams; excerpts", standing::secondary};
-inline constexpr citation mechanical_engineers_handbook{
-    "Kutz M. (ed.)", 2006, "Mechanical Engineers' Handbook, vol. 4", "table 3, plywood at 300 K", standing::secondary};
+inline constexpr citation mechanical_engineers_handbook{"Kutz M. (ed.)", 2006, "Mechanical Engineers' Handbook, vol. 4",
+                                                        "table 3, plywood at 300 K", standing::secondary};
 
 // Conductivities at room temperature.
 inline constexpr thermal_conductivity glass_conductivity = watts_per_metre_kelvin(1.0);
@@ -33,8 +33,8 @@ inline constexpr thermal_conductivity polystyrene_conductivity = watts_per_metre
 inline constexpr thermal_conductivity polyurethane_conductivity = watts_per_metre_kelvin(0.029);  ///< 0.028 to 0.030
 
 // What the fluid at a face passes on, convection and radiation together.
-inline constexpr thermal_transmittance indoor_film = watts_per_square_metre_kelvin(8.3);  ///< still air
-inline constexpr thermal_transmittance water_film = watts_per_square_metre_kelvin(200.0);  ///< 100 to 300
+inline constexpr thermal_transmittance indoor_film = watts_per_square_metre_kelvin(8.3);    ///< still air
+inline constexpr thermal_transmittance water_film = watts_per_square_metre_kelvin(200.0);   ///< 100 to 300
 inline constexpr thermal_transmittance outdoor_film = watts_per_square_metre_kelvin(25.0);  ///< EN ISO 6946, 4 m/s wind
 
 struct wall_layer {

@@ -75,9 +75,9 @@ struct heat_course {
   for (int i = 0; i < 100000; ++i) {
     const double next = runge_kutta(course, time, t, h);
     if (rising ? next >= to : next <= to) {
-      return time + bracketed_root<double>(
-                        function, "time", [&](double x) { return runge_kutta(course, time, t, x) - to; }, 0.0, h,
-                        {.absolute = 1e-6});
+      return time + bracketed_root<double>(function, "time",
+                                           [&](double x) { return runge_kutta(course, time, t, x) - to; }, 0.0, h,
+                                           {.absolute = 1e-6});
     }
     time += h;
     t = next;
@@ -135,9 +135,9 @@ struct heat_course {
   }
   if (h == 0.0) return duration::from_value(c * (to - from) / p);
   if (!(p > h * to)) {
-    detail::fail<invalid_input>(here, heater_limits.argument, p, "W",
-                                "is too small: it settles at " +
-                                    detail::number_with_unit(in_celsius(w.stands_at) + p / h, "degC"));
+    detail::fail<invalid_input>(
+        here, heater_limits.argument, p, "W",
+        "is too small: it settles at " + detail::number_with_unit(in_celsius(w.stands_at) + p / h, "degC"));
   }
   return duration::from_value(c / h * std::log1p(h * (to - from) / (p - h * to)));
 }
@@ -173,9 +173,9 @@ struct heat_course {
   heated.gains += p;
   if (!(heated.net(to, &ends::high) < 0.0)) {
     const double t = detail::settled_temperature(here, heated, &ends::high);
-    detail::fail<invalid_input>(here, heater_limits.argument, p, "W",
-                                "is too small: where evaporation is strong it settles at " +
-                                    detail::number_with_unit(t - 273.15, "degC"));
+    detail::fail<invalid_input>(
+        here, heater_limits.argument, p, "W",
+        "is too small: where evaporation is strong it settles at " + detail::number_with_unit(t - 273.15, "degC"));
   }
   std::optional<temperature> stuck_on;
   if (heated.net(363.15, &ends::low) > 0.0) {
@@ -189,7 +189,9 @@ struct heat_course {
   const duration b = time(&ends::high);
   const estimate<duration> needed{std::min(a, b), time(&ends::central), std::max(a, b), why};
   const auto spent = [&](duration t) { return energy::from_value(p * t.value()); };
-  return {.time = needed, .heater_energy = map_rising(needed, spent), .stuck_on = stuck_on,
+  return {.time = needed,
+          .heater_energy = map_rising(needed, spent),
+          .stuck_on = stuck_on,
           .caution = water_and_electricity_caution};
 }
 

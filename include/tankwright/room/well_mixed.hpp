@@ -12,10 +12,10 @@ namespace tankwright::room {
 
 /// Constant flows into and out of a room. A surface takes part with what it gives per humidity ratio: E = g (W_s - W).
 struct well_mixed_room {
-  required<mass_flow> dry_air;    ///< of the ventilation
+  required<mass_flow> dry_air;  ///< of the ventilation
   required<humidity_ratio> outdoor;
-  mass_flow source = kilograms_per_hour(0.0);    ///< less what a machine removes
-  mass_flow transfer = kilograms_per_hour(0.0);  ///< g, of the wet surfaces
+  mass_flow source = kilograms_per_hour(0.0);                                 ///< less what a machine removes
+  mass_flow transfer = kilograms_per_hour(0.0);                               ///< g, of the wet surfaces
   humidity_ratio surface = humidity_ratio::from_kilograms_per_kilogram(0.0);  ///< W_s, at the wet surfaces
 };
 

@@ -13,8 +13,8 @@
 
 namespace tankwright::room {
 
-inline constexpr limits wet_bulb_limits{
-    "wet bulb", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 100.0), "ASHRAE 2017, ch. 1"};
+inline constexpr limits wet_bulb_limits{"wet bulb", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 100.0),
+                                        "ASHRAE 2017, ch. 1"};
 
 /// Air by its dry and wet bulb: what a psychrometer gives.
 struct air_of_wet_bulb {
@@ -28,9 +28,9 @@ namespace detail {
 /// Coefficients of eq. 33 (water) and eq. 35 (ice), kJ and degC.
 template <class T>
 struct wet_bulb_equation {
-  T latent;           ///< 2501 or 2830
-  T latent_slope;     ///< 2.326 or 0.24
-  T condensed_heat;   ///< 4.186 or 2.1
+  T latent;          ///< 2501 or 2830
+  T latent_slope;    ///< 2.326 or 0.24
+  T condensed_heat;  ///< 4.186 or 2.1
 };
 template <class T>
 inline constexpr wet_bulb_equation<T> wet_wick{T(2501), T(2.326L), T(4.186L)};
@@ -84,11 +84,10 @@ template <class T>
     }
     const T per_dry = T(1) / (total - vapour);
     const T saturated = molar_mass_ratio<T> * vapour * per_dry;
-    const T growth = ln_p.slope * total * per_dry;  // W_sat' / W_sat
+    const T growth = ln_p.slope * total * per_dry;                              // W_sat' / W_sat
     const T bend = ln_p.slope * (T(2) * growth - ln_p.slope) + ln_p.curvature;  // W_sat'' / (W_sat P / (P - p))
     const T latent = e.latent - e.latent_slope * s;
-    const T value = latent * saturated - T(1.006L) * (t - s) -
-                    ratio * (e.latent + T(1.86L) * t - e.condensed_heat * s);
+    const T value = latent * saturated - T(1.006L) * (t - s) - ratio * (e.latent + T(1.86L) * t - e.condensed_heat * s);
     const T slope = saturated * (latent * growth - e.latent_slope) + T(1.006L) + ratio * e.condensed_heat;
     const T curve = saturated * (latent * bend * total * per_dry - T(2) * e.latent_slope * growth);
     (value < T(0) ? low : high) = s;
@@ -137,9 +136,9 @@ template <class T>
   detail::check(here, wet_bulb_limits, s, policy);
   detail::check_air_pressure(here, state.pressure, policy);
   if (!(s <= t)) {
-    detail::fail<invalid_input>(here, wet_bulb_limits.argument, s, "degC",
-                                "is above the dry bulb, " + detail::number_with_unit(t, "degC") +
-                                    ": change the thermometers over");
+    detail::fail<invalid_input>(
+        here, wet_bulb_limits.argument, s, "degC",
+        "is above the dry bulb, " + detail::number_with_unit(t, "degC") + ": change the thermometers over");
   }
   const double vapour_at_s = detail::saturation_pressure(in_kelvins(state.wet_bulb));
   detail::check_vapour(here, vapour_at_s, total);
@@ -147,8 +146,7 @@ template <class T>
                                                    s, detail::humidity_ratio(vapour_at_s, total));
   if (!(ratio >= -1e-12)) {
     detail::fail<invalid_input>(here, wet_bulb_limits.argument, s, "degC",
-                                "is lower than dry air of " + detail::number_with_unit(t, "degC") +
-                                    " can cool a wick");
+                                "is lower than dry air of " + detail::number_with_unit(t, "degC") + " can cool a wick");
   }
   return detail::air_from_vapour(here, wet_bulb_limits.argument, s, "degC", state.temperature,
                                  detail::vapour_pressure(std::max(ratio, 0.0), total), state.pressure);

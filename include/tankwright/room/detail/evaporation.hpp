@@ -37,8 +37,8 @@ template <class T>
   const T lighter = dry_air_density(s.air, s.in_air, s.total) - rho_w;
   constexpr T floor = T(5e-5L);
   if (!(lighter > T(0))) return floor;
-  const T natural = T(35) * rho_w * cbrt(lighter) * molar_mass_ratio<T> * s.total /
-                    ((s.total - s.at_water) * (s.total - s.in_air));
+  const T natural =
+      T(35) * rho_w * cbrt(lighter) * molar_mass_ratio<T> * s.total / ((s.total - s.at_water) * (s.total - s.in_air));
   return natural > floor ? natural : floor;
 }
 
@@ -88,15 +88,14 @@ template <class T>
   const T film = T(0.5L) * (s.water + s.air);
   const T mu = T(1.716e-5L) * (film / T(273.15L)) * sqrt(film / T(273.15L)) * T(383.55L) / (film + T(110.4L));
   const T transfer = T(0.15L) * diffusivity * cbrt(T(9.80665L) * (rho_r - rho_s) / (mu * diffusivity));  // m/s
-  return T(3600) * transfer * molar_mass_ratio<T> / dry_air_gas_constant<T> *
-         (s.at_water / s.water - s.in_air / s.air);
+  return T(3600) * transfer * molar_mass_ratio<T> / dry_air_gas_constant<T> * (s.at_water / s.water - s.in_air / s.air);
 }
 
 /// Rafferty's pond [kg/(m^2 h)] in the units of the paper: psi, degF, ft/s.
 template <class T>
 [[nodiscard]] constexpr T rafferty_rate(T psi, T fahrenheit, T feet_per_second) noexcept {
-  const T pounds = (T(1) + T(0.225L) * feet_per_second) / T(0.018L) * psi * T(144) /
-                   (T(85.74L) * (fahrenheit + T(460)));
+  const T pounds =
+      (T(1) + T(0.225L) * feet_per_second) / T(0.018L) * psi * T(144) / (T(85.74L) * (fahrenheit + T(460)));
   return pounds * T(0.45359237L) / T(0.09290304L);
 }
 

@@ -32,20 +32,20 @@ struct heat_parts {
 };
 
 struct heat_model {
-  double activity = 1.0;  ///< water activity
-  double air = 0.0;       ///< K
-  double vapour = 0.0;    ///< Pa
-  double total = 0.0;     ///< Pa
+  double activity = 1.0;          ///< water activity
+  double air = 0.0;               ///< K
+  double vapour = 0.0;            ///< Pa
+  double total = 0.0;             ///< Pa
   std::optional<double> radiant;  ///< surroundings of the open water [K]; as the air when not given
   std::optional<double> make_up;  ///< K; as the air when not given
   wet_areas areas;
-  double open_area = 0.0;        ///< m^2, radiating
+  double open_area = 0.0;          ///< m^2, radiating
   double cover_conductance = 0.0;  ///< W/K
-  double walls_to_air = 0.0;     ///< W/K
-  double walls_elsewhere = 0.0;  ///< W/K
-  double walls_inflow = 0.0;     ///< W at 0 K: sum of U A T of those walls
-  double gains = 0.0;            ///< W
-  double specific_heat = 0.0;    ///< of the make-up [J/(kg K)]
+  double walls_to_air = 0.0;       ///< W/K
+  double walls_elsewhere = 0.0;    ///< W/K
+  double walls_inflow = 0.0;       ///< W at 0 K: sum of U A T of those walls
+  double gains = 0.0;              ///< W
+  double specific_heat = 0.0;      ///< of the make-up [J/(kg K)]
 
   [[nodiscard]] heat_parts parts(double kelvin) const noexcept {
     const across<double> s{kelvin, air, vapour_pressure_at(kelvin, activity), vapour, total, 0.0};
@@ -80,8 +80,8 @@ struct heat_model {
 /// Where the water settles without further heat. Its loss rises with its temperature, so there is one such point.
 [[nodiscard]] inline double settled_temperature(std::string_view function, const heat_model& m,
                                                 double conductances<double>::*end) {
-  return bracketed_root<double>(
-      function, "temperature", [&](double t) { return m.net(t, end); }, 271.15, 365.0, {.absolute = 1e-9});
+  return bracketed_root<double>(function, "temperature", [&](double t) { return m.net(t, end); }, 271.15, 365.0,
+                                {.absolute = 1e-9});
 }
 
 }  // namespace tankwright::room::detail

@@ -13,9 +13,10 @@ namespace tankwright::detail {
 /// As `check`, with the element's label before the argument.
 inline void check_labelled(std::string_view function, std::string_view label, const limits& limit, double value,
                            range_policy policy = range_policy::published) {
-  const bool good = limit.possible.contains(value) &&
-                    (policy == range_policy::extrapolate || limit.published.contains(value));
-  if (good) [[likely]] return;
+  const bool good =
+      limit.possible.contains(value) && (policy == range_policy::extrapolate || limit.published.contains(value));
+  if (good) [[likely]]
+    return;
   const std::string argument = std::string{label}.append(": ").append(limit.argument);
   limits named = limit;
   named.argument = argument;
