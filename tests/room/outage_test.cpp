@@ -68,6 +68,18 @@ TEST_CASE("outage: against an independent stepping, in a room that stays and in 
   }
 }
 
+TEST_CASE("outage: the answer does not depend on how densely it is asked for") {
+  const evidence refined{"tankwright::room::outage_curve", kind::property, "steps of 1 min and of 6 h agree"};
+  for (const bool drifts : {false, true}) {
+    auto o = without_power(25.0, 18.0, 50.0);
+    if (drifts) o.room = twr::drifting_room{.settles_at = celsius(9.0), .time_constant = hours(15.0)};
+    const auto coarse = twr::outage_curve(o, hours(24.0), hours(6.0)).points.back().water;
+    const auto fine = twr::outage_curve(o, hours(24.0), minutes(1.0)).points.back().water;
+    TW_CHECK(refined, in_kelvins(coarse.central), in_kelvins(fine.central), tolerance{.absolute = 1e-8});
+    TW_CHECK(refined, in_kelvins(coarse.low), in_kelvins(fine.low), tolerance{.absolute = 1e-8});
+  }
+}
+
 TEST_CASE("outage: it settles below the room, above the wet bulb, where nothing is lost") {
   const evidence rest{"tankwright::room::outage_curve", kind::identity, "no net loss where it settles"};
   const evidence between{"tankwright::room::outage_curve", kind::property, "between wet bulb and room temperature"};
