@@ -85,7 +85,7 @@ struct checked_outage {
     if (room_tau > 0.0) return -at(time).net(kelvin, end) / capacity;
     return -start.net(kelvin, end) / capacity;
   }
-  /// The longest step whose error stays below 1e-9.
+  /// The longest step whose error stays below 1e-9 of the way while the losses are smooth.
   [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {
     const double tau = 2.0 * capacity / (start.net(water + 1.0, end) - start.net(water - 1.0, end));
     const double fastest = room_tau > 0.0 ? std::min(tau, room_tau) : tau;
@@ -142,8 +142,8 @@ struct checked_outage {
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       points from 0 to `time`, and where the water settles
 /// @throws       invalid_input, out_of_range (also when the water leaves the range of the evaporation), no_convergence
-/// @accuracy     1e-8 K for the losses given; the band is that of the evaporation. Still water layers: the top of a
-///               deep tank without pumps cools first
+/// @accuracy     1e-8 K for the losses given, 1e-5 K where an end of the band changes from one correlation to another;
+///               the band is that of the evaporation. Still water layers: the top of a deep tank cools first
 /// @source       energy balance; classical Runge-Kutta
 [[nodiscard]] inline outage_course outage_curve(const outage& o, duration time, duration step = minutes(30.0),
                                                 range_policy policy = range_policy::published) {
