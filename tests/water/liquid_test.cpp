@@ -12,6 +12,13 @@ namespace {
 const evidence parts{"tankwright::water::seawater", kind::identity, "is its density and its viscosity"};
 }  // namespace
 
+TEST_CASE("liquid: reference table") {
+  check_rows(reference_rows("water/liquid.csv"), {{"tankwright::water::seawater", [](const reference_row& row) {
+    const practical_salinity s{row["S_A"] * 35.0 / 35.16504};  // one row lies past the practical scale
+    return in_kilograms_per_cubic_metre(tww::seawater(s, celsius(row["t90"]), extrapolate).density);
+  }}});
+}
+
 TEST_CASE("liquid: fresh water against IAPWS R12-08 and IAPWS-95") {
   const auto density = [](const reference_row& row) {
     return in_kilograms_per_cubic_metre(tww::fresh_water(celsius(row["t90"])).density);
