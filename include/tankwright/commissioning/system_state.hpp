@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// What the sections of an assessment share, so that one net volume feeds salt, heat, drain-down and animals.
+#pragma once
+
+#include <optional>
+
+#include <tankwright/core/estimate.hpp>
+#include <tankwright/core/quantities.hpp>
+#include <tankwright/core/temperature.hpp>
+#include <tankwright/core/thin_types.hpp>
+
+namespace tankwright::commissioning {
+
+/// The system as the earlier sections left it; each section reads what it needs and says what is missing.
+struct system_state {
+  temperature water = celsius(25.0);
+  practical_salinity salinity{35.0};
+  absolute_pressure air = standard_atmosphere;
+  std::optional<estimate<volume>> display_water{};  ///< in the display, net of rock and sand
+  std::optional<estimate<volume>> sump_water{};     ///< in the sump while the pump runs
+  std::optional<area> display_surface{};            ///< free surface of the display
+  std::optional<area> sump_surface{};
+  std::optional<length> display_depth{};  ///< of the water
+  std::optional<flow_rate> flow{};        ///< of all returns together
+
+  /// All the water, where at least the display is known.
+  [[nodiscard]] constexpr std::optional<estimate<volume>> all_water() const noexcept {
+    if (!display_water || !sump_water) return display_water;
+    return estimate<volume>{display_water->low + sump_water->low, display_water->central + sump_water->central,
+                            display_water->high + sump_water->high, display_water->reason};
+  }
+};
+
+}  // namespace tankwright::commissioning
