@@ -2,7 +2,7 @@
 // Any bytes as text: `parse` gives a quantity that prints and reads back as itself, or throws text_error. The first byte
 // chooses the quantity. Build with -fsanitize=fuzzer,address,undefined -fno-sanitize-recover=all (Clang) and run with
 // -max_total_time=60 -max_len=200 -dict=tests/fuzz/text.dict. The tests put texts of their own through it.
-#include <tankwright/core/text.hpp>
+#include <tankwright/core/measured_text.hpp>
 
 #include <cmath>
 #include <cstddef>
@@ -79,6 +79,11 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     case 13: try_one<tw::absolute_salinity>(text); break;
     case 14: try_one<tw::thermal_transmittance>(text); break;
     default: try_one<double>(text); break;
+  }
+  try {
+    const auto measured = tw::parse_measured<tw::length>(text);
+    demand(measured.uncertainty.get().value() >= 0.0, "a negative uncertainty", text);
+  } catch (const tw::text_error&) {
   }
   // As a unit to print in: refused or understood, never anything else.
   try {

@@ -327,9 +327,9 @@ inline void check_quantity(const scanner& in, std::string_view wanted, const tex
   if (wanted != "practical_salinity") in.fail(part.unit_start, "no unit after the number", units_text(wanted));
 }
 
-/// The SI number that a text gives for a quantity.
-[[nodiscard]] inline double si_from_text(std::string_view text, std::string_view quantity) {
-  scanner in{text, "tankwright::parse", expected_text(quantity)};
+/// The SI number of the quantity from the place on, to the end. A number without a unit takes `shared_unit`, if any.
+[[nodiscard]] inline double read_quantity(scanner& in, std::string_view quantity,
+                                          const unit_row* shared_unit = nullptr) {
   in.skip_spaces();
   if (in.at_end()) in.fail(in.place(), "there is nothing to read");
   const std::size_t start = in.place();
@@ -337,6 +337,10 @@ inline void check_quantity(const scanner& in, std::string_view wanted, const tex
   if (!negative) in.accept('+');
   in.skip_spaces();
   text_part first = read_part(in, quantity);
+  if (!first.unit && shared_unit) {
+    first.unit = shared_unit;
+    first.quantity = shared_unit->quantity;
+  }
   const double rest = rest_of_compound(in, quantity, first);
   if (negative) first.number.value = -first.number.value;
   check_quantity(in, quantity, first);
@@ -346,6 +350,12 @@ inline void check_quantity(const scanner& in, std::string_view wanted, const tex
   if (quantity == "temperature" && si < 0.0) in.fail(start, "below absolute zero");
   if (measured_as(quantity) == "proportion" && !(si >= 0.0 && si <= 1.0)) in.fail(start, "not between 0 and 100 %");
   return si;
+}
+
+/// The SI number that a text gives for a quantity.
+[[nodiscard]] inline double si_from_text(std::string_view text, std::string_view quantity) {
+  scanner in{text, "tankwright::parse", expected_text(quantity)};
+  return read_quantity(in, quantity);
 }
 
 }  // namespace tankwright::detail

@@ -91,6 +91,12 @@ class scanner {
   }
   [[nodiscard]] bool at_end() const noexcept { return place_ >= size_; }
   [[nodiscard]] std::size_t place() const noexcept { return place_; }
+  [[nodiscard]] std::size_t size() const noexcept { return size_; }
+  /// Read on between two places only; what lies outside stays in the messages.
+  void narrow(std::size_t from, std::size_t to) noexcept {
+    place_ = from;
+    size_ = to;
+  }
   void go_to(std::size_t place) noexcept { place_ = place; }
   void advance(std::size_t by = 1) noexcept { place_ += by; }
   bool accept(character c) noexcept {
