@@ -3,12 +3,15 @@
 /// What moves the water: pipes, fittings, pumps, circuits, overflows, drains, and the sump.
 #pragma once
 
+#include <tankwright/plumbing/circuit.hpp>
+#include <tankwright/plumbing/circuit_tuning.hpp>
 #include <tankwright/plumbing/drain.hpp>
 #include <tankwright/plumbing/emptying.hpp>
 #include <tankwright/plumbing/filling.hpp>
 #include <tankwright/plumbing/fittings.hpp>
 #include <tankwright/plumbing/friction.hpp>
 #include <tankwright/plumbing/friction_cross_checks.hpp>
+#include <tankwright/plumbing/jet.hpp>
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
@@ -21,4 +24,5 @@
 #include <tankwright/plumbing/sump.hpp>
 #include <tankwright/plumbing/sump_plan.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
+#include <tankwright/plumbing/water_hammer.hpp>
 #include <tankwright/plumbing/weirs.hpp>

@@ -247,7 +247,7 @@ TEST_CASE("friction: an error names the run") {
   CHECK(message({.label = "return A", .bore = bore, .valve = twp::flow_coefficient::from_kv(0.0)}) ==
         start + "return A has its valve shut: no flow passes");
   CHECK(message({.bore = bore}, std::numeric_limits<double>::quiet_NaN()) ==
-        start + "flow = nan m3/s is not possible; expected a finite number m3/s");
+        start + "flow = nan m3/s is not possible; expected a finite number");
   CHECK_THROWS_AS((void)twp::flow_for_head({.bore = bore}, metres(1.0), water_20), invalid_input);
 }
 

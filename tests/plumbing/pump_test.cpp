@@ -279,7 +279,7 @@ TEST_CASE("pump: a curve that cannot be is refused by name") {
         points + "big pump begins at a flow of 0.001 m3/s; the first point must be at zero flow, the shut-off head");
   CHECK(message([] {
           (void)twp::curve_from_points("big pump", {point(0.0, 5.0), point(3.6, std::nan(""))});
-        }) == points + "big pump: point 2: head = nan m is not possible; expected a finite number m");
+        }) == points + "big pump: point 2: head = nan m is not possible; expected a finite number");
   CHECK(message([] {
           (void)twp::curve_from_three_points(
               {.label = "P", .shutoff_head = metres(6.0), .middle = point(8.0, 2.0), .last = point(14.0, 1.0)});

@@ -35,8 +35,8 @@ struct curve_point {
 struct three_points {
   std::string label{};
   required<head> shutoff_head;
-  required<curve_point> middle;
-  required<curve_point> last;
+  curve_point middle;
+  curve_point last;
 };
 
 /// Head against flow of one pump at one speed, from zero flow to its last point.
@@ -229,8 +229,8 @@ inline void check_point(std::string_view function, std::string_view label, std::
 [[nodiscard]] inline pump_curve curve_from_three_points(const three_points& points) {
   constexpr std::string_view here = "tankwright::plumbing::curve_from_three_points";
   const double h0 = points.shutoff_head->value();
-  const double q1 = points.middle->flow->value(), h1 = points.middle->head->value();
-  const double q2 = points.last->flow->value(), h2 = points.last->head->value();
+  const double q1 = points.middle.flow->value(), h1 = points.middle.head->value();
+  const double q2 = points.last.flow->value(), h2 = points.last.head->value();
   detail::check_point(here, points.label, 0, 0.0, h0, 0.0, 0.0);
   detail::check_point(here, points.label, 1, q1, h1, 0.0, h0);
   detail::check_point(here, points.label, 2, q2, h2, q1, h1);
