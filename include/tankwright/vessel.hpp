@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// What holds the water: shapes, what displaces it, panels, beams and lids, the floor, and the view.
+#pragma once
+
+#include <tankwright/vessel/beam.hpp>
+#include <tankwright/vessel/brace.hpp>
+#include <tankwright/vessel/cautions.hpp>
+#include <tankwright/vessel/compound.hpp>
+#include <tankwright/vessel/dimensions.hpp>
+#include <tankwright/vessel/displacement.hpp>
+#include <tankwright/vessel/fixings.hpp>
+#include <tankwright/vessel/floor.hpp>
+#include <tankwright/vessel/grains.hpp>
+#include <tankwright/vessel/hydrostatic.hpp>
+#include <tankwright/vessel/lid.hpp>
+#include <tankwright/vessel/materials.hpp>
+#include <tankwright/vessel/panel.hpp>
+#include <tankwright/vessel/plywood.hpp>
+#include <tankwright/vessel/polygon.hpp>
+#include <tankwright/vessel/shape.hpp>
+#include <tankwright/vessel/view.hpp>

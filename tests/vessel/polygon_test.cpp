@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <tankwright/vessel/polygon.hpp>
+
+#include <numbers>
+#include <random>
+
+#include "support/reference.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace vs = tankwright::vessel;
+
+namespace {
+
+const evidence outline{"tankwright::vessel::polygon_outline", kind::identity, "sum of the sides"};
+const evidence middle{"tankwright::vessel::polygon_middle", kind::identity, "centres of the parts, weighed"};
+const evidence inset{"tankwright::vessel::inside_corners", kind::identity, "squares and regular polygons one into the other"};
+const evidence moved{"tankwright::vessel::polygon_area", kind::property, "does not change when moved, turned or walked round the other way"};
+
+std::vector<vs::corner> corners(std::initializer_list<std::pair<double, double>> points) {
+  std::vector<vs::corner> result;
+  for (const auto& [x, y] : points) result.push_back({.x = metres(x), .y = metres(y)});
+  return result;
+}
+
+std::vector<vs::corner> regular(int n, double radius) {
+  std::vector<vs::corner> result;
+  for (int i = 0; i < n; ++i) {
+    const double a = 2.0 * std::numbers::pi * i / n;
+    result.push_back({.x = metres(radius * std::cos(a)), .y = metres(radius * std::sin(a))});
+  }
+  return result;
+}
+
+const auto l_shape = corners({{0, 0}, {2, 0}, {2, 1}, {1, 1}, {1, 2}, {0, 2}});
+
+std::string message(const std::vector<vs::corner>& plan) {
+  try {
+    (void)vs::polygon_area(plan);
+  } catch (const invalid_input& e) {
+    return e.what();
+  }
+  return "accepted";
+}
+
+}  // namespace
+
+TEST_CASE("polygon: reference table") {
+  check_rows(reference_rows("vessel/polygon.csv"), {{"tankwright::vessel::polygon_area", [](const reference_row&) {
+                                                       return in_square_metres(vs::polygon_area(l_shape));
+                                                     }}});
+}
+
+TEST_CASE("polygon: outline and middle of an L") {
+  TW_CHECK(outline, vs::polygon_outline(l_shape), metres(8.0), relative(1e-15));
+  // Two unit squares beside one: centres (0.5, 0.5), (1.5, 0.5), (0.5, 1.5).
+  const auto c = vs::polygon_middle(l_shape);
+  TW_CHECK(middle, c.x.get(), metres(2.5 / 3.0), relative(1e-15));
+  TW_CHECK(middle, c.y.get(), metres(2.5 / 3.0), relative(1e-15));
+}
+
+TEST_CASE("polygon: area and middle move with the plan") {
+  std::mt19937 random{20260801};
+  std::uniform_real_distribution<double> anything(-100.0, 100.0), turn(0.0, 6.28);
+  for (int i = 0; i < 100; ++i) {
+    const double dx = anything(random), dy = anything(random), a = turn(random);
+    std::vector<vs::corner> plan;
+    const auto place = [&](double x, double y) {
+      return vs::corner{.x = metres(dx + std::cos(a) * x - std::sin(a) * y),
+                        .y = metres(dy + std::sin(a) * x + std::cos(a) * y)};
+    };
+    for (const auto& c : l_shape) plan.push_back(place(c.x->value(), c.y->value()));
+    TW_CHECK(moved, vs::polygon_area(plan), square_metres(3.0), relative(1e-12));
+    const auto c = vs::polygon_middle(plan), expected = place(2.5 / 3.0, 2.5 / 3.0);
+    TW_CHECK(middle, c.x.get(), expected.x.get(), within(metres(1e-12)));
+    TW_CHECK(middle, c.y.get(), expected.y.get(), within(metres(1e-12)));
+    std::vector<vs::corner> back(plan.rbegin(), plan.rend());
+    TW_CHECK(moved, vs::polygon_area(back), vs::polygon_area(plan), relative(1e-12));
+  }
+}
+
+TEST_CASE("polygon: the inside of panels") {
+  const auto square = corners({{0, 0}, {1, 0}, {1, 1}, {0, 1}});
+  TW_CHECK(inset, vs::polygon_area(vs::inside_corners(square, metres(0.1))), square_metres(0.64), relative(1e-14));
+  const std::vector<vs::corner> back(square.rbegin(), square.rend());
+  TW_CHECK(inset, vs::polygon_area(vs::inside_corners(back, metres(0.1))), square_metres(0.64), relative(1e-14));
+  // An L loses a strip along its outline, less a square at five corners, plus one at the re-entrant corner: 3 - 8 t + 4 t^2.
+  TW_CHECK(inset, vs::polygon_area(vs::inside_corners(l_shape, metres(0.1))), square_metres(3.0 - 0.8 + 0.04),
+           relative(1e-14));
+  for (const int n : {3, 5, 6, 8, 60}) {  // the inner one is similar: the distance to a side shrinks by t
+    const double apothem = std::cos(std::numbers::pi / n);
+    const double scale = (apothem - 0.05) / apothem;
+    TW_CHECK(inset, vs::polygon_area(vs::inside_corners(regular(n, 1.0), metres(0.05))),
+             vs::polygon_area(regular(n, 1.0)) * scale * scale, relative(1e-13));
+  }
+  // A corner in the middle of a straight side stays on the moved side.
+  const auto extra = vs::inside_corners(corners({{0, 0}, {0.5, 0}, {1, 0}, {1, 1}, {0, 1}}), metres(0.1));
+  TW_CHECK(inset, extra[1].x.get(), metres(0.5), relative(1e-15));
+  TW_CHECK(inset, extra[1].y.get(), metres(0.1), relative(1e-15));
+  CHECK_THROWS_AS((void)vs::inside_corners(square, metres(0.5)), invalid_input);
+  CHECK_THROWS_AS((void)vs::inside_corners(square, metres(0.6)), invalid_input);
+  CHECK_THROWS_AS((void)vs::inside_corners(square, metres(-0.1)), invalid_input);
+  CHECK_THROWS_AS((void)vs::inside_corners(square, metres(std::nan(""))), invalid_input);
+}
+
+TEST_CASE("polygon: what is not a simple polygon is refused, by its corners") {
+  const std::string start = "tankwright::vessel::polygon_area: polygon: ";
+  CHECK(message(corners({{0, 0}, {1, 1}})) == start + "number of corners = 2 does not enclose an area");
+  CHECK(message(corners({{0, 0}, {1, 1}, {1, 0}, {0, 1}})) ==
+        start + "corners = 4 form a polygon that crosses itself: side 1-2 meets side 3-4");
+  CHECK(message(corners({{0, 0}, {1, 0}, {1, 0}, {0, 1}})) == start + "corner 2 = 1 m (its x) is the same as the next corner");
+  CHECK(message(corners({{0, 0}, {1, 0}, {2, 0}})).find("the tip of a fold without area") != std::string::npos);
+  CHECK(message(corners({{0, 0}, {2, 0}, {2, 2}, {1, 0}, {0, 2}})).find("meets side") != std::string::npos);  // touches
+  CHECK(message(corners({{0, 0}, {std::nan(""), 0}, {0, 1}})).find("corner 2 = nan m") != std::string::npos);
+  CHECK(message(l_shape) == "accepted");
+  CHECK_THROWS_AS((void)vs::polygon_outline(corners({{0, 0}, {1, 1}})), invalid_input);
+  CHECK_THROWS_AS((void)vs::polygon_middle(corners({{0, 0}, {1, 1}})), invalid_input);
+}
