@@ -32,10 +32,11 @@ TEST_CASE("view: reference table") {
         [](const reference_row& row) {
           return vs::lateral_magnification({.water = metres(row["d"]), .water_index = index_of{row["nw"]}}, metres(row["e"]));
         }},
-       {"tankwright::vessel::index_of_water",
+       {"tankwright::water::refractive_index_quan_fry",
         [](const reference_row& row) {
-          const auto kind = row.text("kind") == "sea" ? vs::water_kind::sea : vs::water_kind::fresh;
-          return vs::index_of_water(kind, celsius(row["t"]), nanometres(row["nm"])).value();
+          return water::refractive_index_quan_fry({.salinity = practical_salinity{row["S_P"]}, .temperature = celsius(row["t90"]),
+                                                   .wavelength = nanometres(row["nm"])})
+              .value();
         }},
        {"tankwright::vessel::ray_shift", [](const reference_row& row) {
           return in_millimetres(vs::ray_shift({.thickness = millimetres(row["t"]), .panel_index = index_of{row["n"]}}, degrees(row["angle"])));
@@ -109,10 +110,4 @@ TEST_CASE("view: edges of the ranges") {
   });
   check_edges({"panel thickness", "m", not_negative}, [&](double t, range_policy) { return vs::ray_shift({.thickness = metres(t)}, some); });
   check_edges({"distance of the eye", "m", positive}, [](double e, range_policy) { return vs::lateral_magnification({.water = metres(1)}, metres(e)); });
-  check_edges(vs::detail::light_limits, [](double nm, range_policy policy) {
-    return vs::index_of_water(vs::water_kind::sea, celsius(25), nanometres(nm), policy);
-  });
-  check_edges(vs::detail::index_temperature_limits, [](double t, range_policy policy) {
-    return vs::index_of_water(vs::water_kind::fresh, celsius(t), nanometres(550), policy);
-  });
 }

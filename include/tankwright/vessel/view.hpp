@@ -8,26 +8,19 @@
 #include <numbers>
 #include <string_view>
 
-#include <tankwright/core/citation.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
-#include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/vessel/detail/check.hpp>
+#include <tankwright/water/refractive_index.hpp>
 
 namespace tankwright::vessel {
 
-inline constexpr citation parrish_2020{
-    "Parrish C.", 2020, "Index of Refraction of Seawater and Freshwater as a Function of Wavelength and Temperature",
-    "Oregon State University, web page; fit to the tables of Austin & Halikas 1976"};
+/// Of water by salinity, temperature and colour: `water::refractive_index_quan_fry`.
+using water::refractive_index;
 
-/// Speed of light in vacuum over that in the material. `refractive_index{1.34}`.
-class refractive_index : public detail::scalar<refractive_index> {
-  using scalar::scalar;
-};
-
-inline constexpr refractive_index seawater_index{1.34};  ///< Parrish 2020: better than 1.33 for the sea
+inline constexpr refractive_index seawater_index{1.34};  ///< 1.339 in yellow light at 25 degC, 1.343 in blue
 inline constexpr refractive_index fresh_water_index{1.333};
 inline constexpr refractive_index acrylic_index{1.49};  ///< from memory: 1.489 to 1.492
 inline constexpr refractive_index glass_index{1.52};    ///< soda-lime, from memory
@@ -42,37 +35,7 @@ namespace detail {
 inline constexpr limits index_limits{"refractive index", "", {1.0, 4.0}};
 inline constexpr limits angle_limits{
     "angle from the normal", "rad", {0.0, std::numbers::pi / 2.0, edge::closed, edge::open}};
-inline constexpr limits light_limits{"wavelength", "nm", positive, {400.0, 700.0}, "Parrish 2020"};
-inline constexpr limits index_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 30.0), "Parrish 2020"};
-
 }  // namespace detail
-
-enum class water_kind : bool { fresh, sea };
-
-/// Refractive index of water by colour and temperature; the sea at salinity 35.
-///
-///   n = a T^2 + b lambda^2 + c T + d lambda + e
-///
-/// @param kind       fresh or sea (salinity 35)
-/// @param t          temperature, 0 to 30 degC
-/// @param wavelength in vacuum, 400 to 700 nm
-/// @param policy     `extrapolate` to go past these ranges
-/// @return           refractive index
-/// @throws           invalid_input, out_of_range
-/// @accuracy         2e-4
-/// @source           Parrish 2020
-[[nodiscard]] inline refractive_index index_of_water(water_kind kind, temperature t, length wavelength,
-                                                     range_policy policy = range_policy::published) {
-  constexpr std::string_view here = "tankwright::vessel::index_of_water";
-  const double tc = in_celsius(t), nm = in_nanometres(wavelength);
-  detail::check(here, detail::index_temperature_limits, tc, policy);
-  detail::check(here, detail::light_limits, nm, policy);
-  if (kind == water_kind::fresh) {
-    return refractive_index{(-1.97812e-6 * tc - 8.58125e-6) * tc + (1.03223e-7 * nm - 1.54834e-4) * nm + 1.38919};
-  }
-  return refractive_index{(-1.50156e-6 * tc - 4.27594e-5) * tc + (1.07085e-7 * nm - 1.60476e-4) * nm + 1.39807};
-}
 
 /// A surface between two materials, in the order in which the light goes.
 struct surface {

@@ -367,13 +367,13 @@ class field {
   std::array<mode<T>, most> modes_;
 };
 
-/// The largest |principal moment| off the middle line: a coarse grid, then parabolas through nine points.
+/// The largest |principal moment| off the middle line: a coarse grid, then parabolas through nine points, from the best
+/// point near the side and from the best one near the middle, because there may be a peak in either.
 template <class T>
 [[nodiscard]] plate_peak<T> largest_principal(const plate<T>& p) noexcept {
   const field<T> moments(p);
   const T half = p.width / T(2);
-  plate_peak<T> best{T(0), T(0), T(0)};
-  const auto look = [&](const typename field<T>::row& row, T x, T y) {
+  const auto look = [&](plate_peak<T>& best, const typename field<T>::row& row, T x, T y) {
     const T value = moments.principal(row, x);
     if (std::fabs(value) > std::fabs(best.value)) best = {value, x, y};
     return std::fabs(value);
@@ -381,35 +381,40 @@ template <class T>
   // The peak stands within about one height (of panel or water) of a side.
   const T high = p.load.partly_filled ? std::fmin(T(2) * p.load.level, T(1)) : T(1), reach = std::fmin(half, high);
   constexpr int cells = 7;
+  plate_peak<T> starts[2]{};
   for (int j = 0; j <= cells; ++j) {
     const T y = high * T(j) / T(cells);
     const auto row = moments.at_height(y, 8);
-    for (int i = 0; i <= cells; ++i) (void)look(row, reach * T(i) / T(cells), y);
+    for (int i = 0; i <= cells; ++i) (void)look(starts[2 * i > cells], row, reach * T(i) / T(cells), y);
   }
-  T hx = reach / T(2 * cells), hy = high / T(2 * cells);
-  for (const int count : {16, 24}) {
-    best.value = T(0);  // fewer modes are not enough for the value
-    const T x0 = std::fmin(std::fmax(best.x, hx), half - hx), y0 = std::fmin(std::fmax(best.y, hy), T(1) - hy);
-    T f[3][3];
-    for (int j = 0; j < 3; ++j) {
-      const T y = y0 + hy * T(j - 1);
-      const auto row = moments.at_height(y, count);
-      for (int i = 0; i < 3; ++i) f[i][j] = look(row, x0 + hx * T(i - 1), y);
+  plate_peak<T> highest{};
+  for (plate_peak<T>& best : starts) {
+    T hx = reach / T(2 * cells), hy = high / T(2 * cells);
+    for (const int count : {16, 24}) {
+      best.value = T(0);  // fewer modes are not enough for the value
+      const T x0 = std::fmin(std::fmax(best.x, hx), half - hx), y0 = std::fmin(std::fmax(best.y, hy), T(1) - hy);
+      T f[3][3];
+      for (int j = 0; j < 3; ++j) {
+        const T y = y0 + hy * T(j - 1);
+        const auto row = moments.at_height(y, count);
+        for (int i = 0; i < 3; ++i) f[i][j] = look(best, row, x0 + hx * T(i - 1), y);
+      }
+      const T gx = (f[2][1] - f[0][1]) / T(2), gy = (f[1][2] - f[1][0]) / T(2);
+      const T xx = f[2][1] - T(2) * f[1][1] + f[0][1], yy = f[1][2] - T(2) * f[1][1] + f[1][0];
+      const T xy = (f[2][2] - f[2][0] - f[0][2] + f[0][0]) / T(4);
+      const T det = xx * yy - xy * xy;
+      if (xx < T(0) && det > T(0)) {
+        const auto inside = [](T v, T most) { return std::fmin(std::fmax(v, T(0)), most); };
+        const T x = inside(x0 - hx * (gx * yy - gy * xy) / det, half);
+        const T y = inside(y0 - hy * (gy * xx - gx * xy) / det, T(1));
+        (void)look(best, moments.at_height(y, count), x, y);
+      }
+      hx /= T(3), hy /= T(3);
     }
-    const T gx = (f[2][1] - f[0][1]) / T(2), gy = (f[1][2] - f[1][0]) / T(2);
-    const T xx = f[2][1] - T(2) * f[1][1] + f[0][1], yy = f[1][2] - T(2) * f[1][1] + f[1][0];
-    const T xy = (f[2][2] - f[2][0] - f[0][2] + f[0][0]) / T(4);
-    const T det = xx * yy - xy * xy;
-    if (xx < T(0) && det > T(0)) {
-      const auto inside = [](T v, T least, T most) { return std::fmin(std::fmax(v, least), most); };
-      const T x = inside(x0 - hx * (gx * yy - gy * xy) / det, T(0), half);
-      const T y = inside(y0 - hy * (gy * xx - gx * xy) / det, T(0), T(1));
-      (void)look(moments.at_height(y, count), x, y);
-    }
-    hx /= T(3), hy /= T(3);
+    best.value = moments.principal(moments.at_height(best.y, field<T>::most), best.x);
+    if (std::fabs(best.value) > std::fabs(highest.value)) highest = best;
   }
-  best.value = moments.principal(moments.at_height(best.y, field<T>::most), best.x);
-  return best;
+  return highest;
 }
 
 /// The largest |f| on the middle line, f one of the three values with its slope. Every cell of the grid in which the
