@@ -141,6 +141,14 @@ TEST_CASE("humidity: the hygrostat holds its set point while the machine is stro
   CHECK(with(8.0).holds);
 }
 
+TEST_CASE("humidity: a closed dry room settles nowhere") {
+  twr::tank_room r = cellar(24.0, air_of(5, 80), 0.0);
+  r.surfaces.clear();
+  CHECK_THROWS_AS((void)twr::humidity_balance(r), invalid_input);
+  r.sources = {{.label = "people", .rate = grams_per_hour(50.0)}};
+  CHECK(message_of([&] { (void)twr::humidity_balance(r); }).find("until its sources saturate it") != std::string::npos);
+}
+
 TEST_CASE("humidity: mistakes") {
   const auto said = [](auto change) {
     twr::tank_room r = cellar(24.0, air_of(5, 80));

@@ -56,8 +56,6 @@ double ratio_of_vapour(const reference_row& row) {
   return twr::humidity_ratio_from_vapour_pressure(vapour, pressure_of(row)).value();
 }
 
-const twr::air room{.temperature = celsius(22.0), .humidity = relative_humidity::from_percent(50.0)};
-
 }  // namespace
 
 TEST_CASE("moist air: reference table") {

@@ -110,6 +110,7 @@ TEST_CASE("outage: time to a limit is where the curve meets it") {
   CHECK(*when.soonest < *when.expected);
   CHECK(*when.expected < *when.latest);
   CHECK(!when.caution.text.empty());
+  CHECK(twr::time_to_limit(o, celsius(25.0)).soonest->value() == 0.0);
   // A limit below where it settles is never reached; one on the edge of the band is reached only in the worst case.
   CHECK(!twr::time_to_limit(o, celsius(12.0)).soonest);
   const auto edge = twr::outage_curve(o, hours(1.0)).settles_at;

@@ -46,7 +46,7 @@ struct tank_room {
 /// evaporation + sources = ventilation + dehumidified + condensing.
 struct moisture_balance {
   room::air air;
-  mass_flow evaporation;
+  mass_flow evaporation;  ///< negative where the water is so cold that it takes vapour up
   mass_flow sources;
   mass_flow ventilation;  ///< carried out, less what comes in with the outdoor air
   mass_flow dehumidified;
@@ -158,6 +158,11 @@ struct checked_room {
 [[nodiscard]] inline room_humidity humidity_balance(const tank_room& r, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::humidity_balance";
   const detail::checked_room room = detail::checked(here, r, policy);
+  if (room.model.changes == 0.0 && room.areas.central == 0.0) {
+    detail::fail<invalid_input>(here, air_change_limits.argument, 0.0, "1/s",
+                                "leaves the air as it is, or until its sources saturate it: there is no open water "
+                                "either to settle with");
+  }
   bool within = true;
   bool holds = r.dehumidifier.has_value();
   const auto at = [&](detail::band_end end) {

@@ -210,6 +210,7 @@ struct checked_outage {
     const auto slope = [&](double at, double t) { return c.slope(at, t, end); };
     const bool below = wanted < c.water;
     double t = c.water;
+    if (t == wanted) return seconds(0.0);
     for (double now = 0.0; now < within.value(); now += h) {
       const double next = detail::runge_kutta(slope, now, t, h);
       if (below ? next <= wanted : next >= wanted) {
