@@ -35,8 +35,7 @@ TEST_CASE("emptying: reference table") {
     tp::any_vessel v = row.has("bowl") ? tp::any_vessel{tp::bowl{metres(row["bowl"])}}
                                        : tp::any_vessel{tp::plan_profile{square_metres(row["A"])}};
     return book_gravity(row) *
-           tp::emptying_time(
-               {.vessel = v, .outlet = outlet_of(row), .from = metres(row["from"]), .to = metres(row["to"])})
+           tp::emptying_time(v, {.outlet = outlet_of(row), .from = metres(row["from"]), .to = metres(row["to"])})
                .value();
   };
   const auto levelling = [](const reference_row& row) {
@@ -98,8 +97,8 @@ TEST_CASE("emptying: reference table") {
 TEST_CASE("emptying: closed forms against the quadrature, shape by shape") {
   const evidence closed{"tankwright::plumbing::emptying_time", kind::identity, "closed form = quadrature"};
   const auto both = [&](const tp::any_vessel& v, auto plan_at, double from, double to, double allowed) {
-    TW_CHECK(closed, tp::emptying_time({.vessel = v, .outlet = hole, .from = metres(from), .to = metres(to)}),
-             tp::emptying_time(plan_at, hole, metres(from), metres(to)), relative(allowed));
+    TW_CHECK(closed, tp::emptying_time(v, {.outlet = hole, .from = metres(from), .to = metres(to)}),
+             tp::emptying_time(plan_at, {hole, metres(from), metres(to)}), relative(allowed));
   };
   both(
       square_metres(1.3), [](length) { return square_metres(1.3); }, 0.9, 0.0, 1e-14);
@@ -121,7 +120,7 @@ TEST_CASE("emptying: closed forms against the quadrature, shape by shape") {
       {metres(0.0), square_metres(1.0)}, {metres(0.3), square_metres(1.0)}, {metres(0.3), square_metres(0.7)}};
   const double by_hand = 2.0 * (0.7 * (std::sqrt(0.8) - std::sqrt(0.3)) + std::sqrt(0.3)) /
                          (0.61 * pi / 4.0 * 4e-4 * std::sqrt(2.0 * 9.80665));
-  TW_CHECK(closed, tp::emptying_time({.vessel = stepped, .outlet = hole, .from = metres(0.8)}), seconds(by_hand),
+  TW_CHECK(closed, tp::emptying_time(stepped, {.outlet = hole, .from = metres(0.8)}), seconds(by_hand),
            relative(1e-13));
 }
 
@@ -135,8 +134,7 @@ TEST_CASE("emptying: outlets") {
            cubic_metres_per_second(std::sqrt(19.6133)), relative(1e-15));
   // The coefficient that the fall of emptying_time gives back.
   const evidence back{"tankwright::plumbing::discharge_coefficient_from", kind::identity, "inverse of emptying_time"};
-  const duration t =
-      tp::emptying_time({.vessel = square_metres(2.0), .outlet = hole, .from = metres(0.7), .to = metres(0.4)});
+  const duration t = tp::emptying_time(square_metres(2.0), {.outlet = hole, .from = metres(0.7), .to = metres(0.4)});
   TW_CHECK(
       back,
       tp::discharge_coefficient_from(
@@ -148,13 +146,12 @@ TEST_CASE("emptying: the vessel loses what the outlet passes, and time adds up")
   const evidence rate{"tankwright::plumbing::emptying_time", kind::property, "dt/dh = A/Q"};
   const tp::any_vessel bowl = tp::bowl{metres(0.8)};
   for (double h = 0.2; h < 1.5; h += 0.1) {
-    const duration t =
-        tp::emptying_time({.vessel = bowl, .outlet = hole, .from = metres(h + 5e-5), .to = metres(h - 5e-5)});
+    const duration t = tp::emptying_time(bowl, {.outlet = hole, .from = metres(h + 5e-5), .to = metres(h - 5e-5)});
     const double expected = pi * h * (1.6 - h) * 1e-4 / tp::outflow(hole, metres(h)).value();
     TW_CHECK(rate, t, seconds(expected), relative(1e-6));
   }
   const auto part = [&](double a, double b) {
-    return tp::emptying_time({.vessel = bowl, .outlet = hole, .from = metres(a), .to = metres(b)});
+    return tp::emptying_time(bowl, {.outlet = hole, .from = metres(a), .to = metres(b)});
   };
   TW_CHECK(rate, part(1.5, 0.7) + part(0.7, 0.1), part(1.5, 0.1), relative(1e-13));
 }
@@ -168,12 +165,12 @@ TEST_CASE("emptying: two tanks, inflow and a fall to nothing") {
                                .opening = hole,
                                .from = metres(0.5),
                                .to = metres(0.1)}),
-           tp::emptying_time({.vessel = square_metres(1.3), .outlet = hole, .from = metres(0.5), .to = metres(0.1)}),
+           tp::emptying_time(square_metres(1.3), {.outlet = hole, .from = metres(0.5), .to = metres(0.1)}),
            relative(1e-11));
   const evidence none{"tankwright::plumbing::level_change_time", kind::identity, "no inflow: plain emptying"};
   const tp::inflow_and_outlet dry{.plan = square_metres(1.3), .inflow = litres_per_hour(0.0), .outlet = hole};
   TW_CHECK(none, tp::level_change_time(dry, {metres(0.5), metres(0.0)}),
-           tp::emptying_time({.vessel = square_metres(1.3), .outlet = hole, .from = metres(0.5)}), relative(1e-14));
+           tp::emptying_time(square_metres(1.3), {.outlet = hole, .from = metres(0.5)}), relative(1e-14));
   // Rising and falling against the quadrature of A dh / (Q - k sqrt h).
   const evidence both{"tankwright::plumbing::level_change_time", kind::identity, "quadrature"};
   const tp::inflow_and_outlet tank{.plan = square_metres(1.3), .inflow = litres_per_minute(20.0), .outlet = hole};
@@ -247,7 +244,7 @@ TEST_CASE("emptying: over an edge") {
 
 TEST_CASE("emptying: what cannot be is refused by name") {
   const auto empty = [](const tp::any_vessel& v, length from, length to) {
-    return [=] { (void)tp::emptying_time({.vessel = v, .outlet = hole, .from = from, .to = to}); };
+    return [=] { (void)tp::emptying_time(v, {.outlet = hole, .from = from, .to = to}); };
   };
   CHECK_THROWS_WITH_AS(empty(square_metres(1.0), metres(0.2), metres(0.5))(),
                        "tankwright::plumbing::emptying_time: to = 0.5 m is higher than from, 0.2 m", invalid_input);
@@ -271,7 +268,7 @@ TEST_CASE("emptying: what cannot be is refused by name") {
   CHECK_THROWS_AS((void)tp::outlet_through(tp::orifice{millimetres(20.0), 1.2}), invalid_input);
   CHECK_THROWS_AS((void)tp::outlet_through(tp::resisting_pipe{tp::pipe_bore{millimetres(20.0)}, 0.0}), invalid_input);
   CHECK_THROWS_AS((void)tp::outflow(hole, metres(-0.1)), invalid_input);
-  CHECK_THROWS_AS((void)tp::emptying_time([](length) { return square_metres(0.0); }, hole, metres(0.5), metres(0.1)),
+  CHECK_THROWS_AS((void)tp::emptying_time([](length) { return square_metres(0.0); }, {hole, metres(0.5), metres(0.1)}),
                   invalid_input);
   const tp::inflow_and_outlet tank{.plan = square_metres(1.3), .inflow = litres_per_minute(20.0), .outlet = hole};
   CHECK_THROWS_WITH_AS(

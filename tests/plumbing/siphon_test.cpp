@@ -104,10 +104,9 @@ TEST_CASE("siphon: until it draws air") {
       .plan = square_metres(2.16), .run = run, .from = metres(1.2), .to = metres(1.1), .water = liquid_of(1e-6)};
   const auto ran = tp::siphon_until_exposed(draw);
   TW_CHECK(closed, ran.time,
-           tp::emptying_time({.vessel = square_metres(2.16),
-                              .outlet = tp::outlet_through(tp::resisting_pipe{run.bore, 7.0}),
-                              .from = metres(1.2),
-                              .to = metres(1.1)}),
+           tp::emptying_time(square_metres(2.16), {.outlet = tp::outlet_through(tp::resisting_pipe{run.bore, 7.0}),
+                                                   .from = metres(1.2),
+                                                   .to = metres(1.1)}),
            relative(1e-12));
   TW_CHECK(closed, ran.volume, litres(216.0), relative(1e-13));
 }

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cmath>
+#include <type_traits>
 #include <variant>
 
 #include <tankwright/plumbing/detail/quadrature.hpp>
@@ -112,9 +113,8 @@ inline constexpr limits outlet_head_limits{"head", "m", not_negative};
 
 // ---- emptying -------------------------------------------------------------------------------------------------------
 
-/// A vessel that empties through an outlet in its floor.
-struct emptying {
-  any_vessel vessel;
+/// A fall through an outlet in the floor.
+struct fall_through {
   required<effective_area> outlet;
   required<length> from;  ///< height over the outlet
   length to = metres(0.0);
@@ -124,16 +124,17 @@ struct emptying {
 ///
 ///   t = 1/(Cd a sqrt(2g)) integral from h2 to h1 of A(h)/sqrt(h) dh,   in closed form for every shape here
 ///
-/// @param task vessel; effective outlet [m^2] > 0; heights from h1 >= to h2 [m] >= 0, within the vessel
+/// @param vessel vertical walls (an area), a profile, a bowl, a cone, a lying cylinder
+/// @param fall   effective outlet [m^2] > 0; heights from h1 >= to h2 [m] >= 0 over it, within the vessel
 /// @return     time [s]
 /// @throws     invalid_input
 /// @accuracy   1e-13 against the integral; that of the coefficient against a real outlet
 /// @source     textbook formula: Schaschke, ex. 6.3 and 6.4
-[[nodiscard]] inline duration emptying_time(const emptying& task) {
+[[nodiscard]] inline duration emptying_time(const any_vessel& vessel, const fall_through& fall) {
   constexpr std::string_view here = "tankwright::plumbing::emptying_time";
-  const double from = task.from->value(), to = task.to.value();
+  const double from = fall.from->value(), to = fall.to.value();
   detail::check_fall(here, from, to);
-  detail::check(here, outlet_limits, task.outlet->value().value());
+  detail::check(here, outlet_limits, fall.outlet->value().value());
   return std::visit(
       [&](const auto& v) {
         const double top = detail::top_of(here, v);
@@ -142,9 +143,9 @@ struct emptying {
                                       "stands above the vessel, " + detail::number_with_unit(top, "m"));
         }
         const double sum = detail::drain_integral(v, from) - detail::drain_integral(v, to);
-        return duration::from_value(sum / (task.outlet->value().value() * detail::sqrt_2g<double>));
+        return duration::from_value(sum / (fall.outlet->value().value() * detail::sqrt_2g<double>));
       },
-      task.vessel);
+      vessel);
 }
 
 /// Time in which a vessel of any profile falls from one height to another: the plan area is a callable.
@@ -152,26 +153,25 @@ struct emptying {
 ///   t = 2/(Cd a sqrt(2g)) integral from sqrt(h2) to sqrt(h1) of A(u^2) du
 ///
 /// @param plan_at callable, `area plan_at(length height)`; smooth in the height
-/// @param outlet  effective area [m^2] > 0
-/// @param from    h1 [m] >= 0 over the outlet
-/// @param to      h2 [m], 0 to h1
+/// @param fall    effective outlet [m^2] > 0; heights from h1 >= to h2 [m] >= 0 over it
 /// @return        time [s]
 /// @throws        invalid_input
 /// @accuracy      1e-12 for smooth profiles; a step or a kink costs up to 1e-4
 /// @source        as `emptying_time`, by Gauss and Legendre's rule on 16 panels of 8 points
 template <class PlanAt>
-[[nodiscard]] duration emptying_time(const PlanAt& plan_at, effective_area outlet, length from, length to) {
+requires std::is_invocable_r_v<area, const PlanAt&, length>
+[[nodiscard]] duration emptying_time(const PlanAt& plan_at, const fall_through& fall) {
   constexpr std::string_view here = "tankwright::plumbing::emptying_time";
-  detail::check_fall(here, from.value(), to.value());
-  detail::check(here, outlet_limits, outlet.value().value());
+  detail::check_fall(here, fall.from->value(), fall.to.value());
+  detail::check(here, outlet_limits, fall.outlet->value().value());
   const double sum = detail::integral(
       [&](double u) {
         const area plan = plan_at(length::from_value(u * u));
         detail::check(here, plan_limits, plan.value());
         return 2.0 * plan.value();
       },
-      std::sqrt(to.value()), std::sqrt(from.value()), 16);
-  return duration::from_value(sum / (outlet.value().value() * detail::sqrt_2g<double>));
+      std::sqrt(fall.to.value()), std::sqrt(fall.from->value()), 16);
+  return duration::from_value(sum / (fall.outlet->value().value() * detail::sqrt_2g<double>));
 }
 
 /// A vessel with vertical walls whose fall was timed.

@@ -24,13 +24,15 @@ struct plan_slice {
 
 inline constexpr limits plan_limits{"plan area", "m2", positive};
 
-/// Plan area against height. An area alone stands for vertical walls. Slices start at the floor; between two the area
-/// runs straight, two at one height are a step, and above the last the walls are vertical.
-class plan_profile {
+class plan_profile;
+
+namespace detail {
+
+/// A profile on raw SI numbers: straight pieces from the floor up.
+class profile_numbers {
  public:
-  plan_profile(area vertical_walls) : base_{0.0, vertical_walls.value(), 0.0, 0.0} {}
-  plan_profile(std::initializer_list<plan_slice> slices) : plan_profile(std::vector<plan_slice>(slices)) {}
-  plan_profile(const std::vector<plan_slice>& slices) {
+  explicit profile_numbers(double vertical_walls) noexcept : base_{0.0, vertical_walls, 0.0, 0.0} {}
+  explicit profile_numbers(const std::vector<plan_slice>& slices) {
     if (slices.empty()) return;  // refused by `check`
     base_ = {slices.front().height->value(), slices.front().plan->value(), 0.0, 0.0};
     for (std::size_t i = 1; i < slices.size(); ++i) {
@@ -43,18 +45,11 @@ class plan_profile {
     }
   }
 
-  /// Free area at a height, above a step where there is one.
-  [[nodiscard]] area at(length height) const noexcept {
-    const piece& p = piece_at(height.value());
-    return area::from_value(p.a + p.slope * (height.value() - p.z));
-  }
-  /// Volume between the floor and a height.
-  [[nodiscard]] volume below(length height) const noexcept { return volume::from_value(below(height.value())); }
-  /// Height that a volume reaches.
-  [[nodiscard]] length filled_by(volume water) const noexcept { return length::from_value(filled_by(water.value())); }
   [[nodiscard]] bool vertical() const noexcept { return above_.empty(); }
-
-  /// The same on raw SI numbers.
+  [[nodiscard]] double at(double z) const noexcept {
+    const piece& p = piece_at(z);
+    return p.a + p.slope * (z - p.z);
+  }
   [[nodiscard]] double below(double z) const noexcept {
     const piece& p = piece_at(z);
     const double up = z - p.z;
@@ -69,25 +64,10 @@ class plan_profile {
     if (p->slope == 0.0) return p->z + more / p->a;
     return p->z + 2.0 * more / (p->a + std::sqrt(p->a * p->a + 2.0 * p->slope * more));
   }
-  [[nodiscard]] double at(double z) const noexcept { return at(length::from_value(z)).value(); }
   [[nodiscard]] double smallest() const noexcept {
     double least = base_.a;
     for (const piece& p : above_) least = p.a < least ? p.a : least;
     return least;
-  }
-
-  /// Whether `check` accepts it.
-  [[nodiscard]] bool sound() const noexcept { return base_.z == 0.0 && ordered_ && positive.contains(smallest()); }
-
-  /// The profile less a constant area, such as that of gear which stands in the vessel.
-  [[nodiscard]] plan_profile less(double gear) const {
-    plan_profile result = *this;
-    result.base_.a -= gear;
-    for (piece& p : result.above_) {
-      p.a -= gear;
-      p.volume -= gear * p.z;
-    }
-    return result;
   }
 
   /// For every straight piece: f(z from, z to, area at `from`, slope); the last ends at `top`.
@@ -101,13 +81,15 @@ class plan_profile {
     f(p->z, top, p->a, p->slope);
   }
 
+  /// Whether `check` accepts it.
+  [[nodiscard]] bool sound() const noexcept { return base_.z == 0.0 && ordered_ && positive.contains(smallest()); }
   /// Refuse a profile that describes no vessel; the message begins with `label`.
   void check(std::string_view function, std::string_view label) const {
-    if (std::isnan(base_.z)) detail::refuse_element(function, label, "has a plan profile without slices");
-    if (base_.z != 0.0) detail::refuse_element(function, label, "has a plan profile that does not start at the floor");
-    if (!ordered_) detail::refuse_element(function, label, "has a plan profile whose heights do not rise");
-    detail::check_element(function, label, plan_limits, base_.a);
-    for (const piece& p : above_) detail::check_element(function, label, plan_limits, p.a);
+    if (std::isnan(base_.z)) refuse_element(function, label, "has a plan profile without slices");
+    if (base_.z != 0.0) refuse_element(function, label, "has a plan profile that does not start at the floor");
+    if (!ordered_) refuse_element(function, label, "has a plan profile whose heights do not rise");
+    check_element(function, label, plan_limits, base_.a);
+    for (const piece& p : above_) check_element(function, label, plan_limits, p.a);
   }
 
  private:
@@ -131,4 +113,37 @@ class plan_profile {
   bool ordered_ = true;
 };
 
+[[nodiscard]] inline const profile_numbers& numbers_of(const plan_profile& profile) noexcept;
+
+}  // namespace detail
+
+/// Plan area against height. An area alone stands for vertical walls. Slices start at the floor; between two the area
+/// runs straight, two at one height are a step, and above the last the walls are vertical.
+class plan_profile {
+ public:
+  plan_profile(area vertical_walls) noexcept : numbers_{vertical_walls.value()} {}
+  plan_profile(std::initializer_list<plan_slice> slices) : numbers_{std::vector<plan_slice>(slices)} {}
+  plan_profile(const std::vector<plan_slice>& slices) : numbers_{slices} {}
+
+  /// Free area at a height, above a step where there is one.
+  [[nodiscard]] area at(length height) const noexcept { return area::from_value(numbers_.at(height.value())); }
+  /// Volume between the floor and a height.
+  [[nodiscard]] volume below(length height) const noexcept {
+    return volume::from_value(numbers_.below(height.value()));
+  }
+  /// Height that a volume reaches.
+  [[nodiscard]] length filled_by(volume water) const noexcept {
+    return length::from_value(numbers_.filled_by(water.value()));
+  }
+
+ private:
+  friend const detail::profile_numbers& detail::numbers_of(const plan_profile&) noexcept;
+  detail::profile_numbers numbers_;
+};
+
+namespace detail {
+
+inline const profile_numbers& numbers_of(const plan_profile& profile) noexcept { return profile.numbers_; }
+
+}  // namespace detail
 }  // namespace tankwright::plumbing

@@ -97,6 +97,11 @@ inline constexpr limits area_uncertainty_limits{"area_uncertainty", "", zero_to_
 inline constexpr limits level_uncertainty_limits{"level_uncertainty", "m", not_negative};
 inline constexpr limits reserve_limits{"reserve", "m", not_negative};
 
+[[nodiscard]] inline pipe_run labelled(pipe_run pipe, const std::string& label) {
+  pipe.label = label;
+  return pipe;
+}
+
 inline void check_power_cut(std::string_view here, const power_cut_input& in) {
   const display_tank& d = in.display;
   check_element(here, d.label, surface_limits, d.surface->value());
@@ -111,7 +116,7 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
     check_element(here, r.label, return_flow_limits, r.flow->value());
     check_element(here, r.label, outlet_depth_limits, r.outlet_below_edge->value());
     if (r.break_below_edge) check_element(here, r.label, break_depth_limits, r.break_below_edge->value());
-    if (r.pipe) (void)numbers_of(here, *r.pipe);
+    if (r.pipe) (void)numbers_of(here, r.pipe->label.empty() ? labelled(*r.pipe, r.label) : *r.pipe);
   }
   check_sump(here, in.sump);
   if (in.drains_into >= in.sump.chambers.size()) {

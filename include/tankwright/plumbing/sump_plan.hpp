@@ -79,13 +79,14 @@ inline void check_sump(std::string_view here, const sump& plan) {
   }
   for (std::size_t i = 0; i < n; ++i) {
     const chamber& c = plan.chambers[i];
-    const bool good = c.gear.value() >= 0.0 && c.gear.value() < c.plan.smallest() && c.plan.sound();
+    const profile_numbers& walls = numbers_of(c.plan);
+    const bool good = c.gear.value() >= 0.0 && c.gear.value() < walls.smallest() && walls.sound();
     if (good) [[likely]]
       continue;
     const std::string name = chamber_name(plan, i);
-    c.plan.check(here, name);
+    walls.check(here, name);
     check_element(here, name, gear_limits, c.gear.value());
-    check_element(here, name, free_plan_limits, c.plan.smallest() - c.gear.value());
+    check_element(here, name, free_plan_limits, walls.smallest() - c.gear.value());
   }
   for (std::size_t i = 0; i + 1 < n; ++i) {
     const baffle& b = plan.baffles[i];

@@ -50,7 +50,7 @@ namespace detail {
 }
 [[nodiscard]] inline double drain_integral(const plan_profile& p, double top) noexcept {
   double sum = 0.0;
-  p.for_each_piece(top, [&](double from, double to, double a, double slope) {
+  numbers_of(p).for_each_piece(top, [&](double from, double to, double a, double slope) {
     to = std::min(to, top);
     if (to <= from) return;
     // A = (a - slope from) + slope z
@@ -73,7 +73,7 @@ namespace detail {
   const double half_angle = std::acos(std::clamp(x / r, -1.0, 1.0));
   return c.axial_length->value() * (r * r * half_angle - x * std::sqrt(std::max(0.0, z * (2.0 * r - z))));
 }
-[[nodiscard]] inline double volume_to(const plan_profile& p, double z) noexcept { return p.below(z); }
+[[nodiscard]] inline double volume_to(const plan_profile& p, double z) noexcept { return numbers_of(p).below(z); }
 
 inline constexpr limits vessel_radius_limits{"radius", "m", positive};
 inline constexpr limits vessel_height_limits{"height", "m", positive};
@@ -96,7 +96,7 @@ inline constexpr limits axial_length_limits{"axial_length", "m", positive};
   return c.diameter->value();
 }
 [[nodiscard]] inline double top_of(std::string_view here, const plan_profile& p) {
-  p.check(here, "vessel");
+  numbers_of(p).check(here, "vessel");
   return largest;
 }
 
