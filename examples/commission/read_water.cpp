@@ -102,7 +102,7 @@ water_plan read_water(section& in) {
   water_plan water{.temperature = in.need<temperature>("temperature")};
   in.hold("temperature", water::gibbs_temperature_limits, in_celsius(water.temperature));
   if (const auto v = in.maybe<volume>("new_water")) {
-    in.hold("new_water", water::mix_volume_limits, in_litres(*v));
+    in.hold("new_water", water::water_volume_limits, in_litres(*v));
     const double band = in.value_or<proportion>("new_water_uncertainty", fraction(0.0)).value();
     water.new_water = estimate<volume>{*v * (1.0 - band), *v, *v * (1.0 + band), "the volume as measured"};
   }

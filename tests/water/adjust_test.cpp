@@ -124,7 +124,7 @@ TEST_CASE("adjust: edges of the ranges") {
     (void)replace({x.litre, x.from, x.target, x.t, x.yield, x.target}, policy);
     return lower({x.litre, x.target, x.from, x.t}, policy);
   };
-  check_edges(tww::mix_volume_limits,
+  check_edges(tww::water_volume_limits,
               [&](double x, range_policy policy) { return all({.litre = x}, policy); });
   for (const double t : {-3.0, 80.1}) {
     CHECK_THROWS_AS((void)raise({.t = t}), out_of_range);

@@ -82,7 +82,7 @@ TEST_CASE("alkalinity: what to add") {
 
 TEST_CASE("alkalinity: edges of the ranges") {
   const auto meq = alkalinity::from_milliequivalents_per_litre;
-  check_edges(tww::alkalinity_volume_limits, [&](double x, range_policy) {
+  check_edges(tww::water_volume_limits, [&](double x, range_policy) {
     return tww::alkalinity_to_add({.volume = litres(x), .from = meq(2.0), .target = meq(3.0)});
   });
   check_edges(tww::alkalinity_limits, [&](double x, range_policy) {

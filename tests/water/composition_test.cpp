@@ -60,7 +60,7 @@ TEST_CASE("composition: edges of the ranges") {
   check_edges(tww::practical_salinity_limits, [](double s, range_policy policy) {
     return tww::concentration_of(tww::constituent::calcium, practical_salinity{s}, celsius(25.0), policy);
   });
-  check_edges(tww::recipe_volume_limits, [](double x, range_policy policy) {
+  check_edges(tww::water_volume_limits, [](double x, range_policy policy) {
     return tww::weigh_recipe(
         {.volume = litres(x), .target = practical_salinity{35.0}, .temperature = celsius(25.0)}, policy);
   });

@@ -86,7 +86,7 @@ TEST_CASE("drift: edges of the ranges") {
     (void)tww::drift(system_of(x), days(0.0), policy);
     return tww::time_to_salinity(system_of(x), practical_salinity{x.s}, policy);
   };
-  check_edges(tww::drift_volume_limits, [&](double x, range_policy policy) { return both({.litre = x}, policy); });
+  check_edges(tww::water_volume_limits, [&](double x, range_policy policy) { return both({.litre = x}, policy); });
   check_edges(tww::practical_salinity_limits, [&](double x, range_policy policy) { return both({.s = x}, policy); });
   check_edges(tww::practical_salinity_limits, [&](double x, range_policy policy) { return both({.s_in = x}, policy); });
   check_edges(tww::evaporation_limits, [&](double x, range_policy policy) { return both({.lost = x}, policy); });

@@ -87,7 +87,7 @@ TEST_CASE("exchange: edges of the ranges") {
     (void)tww::time_to_leave({.volume = litres(1.0), .flow = litres_per_hour(1.0), .left = fraction(x)});
     return tww::changes_to_leave({.part = fraction(0.1), .left = fraction(x)});
   });
-  check_edges(tww::exchange_volume_limits, [](double x, range_policy) {
+  check_edges(tww::water_volume_limits, [](double x, range_policy) {
     (void)tww::time_to_leave({.volume = litres(x), .flow = litres_per_hour(1.0), .left = fraction(0.5)});
     return tww::left_after_flow({.volume = litres(x), .flow = litres_per_hour(1.0), .time = hours(1.0)});
   });

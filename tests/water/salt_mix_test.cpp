@@ -150,7 +150,7 @@ TEST_CASE("salt mix: edges of the ranges") {
                                           .mix_yield = fraction(y)},
                                          policy);
   };
-  check_edges(tww::mix_volume_limits, [&](double x, range_policy policy) { return both(x, 35, 24, 0.87, policy); });
+  check_edges(tww::water_volume_limits, [&](double x, range_policy policy) { return both(x, 35, 24, 0.87, policy); });
   check_edges(tww::practical_salinity_limits,
               [&](double x, range_policy policy) { return both(100, x, 24, 0.87, policy); });
   check_edges(tww::mix_yield_limits, [&](double x, range_policy policy) { return both(100, 0, 24, x, policy); });

@@ -72,7 +72,7 @@ namespace detail {
 /// What all adjustments need: a volume of water, two salinities and a temperature that can be.
 template <class Step>
 void check_step(std::string_view function, const Step& step, range_policy policy) {
-  check(function, mix_volume_limits, in_litres(step.volume), policy);
+  check(function, water_volume_limits, in_litres(step.volume), policy);
   check(function, practical_salinity_limits, step.from->value(), policy);
   check(function, practical_salinity_limits, step.target->value(), policy);
   check(function, gibbs_temperature_limits, in_celsius(step.temperature), policy);

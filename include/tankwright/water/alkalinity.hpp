@@ -10,12 +10,9 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
+#include <tankwright/water/salinity.hpp>
 
 namespace tankwright::water {
-
-namespace detail {
-using namespace tankwright::detail;
-}
 
 /// What a milliequivalent is called in the two other units.
 struct alkalinity_factors {
@@ -68,7 +65,6 @@ class alkalinity {
 };
 
 inline constexpr limits alkalinity_limits{"alkalinity", "meq/L", not_negative};
-inline constexpr limits alkalinity_volume_limits{"volume", "L", positive};
 
 inline constexpr caution alkalinity_caution{
     "Dissolve the powder in fresh water first and add it slowly where the flow is strong, spread over days: at most "
@@ -102,7 +98,7 @@ struct alkalinity_dose {
   constexpr std::string_view here = "tankwright::water::alkalinity_to_add";
   const double from = step.from->milliequivalents_per_litre();
   const double target = step.target->milliequivalents_per_litre();
-  detail::check(here, alkalinity_volume_limits, in_litres(step.volume));
+  detail::check(here, water_volume_limits, in_litres(step.volume));
   detail::check(here, alkalinity_limits, from);
   detail::check(here, alkalinity_limits, target);
   if (target < from) {

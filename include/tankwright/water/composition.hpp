@@ -131,8 +131,6 @@ struct recipe_amounts {
   caution before_mixing = recipe_caution;
 };
 
-inline constexpr limits recipe_volume_limits{"volume", "L", positive};
-
 /// What to weigh for a volume of artificial seawater by Kester et al., scaled to the wanted salinity.
 ///
 ///   m_i = w_i (S / 35) rho V,   water = rho V - sum m_i
@@ -145,7 +143,7 @@ inline constexpr limits recipe_volume_limits{"volume", "L", positive};
 /// @source       Kester et al. 1967, table 1
 [[nodiscard]] inline recipe_amounts weigh_recipe(const recipe_batch& batch,
                                                  range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::weigh_recipe", recipe_volume_limits, in_litres(batch.volume), policy);
+  detail::check("tankwright::water::weigh_recipe", water_volume_limits, in_litres(batch.volume), policy);
   const mass seawater = density(batch.target, batch.temperature, policy) * batch.volume.get();
   const mass nothing = grams(0.0);
   recipe_amounts out{{}, nothing, nothing, nothing};

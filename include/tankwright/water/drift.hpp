@@ -50,7 +50,6 @@ struct drifted_system {
   caution before_trusting = drift_caution;
 };
 
-inline constexpr limits drift_volume_limits{"volume", "L", positive};
 inline constexpr limits evaporation_limits{"evaporation", "L/d", not_negative};
 inline constexpr limits top_off_limits{"top-off", "L/d", not_negative};
 inline constexpr limits drift_time_limits{"time", "d", not_negative};
@@ -67,7 +66,7 @@ struct drift_balance {
 
 [[nodiscard]] inline drift_balance balance_of(std::string_view function, const drifting_system& system,
                                               range_policy policy) {
-  check(function, drift_volume_limits, in_litres(system.volume), policy);
+  check(function, water_volume_limits, in_litres(system.volume), policy);
   check(function, practical_salinity_limits, system.salinity->value(), policy);
   check(function, practical_salinity_limits, system.top_off_salinity.value(), policy);
   check(function, gibbs_temperature_limits, in_celsius(system.temperature), policy);
@@ -100,7 +99,7 @@ struct drift_balance {
                                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::evaporation_from_readings";
   const double first = readings.first->value(), second = readings.second->value();
-  detail::check(here, drift_volume_limits, in_litres(readings.volume), policy);
+  detail::check(here, water_volume_limits, in_litres(readings.volume), policy);
   detail::check(here, practical_salinity_limits, first, policy);
   detail::check(here, practical_salinity_limits, second, policy);
   detail::check(here, gibbs_temperature_limits, in_celsius(readings.temperature), policy);

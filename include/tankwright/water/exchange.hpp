@@ -11,17 +11,13 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
+#include <tankwright/water/salinity.hpp>
 
 namespace tankwright::water {
-
-namespace detail {
-using namespace tankwright::detail;
-}
 
 inline constexpr limits changed_part_limits{"part changed", "", above_zero_to_one};
 inline constexpr limits part_left_limits{"part to be left", "", above_zero_to_one};
 inline constexpr limits number_of_changes_limits{"number of changes", "", not_negative};
-inline constexpr limits exchange_volume_limits{"volume", "L", positive};
 inline constexpr limits exchange_flow_limits{"flow", "L/h", not_negative};
 inline constexpr limits exchange_time_limits{"time", "h", not_negative};
 
@@ -121,7 +117,7 @@ struct exchange_routine_result {
 /// @source     conservation of mass
 [[nodiscard]] inline proportion left_after_flow(const steady_flow& flow) {
   constexpr std::string_view here = "tankwright::water::left_after_flow";
-  detail::check(here, exchange_volume_limits, in_litres(flow.volume));
+  detail::check(here, water_volume_limits, in_litres(flow.volume));
   detail::check(here, exchange_flow_limits, in_litres_per_hour(flow.flow));
   detail::check(here, exchange_time_limits, in_hours(flow.time));
   return fraction(std::exp(-flow.flow->value() * flow.time->value() / flow.volume->value()));
@@ -138,7 +134,7 @@ struct exchange_routine_result {
 /// @source     conservation of mass
 [[nodiscard]] inline duration time_to_leave(const steady_goal& goal) {
   constexpr std::string_view here = "tankwright::water::time_to_leave";
-  detail::check(here, exchange_volume_limits, in_litres(goal.volume));
+  detail::check(here, water_volume_limits, in_litres(goal.volume));
   detail::check(here, {"flow", "L/h", positive}, in_litres_per_hour(goal.flow));
   detail::check(here, part_left_limits, goal.left->value());
   return std::log(1.0 / goal.left->value()) * goal.volume.get() / goal.flow.get();

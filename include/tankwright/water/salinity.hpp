@@ -23,6 +23,9 @@ inline constexpr limits practical_salinity_limits{
 inline constexpr limits absolute_salinity_limits{
     "absolute salinity", "g/kg", {0.0, 1000.0, edge::closed, edge::open}, {0.0, 120.0}, "Feistel 2008"};
 
+/// A volume of water, where there must be some.
+inline constexpr limits water_volume_limits{"volume", "L", positive};
+
 namespace detail {
 using namespace tankwright::detail;
 

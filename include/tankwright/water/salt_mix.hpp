@@ -21,7 +21,6 @@
 
 namespace tankwright::water {
 
-inline constexpr limits mix_volume_limits{"volume", "L", positive};
 inline constexpr limits mix_mass_limits{"mix", "kg", positive};
 inline constexpr limits mix_water_limits{"fresh water", "kg", positive};
 inline constexpr limits mix_yield_limits{"mix yield", "", above_zero_to_one};
@@ -79,7 +78,7 @@ namespace detail {
 /// Salt in the mix over salt in the water, both as parts of mass. Refuses a mix too poor to reach the target.
 inline void check_mix(std::string_view function, volume v, practical_salinity target, temperature t, proportion yield,
                       range_policy policy) {
-  check(function, mix_volume_limits, in_litres(v), policy);
+  check(function, water_volume_limits, in_litres(v), policy);
   check(function, practical_salinity_limits, target.value(), policy);
   check(function, gibbs_temperature_limits, in_celsius(t), policy);
   check_liquid(function, target.value(), in_celsius(t), policy);
