@@ -21,9 +21,10 @@ plan plan_from(const toml::table& table, const std::string& name) {
   plan all;
   all.title = top.text("title").value_or("Untitled plan");
   all.units = top.word("units", {"si", "us"}).value_or(0) == 1 ? unit_system::us : unit_system::si;
+  if (auto hold = top.sub("hold")) all.hold = read_hold(*hold);
   if (auto water = top.sub("water")) all.water = read_water(*water);
   top.finish();
-  if (!all.water) top.fail_here("nothing to assess; expected a table such as [water]");
+  if (!all.water && !all.hold) top.fail_here("nothing to assess; expected a table such as [water]");
   return all;
 }
 
@@ -65,7 +66,13 @@ plan read_file(const std::string& path) {
 
 commissioning::assessment assess(const plan& all) {
   commissioning::assessment result{.title = all.title};
-  if (all.water) result.findings = commissioning::assess_water(*all.water);
+  const auto add = [](auto& to, auto&& more) { to.insert(to.end(), more.begin(), more.end()); };
+  if (all.hold) {
+    const auto hold = commissioning::assess_hold(*all.hold);
+    add(result.findings, hold.findings);
+    add(result.figures, hold.figures);
+  }
+  if (all.water) add(result.findings, commissioning::assess_water(*all.water));
   return result;
 }
 

@@ -10,6 +10,7 @@
 #include "toml_section.hpp"
 
 #include <tankwright/commissioning/assessment.hpp>
+#include <tankwright/commissioning/hold_section.hpp>
 #include <tankwright/commissioning/water_plan.hpp>
 #include <tankwright/core/text.hpp>
 
@@ -19,6 +20,7 @@ namespace plan_file {
 struct plan {
   std::string title;
   tankwright::unit_system units = tankwright::unit_system::si;
+  std::optional<tankwright::commissioning::hold_section> hold;
   std::optional<tankwright::commissioning::water_plan> water;
 };
 
@@ -29,6 +31,8 @@ struct plan {
 /// The findings of a plan.
 [[nodiscard]] tankwright::commissioning::assessment assess(const plan& all);
 
+/// [hold]
+[[nodiscard]] tankwright::commissioning::hold_section read_hold(section& in);
 /// [water]
 [[nodiscard]] tankwright::commissioning::water_plan read_water(section& in);
 

@@ -95,7 +95,9 @@ std::string article(const finding& f, unit_system units) {
   out += f.before_acting.empty() ? "" : paragraph("caution", f.before_acting);
   for (const std::string& next : f.measure_next) out += paragraph("small", "Next: " + next);
   std::string sources;
-  for (const citation* s : f.sources) sources += (sources.empty() ? "Source: " : "; ") + source_text(*s) + ", " + std::string{s->where};
+  for (const citation& s : f.sources) {
+    sources += (sources.empty() ? "Source: " : "; ") + source_text(s) + ", " + std::string{s.where};
+  }
   return out + paragraph("small", sources) + "</article>\n";
 }
 

@@ -59,9 +59,9 @@ ordered_json object_of(const commissioning::finding& f) {
     numbers.push_back(std::move(one));
   }
   ordered_json sources = ordered_json::array();
-  for (const citation* source : f.sources) {
-    sources.push_back({{"authors", source->authors}, {"year", source->year}, {"title", source->title},
-                       {"where", source->where}, {"read_as", word_of(source->read_as)}});
+  for (const citation& source : f.sources) {
+    sources.push_back({{"authors", source.authors}, {"year", source.year}, {"title", source.title},
+                       {"where", source.where}, {"read_as", word_of(source.read_as)}});
   }
   return {{"id", f.id},
           {"day", f.day},

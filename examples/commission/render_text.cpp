@@ -91,7 +91,7 @@ std::string details(const finding& f, unit_system units) {
   }
   for (const std::string_view reason : reasons) out += filled("    Band: ", reason);
   std::string sources;
-  for (const citation* source : f.sources) sources += (sources.empty() ? "" : "; ") + source_text(*source);
+  for (const citation& source : f.sources) sources += (sources.empty() ? "" : "; ") + source_text(source);
   if (!sources.empty()) out += filled("    Source: ", sources);
   if (!f.before_acting.empty()) out += filled("    Caution: ", f.before_acting);
   for (const std::string& next : f.measure_next) out += filled("    Next: ", next);

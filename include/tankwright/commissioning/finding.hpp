@@ -37,7 +37,7 @@ struct finding {
   verdict says = verdict::for_information;
   std::vector<entry> numbers{};
   std::string note{};  ///< a sentence more, where the numbers need one
-  std::vector<const citation*> sources{};
+  std::vector<citation> sources{};
   std::string_view before_acting{};              ///< the caution; empty where nothing can be hurt
   std::vector<std::string> measure_next{};       ///< what would narrow the answer, or what is missing for one
 };

@@ -91,9 +91,8 @@ struct hold_result {
 };
 
 inline constexpr caution hold_test_caution{
-    "A passed hold test says that the tank was tight on those days, empty of load and at that level. Watch the level "
-    "and "
-    "the floor through every later stage of filling; a seam or panel that fails can flood a house and hurt people."};
+    "A passed hold test says that the tank was tight on those days, without its load and at that level. Watch the level "
+    "and the floor through every later stage of filling; a seam or panel that fails can flood a house and hurt people."};
 
 namespace detail {
 
@@ -145,13 +144,13 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
 ///   the scatter of a reading is taken as at least resolution/sqrt(12)
 ///
 /// @param test surface A > 0, capacity > 0, depth > 0, resolution > 0, three or more readings in order of time;
-/// evaporation
-///             E >= 0 (none and no pan: taken as zero, so that the leak is an upper bound), confidence 0.5 to 1
+///             evaporation E >= 0 (none and no pan: taken as zero, so that the leak is an upper bound), confidence
+///             0.5 to 1
 /// @return     fall, evaporation and leak with their bands, the verdict against the criterion, a caution
 /// @throws     invalid_input (names the reading), out_of_range (temperature)
 /// @accuracy   exact for a straight line with normal scatter; the band of the evaporation is taken as rectangular
-/// @source     ordinary least squares; one-sided t test as in US EPA tank tightness protocols; GUM (JCGM
-/// 100:2008) 4.3.7
+/// @source     ordinary least squares; one-sided t test as in US EPA tank tightness protocols; GUM (JCGM 100:2008),
+///             4.3.7
 [[nodiscard]] inline hold_result read_hold_test(const hold_test& test) {
   constexpr std::string_view here = "tankwright::commissioning::read_hold_test";
   const double surface = test.surface->value();

@@ -48,7 +48,7 @@ inline constexpr std::string_view salting = "Salting";
   f.numbers.push_back({"practical salinity", amount_of(target)});
   f.numbers.push_back({"density at the water's temperature",
                        amount_of(water::density(target.central, plan.temperature)), role::detail});
-  f.sources = {&water::feistel_2008, &water::millero_2008};
+  f.sources = {water::feistel_2008, water::millero_2008};
   if (!plan.older_tank && !plan.target) {
     f.note = "Neither an older tank nor a target is given: natural seawater, 35, is taken.";
     f.measure_next.push_back("measure the older tank that the animals come from");
@@ -78,7 +78,7 @@ inline constexpr std::string_view salting = "Salting";
   f.numbers.push_back({"salt in the mix (its yield)", amount_of(yield), role::detail});
   f.note = "Weigh out the low figure first, let it clear, measure, and add the rest in steps: it is enough when the "
            "instruments read what stands below.";
-  f.sources = {&water::feistel_2008, &water::millero_2008};
+  f.sources = {water::feistel_2008, water::millero_2008};
   f.before_acting = water::mixing_caution.text;
   if (!plan.mix_yield) f.measure_next.push_back("measure the yield of the mix with a trial batch of a few litres");
   return f;
@@ -92,19 +92,19 @@ inline constexpr std::string_view salting = "Salting";
     const double reading = water::hydrometer_reading(s, plan.temperature, *plan.hydrometer);
     f.numbers.push_back({"hydrometer", amount{"specific_gravity", reading, reading, reading}});
     f.numbers.push_back({"  whose scale is made for", amount_of(plan.hydrometer->scale->sample.get()), role::detail});
-    f.sources.push_back(&water::feistel_2008);
+    f.sources.push_back(water::feistel_2008);
   }
   if (plan.refractometer) {
     f.numbers.push_back({"refractometer (parts per thousand)",
                          amount_of(water::refractometer_reading(s, plan.temperature, *plan.refractometer))});
-    f.sources.push_back(&water::millard_seaver_1990);
+    f.sources.push_back(water::millard_seaver_1990);
   }
   if (plan.probe || !(plan.hydrometer || plan.refractometer)) {
     const auto raw = water::conductivity_from_salinity(s, plan.temperature);
     f.numbers.push_back({"conductivity, not compensated", amount_of(raw)});
     f.numbers.push_back({"conductivity, referred to 25 °C",
                          amount_of(water::referred_to_25(raw, plan.temperature).value()), role::detail});
-    f.sources.push_back(&water::pss78);
+    f.sources.push_back(water::pss78);
   }
   f.note = "Judge both tanks with the same instrument on the same day.";
   return f;
@@ -125,7 +125,7 @@ inline constexpr std::string_view salting = "Salting";
                        amount{"practical_salinity", apart_low, difference, apart_high, "the bands of both readings"}});
   f.numbers.push_back({"may differ by", amount_of(plan.match_within), role::limit});
   f.numbers.push_back({"new water now", amount_of(now), role::detail});
-  f.sources = {&water::feistel_2008, &water::millero_2008};
+  f.sources = {water::feistel_2008, water::millero_2008};
   f.before_acting = water::adjusting_caution.text;
   if (plan.new_water && difference < 0.0) {
     const auto yield = plan.mix_yield.value_or(water::typical_mix_yield);
@@ -152,7 +152,7 @@ inline constexpr std::string_view salting = "Salting";
   finding f{.id = "water.oxygen", .day = salting, .question = "How much oxygen can this water hold?"};
   f.numbers.push_back({"oxygen at saturation",
                        amount_of(water::oxygen_saturation_concentration(s, plan.temperature, plan.air))});
-  f.sources = {&water::garcia_gordon_1992};
+  f.sources = {water::garcia_gordon_1992};
   return f;
 }
 
@@ -165,7 +165,7 @@ inline constexpr std::string_view salting = "Salting";
                          return c.as_ammonia();
                        }))});
   f.numbers.push_back({"total ammonia, as nitrogen", amount_of(plan.ammonia->as_nitrogen()), role::detail});
-  f.sources = {&water::clegg_whitfield_1995};
+  f.sources = {water::clegg_whitfield_1995};
   f.before_acting = free.before_acting.text;
   return f;
 }

@@ -81,8 +81,7 @@ struct power_cut_answer {
 
 inline constexpr caution power_cut_caution{
     "Test it with real water before trusting a number: fill, run, switch off at the plug, watch the sump to the end, "
-    "with "
-    "the check valves held open. Electricity near water needs residual-current protection and a licensed electrician; "
+    "with the check valves held open. Electricity near water needs residual-current protection and a licensed electrician; "
     "local codes come first."};
 
 namespace detail {
@@ -221,8 +220,7 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
 /// @return   volumes, levels, margins, the two limits, and a caution
 /// @throws   invalid_input (names the element by its label: chamber, baffle, return, pipe)
 /// @accuracy volume conserved to 1e-12; the band is that of the areas, levels and weir formulas as given, no more: it
-/// knows
-///           nothing of a leaking siphon break, a blocked drain or a sump that is not level
+///           knows nothing of a leaking siphon break, a blocked drain or a sump that is not level
 /// @source   geometry; Rehbock 1929 and the formulas of `weirs.hpp` for the heads
 [[nodiscard]] inline power_cut_answer power_cut(const power_cut_input& in) {
   constexpr std::string_view here = "tankwright::plumbing::power_cut";

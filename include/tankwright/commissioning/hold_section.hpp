@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The first-fill day: is it holding, and how many more days until one can say so?
+#pragma once
+
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include <tankwright/commissioning/figure.hpp>
+#include <tankwright/commissioning/finding.hpp>
+#include <tankwright/commissioning/hold_plan.hpp>
+#include <tankwright/room/evaporation.hpp>
+
+namespace tankwright::commissioning {
+
+/// The hold test as done, as planned, or both.
+struct hold_section {
+  std::optional<hold_test> done{};
+  std::optional<room::air> air{};            ///< of the room, for the evaporation where there is no pan
+  temperature water = celsius(20.0);         ///< of the water, for the evaporation
+  std::optional<hold_plan> planned{};
+  std::optional<flow_rate> leak_to_see{};    ///< the leak that would matter
+};
+
+/// Findings hold.leak and hold.days, and the figure of the readings.
+struct hold_assessment {
+  std::vector<finding> findings{};
+  std::vector<figure> figures{};
+};
+
+namespace detail {
+
+inline constexpr std::string_view first_fill = "First fill";
+
+/// Fall of the level by evaporation from a still open surface in this air.
+[[nodiscard]] inline estimate<velocity> evaporation_fall(temperature water, practical_salinity s, const room::air& air) {
+  const auto flux = room::evaporation({.water = {.temperature = water, .salinity = s},
+                                       .air = air,
+                                       .surfaces = {{.label = "display", .area = square_metres(1.0)}}})
+                        .surfaces.front()
+                        .per_area;
+  const double rho = water::density(practical_salinity{0.0}, water).value();
+  return map_rising(flux, [&](mass_flux m) { return velocity::from_value(m.value() / rho); });
+}
+
+[[nodiscard]] inline hold_test with_evaporation(hold_test test, const hold_section& section) {
+  const bool has_pan = !test.readings.empty() && test.readings.front().pan.has_value();
+  if (!has_pan && !test.evaporation && section.air) {
+    test.evaporation = evaporation_fall(section.water, test.salinity, *section.air);
+  }
+  return test;
+}
+
+[[nodiscard]] inline finding leak_finding(const hold_test& test, const hold_result& result) {
+  finding f{.id = "hold.leak", .day = first_fill, .question = "Is it holding?", .says = result.says};
+  f.numbers = {{"leak", amount_of(result.leak)},
+               {"largest leak allowed", amount_of(result.allowed), role::limit},
+               {"fall of the level", amount_of(result.fall), role::detail},
+               {"of it evaporation", amount_of(result.evaporation), role::detail},
+               {"chance of such readings from a tight tank", amount_of(result.chance_without_leak), role::detail},
+               {"days of readings", amount_of(result.lasted), role::detail},
+               {"smallest leak that this test sees", amount_of(result.smallest_seen), role::detail}};
+  f.note = "Criterion: " + std::string{test.criterion.name} + ".";
+  f.sources = {test.criterion.source};
+  if (!test.readings.front().pan) f.sources.push_back(room::about(room::evaporation_law::shah).source);
+  f.before_acting = result.before_acting.text;
+  if (result.says == verdict::not_enough_known || result.says == verdict::thin_margin) {
+    if (!test.readings.front().pan) {
+      f.measure_next.push_back("float a pan with the same water in the tank and read both: evaporation then drops out");
+    }
+    if (!test.readings.front().water) f.measure_next.push_back("read the water's temperature with every level");
+    if (result.lasted < test.criterion.least_duration) f.measure_next.push_back("go on until the criterion's days are full");
+  }
+  return f;
+}
+
+[[nodiscard]] inline finding days_finding(const hold_plan& plan, flow_rate leak) {
+  finding f{.id = "hold.days", .day = first_fill, .question = "How many days until a leak that matters shows?"};
+  const auto needed = days_to_see(plan, leak);
+  if (needed) f.numbers.push_back({"days of readings", amount_of(*needed)});
+  f.numbers.push_back({"leak to find", amount_of(leak), role::limit});
+  f.numbers.push_back({"step of the gauge", amount_of(plan.resolution.get()), role::detail});
+  if (needed) {
+    if (const auto gauge = gauge_to_see(plan, *needed * 0.5, leak)) {
+      f.numbers.push_back({"gauge that does it in half the time", amount_of(*gauge), role::detail});
+    }
+  } else {
+    f.says = verdict::not_enough_known;
+    f.note = "No number of days is enough: the evaporation is not known well enough to see so small a leak behind it.";
+    f.measure_next.push_back("float a pan with the same water in the tank and read both: evaporation then drops out");
+  }
+  f.before_acting = hold_test_caution.text;
+  return f;
+}
+
+/// Readings, fitted line, and what a tight tank would have done, all as heights above the last reading.
+[[nodiscard]] inline figure hold_figure(const hold_test& test, const hold_result& result) {
+  figure picture{.id = "hold.leak", .title = "Level readings, the fitted line, and a tight tank with evaporation alone",
+                 .across = {"time", "duration"}, .up = {"level above the last reading", "length"}};
+  const double last = test.readings.back().level->value();
+  const double start = test.readings.front().at->value();
+  curve seen{.label = "readings", .as = stroke::points};
+  curve fitted{.label = "fitted line"};
+  curve tight{.label = "evaporation alone", .as = stroke::dashed};
+  double mean_x = 0.0;
+  double mean_y = 0.0;
+  for (const level_reading& r : test.readings) {
+    seen.x.push_back(r.at->value() - start);
+    seen.y.push_back(r.level->value() - last);
+    mean_x += seen.x.back();
+    mean_y += seen.y.back();
+  }
+  mean_x /= static_cast<double>(seen.x.size());
+  mean_y /= static_cast<double>(seen.y.size());
+  const double top = mean_y + result.fall.central.value() * mean_x;
+  for (const double x : {0.0, result.lasted.value()}) {
+    fitted.x.push_back(x);
+    fitted.y.push_back(top - result.fall.central.value() * x);
+    tight.x.push_back(x);
+    tight.y.push_back(top - result.evaporation.central.value() * x);
+    tight.low.push_back(top - result.evaporation.high.value() * x);
+    tight.high.push_back(top - result.evaporation.low.value() * x);
+  }
+  picture.curves = {std::move(fitted), std::move(tight), std::move(seen)};
+  return picture;
+}
+
+}  // namespace detail
+
+/// The decisions of the first fill: the leak with its confidence, and the days that a leak of a given size needs.
+///
+///   `read_hold_test` and `days_to_see`; evaporation from `room::evaporation` where there is neither a pan nor a figure
+///
+/// @param section the test as done, as planned, or both; the air of the room
+/// @return        findings hold.leak and hold.days, and a figure of the readings
+/// @throws        invalid_input, out_of_range (from the functions used)
+/// @accuracy      as its parts
+/// @source        the sources of `hold_test.hpp` and `room/evaporation.hpp`, carried by each finding
+[[nodiscard]] inline hold_assessment assess_hold(const hold_section& section) {
+  hold_assessment all;
+  if (section.done) {
+    const hold_test test = detail::with_evaporation(*section.done, section);
+    const hold_result result = read_hold_test(test);
+    all.findings.push_back(detail::leak_finding(test, result));
+    if (!test.readings.front().pan) all.figures.push_back(detail::hold_figure(test, result));
+  }
+  if (section.planned && section.leak_to_see) {
+    all.findings.push_back(detail::days_finding(*section.planned, *section.leak_to_see));
+  }
+  return all;
+}
+
+}  // namespace tankwright::commissioning
