@@ -53,20 +53,21 @@ inline constexpr std::string_view first_fill = "First fill";
 }
 
 [[nodiscard]] inline finding leak_finding(const hold_test& test, const hold_result& result) {
+  const bool has_pan = test.readings.front().pan.has_value();
   finding f{.id = "hold.leak", .day = first_fill, .question = "Is it holding?", .says = result.says};
   f.numbers = {{"leak", amount_of(result.leak)},
                {"largest leak allowed", amount_of(result.allowed), role::limit},
-               {"fall of the level", amount_of(result.fall), role::detail},
-               {"of it evaporation", amount_of(result.evaporation), role::detail},
+               {has_pan ? "fall of the level beyond the pan's" : "fall of the level", amount_of(result.fall), role::detail},
                {"chance of such readings from a tight tank", amount_of(result.chance_without_leak), role::detail},
                {"days of readings", amount_of(result.lasted), role::detail},
                {"smallest leak that this test sees", amount_of(result.smallest_seen), role::detail}};
+  if (!has_pan) f.numbers.push_back({"of it evaporation", amount_of(result.evaporation), role::detail});
   f.note = "Criterion: " + std::string{test.criterion.name} + ".";
   f.sources = {test.criterion.source};
-  if (!test.readings.front().pan) f.sources.push_back(room::about(room::evaporation_law::shah).source);
+  if (!has_pan && test.evaporation) f.sources.push_back(room::about(room::evaporation_law::shah).source);
   f.before_acting = result.before_acting.text;
-  if (result.says == verdict::not_enough_known || result.says == verdict::thin_margin) {
-    if (!test.readings.front().pan) {
+  if (result.says != verdict::holds) {
+    if (!has_pan) {
       f.measure_next.push_back("float a pan with the same water in the tank and read both: evaporation then drops out");
     }
     if (!test.readings.front().water) f.measure_next.push_back("read the water's temperature with every level");
@@ -96,18 +97,25 @@ inline constexpr std::string_view first_fill = "First fill";
 
 /// Readings, fitted line, and what a tight tank would have done, all as heights above the last reading.
 [[nodiscard]] inline figure hold_figure(const hold_test& test, const hold_result& result) {
-  figure picture{.id = "hold.leak", .title = "Level readings, the fitted line, and a tight tank with evaporation alone",
-                 .across = {"time", "duration"}, .up = {"level above the last reading", "length"}};
-  const double last = test.readings.back().level->value();
+  const auto height = [](const level_reading& r) {
+    return r.level->value() - (r.pan ? r.pan->value() : 0.0);
+  };
+  const bool has_pan = test.readings.front().pan.has_value();
+  figure picture{.id = "hold.leak",
+                 .title = has_pan ? "Level less the pan's, the fitted line, and a tight tank"
+                                  : "Level, the fitted line, and a tight tank with evaporation alone",
+                 .across = {"time", "duration"},
+                 .up = {"above the last reading", "length"}};
+  const double last = height(test.readings.back());
   const double start = test.readings.front().at->value();
   curve seen{.label = "readings", .as = stroke::points};
   curve fitted{.label = "fitted line"};
-  curve tight{.label = "evaporation alone", .as = stroke::dashed};
+  curve tight{.label = "tight tank", .as = stroke::dashed};
   double mean_x = 0.0;
   double mean_y = 0.0;
   for (const level_reading& r : test.readings) {
     seen.x.push_back(r.at->value() - start);
-    seen.y.push_back(r.level->value() - last);
+    seen.y.push_back(height(r) - last);
     mean_x += seen.x.back();
     mean_y += seen.y.back();
   }
@@ -143,7 +151,7 @@ inline constexpr std::string_view first_fill = "First fill";
     const hold_test test = detail::with_evaporation(*section.done, section);
     const hold_result result = read_hold_test(test);
     all.findings.push_back(detail::leak_finding(test, result));
-    if (!test.readings.front().pan) all.figures.push_back(detail::hold_figure(test, result));
+    all.figures.push_back(detail::hold_figure(test, result));
   }
   if (section.planned && section.leak_to_see) {
     all.findings.push_back(detail::days_finding(*section.planned, *section.leak_to_see));
