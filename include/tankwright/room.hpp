@@ -16,6 +16,7 @@
 #include <tankwright/room/outage.hpp>
 #include <tankwright/room/running_cost.hpp>
 #include <tankwright/room/saturation.hpp>
+#include <tankwright/room/tank_water.hpp>
 #include <tankwright/room/top_off.hpp>
 #include <tankwright/room/wall.hpp>
 #include <tankwright/room/warm_up.hpp>

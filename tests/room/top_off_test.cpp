@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/room/top_off.hpp>
+#include <tankwright/water/drift.hpp>
 
 #include "room/samples.hpp"
 
@@ -8,26 +9,42 @@ using namespace tankwright::testing;
 namespace twr = tankwright::room;
 
 namespace {
-twr::salted_system tonne(double salinity = 35.0) {
-  return {.water = kilograms(1000.0), .salinity = practical_salinity{salinity}};
+/// 1000 kg of water.
+twr::reservoir_request tonne(double lowest, double free_litres) {
+  const auto rho = water::density(practical_salinity{35.0}, celsius(25.0));
+  return {.water = seawater(25.0),
+          .volume = kilograms(1000.0) / rho,
+          .lowest = practical_salinity{lowest},
+          .free_volume = litres(free_litres)};
 }
 const estimate<mass_flow> six_kilograms{kilograms_per_day(4.0), kilograms_per_day(6.0), kilograms_per_day(9.0), "test"};
 }  // namespace
 
 TEST_CASE("top-off: reference table") {
+  // A row by mass: kilograms of salt water, kilograms evaporated in a day.
   const auto dry = [](const reference_row& row) {
-    return twr::salinity_without_top_off({.water = kilograms(row["kg"]), .salinity = practical_salinity{row["S"]}},
-                                         kilograms(row["evaporated"]))
-        .value();
+    const temperature t = celsius(25.0);
+    const practical_salinity s{row["S"]};
+    const auto drifted = water::drift(
+        {.volume = kilograms(row["kg"]) / water::density(s, t),
+         .salinity = s,
+         .temperature = t,
+         .evaporation = kilograms(row["evaporated"]) / water::density(practical_salinity{0.0}, t) / days(1.0),
+         .top_off = litres_per_day(0.0)},
+        days(1.0));
+    return drifted.salinity.value();
   };
   const auto over = [](const reference_row& row) {
-    const mass water = water::density(practical_salinity{row["S"]}, celsius(25.0)) * litres(row["L"]);
-    return twr::salinity_with_fresh_water({.water = water, .salinity = practical_salinity{row["S"]}},
-                                          litres(row["added"]), celsius(25.0))
-        .value();
+    return twr::stuck_valve({.water = seawater(25.0, row["S"]),
+                             .volume = litres(row["L"]),
+                             .lowest = practical_salinity{30.0},
+                             .free_volume = litres(100.0),
+                             .fresh_water = celsius(25.0)},
+                            litres(row["added"]))
+        .salinity.value();
   };
-  check_rows(reference_rows("room/top_off.csv"), {{"tankwright::room::salinity_without_top_off", dry},
-                                                  {"tankwright::room::salinity_with_fresh_water", over}});
+  check_rows(reference_rows("room/top_off.csv"),
+             {{"tankwright::water::drift", dry}, {"tankwright::room::stuck_valve", over}});
 }
 
 TEST_CASE("top-off: litres a day, days of a reservoir, and the level of the return chamber") {
@@ -55,33 +72,19 @@ TEST_CASE("top-off: litres a day, days of a reservoir, and the level of the retu
   TW_CHECK(level, in_days(fall.until_lowest.low), 100.0 / (9.0 / 0.27), relative(1e-12));
 }
 
-TEST_CASE("top-off: salt is conserved") {
-  const evidence there_and_back{"tankwright::room::salinity_with_fresh_water", kind::identity,
-                                "topping off what evaporated restores the salinity"};
-  const double fresh = in_kilograms_per_cubic_metre(water::density(practical_salinity{0.0}, celsius(20.0)));
-  for (const double gone : {1.0, 20.0, 150.0}) {
-    const auto s = twr::salinity_without_top_off(tonne(), kilograms(gone));
-    const auto back =
-        twr::salinity_with_fresh_water({.water = kilograms(1000.0 - gone), .salinity = s}, cubic_metres(gone / fresh));
-    TW_CHECK(there_and_back, back.value(), 35.0, relative(1e-12));
-  }
-}
-
 TEST_CASE("top-off: the largest reservoir, and a stuck valve") {
   const evidence largest{"tankwright::room::largest_reservoir", kind::identity,
                          "when all of it has run in, the salinity is the lowest allowed"};
   const evidence stuck{"tankwright::room::stuck_valve", kind::identity,
                        "conservation of salt; spilling against small steps"};
-  const twr::reservoir_request roomy{
-      .system = tonne(), .lowest = practical_salinity{33.0}, .free_volume = litres(500.0)};
+  const auto roomy = tonne(33.0, 500.0);
   const auto by_salt = twr::largest_reservoir(roomy);
   CHECK(by_salt.governed_by == "salinity");
   TW_CHECK(largest, twr::stuck_valve(roomy, by_salt.largest).salinity.value(), 33.0, relative(1e-12));
   CHECK(twr::stuck_valve(roomy, 1.01 * by_salt.largest).too_fresh);
   CHECK(!twr::stuck_valve(roomy, 0.99 * by_salt.largest).too_fresh);
 
-  const twr::reservoir_request tight{
-      .system = tonne(), .lowest = practical_salinity{33.0}, .free_volume = litres(25.0)};
+  const auto tight = tonne(33.0, 25.0);
   const auto by_volume = twr::largest_reservoir(tight);
   CHECK(by_volume.governed_by == "free volume");
   TW_CHECK(largest, by_volume.largest, litres(25.0), relative(1e-15));
@@ -99,24 +102,19 @@ TEST_CASE("top-off: the largest reservoir, and a stuck valve") {
 }
 
 TEST_CASE("top-off: mistakes") {
-  CHECK(message_of([] {
-          (void)twr::salinity_without_top_off(tonne(), kilograms(1000.0));
-        }).ends_with("is all the water there is, 1000 kg"));
-  CHECK_THROWS_AS((void)twr::salinity_without_top_off(tonne(), kilograms(500.0)), out_of_range);
-  CHECK_THROWS_AS((void)twr::salinity_without_top_off(tonne(), kilograms(-1.0)), invalid_input);
-  CHECK_THROWS_AS((void)twr::salinity_with_fresh_water(tonne(), litres(-1.0)), invalid_input);
-  CHECK_THROWS_AS((void)twr::salinity_with_fresh_water(tonne(), litres(1.0), celsius(60.0)), out_of_range);
-  CHECK_THROWS_AS(
-      (void)twr::top_off_rate({kilograms_per_day(-4.0), kilograms_per_day(6.0), kilograms_per_day(9.0), ""}),
-      invalid_input);
+  CHECK_THROWS_AS((void)twr::stuck_valve(tonne(33.0, 50.0), litres(-1.0)), invalid_input);
+  CHECK_THROWS_AS((void)twr::stuck_valve(tonne(33.0, -50.0), litres(1.0)), invalid_input);
+  auto hot = tonne(33.0, 50.0);
+  hot.fresh_water = celsius(60.0);
+  CHECK_THROWS_AS((void)twr::stuck_valve(hot, litres(1.0)), out_of_range);
+  CHECK_THROWS_AS((void)twr::largest_reservoir(tonne(0.0, 50.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::top_off_rate({kilograms_per_day(7.0), kilograms_per_day(6.0), kilograms_per_day(9.0), ""}),
                   invalid_input);
   CHECK_THROWS_AS(
       (void)twr::reservoir_lasts(litres(40.0), {litres_per_day(0.0), litres_per_day(0.0), litres_per_day(0.0), ""}),
       invalid_input);
   CHECK(message_of([] {
-          (void)twr::largest_reservoir(
-              {.system = tonne(), .lowest = practical_salinity{36.0}, .free_volume = litres(10.0)});
+          (void)twr::largest_reservoir(tonne(36.0, 10.0));
         }).ends_with("lowest salinity = 36 is above that of the system, 35"));
   const estimate<flow_rate> six{litres_per_day(4.0), litres_per_day(6.0), litres_per_day(9.0), ""};
   CHECK(message_of([&] {

@@ -10,15 +10,10 @@
 
 #include <tankwright/room/air.hpp>
 #include <tankwright/room/detail/evaporation.hpp>
+#include <tankwright/room/tank_water.hpp>
 #include <tankwright/water/vapour.hpp>
 
 namespace tankwright::room {
-
-/// The water at the surface. Its skin is 0.1 to 0.5 K cooler than the water below, worth 2 to 8 % of the evaporation.
-struct tank_water {
-  required<tankwright::temperature> temperature;
-  required<practical_salinity> salinity;
-};
 
 /// Open water under air: what every correlation needs. The air is that at the tank, not that at the thermostat.
 struct open_water {

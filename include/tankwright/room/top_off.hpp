@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// How many litres a day must be topped off, how long does the reservoir last, and what if its valve sticks, shut or
-/// open?
-///
-/// Salt is conserved by mass: S m stays the same when pure water leaves or enters. That holds for practical and
-/// absolute salinity alike. By volume the rule is 0.1 % off for every unit of salinity gained.
+/// How many litres a day must be topped off, how long does the reservoir last, and what if its valve sticks open, or
+/// shut? How the salinity drifts meanwhile is in `water/drift.hpp`.
 #pragma once
 
 #include <algorithm>
@@ -12,16 +9,10 @@
 #include <string_view>
 
 #include <tankwright/core/estimate.hpp>
-#include <tankwright/core/required.hpp>
+#include <tankwright/room/tank_water.hpp>
 #include <tankwright/water/density.hpp>
 
 namespace tankwright::room {
-
-/// The system that is topped off.
-struct salted_system {
-  required<mass> water;  ///< of all the salt water: water::density times its volume
-  required<practical_salinity> salinity;
-};
 
 struct stuck_valve_result {
   practical_salinity salinity;  ///< when all of the reservoir has run in
@@ -32,9 +23,11 @@ struct stuck_valve_result {
 
 /// What a reservoir may do at worst: all of it runs into the system at once.
 struct reservoir_request {
-  salted_system system;
+  tank_water water;
+  required<tankwright::volume> volume;  ///< of all the water in the system
   required<practical_salinity> lowest;  ///< salinity that the animals still stand
-  required<volume> free_volume;         ///< above the working level, up to the rim, in the chamber where it runs in
+  required<tankwright::volume>
+      free_volume;  ///< above the working level, up to the rim, in the chamber where it runs in
   tankwright::temperature fresh_water = celsius(20.0);
 };
 
@@ -64,9 +57,7 @@ inline constexpr caution top_off_caution{
 inline constexpr caution starving_pump_caution{
     "A return pump that draws air stops circulation and may burn out. Fit a low-level switch that cuts the pump."};
 
-inline constexpr limits system_mass_limits{"mass of water", "kg", positive};
-inline constexpr limits evaporated_mass_limits{"evaporated mass", "kg", not_negative};
-inline constexpr limits added_volume_limits{"added volume", "m3", not_negative};
+inline constexpr limits system_volume_limits{"volume of the system", "m3", positive};
 inline constexpr limits free_volume_limits{"free volume", "m3", not_negative};
 inline constexpr limits reservoir_limits{"reservoir", "m3", not_negative};
 inline constexpr limits chamber_area_limits{"area of the return chamber", "m2", positive};
@@ -91,9 +82,11 @@ void check_ordered(std::string_view function, const limits& each, const estimate
   }
 }
 
-inline void checked(std::string_view function, const salted_system& s, range_policy policy) {
-  check(function, system_mass_limits, s.water.get().value());
-  check(function, water::practical_salinity_limits, s.salinity.get().value(), policy);
+/// Mass of the water in the system [kg].
+[[nodiscard]] inline double checked_mass(std::string_view function, const reservoir_request& r, range_policy policy) {
+  check(function, system_volume_limits, r.volume.get().value());
+  check(function, free_volume_limits, r.free_volume.get().value());
+  return water::density(r.water.salinity, r.water.temperature, policy).value() * r.volume.get().value();
 }
 
 }  // namespace detail
@@ -135,60 +128,11 @@ inline void checked(std::string_view function, const salted_system& s, range_pol
   return map_falling(rate, [&](flow_rate r) { return reservoir / r; });
 }
 
-/// Salinity after water has evaporated and none was topped off.
-///
-///   S = S_0 m_0 / (m_0 - m_evaporated)
-///
-/// @param s          water of the system m_0 [kg] > 0; practical salinity S_0, 0 to 42
-/// @param evaporated mass of water gone [kg] >= 0, less than there is
-/// @param policy     `extrapolate` to go past salinity 42
-/// @return           practical salinity
-/// @throws           invalid_input, out_of_range
-/// @accuracy         exact by mass; skimmate and drips, which take salt along, are left out
-/// @source           conservation of salt
-[[nodiscard]] inline practical_salinity salinity_without_top_off(const salted_system& s, mass evaporated,
-                                                                 range_policy policy = range_policy::published) {
-  constexpr std::string_view here = "tankwright::room::salinity_without_top_off";
-  detail::checked(here, s, policy);
-  detail::check(here, evaporated_mass_limits, evaporated.value());
-  const double left = s.water.get().value() - evaporated.value();
-  if (!(left > 0.0)) {
-    detail::fail<invalid_input>(here, evaporated_mass_limits.argument, evaporated.value(), "kg",
-                                "is all the water there is, " + detail::number_with_unit(s.water.get().value(), "kg"));
-  }
-  const practical_salinity result{s.salinity.get().value() * s.water.get().value() / left};
-  detail::check(here, water::practical_salinity_limits, result.value(), policy);
-  return result;
-}
-
-/// Salinity after fresh water has run in.
-///
-///   S = S_0 m_0 / (m_0 + rho_fresh V)
-///
-/// @param s           water of the system m_0 [kg] > 0; practical salinity S_0, 0 to 42
-/// @param added       fresh water V [m^3] >= 0, all of which stays in the system
-/// @param fresh_water its temperature, 0 to 40 degC
-/// @param policy      `extrapolate` to go past these ranges
-/// @return            practical salinity
-/// @throws            invalid_input, out_of_range
-/// @accuracy          exact by mass, when mixed
-/// @source            conservation of salt
-[[nodiscard]] inline practical_salinity salinity_with_fresh_water(const salted_system& s, volume added,
-                                                                  temperature fresh_water = celsius(20.0),
-                                                                  range_policy policy = range_policy::published) {
-  constexpr std::string_view here = "tankwright::room::salinity_with_fresh_water";
-  detail::checked(here, s, policy);
-  detail::check(here, added_volume_limits, added.value());
-  const double density = detail::checked_fresh_density(here, fresh_water, policy);
-  const double before = s.water.get().value();
-  return practical_salinity{s.salinity.get().value() * before / (before + density * added.value())};
-}
-
 /// What happens when the top-off valve sticks open and the whole reservoir runs in.
 ///
 ///   S = S_0 m_0 / (m_0 + m_f) exp(-(m - m_f)/(m_0 + m_f)),   m_f what fits below the rim, at most the reservoir m
 ///
-/// @param r         the system, its lowest salinity and its free volume [m^3] >= 0
+/// @param r         water and volume [m^3] > 0 of the system, its lowest salinity and its free volume [m^3] >= 0
 /// @param reservoir what runs in [m^3] >= 0
 /// @param policy    `extrapolate` to go past the published ranges
 /// @return          salinity when mixed, spilt volume [m^3], whether it is too fresh
@@ -198,15 +142,13 @@ inline void checked(std::string_view function, const salted_system& s, range_pol
 [[nodiscard]] inline stuck_valve_result stuck_valve(const reservoir_request& r, volume reservoir,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::stuck_valve";
-  detail::checked(here, r.system, policy);
+  const double before = detail::checked_mass(here, r, policy);
   detail::check(here, reservoir_limits, reservoir.value());
-  detail::check(here, free_volume_limits, r.free_volume.get().value());
   detail::check(here, {"lowest salinity", "", not_negative}, r.lowest.get().value());
   const double density = detail::checked_fresh_density(here, r.fresh_water, policy);
-  const double before = r.system.water.get().value();
   const double spilt = std::max(0.0, (reservoir - r.free_volume.get()).value());
   const double full = before + density * (reservoir.value() - spilt);
-  const practical_salinity s{r.system.salinity.get().value() * before / full * std::exp(-density * spilt / full)};
+  const practical_salinity s{r.water.salinity.get().value() * before / full * std::exp(-density * spilt / full)};
   return {.salinity = s,
           .overflow = volume::from_value(spilt),
           .too_fresh = s < r.lowest.get(),
@@ -217,7 +159,8 @@ inline void checked(std::string_view function, const salted_system& s, range_pol
 ///
 ///   V = min(m_0 (S_0/S_lowest - 1) / rho_fresh, free volume)
 ///
-/// @param r      the system; lowest salinity, more than 0, below that of the system; free volume [m^3] >= 0
+/// @param r      water and volume [m^3] > 0 of the system; lowest salinity, more than 0, at most that of the system;
+///               free volume [m^3] >= 0
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       volume [m^3], and which of the two decides
 /// @throws       invalid_input (also when the system is already below the lowest salinity), out_of_range
@@ -226,16 +169,15 @@ inline void checked(std::string_view function, const salted_system& s, range_pol
 [[nodiscard]] inline reservoir_limit largest_reservoir(const reservoir_request& r,
                                                        range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::largest_reservoir";
-  detail::checked(here, r.system, policy);
+  const double mass = detail::checked_mass(here, r, policy);
+  const double now = r.water.salinity.get().value();
   const double lowest = r.lowest.get().value();
   detail::check(here, {"lowest salinity", "", positive}, lowest);
-  detail::check(here, free_volume_limits, r.free_volume.get().value());
-  if (!(lowest <= r.system.salinity.get().value())) {
+  if (!(lowest <= now)) {
     detail::fail<invalid_input>(here, "lowest salinity", lowest, "",
-                                "is above that of the system, " + detail::number_text(r.system.salinity.get().value()));
+                                "is above that of the system, " + detail::number_text(now));
   }
-  const double density = detail::checked_fresh_density(here, r.fresh_water, policy);
-  const double by_salt = r.system.water.get().value() * (r.system.salinity.get().value() / lowest - 1.0) / density;
+  const double by_salt = mass * (now / lowest - 1.0) / detail::checked_fresh_density(here, r.fresh_water, policy);
   const double by_room = r.free_volume.get().value();
   return {.largest = volume::from_value(std::min(by_salt, by_room)),
           .governed_by = by_salt < by_room ? "salinity" : "free volume",
