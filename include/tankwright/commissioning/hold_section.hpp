@@ -4,23 +4,22 @@
 #pragma once
 
 #include <optional>
-#include <utility>
-#include <vector>
-
 #include <tankwright/commissioning/figure.hpp>
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/hold_plan.hpp>
 #include <tankwright/room/evaporation.hpp>
+#include <utility>
+#include <vector>
 
 namespace tankwright::commissioning {
 
 /// The hold test as done, as planned, or both.
 struct hold_section {
   std::optional<hold_test> done{};
-  std::optional<room::air> air{};            ///< of the room, for the evaporation where there is no pan
-  temperature water = celsius(20.0);         ///< of the water, for the evaporation
+  std::optional<room::air> air{};     ///< of the room, for the evaporation where there is no pan
+  temperature water = celsius(20.0);  ///< of the water, for the evaporation
   std::optional<hold_plan> planned{};
-  std::optional<flow_rate> leak_to_see{};    ///< the leak that would matter
+  std::optional<flow_rate> leak_to_see{};  ///< the leak that would matter
 };
 
 /// Findings hold.leak and hold.days, and the figure of the readings.
@@ -34,7 +33,8 @@ namespace detail {
 inline constexpr std::string_view first_fill = "First fill";
 
 /// Fall of the level by evaporation from a still open surface in this air.
-[[nodiscard]] inline estimate<velocity> evaporation_fall(temperature water, practical_salinity s, const room::air& air) {
+[[nodiscard]] inline estimate<velocity> evaporation_fall(temperature water, practical_salinity s,
+                                                         const room::air& air) {
   const auto flux = room::evaporation({.water = {.temperature = water, .salinity = s},
                                        .air = air,
                                        .surfaces = {{.label = "display", .area = square_metres(1.0)}}})
@@ -55,12 +55,13 @@ inline constexpr std::string_view first_fill = "First fill";
 [[nodiscard]] inline finding leak_finding(const hold_test& test, const hold_result& result) {
   const bool has_pan = test.readings.front().pan.has_value();
   finding f{.id = "hold.leak", .day = first_fill, .question = "Is it holding?", .says = result.says};
-  f.numbers = {{"leak", amount_of(result.leak)},
-               {"largest leak allowed", amount_of(result.allowed), role::limit},
-               {has_pan ? "fall of the level beyond the pan's" : "fall of the level", amount_of(result.fall), role::detail},
-               {"chance of such readings from a tight tank", amount_of(result.chance_without_leak), role::detail},
-               {"days of readings", amount_of(result.lasted), role::detail},
-               {"smallest leak that this test sees", amount_of(result.smallest_seen), role::detail}};
+  f.numbers = {
+      {"leak", amount_of(result.leak)},
+      {"largest leak allowed", amount_of(result.allowed), role::limit},
+      {has_pan ? "fall of the level beyond the pan's" : "fall of the level", amount_of(result.fall), role::detail},
+      {"chance of such readings from a tight tank", amount_of(result.chance_without_leak), role::detail},
+      {"days of readings", amount_of(result.lasted), role::detail},
+      {"smallest leak that this test sees", amount_of(result.smallest_seen), role::detail}};
   if (!has_pan) f.numbers.push_back({"of it evaporation", amount_of(result.evaporation), role::detail});
   f.note = "Criterion: " + std::string{test.criterion.name} + ".";
   f.sources = {test.criterion.source};
@@ -71,7 +72,8 @@ inline constexpr std::string_view first_fill = "First fill";
       f.measure_next.push_back("float a pan with the same water in the tank and read both: evaporation then drops out");
     }
     if (!test.readings.front().water) f.measure_next.push_back("read the water's temperature with every level");
-    if (result.lasted < test.criterion.least_duration) f.measure_next.push_back("go on until the criterion's days are full");
+    if (result.lasted < test.criterion.least_duration)
+      f.measure_next.push_back("go on until the criterion's days are full");
   }
   return f;
 }
@@ -97,9 +99,7 @@ inline constexpr std::string_view first_fill = "First fill";
 
 /// Readings, fitted line, and what a tight tank would have done, all as heights above the last reading.
 [[nodiscard]] inline figure hold_figure(const hold_test& test, const hold_result& result) {
-  const auto height = [](const level_reading& r) {
-    return r.level->value() - (r.pan ? r.pan->value() : 0.0);
-  };
+  const auto height = [](const level_reading& r) { return r.level->value() - (r.pan ? r.pan->value() : 0.0); };
   const bool has_pan = test.readings.front().pan.has_value();
   figure picture{.id = "hold.leak",
                  .title = has_pan ? "Level less the pan's, the fitted line, and a tight tank"

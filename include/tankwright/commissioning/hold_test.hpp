@@ -91,8 +91,9 @@ struct hold_result {
 };
 
 inline constexpr caution hold_test_caution{
-    "A passed hold test says that the tank was tight on those days, without its load and at that level. Watch the level "
-    "and the floor through every later stage of filling; a seam or panel that fails can flood a house and hurt people."};
+    "A passed hold test says that the tank was tight on those days, without its load and at that level. Watch the "
+    "level and the floor through every later stage of filling; a seam or panel that fails can flood a house and hurt "
+    "people."};
 
 namespace detail {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The salting day: how much mix, what every instrument should then read, how far from the older tank, and what the water
-/// holds for animals.
+/// The salting day: how much mix, what every instrument should then read, how far from the older tank, and what the
+/// water holds for animals.
 #pragma once
 
 #include <optional>

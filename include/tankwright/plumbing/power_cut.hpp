@@ -81,8 +81,8 @@ struct power_cut_answer {
 
 inline constexpr caution power_cut_caution{
     "Test it with real water before trusting a number: fill, run, switch off at the plug, watch the sump to the end, "
-    "with the check valves held open. Electricity near water needs residual-current protection and a licensed electrician; "
-    "local codes come first."};
+    "with the check valves held open. Electricity near water needs residual-current protection and a licensed "
+    "electrician; local codes come first."};
 
 namespace detail {
 
