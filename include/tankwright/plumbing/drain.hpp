@@ -263,8 +263,7 @@ struct drain_answer {
 
 inline constexpr caution drain_caution{
     "A drain that must run full has no reserve: give the display a second drain that can carry the whole flow, and "
-    "test it "
-    "with the first one shut, pump running and someone at the switch."};
+    "test it with the first one shut, pump running and someone at the switch."};
 
 /// Capacity of a drain in all modes, and the mode for a flow.
 ///

@@ -77,8 +77,8 @@ enum class band_side { least, central, most };
 }
 [[nodiscard]] inline double edge_flow(const toothed_edge& e, double h, band_side side) noexcept {
   const double gap = e.gap_width->value();
-  // Down by Francis' contraction of both ends of each gap, up to a fifth; up by a tenth of what Kindsvater and Carter
-  // add to narrow notches.
+  // Down by Francis' contraction of both ends of each gap, at most a fifth; up by a tenth for the width and head that
+  // Kindsvater and Carter add to narrow notches.
   const double factor = side == band_side::central ? 1.0
                         : side == band_side::most  ? 1.1
                                                    : 1.0 - 0.2 * (h < gap ? h / gap : 1.0);

@@ -71,8 +71,7 @@ struct restart_answer {
 
 inline constexpr caution restart_caution{
     "Watch the first restart with a hand on the switch: a pump that draws air or runs dry can be ruined, and a float "
-    "switch "
-    "is no substitute. Electricity near water needs residual-current protection and a licensed electrician."};
+    "switch is no substitute. Electricity near water needs residual-current protection and a licensed electrician."};
 
 /// Lowest level of the pump chamber when the pump starts and the display refills, and its margin against drawing air.
 ///
