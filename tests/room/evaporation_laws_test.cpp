@@ -137,6 +137,17 @@ TEST_CASE("evaporation laws: Carrier's two unit systems, as printed, agree") {
   TW_CHECK(carrier, ours, from_inches, relative(0.007));
 }
 
+TEST_CASE("evaporation laws: ASHRAE's two unit systems, as printed, agree") {
+  // w = 4.0e-5 A (p_w - p_a) F_a in kg/s, m2, kPa; w = 0.1 A (p_w - p_a) F_a in lb/h, ft2, inHg.
+  const evidence ashrae{"tankwright::room::evaporation_rate", kind::published,
+                        "ASHRAE Handbook-HVAC Applications, natatoriums: 0.1 lb/(h ft2 inHg)"};
+  const auto state = raw_of(25, 22, 50, 1.0);
+  const double inches = (state.at_water - state.in_air) / 3386.389;
+  const double pounds = 0.1 * inches;  // lb/(h ft2)
+  TW_CHECK(ashrae, per_hour_and_area(evaporation_law::ashrae_in_use, fresh(25, 22, 50)),
+           in_kilograms_per_hour(pounds_per_hour(pounds)) / in_square_metres(square_feet(1.0)), relative(0.002));
+}
+
 TEST_CASE("evaporation laws: the table is complete, and every law has an answer") {
   const evidence row{"tankwright::room::about", kind::identity, "the row of each law names that law"};
   const evidence order{"tankwright::room::evaporation_rate", kind::property,

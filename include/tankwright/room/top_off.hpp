@@ -26,8 +26,8 @@ struct reservoir_request {
   tank_water water;
   required<tankwright::volume> volume;  ///< of all the water in the system
   required<practical_salinity> lowest;  ///< salinity that the animals still stand
-  required<tankwright::volume>
-      free_volume;  ///< above the working level, up to the rim, in the chamber where it runs in
+  /// Above the working level, up to the rim, in the chamber where it runs in.
+  required<tankwright::volume> free_volume;
   tankwright::temperature fresh_water = celsius(20.0);
 };
 
