@@ -24,6 +24,7 @@ const evidence independent{simulate, kind::library,
                            "Boost.Odeint, Fehlberg 7(8) in extended precision, with extents of oxidation as variables"};
 const evidence conserved{simulate, kind::identity, "nitrogen in = nitrogen there + nitrogen out"};
 const evidence positive_pools{simulate, kind::property, "no pool is ever negative"};
+const evidence negligible{simulate, kind::property, "what is eaten up is gone, to 1e-10 mg/L"};
 const evidence more_seed{simulate, kind::property, "more seed never slows the start"};
 const evidence scale_free{simulate, kind::property, "twice the tank with twice of everything is the same"};
 const evidence sampling{simulate, kind::property, "the interval of the samples does not matter"};
@@ -247,6 +248,29 @@ TEST_CASE("start-up: nitrogen is conserved and nothing is negative") {
   CHECK(twl::simulate_start_up(airless).summary.nitrogen_oxidised == grams(0.0));
 }
 
+TEST_CASE("start-up: what a step leaves below zero is clipped, and not lost") {
+  const auto clipped = twl::detail::positive_part({-1e-11, 0.3, 2.0, 0.1, -2e-11});
+  TW_HOLDS(positive_pools, clipped[twl::detail::ammonia] == 0.0 && clipped[twl::detail::nitrate] == 0.0);
+  TW_CHECK(conserved, milligrams_per_litre(clipped[twl::detail::nitrite]), milligrams_per_litre(2.0 - 3e-11),
+           relative(1e-16));
+  CHECK(clipped[twl::detail::ammonia_oxidisers] == 0.3);
+  const auto whole = twl::detail::positive_part({1.0, 0.3, 0.0, 0.1, 3.0});
+  CHECK(whole == twl::detail::pools<double>{1.0, 0.3, 0.0, 0.1, 3.0});
+  // Traces of food after months of idling, when steps are weeks long.
+  const twl::detail::nitrogen_cycle<double> cycle{{1.2, 0.5, 0.15, 0.0}, {1.2, 0.2, 0.05, 0.0}, 0.0};
+  for (const double trace : {1e-12, 1e-10, 1e-8, 1e-6}) {
+    twl::detail::start_up_run run{cycle, {1e-3, 10.0, 0.0, 10.0, 0.0}, {.limit = 0.1}, {.limit = 0.1}};
+    run.run_until("tankwright::test", 300.0);
+    run.state[twl::detail::ammonia] += trace;
+    run.jumped();
+    run.run_until("tankwright::test", 330.0);
+    TW_CHECK(conserved, milligrams_per_litre(run.state[twl::detail::ammonia] + run.state[twl::detail::nitrite] +
+                                             run.state[twl::detail::nitrate]),
+             milligrams_per_litre(1e-3 + trace), relative(1e-14));
+    TW_HOLDS(negligible, run.state[twl::detail::ammonia] >= 0.0 && run.state[twl::detail::ammonia] < 1e-10);
+  }
+}
+
 TEST_CASE("start-up: more seed never slows the start") {
   for (const double t : {20.0, 25.0}) {
     double before_clear = 1e9;
@@ -307,6 +331,10 @@ TEST_CASE("start-up: peak and the clear time against fine samples") {
   }
   const double peak = in_milligrams_per_litre(found.summary.nitrite.level.as_nitrogen());
   TW_HOLDS(peaks, peak >= highest && peak - highest < 1e-5);
+  auto unsampled = plan;
+  unsampled.every = days(60.0);
+  TW_CHECK(sampling, twl::simulate_start_up(unsampled).summary.nitrite.level.as_nitrogen(),
+           found.summary.nitrite.level.as_nitrogen(), relative(1e-7));
   // 2 mg/L of nitrogen, two equivalents a mole.
   TW_CHECK(alkalinity, found.summary.alkalinity_used.milliequivalents_per_litre(), 2.0 * 2.0 / 14.007, relative(1e-6));
   CHECK(found.summary.ammonia.at == days(0.0));
@@ -401,10 +429,18 @@ TEST_CASE("start-up: bad input says what is wrong") {
   plan.label = "plan B";
   plan.temperature = celsius(40.0);
   CHECK_THROWS_AS((void)twl::simulate_start_up(plan), out_of_range);
+  (void)twl::simulate_start_up(plan, extrapolate);
   plan.temperature = celsius(25.0);
   plan.horizon = days(-3.0);
   CHECK_THROWS_WITH_AS((void)twl::simulate_start_up(plan),
                        "tankwright::life::simulate_start_up: plan B: horizon = -3 d is not possible; expected more than 0 and "
                        "at most 3650 d",
+                       invalid_input);
+  plan = eventful();
+  plan.label = "plan B";
+  plan.water_changes[0].when.at = days(-1.0);
+  CHECK_THROWS_WITH_AS((void)twl::simulate_start_up(plan),
+                       "tankwright::life::simulate_start_up: plan B: time of a water change = -1 d is not possible; expected at "
+                       "least 0 d",
                        invalid_input);
 }

@@ -73,6 +73,9 @@ TEST_CASE("transfer: bad input") {
   CHECK_THROWS_AS((void)twl::match_waters({.bag = water_of(35.0, 25.0, water::ph_total{8.0}, -1.0), .tank = tank}),
                   invalid_input);
   CHECK_THROWS_AS((void)twl::match_waters({.bag = tank, .tank = tank, .limits = {.salinity = -1.0}}), invalid_input);
+  const auto brine = water_of(41.0, 25.0, water::ph_total{8.0}, 0.0);
+  CHECK_THROWS_AS((void)twl::match_waters({.bag = brine, .tank = tank}), out_of_range);
+  (void)twl::match_waters({.bag = brine, .tank = tank}, extrapolate);
   CHECK_THROWS_AS((void)move(1.1, 3.0), invalid_input);
   CHECK_THROWS_AS((void)move(0.5, -3.0), invalid_input);
 }

@@ -36,7 +36,7 @@ inline constexpr caution space_caution{
     "free of obstacles. The multiples are informal minima without a published source: ask a curator or an aquatic "
     "veterinarian."};
 
-inline constexpr limits body_length_limits{"animal", "m", positive};
+inline constexpr limits body_length_limits{"length of the animal", "m", positive};
 inline constexpr limits straight_run_limits{"run", "m", positive};
 inline constexpr limits clear_width_limits{"width", "m", positive};
 inline constexpr limits swim_speed_limits{"speed", "m/s", positive};

@@ -71,8 +71,6 @@ inline constexpr caution start_up_caution{
 
 inline constexpr limits start_up_horizon_limits{"horizon", "d", {0.0, 3650.0, edge::open}};
 inline constexpr limits start_up_samples_limits{"samples (horizon over their interval)", "", {0.0, 1e5}};
-inline constexpr limits schedule_times_limits{"times", "", {1.0, 1e5}};
-inline constexpr limits schedule_at_limits{"at", "d", not_negative};
 
 namespace detail {
 
@@ -81,12 +79,7 @@ inline constexpr std::string_view simulate_here = "tankwright::life::simulate_st
 /// The next time of a schedule, in days.
 class timer {
  public:
-  timer(std::string_view label, const schedule& when)
-      : at_{in_days(when.at)}, every_{in_days(when.every)}, left_{when.times} {
-    check_of(label, simulate_here, schedule_at_limits, at_);
-    check_of(label, simulate_here, schedule_times_limits, when.times);
-    if (when.times > 1) check_of(label, simulate_here, {"every", "d", positive}, every_);
-  }
+  explicit timer(const schedule& when) : at_{in_days(when.at)}, every_{in_days(when.every)}, left_{when.times} {}
   [[nodiscard]] double next() const noexcept {
     return left_ > 0 ? at_ + every_ * done_ : std::numeric_limits<double>::infinity();
   }
@@ -107,12 +100,12 @@ class timer {
 /// Everything checked and turned into days and mg/L.
 class start_up_simulation {
  public:
-  explicit start_up_simulation(const start_up& plan)
-      : plan_{plan}, volume_{in_litres(plan.net)}, horizon_{in_days(plan.horizon)}, run_{checked(plan)} {
-    for (const auto& s : plan.seedings) seedings_.emplace_back("seeding", s.when);
-    for (const auto& d : plan.doses) doses_.emplace_back("ammonia dose", d.when);
-    for (const auto& w : plan.water_changes) water_changes_.emplace_back("water change", w.when);
-    for (const auto& l : plan.loads) loads_.emplace_back("load", schedule{.at = l.from});
+  start_up_simulation(const start_up& plan, range_policy policy)
+      : plan_{plan}, volume_{in_litres(plan.net)}, horizon_{in_days(plan.horizon)}, run_{checked(plan, policy)} {
+    for (const auto& s : plan.seedings) seedings_.emplace_back(s.when);
+    for (const auto& d : plan.doses) doses_.emplace_back(d.when);
+    for (const auto& w : plan.water_changes) water_changes_.emplace_back(w.when);
+    for (const auto& l : plan.loads) loads_.emplace_back(schedule{.at = l.from});
     added_ = run_.state[ammonia] + run_.state[nitrite] + run_.state[nitrate];
     oxidised_before_ = run_.state[nitrite] + run_.state[nitrate];
   }
@@ -144,8 +137,15 @@ class start_up_simulation {
   double removed_oxidised_ = 0.0;
   double oxidised_before_ = 0.0;
 
-  static start_up_run checked(const start_up& plan) {
-    const auto hold = [&](const limits& limit, double value) { check_of(plan.label, simulate_here, limit, value); };
+  static start_up_run checked(const start_up& plan, range_policy policy) {
+    const auto hold = [&](const limits& limit, double value) {
+      check_of(plan.label, simulate_here, limit, value, policy);
+    };
+    const auto times = [&](const std::string& what, const schedule& when) {
+      hold({"time of " + what, "d", not_negative}, in_days(when.at));
+      hold({"repetitions of " + what, "", {1.0, 1e5}}, when.times);
+      if (when.times > 1) hold({"interval of " + what, "d", positive}, in_days(when.every));
+    };
     const auto level = [&](std::string_view name, mass_concentration value) {
       hold({name, "mg/L", not_negative}, in_milligrams_per_litre(value));
       return in_milligrams_per_litre(value);
@@ -163,12 +163,22 @@ class start_up_simulation {
     check_nitrifier("ammonia oxidisers", simulate_here, plan.ammonia_oxidisers);
     check_nitrifier("nitrite oxidisers", simulate_here, plan.nitrite_oxidisers);
     for (const auto& s : plan.seedings) {
+      times("a seeding", s.when);
       hold({"ammonia oxidisers of a seeding", "g", not_negative}, in_grams(s.added->ammonia_oxidisers));
       hold({"nitrite oxidisers of a seeding", "g", not_negative}, in_grams(s.added->nitrite_oxidisers));
     }
-    for (const auto& d : plan.doses) level("rise by an ammonia dose", d.rise->as_nitrogen());
-    for (const auto& w : plan.water_changes) hold({"part of a water change", "", zero_to_one}, w.part->value());
-    for (const auto& l : plan.loads) hold(nitrogen_load_limits, in_grams_per_day(l.load->as_nitrogen()));
+    for (const auto& d : plan.doses) {
+      times("an ammonia dose", d.when);
+      level("rise by an ammonia dose", d.rise->as_nitrogen());
+    }
+    for (const auto& w : plan.water_changes) {
+      times("a water change", w.when);
+      hold({"part of a water change", "", zero_to_one}, w.part->value());
+    }
+    for (const auto& l : plan.loads) {
+      times("a load", {.at = l.from});
+      hold(nitrogen_load_limits, in_grams_per_day(l.load->as_nitrogen()));
+    }
     const double t = in_celsius(plan.temperature);
     const double oxygen = in_milligrams_per_litre(plan.oxygen);
     return {{growth_at(plan.ammonia_oxidisers, t, oxygen), growth_at(plan.nitrite_oxidisers, t, oxygen), 0.0},
@@ -259,14 +269,16 @@ class start_up_simulation {
 ///
 /// @param plan   net volume > 0, temperature 5 to 35 degC, oxygen >= 0, levels >= 0, what happens when; horizon up to
 ///               ten years. At one time, water is changed first, then ammonia dosed, bacteria added, the load set.
+/// @param policy `extrapolate` to go past these temperatures
 /// @return       summary with peaks, the time from which the levels stay below their limits, the nitrogen ledger and
 ///               the caution; samples at equal intervals, from the start to the horizon
 /// @throws       invalid_input, out_of_range (names what is wrong), no_convergence
 /// @accuracy     1e-6 relative against the equations, nitrogen conserved to 1e-10, never negative; the equations with
 ///               these constants show the shape, not the dates
 /// @source       Monod equations with the constants of Metcalf & Eddy 2014; RODAS, Hairer and Wanner 1996
-[[nodiscard]] inline start_up_result simulate_start_up(const start_up& plan) {
-  return detail::start_up_simulation{plan}.simulate();
+[[nodiscard]] inline start_up_result simulate_start_up(const start_up& plan,
+                                                       range_policy policy = range_policy::published) {
+  return detail::start_up_simulation{plan, policy}.simulate();
 }
 
 /// Several ways to start, simulated and put in order: the lowest peak of ammonia first.
@@ -274,15 +286,17 @@ class start_up_simulation {
 ///   simulate_start_up of each
 ///
 /// @param plans  the ways, each with its label
+/// @param policy `extrapolate` to go past the temperatures of the growth rates
 /// @return       their summaries, ordered by the peak of ammonia; equal ones stay in the order given
 /// @throws       as simulate_start_up
 /// @accuracy     as simulate_start_up
 /// @source       as simulate_start_up
-[[nodiscard]] inline std::vector<start_up_summary> compare_start_ups(std::span<const start_up> plans) {
+[[nodiscard]] inline std::vector<start_up_summary> compare_start_ups(std::span<const start_up> plans,
+                                                                     range_policy policy = range_policy::published) {
   std::vector<start_up_summary> order;
   order.reserve(plans.size());
   for (const start_up& plan : plans) {
-    start_up_summary next = simulate_start_up(plan).summary;
+    start_up_summary next = simulate_start_up(plan, policy).summary;
     auto place = order.end();
     while (place != order.begin() && next.ammonia.level < (place - 1)->ammonia.level) --place;
     order.insert(place, std::move(next));

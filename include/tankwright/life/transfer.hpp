@@ -59,11 +59,12 @@ struct water_match {
 ///   differences against limits; NH3 = f(pH, S, t) TAN at both pH values
 ///
 /// @param pair   both waters, their pH on one scale; how far they may lie apart
+/// @param policy `extrapolate` to go past the ranges of the free ammonia
 /// @return       differences, free ammonia at both pH values, verdicts and the caution
 /// @throws       invalid_input, out_of_range; also when the two pH values are on different scales
 /// @accuracy     as water::free_ammonia_in
 /// @source       Clegg and Whitfield 1995 (free ammonia); limits from memory
-[[nodiscard]] inline water_match match_waters(const water_pair& pair) {
+[[nodiscard]] inline water_match match_waters(const water_pair& pair, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::match_waters";
   const auto& [bag, tank, limits] = pair;
   if (bag.ph.on() != tank.ph.on()) {
@@ -76,9 +77,9 @@ struct water_match {
   detail::check(here, {"ammonia limit", "mg/L", not_negative}, in_milligrams_per_litre(limits.ammonia.as_ammonia()));
   water::ammonia_sample opened = bag;
   opened.ph = tank.ph;
-  const auto as_is = water::free_ammonia_in(bag).concentration;
-  const auto at_tank_ph = water::free_ammonia_in(opened).concentration;
-  (void)water::free_ammonia_in(tank);
+  const auto as_is = water::free_ammonia_in(bag, policy).concentration;
+  const auto at_tank_ph = water::free_ammonia_in(opened, policy).concentration;
+  (void)water::free_ammonia_in(tank, policy);  // its numbers are held against their ranges
   const double salinity = tank.salinity->value() - bag.salinity->value();
   const auto warmer = temperature_difference::from_value(tank.temperature->value() - bag.temperature->value());
   const double ph = tank.ph.value() - bag.ph.value();

@@ -38,6 +38,19 @@ struct pool_watch {
   }
 };
 
+/// The state without what a step left below zero, which the error control keeps far below the tolerance. It comes out
+/// of the fullest pool: no nitrogen is made.
+[[nodiscard]] inline pools<double> positive_part(pools<double> y) noexcept {
+  double missing = 0.0;
+  pool fullest = ammonia;
+  for (const pool p : {ammonia, nitrite, nitrate}) {
+    if (y[p] > y[fullest]) fullest = p;
+    if (y[p] < 0.0) missing += y[p], y[p] = 0.0;
+  }
+  y[fullest] += missing;
+  return y;
+}
+
 /// Integrates the pools from stop to stop.
 class start_up_run {
  public:
@@ -91,31 +104,17 @@ class start_up_run {
   double step_ = 1e-3;
   int steps_ = 0;
 
-  static constexpr bool is_nitrogen(std::size_t i) { return i != ammonia_oxidisers && i != nitrite_oxidisers; }
-
-  /// The largest error over its tolerance. A pool that went below zero by more than its tolerance counts as an error.
+  /// The largest error over its tolerance.
   [[nodiscard]] double error_of(const rosenbrock_result<double>& r) const noexcept {
     double worst = 0.0;
     for (std::size_t i = 0; i < state.size(); ++i) {
-      const double floor = is_nitrogen(i) ? absolute_tolerance : std::numeric_limits<double>::min();
+      const bool living = i == ammonia_oxidisers || i == nitrite_oxidisers;
+      const double floor = living ? std::numeric_limits<double>::min() : absolute_tolerance;
       const double allowed = floor + relative_tolerance * std::fmax(std::fabs(state[i]), std::fabs(r.state[i]));
-      const double missing = is_nitrogen(i) ? -r.state[i] / floor : r.state[i] < 0.0 ? 2.0 : 0.0;
-      worst = std::fmax(worst, std::fmax(std::fabs(r.error[i]) / allowed, missing));
+      worst = std::fmax(worst, std::fabs(r.error[i]) / allowed);
       if (!std::isfinite(r.error[i])) return r.error[i];
     }
     return worst;
-  }
-
-  /// What is left of a pool below zero (less than the tolerance) comes out of the fullest one: no nitrogen is made.
-  [[nodiscard]] static pools<double> positive_part(pools<double> y) noexcept {
-    double missing = 0.0;
-    pool fullest = ammonia;
-    for (const pool p : {ammonia, nitrite, nitrate}) {
-      if (y[p] > y[fullest]) fullest = p;
-      if (y[p] < 0.0) missing += y[p], y[p] = 0.0;
-    }
-    y[fullest] += missing;
-    return y;
   }
 
   /// Follow one pool over an accepted step: to its top, if that lies inside, and on to the end.
