@@ -26,9 +26,9 @@ vs::shape tub_on_a_cone() {
 }
 
 vs::shape drum_in_a_box() {
-  return vs::side_by_side({{.what = vs::lying_cylinder({.diameter = m(0.6), .length = m(1.0), .head_depth = m(0.1)})},
-                           {.what = vs::box({.length = m(1.0), .width = m(0.5), .height = m(0.7)}),
-                            .floor = tw::metres(0.1)}});
+  return vs::side_by_side(
+      {{.what = vs::lying_cylinder({.diameter = m(0.6), .length = m(1.0), .head_depth = m(0.1)})},
+       {.what = vs::box({.length = m(1.0), .width = m(0.5), .height = m(0.7)}), .floor = tw::metres(0.1)}});
 }
 
 void depth_of(benchmark::State& state, vs::shape (*make)()) {

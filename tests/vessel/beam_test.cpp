@@ -24,11 +24,16 @@ vs::beam_support pin(double x) { return {.at = metres(x)}; }
 vs::beam_support fix(double x) { return {.at = metres(x), .kind = vs::support_kind::fixed}; }
 
 vs::beam on(double span, std::vector<vs::beam_support> supports) {
-  return {.span = metres(span), .section = section(), .modulus = modulus, .supports = std::move(supports), .label = "joist"};
+  return {.span = metres(span),
+          .section = section(),
+          .modulus = modulus,
+          .supports = std::move(supports),
+          .label = "joist"};
 }
 vs::beam even(double w, double span, std::vector<vs::beam_support> supports) {
   auto b = on(span, std::move(supports));
-  b.spreads = {{.at_start = newtons_per_metre(w), .at_end = newtons_per_metre(w), .from = metres(0), .to = metres(span)}};
+  b.spreads = {
+      {.at_start = newtons_per_metre(w), .at_end = newtons_per_metre(w), .from = metres(0), .to = metres(span)}};
   return b;
 }
 
@@ -41,22 +46,26 @@ void check_closed(const vs::beam& b, double moment, double deflection) {
 }  // namespace
 
 TEST_CASE("beam: reference table") {
-  check_rows(reference_rows("vessel/beam.csv"), {{"tankwright::vessel::bend", [](const reference_row& row) {
-    const std::string load = row.text("case"), what = row.text("give");
-    const bool triangle = load.starts_with("triangular");
-    const double span = triangle ? 1.0 : row["L"];
-    auto b = on(span, load.ends_with("cantilever") ? std::vector{fix(0)} : std::vector{pin(0), pin(span)});
-    if (load.starts_with("point")) {
-      b.points = {{.load = newtons(row["P"]), .at = metres(0.5 * span)}};
-    } else {
-      const double w = triangle ? 1.0 : row["w"];
-      b.spreads = {{.at_start = newtons_per_metre(w), .at_end = newtons_per_metre(triangle ? 0.0 : w), .from = metres(0), .to = metres(span)}};
-    }
-    const auto r = vs::bend(b);
-    if (what == "stress") return in_megapascals(r.bending);
-    if (what == "moment") return std::fabs(r.largest_moment.value());
-    return triangle ? r.deflection.value() * rigidity() : in_millimetres(r.deflection);
-  }}});
+  check_rows(reference_rows("vessel/beam.csv"),
+             {{"tankwright::vessel::bend", [](const reference_row& row) {
+                 const std::string load = row.text("case"), what = row.text("give");
+                 const bool triangle = load.starts_with("triangular");
+                 const double span = triangle ? 1.0 : row["L"];
+                 auto b = on(span, load.ends_with("cantilever") ? std::vector{fix(0)} : std::vector{pin(0), pin(span)});
+                 if (load.starts_with("point")) {
+                   b.points = {{.load = newtons(row["P"]), .at = metres(0.5 * span)}};
+                 } else {
+                   const double w = triangle ? 1.0 : row["w"];
+                   b.spreads = {{.at_start = newtons_per_metre(w),
+                                 .at_end = newtons_per_metre(triangle ? 0.0 : w),
+                                 .from = metres(0),
+                                 .to = metres(span)}};
+                 }
+                 const auto r = vs::bend(b);
+                 if (what == "stress") return in_megapascals(r.bending);
+                 if (what == "moment") return std::fabs(r.largest_moment.value());
+                 return triangle ? r.deflection.value() * rigidity() : in_millimetres(r.deflection);
+               }}});
 }
 
 TEST_CASE("beam: closed forms") {
@@ -67,7 +76,8 @@ TEST_CASE("beam: closed forms") {
   check_closed(even(w, l, {fix(l)}), w * l * l / 2, w * std::pow(l, 4) / 8);
   // Propped: the largest sag is where 1 - 9/8 s + ... = 0, at (1 + sqrt 33)/16 from the prop.
   const double s = (1 + std::sqrt(33.0)) / 16;
-  check_closed(even(w, l, {fix(0), pin(l)}), w * l * l / 8, w * std::pow(l, 4) / 48 * (s - 3 * s * s * s + 2 * std::pow(s, 4)));
+  check_closed(even(w, l, {fix(0), pin(l)}), w * l * l / 8,
+               w * std::pow(l, 4) / 48 * (s - 3 * s * s * s + 2 * std::pow(s, 4)));
   auto b = on(l, {pin(0), pin(l)});
   b.points = {{.load = newtons(p), .at = metres(0.5 * l)}};
   check_closed(b, p * l / 4, p * std::pow(l, 3) / 48);
@@ -116,8 +126,10 @@ TEST_CASE("beam: equilibrium, work and energy, and peaks of loads thrown at rand
   const evidence peak{"tankwright::vessel::bend", kind::property, "no station is worse than the peaks"};
   std::mt19937 random{20260801};
   std::uniform_real_distribution<double> place(0.0, 3.0), load(-2000.0, 4000.0);
-  const std::vector<std::vector<vs::beam_support>> all{{pin(0), pin(3)}, {pin(0.4), pin(2.5)}, {fix(0)}, {fix(3)}, {fix(0), fix(3)},
-                                                       {fix(0), pin(2)}, {pin(0), fix(3)}, {pin(0), pin(1), pin(1.7), pin(3)}, {fix(0), pin(1.5), fix(3)}};
+  const std::vector<std::vector<vs::beam_support>> all{
+      {pin(0), pin(3)},          {pin(0.4), pin(2.5)}, {fix(0)},         {fix(3)},
+      {fix(0), fix(3)},          {fix(0), pin(2)},     {pin(0), fix(3)}, {pin(0), pin(1), pin(1.7), pin(3)},
+      {fix(0), pin(1.5), fix(3)}};
   for (int trial = 0; trial < 90; ++trial) {
     auto b = on(3, all[static_cast<std::size_t>(trial) % all.size()]);
     double down = 0, turning = 0;
@@ -129,7 +141,10 @@ TEST_CASE("beam: equilibrium, work and energy, and peaks of loads thrown at rand
       double from = place(random), to = place(random);
       if (from > to) std::swap(from, to);
       const double first = load(random), last = load(random), length_of = to - from;
-      b.spreads.push_back({.at_start = newtons_per_metre(first), .at_end = newtons_per_metre(last), .from = metres(from), .to = metres(to)});
+      b.spreads.push_back({.at_start = newtons_per_metre(first),
+                           .at_end = newtons_per_metre(last),
+                           .from = metres(from),
+                           .to = metres(to)});
       down += 0.5 * (first + last) * length_of;
       turning += length_of * (0.5 * (first + last) * from + length_of * (first + 2 * last) / 6);
     }
@@ -216,10 +231,13 @@ TEST_CASE("beam: impossible beams are refused by name") {
     return std::string{"accepted"};
   };
   const std::string start = "tankwright::vessel::bend: joist: ";
-  CHECK(refused(on(2, {})) == start + "number of supports = 0 cannot hold the beam: it needs two supports, or one that is fixed");
-  CHECK(refused(on(2, {pin(1)})) == start + "number of supports = 1 cannot hold the beam: it needs two supports, or one that is fixed");
+  CHECK(refused(on(2, {})) ==
+        start + "number of supports = 0 cannot hold the beam: it needs two supports, or one that is fixed");
+  CHECK(refused(on(2, {pin(1)})) ==
+        start + "number of supports = 1 cannot hold the beam: it needs two supports, or one that is fixed");
   CHECK(refused(on(2, {pin(1), pin(1)})) == start + "support = 1 m stands where another one does");
-  CHECK(refused(on(2, {pin(0), fix(1)})) == start + "fixed support = 1 m is not at an end of the beam; a beam that goes on behind it is two beams");
+  CHECK(refused(on(2, {pin(0), fix(1)})) ==
+        start + "fixed support = 1 m is not at an end of the beam; a beam that goes on behind it is two beams");
   CHECK(refused(on(2, {pin(0), pin(2.1)})) == start + "support: place = 2.1 m is not possible; expected 0 to 2 m");
   CHECK(refused(on(0, {pin(0), pin(0)})) == start + "span = 0 m is not possible; expected more than 0 m");
   auto b = even(100, 2, {pin(0), pin(2)});
@@ -229,7 +247,8 @@ TEST_CASE("beam: impossible beams are refused by name") {
   CHECK(refused(b).starts_with(start + "lamp: load = nan N is not possible; expected a finite number"));
   b = even(100, 2, {pin(0), pin(2)});
   b.spreads[0].to = b.spreads[0].from;
-  CHECK(refused(b) == start + "spread load: end of the load = 0 m is not possible; expected more than 0 and at most 2 m");
+  CHECK(refused(b) ==
+        start + "spread load: end of the load = 0 m is not possible; expected more than 0 and at most 2 m");
   b = even(std::nan(""), 2, {pin(0), pin(2)});
   CHECK(refused(b).find("load = nan N/m") != std::string::npos);
   b = even(100, 2, {pin(0), pin(2)});

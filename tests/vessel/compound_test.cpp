@@ -25,7 +25,8 @@ vs::shape box(double l, double w, double h) { return vs::box({.length = m(l), .w
 }  // namespace
 
 TEST_CASE("compound: chambers side by side") {
-  const auto sump = vs::side_by_side({{.what = box(1, 0.5, 0.5)}, {.what = box(0.4, 0.5, 0.4), .floor = metres(0.2)}}, "sump");
+  const auto sump =
+      vs::side_by_side({{.what = box(1, 0.5, 0.5)}, {.what = box(0.4, 0.5, 0.4), .floor = metres(0.2)}}, "sump");
   CHECK(sump.label() == "sump");
   TW_CHECK(beside, sump.height(), metres(0.5), relative(1e-15));  // the lower rim
   TW_CHECK(beside, sump.capacity(), litres(250 + 60), relative(1e-15));
@@ -42,12 +43,14 @@ TEST_CASE("compound: stacked shapes wet only the ledge between them") {
   TW_CHECK(on_top, tub.height(), metres(0.8), relative(1e-15));
   TW_CHECK(on_top, tub.capacity(), cubic_metres(pi * 0.3 / 3 * (0.01 + 0.05 + 0.25) + pi / 4 * 0.5), relative(1e-15));
   TW_CHECK(on_top, vs::plan_area(tub, metres(0.3)), square_metres(pi / 4), relative(1e-12));
-  TW_CHECK(on_top, vs::wetted_area(tub, metres(0.8)), square_metres(pi * 0.01 + pi * 0.6 * 0.5 + pi * 0.5), relative(1e-12));
+  TW_CHECK(on_top, vs::wetted_area(tub, metres(0.8)), square_metres(pi * 0.01 + pi * 0.6 * 0.5 + pi * 0.5),
+           relative(1e-12));
   const auto step = vs::stacked({box(0.5, 0.5, 0.2), box(1, 0.5, 0.3)});
   TW_CHECK(on_top, vs::wetted_area(step, metres(0.2)), square_metres(0.25 + 0.4), relative(1e-15));
   TW_CHECK(on_top, vs::wetted_area(step, metres(0.5)), square_metres(0.25 + 0.4 + 0.25 + 3 * 0.3), relative(1e-15));
   const auto bottle = vs::stacked({box(1, 0.5, 0.3), box(0.5, 0.5, 0.2)});
-  TW_CHECK(on_top, vs::wetted_area(bottle, metres(0.5)), square_metres(0.5 + 3 * 0.3 + 0.25 + 2 * 0.2), relative(1e-15));
+  TW_CHECK(on_top, vs::wetted_area(bottle, metres(0.5)), square_metres(0.5 + 3 * 0.3 + 0.25 + 2 * 0.2),
+           relative(1e-15));
   TW_CHECK(on_top, vs::plan_area(bottle, metres(0.3)), square_metres(0.5), relative(1e-15));
   TW_CHECK(on_top, vs::plan_area(bottle, metres(0.31)), square_metres(0.25), relative(1e-15));
 }
@@ -56,7 +59,8 @@ TEST_CASE("compound: depth from volume, compounds of compounds included") {
   const auto drum = vs::lying_cylinder({.diameter = m(0.6), .length = m(1), .head_depth = m(0.1)});
   const auto tub = vs::stacked({vs::frustum({.bottom_diameter = m(0.0), .top_diameter = m(1), .height = m(0.3)}),
                                 vs::upright_cylinder({.diameter = m(1), .height = m(0.5)})});
-  const auto both = vs::side_by_side({{.what = tub}, {.what = drum, .floor = metres(0.1)}, {.what = box(1, 1, 2), .floor = metres(0.25)}});
+  const auto both = vs::side_by_side(
+      {{.what = tub}, {.what = drum, .floor = metres(0.1)}, {.what = box(1, 1, 2), .floor = metres(0.25)}});
   const auto tower = vs::stacked({both, box(0.3, 0.3, 1.0 / 3.0), box(0.1, 0.1, 0.1)});
   for (const auto& s : {tub, both, tower}) {
     length last = metres(-1);
@@ -74,16 +78,22 @@ TEST_CASE("compound: depth from volume, compounds of compounds included") {
 TEST_CASE("compound: what does not make a vessel is refused") {
   CHECK_THROWS_AS((void)vs::side_by_side({}), invalid_input);
   CHECK_THROWS_AS((void)vs::stacked({}), invalid_input);
-  CHECK_THROWS_WITH_AS((void)vs::side_by_side({{.what = box(1, 1, 1), .floor = metres(0.1)}}, "sump"),
-                       "tankwright::vessel::side_by_side: sump: lowest floor = 0.1 m must be at 0, from where the depth is counted",
-                       invalid_input);
-  CHECK_THROWS_WITH_AS((void)vs::side_by_side({{.what = box(1, 1, 1)}, {.what = box(1, 1, 1), .floor = metres(1)}}, "sump"),
-                       "tankwright::vessel::side_by_side: sump: floor of 'box' = 1 m is not below the lowest rim, which is at 1 m",
-                       invalid_input);
-  CHECK_THROWS_AS((void)vs::side_by_side({{.what = box(1, 1, 1)}, {.what = box(1, 1, 1), .floor = metres(-1)}}), invalid_input);
-  CHECK_THROWS_AS((void)vs::side_by_side({{.what = box(1, 1, 1)}, {.what = box(1, 1, 1), .floor = metres(std::nan(""))}}), invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)vs::side_by_side({{.what = box(1, 1, 1), .floor = metres(0.1)}}, "sump"),
+      "tankwright::vessel::side_by_side: sump: lowest floor = 0.1 m must be at 0, from where the depth is counted",
+      invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)vs::side_by_side({{.what = box(1, 1, 1)}, {.what = box(1, 1, 1), .floor = metres(1)}}, "sump"),
+      "tankwright::vessel::side_by_side: sump: floor of 'box' = 1 m is not below the lowest rim, which is at 1 m",
+      invalid_input);
+  CHECK_THROWS_AS((void)vs::side_by_side({{.what = box(1, 1, 1)}, {.what = box(1, 1, 1), .floor = metres(-1)}}),
+                  invalid_input);
+  CHECK_THROWS_AS(
+      (void)vs::side_by_side({{.what = box(1, 1, 1)}, {.what = box(1, 1, 1), .floor = metres(std::nan(""))}}),
+      invalid_input);
   CHECK_THROWS_WITH_AS(
       (void)vs::stacked({vs::lying_cylinder({.diameter = m(1), .length = m(1)}), box(1, 1, 1)}, "tower"),
-      "tankwright::vessel::stacked: tower: opening under 'box' = 0 m2 joins nothing: one of the two shapes is closed there",
+      "tankwright::vessel::stacked: tower: opening under 'box' = 0 m2 joins nothing: one of the two shapes is closed "
+      "there",
       invalid_input);
 }

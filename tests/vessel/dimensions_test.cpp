@@ -12,7 +12,8 @@ const evidence two_panels{"tankwright::vessel::inside_of", kind::identity, "outs
 }  // namespace
 
 TEST_CASE("dimensions: the panels lie between outside and inside") {
-  const auto inner = vs::inside_of({.measured = vs::outside{inches(96)}, .near_panel = inches(0.75), .far_panel = inches(0.75)});
+  const auto inner =
+      vs::inside_of({.measured = vs::outside{inches(96)}, .near_panel = inches(0.75), .far_panel = inches(0.75)});
   TW_CHECK(two_panels, inner.value(), inches(94.5), relative(1e-15));
   const auto open_top = vs::inside_of(
       {.measured = vs::outside{millimetres(750)}, .near_panel = millimetres(25), .far_panel = millimetres(0)});
@@ -25,12 +26,17 @@ TEST_CASE("dimensions: impossible measures") {
     return vs::inside_of({.measured = vs::outside{metres(x)}, .near_panel = metres(0.0), .far_panel = metres(0.0)});
   });
   for (const double bad : {-0.01, std::nan(""), HUGE_VAL}) {
-    CHECK_THROWS_AS((void)vs::inside_of({.measured = vs::outside{metres(1)}, .near_panel = metres(bad), .far_panel = metres(0)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::inside_of({.measured = vs::outside{metres(1)}, .near_panel = metres(0), .far_panel = metres(bad)}), invalid_input);
+    CHECK_THROWS_AS(
+        (void)vs::inside_of({.measured = vs::outside{metres(1)}, .near_panel = metres(bad), .far_panel = metres(0)}),
+        invalid_input);
+    CHECK_THROWS_AS(
+        (void)vs::inside_of({.measured = vs::outside{metres(1)}, .near_panel = metres(0), .far_panel = metres(bad)}),
+        invalid_input);
   }
-  CHECK_THROWS_WITH_AS((void)vs::inside_of({.measured = vs::outside{millimetres(20)},
-                                            .near_panel = millimetres(10), .far_panel = millimetres(10)}),
-                       "tankwright::vessel::inside_of: outside dimension = 0.02 m leaves nothing between panels of "
-                       "0.01 m and 0.01 m",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)vs::inside_of(
+          {.measured = vs::outside{millimetres(20)}, .near_panel = millimetres(10), .far_panel = millimetres(10)}),
+      "tankwright::vessel::inside_of: outside dimension = 0.02 m leaves nothing between panels of "
+      "0.01 m and 0.01 m",
+      invalid_input);
 }

@@ -42,9 +42,11 @@ TEST_CASE("displacement: reference table") {
       reference_rows("vessel/displacement.csv"),
       {{"tankwright::vessel::sand_bed",
         [](const reference_row& row) {
-          const auto bed = vs::sand_bed({.floor = feet(row["L"]) * feet(row["W"]), .depth = inches(row["d"]),
+          const auto bed = vs::sand_bed({.floor = feet(row["L"]) * feet(row["W"]),
+                                         .depth = inches(row["d"]),
                                          .sand = sand_of(row["n"], row["rho"])});
-          return row.text("give") == "solids" ? in_litres(bed.solids.central.value()) : in_kilograms(bed.dry_mass.central);
+          return row.text("give") == "solids" ? in_litres(bed.solids.central.value())
+                                              : in_kilograms(bed.dry_mass.central);
         }},
        {"tankwright::vessel::rock_by_mass",
         [](const reference_row& row) {
@@ -53,7 +55,8 @@ TEST_CASE("displacement: reference table") {
         }},
        {"tankwright::vessel::rock_weighed_under_water",
         [](const reference_row& row) {
-          const auto rock = vs::rock_weighed_under_water({.dry_mass = kilograms(row["dry"]), .submerged_mass = kilograms(row["sub"]),
+          const auto rock = vs::rock_weighed_under_water({.dry_mass = kilograms(row["dry"]),
+                                                          .submerged_mass = kilograms(row["sub"]),
                                                           .water_density = kilograms_per_cubic_metre(row["rho"])});
           return in_litres(rock.solids.central.value());
         }},
@@ -86,10 +89,12 @@ TEST_CASE("displacement: bands are in order and hold what they say") {
   const evidence band{"tankwright::vessel::sand_bed", kind::property, "low <= central <= high"};
   const auto bed = vs::sand_bed({.floor = square_metres(1), .depth = metres(0.1)});
   TW_CHECK(band, bed.solids.low.value(), litres(50), relative(1e-14));
-  const vs::item items[]{bed, vs::sand_by_mass({.dry_mass = kilograms(100)}),
+  const vs::item items[]{bed,
+                         vs::sand_by_mass({.dry_mass = kilograms(100)}),
                          vs::rock_by_mass({.dry_mass = kilograms(80)}),
                          vs::rock_by_mass({.dry_mass = kilograms(80), .flooded_pores = percent(40)}),
-                         vs::rock_weighed_under_water({.dry_mass = kilograms(10), .submerged_mass = kilograms(6.38), .water_density = sea}),
+                         vs::rock_weighed_under_water(
+                             {.dry_mass = kilograms(10), .submerged_mass = kilograms(6.38), .water_density = sea}),
                          vs::rock_by_level_rise(tank(), {.before = metres(0.5), .after = metres(0.52)}),
                          vs::equipment({.outside = litres(3), .mass = kilograms(4)})};
   for (const auto& i : items) {
@@ -112,12 +117,14 @@ TEST_CASE("displacement: bands are in order and hold what they say") {
 }
 
 TEST_CASE("displacement: rock weighed three ways") {
-  const evidence archimedes{"tankwright::vessel::rock_weighed_under_water", kind::identity, "Archimedes: a rock made of known parts"};
+  const evidence archimedes{"tankwright::vessel::rock_weighed_under_water", kind::identity,
+                            "Archimedes: a rock made of known parts"};
   const evidence rise{"tankwright::vessel::rock_by_level_rise", kind::identity, "plan area times rise"};
   const evidence part_dry{"tankwright::vessel::rock_by_mass", kind::identity, "pores full of air keep water out"};
   // 2 L of solids at 2830 kg/m3 with 1.5 L of pores.
   const mass dry = kilograms(5.66), sub = dry - sea * litres(2), soaked = dry + sea * litres(1.5);
-  const auto rock = vs::rock_weighed_under_water({.dry_mass = dry, .submerged_mass = sub, .water_density = sea, .soaked_mass = soaked});
+  const auto rock = vs::rock_weighed_under_water(
+      {.dry_mass = dry, .submerged_mass = sub, .water_density = sea, .soaked_mass = soaked});
   TW_CHECK(archimedes, rock.solids.central.value(), litres(2), relative(1e-13));
   TW_CHECK(archimedes, rock.pores.low.value(), litres(1.5), relative(1e-13));
   TW_CHECK(archimedes, rock.pores.high.value(), litres(1.5), relative(1e-13));
@@ -125,7 +132,8 @@ TEST_CASE("displacement: rock weighed three ways") {
   TW_CHECK(rise, vs::rock_by_level_rise(tank(), {.before = metres(0.5), .after = metres(0.501)}).solids.central.value(),
            litres(2), relative(1e-12));
   const auto r = sand_of(1.5 / 3.5, 2830);
-  TW_CHECK(part_dry, vs::rock_by_mass({.dry_mass = dry, .rock = r}).pores.central.value(), litres(1.5), relative(1e-13));
+  TW_CHECK(part_dry, vs::rock_by_mass({.dry_mass = dry, .rock = r}).pores.central.value(), litres(1.5),
+           relative(1e-13));
   const auto fresh = vs::rock_by_mass({.dry_mass = dry, .rock = r, .flooded_pores = percent(20)});
   TW_CHECK(part_dry, fresh.solids.central.value(), litres(2 + 0.8 * 1.5), relative(1e-13));
   TW_CHECK(part_dry, fresh.pores.central.value(), litres(0.2 * 1.5), relative(1e-13));
@@ -134,13 +142,17 @@ TEST_CASE("displacement: rock weighed three ways") {
 
 TEST_CASE("displacement: weights follow Archimedes, and buoyant weighing finds the dry mass again") {
   const evidence weight{"tankwright::vessel::weight_of", kind::identity, "Archimedes"};
-  const evidence back{"tankwright::vessel::dry_mass_from_submerged", kind::identity, "the inverse of the submerged weight"};
+  const evidence back{"tankwright::vessel::dry_mass_from_submerged", kind::identity,
+                      "the inverse of the submerged weight"};
   const auto rock = vs::rock_by_mass({.dry_mass = kilograms(50), .rock = sand_of(0.4, 2830)});
   const auto w = vs::weight_of(rock, sea);
   TW_CHECK(weight, w.dry.central, kilograms(50), relative(1e-15));
   TW_CHECK(weight, w.submerged.central, kilograms(50 * (1 - 1023.5 / 2830)), relative(1e-14));
   TW_CHECK(weight, w.wet.central, kilograms(50 + 1023.5 * 50 / 2830 * 0.4 / 0.6), relative(1e-14));
-  TW_CHECK(back, vs::dry_mass_from_submerged({.submerged_mass = w.submerged.central, .grain_density = kilograms_per_cubic_metre(2830), .water_density = sea}),
+  TW_CHECK(back,
+           vs::dry_mass_from_submerged({.submerged_mass = w.submerged.central,
+                                        .grain_density = kilograms_per_cubic_metre(2830),
+                                        .water_density = sea}),
            kilograms(50), relative(1e-14));
 }
 
@@ -176,11 +188,15 @@ TEST_CASE("displacement: slopes") {
   CHECK_FALSE(bed.steeper_than_repose);
   CHECK(vs::sloped_bed({.shallow_end = metres(0), .deep_end = metres(0.3), .run = metres(0.4)}).steeper_than_repose);
   const length run = vs::slope_run(metres(0.2));
-  CHECK_FALSE(vs::sloped_bed({.shallow_end = metres(0), .deep_end = metres(0.2), .run = run * 1.001}).steeper_than_repose);
+  CHECK_FALSE(
+      vs::sloped_bed({.shallow_end = metres(0), .deep_end = metres(0.2), .run = run * 1.001}).steeper_than_repose);
   CHECK(vs::sloped_bed({.shallow_end = metres(0), .deep_end = metres(0.2), .run = run * 0.999}).steeper_than_repose);
-  CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(0.2), .deep_end = metres(0.1), .run = metres(1)}), invalid_input);
-  CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(-0.1), .deep_end = metres(0.1), .run = metres(1)}), invalid_input);
-  CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(0.1), .deep_end = metres(0.2), .run = metres(0)}), invalid_input);
+  CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(0.2), .deep_end = metres(0.1), .run = metres(1)}),
+                  invalid_input);
+  CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(-0.1), .deep_end = metres(0.1), .run = metres(1)}),
+                  invalid_input);
+  CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(0.1), .deep_end = metres(0.2), .run = metres(0)}),
+                  invalid_input);
   CHECK_THROWS_AS((void)vs::slope_run(metres(0.1), degrees(90)), invalid_input);
   CHECK_THROWS_AS((void)vs::slope_run(metres(-0.1)), invalid_input);
 }
@@ -188,11 +204,13 @@ TEST_CASE("displacement: slopes") {
 TEST_CASE("displacement: impossible things are refused by name") {
   const double nan = std::nan("");
   const auto bed = [](double floor, double depth, double n, double rho) {
-    return vs::sand_bed({.floor = square_metres(floor), .depth = metres(depth), .sand = sand_of(n, rho), .label = "back slope"});
+    return vs::sand_bed(
+        {.floor = square_metres(floor), .depth = metres(depth), .sand = sand_of(n, rho), .label = "back slope"});
   };
-  CHECK_THROWS_WITH_AS((void)bed(1, 0.1, 1.0, 2850),
-                       "tankwright::vessel::sand_bed: back slope: porosity = 1 is not possible; expected at least 0 and below 1",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)bed(1, 0.1, 1.0, 2850),
+      "tankwright::vessel::sand_bed: back slope: porosity = 1 is not possible; expected at least 0 and below 1",
+      invalid_input);
   CHECK_THROWS_AS((void)bed(0, 0.1, 0.4, 2850), invalid_input);
   CHECK_THROWS_AS((void)bed(1, -0.1, 0.4, 2850), invalid_input);
   CHECK_THROWS_AS((void)bed(1, nan, 0.4, 2850), invalid_input);
@@ -207,34 +225,49 @@ TEST_CASE("displacement: impossible things are refused by name") {
   CHECK_THROWS_AS((void)vs::rock_by_mass({.dry_mass = kilograms(nan)}), invalid_input);
   CHECK_THROWS_AS((void)vs::rock_by_mass({.dry_mass = kilograms(1), .flooded_pores = percent(101)}), invalid_input);
   const auto weighed = [](double dry, double sub, double water = 1023.5) {
-    return vs::rock_weighed_under_water({.dry_mass = kilograms(dry), .submerged_mass = kilograms(sub),
-                                         .water_density = kilograms_per_cubic_metre(water), .label = "arch"});
+    return vs::rock_weighed_under_water({.dry_mass = kilograms(dry),
+                                         .submerged_mass = kilograms(sub),
+                                         .water_density = kilograms_per_cubic_metre(water),
+                                         .label = "arch"});
   };
-  CHECK_THROWS_WITH_AS((void)weighed(10, 11),
-                       "tankwright::vessel::rock_weighed_under_water: arch: submerged mass = 11 kg is not below the dry mass, 10 kg: "
-                       "water carries part of every rock",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)weighed(10, 11),
+      "tankwright::vessel::rock_weighed_under_water: arch: submerged mass = 11 kg is not below the dry mass, 10 kg: "
+      "water carries part of every rock",
+      invalid_input);
   CHECK_THROWS_AS((void)weighed(10, 10), invalid_input);
   CHECK_THROWS_AS((void)weighed(10, -1), invalid_input);
   CHECK_THROWS_AS((void)weighed(10, nan), invalid_input);
   CHECK_THROWS_AS((void)weighed(0, -1), invalid_input);
   CHECK_THROWS_AS((void)weighed(10, 6, 0), invalid_input);
-  CHECK_THROWS_AS((void)vs::rock_weighed_under_water({.dry_mass = kilograms(10), .submerged_mass = kilograms(6),
-                                                      .water_density = sea, .soaked_mass = kilograms(9)}),
+  CHECK_THROWS_AS((void)vs::rock_weighed_under_water({.dry_mass = kilograms(10),
+                                                      .submerged_mass = kilograms(6),
+                                                      .water_density = sea,
+                                                      .soaked_mass = kilograms(9)}),
                   invalid_input);
   CHECK_THROWS_AS((void)vs::rock_by_level_rise(tank(), {.before = metres(0.5), .after = metres(0.4)}), invalid_input);
   CHECK_THROWS_AS((void)vs::rock_by_level_rise(tank(), {.before = metres(0.5), .after = metres(1.4)}), invalid_input);
   CHECK_THROWS_AS((void)vs::equipment({.outside = litres(-1), .mass = kilograms(1)}), invalid_input);
   CHECK_THROWS_AS((void)vs::equipment({.outside = litres(1), .mass = kilograms(nan)}), invalid_input);
-  CHECK_THROWS_AS((void)vs::weight_of(vs::equipment({.outside = litres(1), .mass = kilograms(1)}), kilograms_per_cubic_metre(0)), invalid_input);
-  CHECK_THROWS_AS((void)vs::dry_mass_from_submerged({.submerged_mass = kilograms(1), .grain_density = sea, .water_density = sea}), invalid_input);
-  CHECK_THROWS_AS((void)vs::dry_mass_from_submerged({.submerged_mass = kilograms(-1), .grain_density = sea * 2.0, .water_density = sea}), invalid_input);
+  CHECK_THROWS_AS(
+      (void)vs::weight_of(vs::equipment({.outside = litres(1), .mass = kilograms(1)}), kilograms_per_cubic_metre(0)),
+      invalid_input);
+  CHECK_THROWS_AS(
+      (void)vs::dry_mass_from_submerged({.submerged_mass = kilograms(1), .grain_density = sea, .water_density = sea}),
+      invalid_input);
+  CHECK_THROWS_AS((void)vs::dry_mass_from_submerged(
+                      {.submerged_mass = kilograms(-1), .grain_density = sea * 2.0, .water_density = sea}),
+                  invalid_input);
   const std::vector<vs::item> too_much{vs::equipment({.outside = litres(300), .mass = kilograms(1)})};
-  CHECK_THROWS_WITH_AS((void)vs::water_in({.gross = litres(200), .items = too_much, .water_density = sea}),
-                       "tankwright::vessel::water_in: volume of all items = 0.3 m3 is not possible; expected 0 to 0.2 m3", invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)vs::water_in({.gross = litres(200), .items = too_much, .water_density = sea}),
+      "tankwright::vessel::water_in: volume of all items = 0.3 m3 is not possible; expected 0 to 0.2 m3",
+      invalid_input);
   CHECK_THROWS_AS((void)vs::water_in({.gross = litres(0), .items = too_much, .water_density = sea}), invalid_input);
   CHECK_THROWS_AS((void)vs::water_in({.gross = litres(nan), .items = too_much, .water_density = sea}), invalid_input);
-  CHECK_THROWS_AS((void)vs::water_in({.gross = litres(500), .items = too_much, .water_density = kilograms_per_cubic_metre(nan)}), invalid_input);
+  CHECK_THROWS_AS(
+      (void)vs::water_in({.gross = litres(500), .items = too_much, .water_density = kilograms_per_cubic_metre(nan)}),
+      invalid_input);
   std::vector<vs::item> broken = too_much;
   broken[0].solids.high = vs::solid_volume{litres(nan)};
   CHECK_THROWS_AS((void)vs::water_in({.gross = litres(500), .items = broken, .water_density = sea}), invalid_input);

@@ -16,23 +16,30 @@ double read(pressure p, const std::string& unit) { return unit == "kPa" ? in_kil
 
 TEST_CASE("floor: reference table") {
   check_rows(reference_rows("vessel/floor.csv"),
-             {{"tankwright::vessel::living_rooms", [](const reference_row& row) { return read(vs::living_rooms.value, row.unit); }},
-              {"tankwright::vessel::sleeping_rooms", [](const reference_row& row) { return read(vs::sleeping_rooms.value, row.unit); }},
+             {{"tankwright::vessel::living_rooms",
+               [](const reference_row& row) { return read(vs::living_rooms.value, row.unit); }},
+              {"tankwright::vessel::sleeping_rooms",
+               [](const reference_row& row) { return read(vs::sleeping_rooms.value, row.unit); }},
               {"tankwright::vessel::load_on_floor", [](const reference_row& row) {
                  const area plan = square_feet(row["area"]);
-                 return read(vs::load_on_floor({.total = pounds_per_cubic_foot(row["rho"]) * (feet(row["depth"]) * plan), .footprint = plan}).spread,
-                             row.unit);
+                 return read(
+                     vs::load_on_floor(
+                         {.total = pounds_per_cubic_foot(row["rho"]) * (feet(row["depth"]) * plan), .footprint = plan})
+                         .spread,
+                     row.unit);
                }}});
 }
 
 TEST_CASE("floor: footprint, feet and the code's live load") {
   const evidence statics{"tankwright::vessel::load_on_floor", kind::identity, "m g / A"};
-  const auto r = vs::load_on_floor({.total = tonnes(2.5), .footprint = square_metres(2), .bearing = square_metres(0.05)});
+  const auto r =
+      vs::load_on_floor({.total = tonnes(2.5), .footprint = square_metres(2), .bearing = square_metres(0.05)});
   TW_CHECK(statics, r.weight, newtons(2500 * 9.80665), relative(1e-14));
   TW_CHECK(statics, r.spread, pascals(1250 * 9.80665), relative(1e-14));
   TW_CHECK(statics, r.under_feet, pascals(50'000 * 9.80665), relative(1e-14));
   TW_CHECK(statics, r.times_code, 1250 * 9.80665 / in_pascals(psf(40)), relative(1e-14));
-  const auto flat = vs::load_on_floor({.total = kilograms(100), .footprint = square_metres(1), .code = vs::sleeping_rooms});
+  const auto flat =
+      vs::load_on_floor({.total = kilograms(100), .footprint = square_metres(1), .code = vs::sleeping_rooms});
   TW_CHECK(statics, flat.under_feet, flat.spread, relative(1e-15));
   CHECK(flat.code.value == psf(30));
   CHECK(r.caution.text.find("licensed engineer") != std::string_view::npos);
@@ -40,12 +47,15 @@ TEST_CASE("floor: footprint, feet and the code's live load") {
 
 TEST_CASE("floor: impossible loads are refused by name") {
   const auto load = [](double m, double a, double feet) {
-    return vs::load_on_floor({.total = kilograms(m), .footprint = square_metres(a), .bearing = square_metres(feet), .label = "display"});
+    return vs::load_on_floor(
+        {.total = kilograms(m), .footprint = square_metres(a), .bearing = square_metres(feet), .label = "display"});
   };
   check_edges({"display: total mass", "kg", not_negative}, [&](double x, range_policy) { return load(x, 1, 1); });
   check_edges({"display: footprint", "m2", positive}, [&](double x, range_policy) { return load(1, x, x); });
-  check_edges({"display: bearing area", "m2", {0.0, 1.0, edge::open}}, [&](double x, range_policy) { return load(1, 1, x); });
+  check_edges({"display: bearing area", "m2", {0.0, 1.0, edge::open}},
+              [&](double x, range_policy) { return load(1, 1, x); });
   auto nothing = vs::living_rooms;
   nothing.value = psf(0);
-  CHECK_THROWS_AS((void)vs::load_on_floor({.total = kilograms(1), .footprint = square_metres(1), .code = nothing}), invalid_input);
+  CHECK_THROWS_AS((void)vs::load_on_floor({.total = kilograms(1), .footprint = square_metres(1), .code = nothing}),
+                  invalid_input);
 }

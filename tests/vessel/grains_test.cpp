@@ -25,7 +25,8 @@ double in_unit(double kilograms_per_cubic_metre, const std::string& unit) {
 }
 
 mass_density density_of(const reference_row& row, const char* input) {
-  return row.text(input).ends_with("lb/ft3") ? pounds_per_cubic_foot(row[input]) : kilograms_per_cubic_metre(row[input]);
+  return row.text(input).ends_with("lb/ft3") ? pounds_per_cubic_foot(row[input])
+                                             : kilograms_per_cubic_metre(row[input]);
 }
 
 }  // namespace
@@ -62,14 +63,16 @@ TEST_CASE("grains: reference table") {
           if (what == "density low") return in_grams_per_millilitre(g.grain_density.low);
           return 100.0 * (what == "porosity low" ? g.pores.low : g.pores.high).value();
         }},
-       {"tankwright::vessel::simple_cubic_packing", [](const reference_row&) { return vs::simple_cubic_packing.value(); }},
+       {"tankwright::vessel::simple_cubic_packing",
+        [](const reference_row&) { return vs::simple_cubic_packing.value(); }},
        {"tankwright::vessel::closest_packing", [](const reference_row&) { return vs::closest_packing.value(); }},
        {"tankwright::vessel::aragonite", [](const reference_row&) { return in_grams_per_millilitre(vs::aragonite); }}});
 }
 
 TEST_CASE("grains: porosity from two densities") {
   const evidence definition{"tankwright::vessel::porosity_of", kind::identity, "1 - bulk/grain"};
-  const auto n = vs::porosity_of({.dry_bulk = kilograms_per_cubic_metre(1567.5), .grain = kilograms_per_cubic_metre(2850)});
+  const auto n =
+      vs::porosity_of({.dry_bulk = kilograms_per_cubic_metre(1567.5), .grain = kilograms_per_cubic_metre(2850)});
   TW_CHECK(definition, n, porosity{0.45}, relative(1e-14));
   check_edges({"dry bulk density", "kg/m3", {0.0, 2850.0, edge::open}}, [](double x, range_policy) {
     return vs::porosity_of({.dry_bulk = kilograms_per_cubic_metre(x), .grain = kilograms_per_cubic_metre(2850)});
@@ -80,12 +83,16 @@ TEST_CASE("grains: porosity from two densities") {
 }
 
 TEST_CASE("grains: the phases of one sample agree, whichever way they were found") {
-  const evidence both{"tankwright::vessel::phases_of", kind::property, "a full sample by weighing and by water content"};
+  const evidence both{"tankwright::vessel::phases_of", kind::property,
+                      "a full sample by weighing and by water content"};
   const mass_density grain = kilograms_per_cubic_metre(2700), water = kilograms_per_cubic_metre(1024);
   for (const double w : {0.05, 0.3, 0.9}) {
     const auto full = vs::phases_when_saturated({.water_content = w, .grain_density = grain, .water_density = water});
-    const auto weighed = vs::phases_of({.wet = kilograms(1 + w), .dry = kilograms(1),
-                                        .whole = kilograms(1) / full.dry_density, .grain_density = grain, .water_density = water});
+    const auto weighed = vs::phases_of({.wet = kilograms(1 + w),
+                                        .dry = kilograms(1),
+                                        .whole = kilograms(1) / full.dry_density,
+                                        .grain_density = grain,
+                                        .water_density = water});
     TW_CHECK(both, weighed.pores, full.pores, relative(1e-13));
     TW_CHECK(both, weighed.void_ratio, full.void_ratio, relative(1e-13));
     TW_CHECK(both, weighed.saturation, 1.0, relative(1e-13));
@@ -95,8 +102,11 @@ TEST_CASE("grains: the phases of one sample agree, whichever way they were found
 
 TEST_CASE("grains: impossible samples") {
   const auto sample = [](double wet, double dry, double whole_litres, double grain = 2700, double water = 1000) {
-    return vs::phases_of({.wet = kilograms(wet), .dry = kilograms(dry), .whole = litres(whole_litres),
-                          .grain_density = kilograms_per_cubic_metre(grain), .water_density = kilograms_per_cubic_metre(water)});
+    return vs::phases_of({.wet = kilograms(wet),
+                          .dry = kilograms(dry),
+                          .whole = litres(whole_litres),
+                          .grain_density = kilograms_per_cubic_metre(grain),
+                          .water_density = kilograms_per_cubic_metre(water)});
   };
   CHECK_NOTHROW((void)sample(1.2, 1.0, 0.8));
   const double nan = std::nan("");
@@ -111,7 +121,8 @@ TEST_CASE("grains: impossible samples") {
   CHECK_THROWS_AS((void)sample(1.2, 1.0, 0.8, 0), invalid_input);
   CHECK_THROWS_AS((void)sample(1.2, 1.0, 0.8, 2700, 0), invalid_input);
   const auto full = [](double w, double grain, double water) {
-    return vs::phases_when_saturated({.water_content = w, .grain_density = kilograms_per_cubic_metre(grain),
+    return vs::phases_when_saturated({.water_content = w,
+                                      .grain_density = kilograms_per_cubic_metre(grain),
                                       .water_density = kilograms_per_cubic_metre(water)});
   };
   CHECK_THROWS_AS((void)full(0.0, 2700, 1000), invalid_input);

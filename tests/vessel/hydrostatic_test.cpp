@@ -22,7 +22,9 @@ TEST_CASE("hydrostatic: reference table") {
                  return in_pascals(vs::hydrostatic_pressure(metres(row["h"]), kilograms_per_cubic_metre(row["rho"])));
                }},
               {"tankwright::vessel::push_on", [](const reference_row& row) {
-                 return in_newtons(vs::push_on({.width = metres(row["W"]), .height = metres(row["H"]), .level = metres(row["level"]),
+                 return in_newtons(vs::push_on({.width = metres(row["W"]),
+                                                .height = metres(row["H"]),
+                                                .level = metres(row["level"]),
                                                 .water_density = kilograms_per_cubic_metre(row["rho"])})
                                        .force);
                }}});
@@ -31,7 +33,8 @@ TEST_CASE("hydrostatic: reference table") {
 TEST_CASE("hydrostatic: force, centre and moment are integrals of the pressure") {
   const evidence integral{"tankwright::vessel::push_on", kind::identity, "the pressure summed over 20 000 strips"};
   for (const double level : {0.0, 0.3, 1.2, 1.5, 10.0}) {
-    const auto push = vs::push_on({.width = metres(2), .height = metres(1.2), .level = metres(level), .water_density = sea});
+    const auto push =
+        vs::push_on({.width = metres(2), .height = metres(1.2), .level = metres(level), .water_density = sea});
     double force = 0, turning = 0;
     constexpr int n = 20'000;
     for (int i = 0; i < n; ++i) {
@@ -45,16 +48,21 @@ TEST_CASE("hydrostatic: force, centre and moment are integrals of the pressure")
     if (level > 0) TW_CHECK(integral, push.centre, metres(turning / force), relative(1e-7));
     CHECK(push.caution.text.find("licensed engineer") != std::string_view::npos);
   }
-  CHECK(vs::push_on({.width = metres(2), .height = metres(1), .level = metres(0), .water_density = sea}).centre == metres(0));
+  CHECK(vs::push_on({.width = metres(2), .height = metres(1), .level = metres(0), .water_density = sea}).centre ==
+        metres(0));
 }
 
 TEST_CASE("hydrostatic: impossible walls") {
-  check_edges({"depth", "m", not_negative}, [](double x, range_policy) { return vs::hydrostatic_pressure(metres(x), sea); });
+  check_edges({"depth", "m", not_negative},
+              [](double x, range_policy) { return vs::hydrostatic_pressure(metres(x), sea); });
   check_edges({"water density", "kg/m3", positive},
               [](double x, range_policy) { return vs::hydrostatic_pressure(metres(1), kilograms_per_cubic_metre(x)); });
   const auto wall = [](double w, double h, double level, double rho) {
-    return vs::push_on({.width = metres(w), .height = metres(h), .level = metres(level),
-                        .water_density = kilograms_per_cubic_metre(rho), .label = "left"});
+    return vs::push_on({.width = metres(w),
+                        .height = metres(h),
+                        .level = metres(level),
+                        .water_density = kilograms_per_cubic_metre(rho),
+                        .label = "left"});
   };
   check_edges({"left: width", "m", positive}, [&](double x, range_policy) { return wall(x, 1, 1, 1000); });
   check_edges({"left: height", "m", positive}, [&](double x, range_policy) { return wall(1, x, 1, 1000); });

@@ -17,15 +17,16 @@ vs::lid acrylic(double thickness_mm, double span) {
 }  // namespace
 
 TEST_CASE("lid: reference table") {
-  check_rows(reference_rows("vessel/lid.csv"), {{"tankwright::vessel::sag_of", [](const reference_row& row) {
-    vs::panel_material m = vs::cast_acrylic;
-    m.modulus = gigapascals(row["E"]);
-    m.density = kilograms_per_cubic_metre(row["rho"]);
-    vs::lid lid{.span = metres(row["L"]), .thickness = millimetres(row["t"]), .material = m};
-    if (row.has("strain")) lid.moisture_strain = row["strain"];
-    const auto r = vs::sag_of(lid);
-    return in_millimetres(row.text("give") == "bow" ? r.moisture_bow : r.sag);
-  }}});
+  check_rows(reference_rows("vessel/lid.csv"),
+             {{"tankwright::vessel::sag_of", [](const reference_row& row) {
+                 vs::panel_material m = vs::cast_acrylic;
+                 m.modulus = gigapascals(row["E"]);
+                 m.density = kilograms_per_cubic_metre(row["rho"]);
+                 vs::lid lid{.span = metres(row["L"]), .thickness = millimetres(row["t"]), .material = m};
+                 if (row.has("strain")) lid.moisture_strain = row["strain"];
+                 const auto r = vs::sag_of(lid);
+                 return in_millimetres(row.text("give") == "bow" ? r.moisture_bow : r.sag);
+               }}});
 }
 
 TEST_CASE("lid: long-term sag, stress and extra load") {
@@ -47,7 +48,8 @@ TEST_CASE("lid: long-term sag, stress and extra load") {
 
 TEST_CASE("lid: impossible lids are refused by name") {
   check_edges({"cover: span", "m", positive}, [](double x, range_policy) { return vs::sag_of(acrylic(12, x)); });
-  check_edges({"cover: thickness", "m", positive}, [](double x, range_policy) { return vs::sag_of(acrylic(1e3 * x, 1)); });
+  check_edges({"cover: thickness", "m", positive},
+              [](double x, range_policy) { return vs::sag_of(acrylic(1e3 * x, 1)); });
   check_edges({"cover: extra load", "Pa", not_negative}, [](double x, range_policy) {
     auto lid = acrylic(12, 1);
     lid.extra = pascals(x);

@@ -51,11 +51,15 @@ double tabulated(const reference_row& row, bool uniform) {
     if (what == "w at y") return at.deflection / std::pow(side, 4);
     return std::fmax(at.across, at.up) / (side * side);
   }
-  const vs::panel p{.width = metres(w), .height = metres(1), .thickness = millimetres(10), .edges = held,
+  const vs::panel p{.width = metres(w),
+                    .height = metres(1),
+                    .thickness = millimetres(10),
+                    .edges = held,
                     .material = material(1e9, nu, 1e6)};
   const double q = 1000.0;
-  const auto result = uniform ? vs::uniform_on(p, pascals(q))
-                              : vs::water_on(p, {.level = metres(1), .water_density = kilograms_per_cubic_metre(q / 9.80665)});
+  const auto result =
+      uniform ? vs::uniform_on(p, pascals(q))
+              : vs::water_on(p, {.level = metres(1), .water_density = kilograms_per_cubic_metre(q / 9.80665)});
   const double across = std::fabs(result.across.value.value()), up = std::fabs(result.up.value.value());
   const double bending = std::fmax(across, up) / (q * side * side);
   if (what == "beta") return 6.0 * bending;
@@ -66,8 +70,11 @@ double tabulated(const reference_row& row, bool uniform) {
 }
 
 double dimensional(const reference_row& row) {
-  const vs::panel p{.width = metres(row["W"]), .height = metres(row["H"]), .thickness = millimetres(row["t"]),
-                    .edges = edges(row.text("edges")), .material = material(1e9 * row["E"], row["nu"], 1e6 * row["sigma"])};
+  const vs::panel p{.width = metres(row["W"]),
+                    .height = metres(row["H"]),
+                    .thickness = millimetres(row["t"]),
+                    .edges = edges(row.text("edges")),
+                    .material = material(1e9 * row["E"], row["nu"], 1e6 * row["sigma"])};
   const length level = metres(row.has("level") ? row["level"] : row["H"]);
   const auto result = vs::water_on(p, {.level = level, .water_density = kilograms_per_cubic_metre(row["rho"])});
   const std::string what = row.text("give");
@@ -77,13 +84,15 @@ double dimensional(const reference_row& row) {
 }
 
 vs::panel glass(double width, double height, vs::panel_edges held = vs::panel_edges::all_supported) {
-  return {.width = metres(width), .height = metres(height), .thickness = millimetres(19), .edges = held,
-          .material = vs::annealed_glass, .label = "front"};
+  return {.width = metres(width),
+          .height = metres(height),
+          .thickness = millimetres(19),
+          .edges = held,
+          .material = vs::annealed_glass,
+          .label = "front"};
 }
 
-vs::panel_result full(const vs::panel& p) {
-  return vs::water_on(p, {.level = p.height, .water_density = sea});
-}
+vs::panel_result full(const vs::panel& p) { return vs::water_on(p, {.level = p.height, .water_density = sea}); }
 
 }  // namespace
 
@@ -97,7 +106,8 @@ TEST_CASE("panel: reference table") {
 
 TEST_CASE("panel: a wide panel is a strip") {
   const evidence strip{"tankwright::vessel::water_on", kind::identity, "strip limits at W/H = 10 and 20: beam theory"};
-  const evidence strip_uniform{"tankwright::vessel::uniform_on", kind::identity, "strip limits at W/H = 10: beam theory"};
+  const evidence strip_uniform{"tankwright::vessel::uniform_on", kind::identity,
+                               "strip limits at W/H = 10: beam theory"};
   const double q0 = 1000.0 * 9.80665, rigidity = 71.7e9 * std::pow(0.019, 3) / 12.0 / (1.0 - 0.22 * 0.22);
   const vs::water_behind fresh{.level = metres(1), .water_density = kilograms_per_cubic_metre(1000)};
   const auto held = vs::water_on(glass(10, 1), fresh);
@@ -132,8 +142,8 @@ TEST_CASE("panel: the accelerated series against the plain one in long double") 
       sum.up += f.k * f.k * (p.poisson * g[0] - g[2]);
     }
     const auto mean = [](long double a, long double b) { return static_cast<double>((a + b) / 2); };
-    return vd::midline_point<double>{mean(sum.deflection, before.deflection), mean(sum.across, before.across),
-                                     mean(sum.up, before.up), 0, 0, 0};
+    return vd::midline_point<double>{
+        mean(sum.deflection, before.deflection), mean(sum.across, before.across), mean(sum.up, before.up), 0, 0, 0};
   };
   using enum vs::panel_edges;
   for (const auto held : {all_supported, top_free, bottom_clamped, bottom_clamped_top_free}) {
@@ -141,8 +151,8 @@ TEST_CASE("panel: the accelerated series against the plain one in long double") 
       for (const vd::plate_load<double> load : {vd::plate_load<double>{.constant = 1.0, .slope = -1.0},
                                                 vd::plate_load<double>{.partly_filled = true, .level = 0.6}}) {
         const auto p = plate_of(width, 0.3, held, load);
-        const vd::plate<long double> exact{width, 0.3L, p.bottom, p.top,
-                                           {load.constant, load.slope, load.partly_filled, load.level}};
+        const vd::plate<long double> exact{
+            width, 0.3L, p.bottom, p.top, {load.constant, load.slope, load.partly_filled, load.level}};
         const vd::midline<double> line(p);
         std::vector<vd::midline_point<double>> fast, slow;
         double most_w = 0, most_m = 0;
@@ -164,18 +174,30 @@ TEST_CASE("panel: the accelerated series against the plain one in long double") 
 }
 
 TEST_CASE("panel: every moment against Ritz's method, anywhere on the panel") {
-  const evidence ritz{"tankwright::vessel::water_on", kind::identity, "Ritz's method with polynomials, an independent solution"};
+  const evidence ritz{"tankwright::vessel::water_on", kind::identity,
+                      "Ritz's method with polynomials, an independent solution"};
   using enum vs::panel_edges;
   struct one {
     vs::panel_edges held;
     double width, level, poisson;
   };
-  for (const auto& c : {one{all_supported, 0.5, 1.0, 0.22}, {all_supported, 1.0, 1.0, 0.0}, {all_supported, 2.0, 1.0, 0.38},
-                        {all_supported, 3.0, 1.3, 0.22}, {all_supported, 2.0, 0.5, 0.22}, {top_free, 0.5, 1.0, 0.38},
-                        {top_free, 1.0, 1.0, 0.22}, {top_free, 2.0, 1.0, 0.22}, {top_free, 2.3, 1.0, 0.22},
-                        {top_free, 3.0, 1.0, 0.38}, {top_free, 5.0, 1.0, 0.22}, {top_free, 2.0, 0.7, 0.5},
-                        {top_free, 3.0, 0.5, 0.22}, {bottom_clamped, 1.5, 1.0, 0.38}, {bottom_clamped, 3.0, 0.6, 0.22},
-                        {bottom_clamped_top_free, 1.0, 1.0, 0.22}, {bottom_clamped_top_free, 3.0, 1.0, 0.5}}) {
+  for (const auto& c : {one{all_supported, 0.5, 1.0, 0.22},
+                        {all_supported, 1.0, 1.0, 0.0},
+                        {all_supported, 2.0, 1.0, 0.38},
+                        {all_supported, 3.0, 1.3, 0.22},
+                        {all_supported, 2.0, 0.5, 0.22},
+                        {top_free, 0.5, 1.0, 0.38},
+                        {top_free, 1.0, 1.0, 0.22},
+                        {top_free, 2.0, 1.0, 0.22},
+                        {top_free, 2.3, 1.0, 0.22},
+                        {top_free, 3.0, 1.0, 0.38},
+                        {top_free, 5.0, 1.0, 0.22},
+                        {top_free, 2.0, 0.7, 0.5},
+                        {top_free, 3.0, 0.5, 0.22},
+                        {bottom_clamped, 1.5, 1.0, 0.38},
+                        {bottom_clamped, 3.0, 0.6, 0.22},
+                        {bottom_clamped_top_free, 1.0, 1.0, 0.22},
+                        {bottom_clamped_top_free, 3.0, 1.0, 0.5}}) {
     CAPTURE(static_cast<int>(c.held));
     CAPTURE(c.width);
     CAPTURE(c.level);
@@ -183,8 +205,9 @@ TEST_CASE("panel: every moment against Ritz's method, anywhere on the panel") {
     const auto [bottom, top] = vd::edges_of(c.held);
     std::vector<double> kinks;
     if (c.level < 1.0) kinks.push_back(c.level);
-    const ritz_plate other(c.width, c.poisson, {bottom == vd::edge_kind::clamped, top == vd::edge_kind::free},
-                           [&](double y) { return std::fmax(c.level - y, 0.0); }, kinks);
+    const ritz_plate other(
+        c.width, c.poisson, {bottom == vd::edge_kind::clamped, top == vd::edge_kind::free},
+        [&](double y) { return std::fmax(c.level - y, 0.0); }, kinks);
     double w = 0, across = 0, up = 0, principal = 0;
     for (int j = 0; j <= 60; ++j) {
       for (int i = 0; i <= 20; ++i) {
@@ -197,9 +220,13 @@ TEST_CASE("panel: every moment against Ritz's method, anywhere on the panel") {
       }
     }
     // A grid of 1/60 misses a peak by about 1e-3.
-    const vs::panel p{.width = metres(c.width), .height = metres(1), .thickness = millimetres(10), .edges = c.held,
+    const vs::panel p{.width = metres(c.width),
+                      .height = metres(1),
+                      .thickness = millimetres(10),
+                      .edges = c.held,
                       .material = material(1e9, c.poisson, 1e6)};
-    const auto result = vs::water_on(p, {.level = metres(c.level), .water_density = kilograms_per_cubic_metre(1.0 / 9.80665)});
+    const auto result =
+        vs::water_on(p, {.level = metres(c.level), .water_density = kilograms_per_cubic_metre(1.0 / 9.80665)});
     const double rigidity = 1e9 * 1e-6 / 12.0 / (1.0 - c.poisson * c.poisson);
     TW_CHECK(ritz, result.deflection.value() * rigidity, w, relative(1e-3));
     TW_CHECK(ritz, std::fabs(result.across.value.value()), across, relative(2e-3));
@@ -213,7 +240,8 @@ TEST_CASE("panel: every moment against Ritz's method, anywhere on the panel") {
 }
 
 TEST_CASE("panel: the governing moment is the largest of a fine grid") {
-  const evidence largest{"tankwright::vessel::water_on", kind::property, "governing moment against a grid of 41 x 41 points"};
+  const evidence largest{"tankwright::vessel::water_on", kind::property,
+                         "governing moment against a grid of 41 x 41 points"};
   using enum vs::panel_edges;
   for (const auto held : {all_supported, top_free, bottom_clamped, bottom_clamped_top_free}) {
     for (const double level : {0.4, 0.8, 1.0}) {
@@ -248,7 +276,8 @@ TEST_CASE("panel: wide rimless panels are governed near their sides, not at mid-
   TW_HOLDS(twisted, narrow.governing.value == narrow.across.value);
   // Side supports that carry all of a long panel by twisting: the moment about the hinged bottom, q0 H^2/6 per metre,
   // goes into the two sides as 2 M_xy H: M_xy = q0 H W / 24.
-  const evidence torsion{"tankwright::vessel::water_on", kind::identity, "a long hinged panel twists: q0 H W/24 at its sides"};
+  const evidence torsion{"tankwright::vessel::water_on", kind::identity,
+                         "a long hinged panel twists: q0 H W/24 at its sides"};
   const vd::plate<double> a = plate_of(9.0, 0.0, vs::panel_edges::top_free, {.constant = 1.0, .slope = -1.0});
   vd::plate<double> b = a;
   b.width = 10.0;
@@ -283,8 +312,10 @@ TEST_CASE("panel: filling") {
 }
 
 TEST_CASE("panel: stress, thickness and deflection scale as they must") {
-  const evidence scale{"tankwright::vessel::water_on", kind::property, "t^-2 for stress, t^-3 for deflection, H^1.5 for thickness"};
-  const evidence superposed{"tankwright::vessel::uniform_on", kind::identity, "a deep window is an even load and a triangle"};
+  const evidence scale{"tankwright::vessel::water_on", kind::property,
+                       "t^-2 for stress, t^-3 for deflection, H^1.5 for thickness"};
+  const evidence superposed{"tankwright::vessel::uniform_on", kind::identity,
+                            "a deep window is an even load and a triangle"};
   auto p = glass(2.4, 1.2);
   const auto thin = full(p);
   p.thickness = millimetres(38);
@@ -306,7 +337,10 @@ TEST_CASE("panel: stress, thickness and deflection scale as they must") {
 
 TEST_CASE("panel: what is outside the theory is said") {
   const auto sheet = [](double t, vs::panel_edges held) {
-    return full({.width = metres(2.4), .height = metres(1.2), .thickness = millimetres(t), .edges = held,
+    return full({.width = metres(2.4),
+                 .height = metres(1.2),
+                 .thickness = millimetres(t),
+                 .edges = held,
                  .material = vs::cast_acrylic});
   };
   const auto rimless = sheet(41.12, vs::panel_edges::top_free);
@@ -334,10 +368,11 @@ TEST_CASE("panel: the allowable stress is seen and can be replaced") {
   const evidence replaced{"tankwright::vessel::water_on", kind::property, "utilisation goes with the allowable stress"};
   TW_CHECK(replaced, edge.utilisation * 6.2, usual.utilisation * 5.0, relative(1e-12));
   p.allowable = vs::annealed_glass_edges[2];
-  CHECK_THROWS_WITH_AS((void)full(p),
-                       "tankwright::vessel::water_on: front: allowable stress = 20000000 Pa is for a load of seconds; a tank is a "
-                       "permanent load: see for_permanent_load",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)full(p),
+      "tankwright::vessel::water_on: front: allowable stress = 20000000 Pa is for a load of seconds; a tank is a "
+      "permanent load: see for_permanent_load",
+      invalid_input);
 }
 
 TEST_CASE("panel: impossible panels are refused by name") {
@@ -354,8 +389,9 @@ TEST_CASE("panel: impossible panels are refused by name") {
     CHECK_THROWS_AS(with([&](vs::panel& p) { p.thickness = metres(bad); }), invalid_input);
     CHECK_THROWS_AS(with([&](vs::panel& p) { p.material = material(bad, 0.3, 1e6); }), invalid_input);
     CHECK_THROWS_AS(with([&](vs::panel& p) { p.material = material(1e9, 0.3, bad); }), invalid_input);
-    CHECK_THROWS_AS((void)vs::water_on(glass(2, 1), {.level = metres(0.5), .water_density = kilograms_per_cubic_metre(bad)}),
-                    invalid_input);
+    CHECK_THROWS_AS(
+        (void)vs::water_on(glass(2, 1), {.level = metres(0.5), .water_density = kilograms_per_cubic_metre(bad)}),
+        invalid_input);
   }
   check_edges({"front: Poisson ratio", "", {0.0, 0.5}}, [](double nu, range_policy) {
     auto p = glass(2.4, 1.2);
@@ -372,8 +408,9 @@ TEST_CASE("panel: impossible panels are refused by name") {
   CHECK_NOTHROW((void)vs::uniform_on(glass(12, 1), pascals(1), extrapolate));
   CHECK_THROWS_AS((void)vs::uniform_on(glass(20.001, 1), pascals(1), extrapolate), invalid_input);
   CHECK_THROWS_AS((void)vs::uniform_on(glass(0.0199, 1), pascals(1), extrapolate), invalid_input);
-  CHECK_THROWS_WITH_AS((void)vs::water_on(glass(2, 1, vs::panel_edges::top_free), {.level = metres(1.2), .water_density = sea}),
-                       "tankwright::vessel::water_on: front: level = 1.2 m is above a free top edge at 1 m, where the water would "
-                       "run over; a window below the surface has all edges supported",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)vs::water_on(glass(2, 1, vs::panel_edges::top_free), {.level = metres(1.2), .water_density = sea}),
+      "tankwright::vessel::water_on: front: level = 1.2 m is above a free top edge at 1 m, where the water would "
+      "run over; a window below the surface has all edges supported",
+      invalid_input);
 }

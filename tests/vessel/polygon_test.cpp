@@ -14,8 +14,10 @@ namespace {
 
 const evidence outline{"tankwright::vessel::polygon_outline", kind::identity, "sum of the sides"};
 const evidence middle{"tankwright::vessel::polygon_middle", kind::identity, "centres of the parts, weighed"};
-const evidence inset{"tankwright::vessel::inside_corners", kind::identity, "squares and regular polygons one into the other"};
-const evidence moved{"tankwright::vessel::polygon_area", kind::property, "does not change when moved, turned or walked round the other way"};
+const evidence inset{"tankwright::vessel::inside_corners", kind::identity,
+                     "squares and regular polygons one into the other"};
+const evidence moved{"tankwright::vessel::polygon_area", kind::property,
+                     "does not change when moved, turned or walked round the other way"};
 
 std::vector<vs::corner> corners(std::initializer_list<std::pair<double, double>> points) {
   std::vector<vs::corner> result;
@@ -84,7 +86,8 @@ TEST_CASE("polygon: the inside of panels") {
   TW_CHECK(inset, vs::polygon_area(vs::inside_corners(square, metres(0.1))), square_metres(0.64), relative(1e-14));
   const std::vector<vs::corner> back(square.rbegin(), square.rend());
   TW_CHECK(inset, vs::polygon_area(vs::inside_corners(back, metres(0.1))), square_metres(0.64), relative(1e-14));
-  // An L loses a strip along its outline, less a square at five corners, plus one at the re-entrant corner: 3 - 8 t + 4 t^2.
+  // An L loses a strip along its outline, less a square at five corners, plus one at the re-entrant corner: 3 - 8 t +
+  // 4 t^2.
   TW_CHECK(inset, vs::polygon_area(vs::inside_corners(l_shape, metres(0.1))), square_metres(3.0 - 0.8 + 0.04),
            relative(1e-14));
   for (const int n : {3, 5, 6, 8, 60}) {  // the inner one is similar: the distance to a side shrinks by t
@@ -108,7 +111,8 @@ TEST_CASE("polygon: what is not a simple polygon is refused, by its corners") {
   CHECK(message(corners({{0, 0}, {1, 1}})) == start + "number of corners = 2 does not enclose an area");
   CHECK(message(corners({{0, 0}, {1, 1}, {1, 0}, {0, 1}})) ==
         start + "corners = 4 form a polygon that crosses itself: side 1-2 meets side 3-4");
-  CHECK(message(corners({{0, 0}, {1, 0}, {1, 0}, {0, 1}})) == start + "corner 2 = 1 m (its x) is the same as the next corner");
+  CHECK(message(corners({{0, 0}, {1, 0}, {1, 0}, {0, 1}})) ==
+        start + "corner 2 = 1 m (its x) is the same as the next corner");
   CHECK(message(corners({{0, 0}, {1, 0}, {2, 0}})).find("the tip of a fold without area") != std::string::npos);
   CHECK(message(corners({{0, 0}, {2, 0}, {2, 2}, {1, 0}, {0, 2}})).find("meets side") != std::string::npos);  // touches
   CHECK(message(corners({{0, 0}, {std::nan(""), 0}, {0, 1}})).find("corner 2 = nan m") != std::string::npos);

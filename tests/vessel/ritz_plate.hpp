@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// A second solution of the plate, by another way: Ritz's method. The energy of the plate is made least over polynomials
-/// in x and y that keep the supported edges down; free edges need no condition. Nothing is shared with the series of the
-/// library but the plate equation.
+/// A second solution of the plate, by another way: Ritz's method. The energy of the plate is made least over
+/// polynomials in x and y that keep the supported edges down; free edges need no condition. Nothing is shared with
+/// the series of the library but the plate equation.
 #pragma once
 
 #include <cmath>
@@ -20,7 +20,8 @@ struct basis_values {
 
 /// Legendre polynomials P_0 .. P_{n-1} with two derivatives at s in [-1, 1].
 inline basis_values legendre(int n, double s) {
-  basis_values p{std::vector<double>(std::size_t(n)), std::vector<double>(std::size_t(n)), std::vector<double>(std::size_t(n))};
+  basis_values p{std::vector<double>(std::size_t(n)), std::vector<double>(std::size_t(n)),
+                 std::vector<double>(std::size_t(n))};
   p.f[0] = 1;
   if (n > 1) p.f[1] = s, p.d[1] = 1;
   for (std::size_t k = 1; k + 1 < std::size_t(n); ++k) {
@@ -159,8 +160,8 @@ class ritz_plate {
   }
   [[nodiscard]] basis_values in_x(double x) const {  // even about the middle, zero at both sides
     const double w = width_;
-    return times(legendre(2 * nx - 1, 2 * x / w - 1), 4 * x * (w - x) / (w * w), 4 * (w - 2 * x) / (w * w), -8 / (w * w),
-                 2 / w, std::size_t(nx), 2);
+    return times(legendre(2 * nx - 1, 2 * x / w - 1), 4 * x * (w - x) / (w * w), 4 * (w - 2 * x) / (w * w),
+                 -8 / (w * w), 2 / w, std::size_t(nx), 2);
   }
   [[nodiscard]] basis_values in_y(double y) const {
     double g = y, dg = 1, ddg = 0;

@@ -53,9 +53,10 @@ std::vector<tried> all_shapes() {
                  [](double x, double y, double) { return std::fabs(x) <= 0.6 && std::fabs(y) <= 0.25; }, 0.6, 0.5});
   all.push_back({"upright_cylinder", vs::upright_cylinder({.diameter = m(0.9), .height = m(0.7)}),
                  [](double x, double y, double) { return x * x + y * y <= 0.2025; }, 0.5, 0.5});
-  all.push_back({"lying_cylinder", vs::lying_cylinder({.diameter = m(0.8), .length = m(1.0)}),
-                 [](double x, double y, double z) { return std::fabs(x) <= 0.5 && y * y + (z - 0.4) * (z - 0.4) <= 0.16; },
-                 0.5, 0.4});
+  all.push_back(
+      {"lying_cylinder", vs::lying_cylinder({.diameter = m(0.8), .length = m(1.0)}),
+       [](double x, double y, double z) { return std::fabs(x) <= 0.5 && y * y + (z - 0.4) * (z - 0.4) <= 0.16; }, 0.5,
+       0.4});
   for (const double head : {0.1, 0.4, 0.9}) {
     all.push_back({"lying_cylinder", vs::lying_cylinder({.diameter = m(0.8), .length = m(1.0), .head_depth = m(head)}),
                    [head](double x, double y, double z) {
@@ -65,7 +66,8 @@ std::vector<tried> all_shapes() {
                    0.5 + head, 0.4});
   }
   all.push_back({"prism", vs::prism({.inside_corners = l_plan(), .height = m(0.5)}),
-                 [](double x, double y, double) { return x >= 0 && y >= 0 && x <= 2 && y <= 2 && (x <= 1 || y <= 1); }, 2, 2});
+                 [](double x, double y, double) { return x >= 0 && y >= 0 && x <= 2 && y <= 2 && (x <= 1 || y <= 1); },
+                 2, 2});
   all.push_back({"regular_prism", vs::regular_prism({.sides = 6, .side = m(0.4), .height = m(0.6)}),
                  [hexagon](double x, double y, double) { return hexagon(x, y); }, 0.4, 0.4});
   all.push_back({"bow_front",
@@ -90,31 +92,34 @@ TEST_CASE("shape: reference table") {
             const auto drum = vs::lying_cylinder({.diameter = m(1.0), .length = m(1.0)});
             return vs::filled_volume(drum, metres(row["H_over_D"])).value() / drum.capacity().value();
           }
-          const auto drum = vs::lying_cylinder({.diameter = inches_inside(row["D"]), .length = inches_inside(row["L"]),
+          const auto drum = vs::lying_cylinder({.diameter = inches_inside(row["D"]),
+                                                .length = inches_inside(row["L"]),
                                                 .head_depth = inches_inside(row["a"])});
           return in_us_gallons(vs::filled_volume(drum, inches(row["h"])));
         }},
        {"tankwright::vessel::box",
         [&](const reference_row& row) {
-          return in_us_gallons(vs::box({.length = inches_inside(row["L"]), .width = inches_inside(row["W"]),
+          return in_us_gallons(vs::box({.length = inches_inside(row["L"]),
+                                        .width = inches_inside(row["W"]),
                                         .height = inches_inside(row["H"])})
                                    .capacity());
         }},
        {"tankwright::vessel::regular_prism",
         [&](const reference_row& row) {
-          const auto tank = vs::regular_prism(
-              {.sides = static_cast<int>(row["n"]), .side = m(row["s"]), .height = m(1.0)});
+          const auto tank =
+              vs::regular_prism({.sides = static_cast<int>(row["n"]), .side = m(row["s"]), .height = m(1.0)});
           return in_square_metres(vs::plan_area(tank, metres(0.5)));
         }},
        {"tankwright::vessel::bow_front",
         [&](const reference_row& row) {
-          const auto tank = vs::bow_front(
-              {.width = m(row["c"]), .depth_at_ends = m(0.4), .bow = m(row["s"]), .height = m(1.0)});
+          const auto tank =
+              vs::bow_front({.width = m(row["c"]), .depth_at_ends = m(0.4), .bow = m(row["s"]), .height = m(1.0)});
           return tank.capacity().value() - row["c"] * 0.4;
         }},
        {"tankwright::vessel::frustum",
         [&](const reference_row& row) {
-          return vs::frustum({.bottom_diameter = m(2 * row["R"]), .top_diameter = m(2 * row["r"]), .height = m(row["h"])})
+          return vs::frustum(
+                     {.bottom_diameter = m(2 * row["R"]), .top_diameter = m(2 * row["r"]), .height = m(row["h"])})
               .capacity()
               .value();
         }},
@@ -127,8 +132,10 @@ TEST_CASE("shape: volumes against points thrown at random") {
   std::mt19937_64 random{20260801};
   constexpr int shots = 200'000;
   for (const auto& t : all_shapes()) {
-    const evidence thrown{"tankwright::vessel::" + t.maker, kind::identity, "Monte Carlo integration, 200 000 points, 4 sigma"};
-    const evidence filled{"tankwright::vessel::filled_volume", kind::identity, "Monte Carlo integration, 200 000 points, 4 sigma"};
+    const evidence thrown{"tankwright::vessel::" + t.maker, kind::identity,
+                          "Monte Carlo integration, 200 000 points, 4 sigma"};
+    const evidence filled{"tankwright::vessel::filled_volume", kind::identity,
+                          "Monte Carlo integration, 200 000 points, 4 sigma"};
     const double height = t.shape.height().value();
     std::uniform_real_distribution<double> x(-t.x, t.x), y(-t.y, t.y), z(0.0, height);
     int all = 0, below = 0;
@@ -175,7 +182,8 @@ TEST_CASE("shape: the surface is how fast the volume grows, the depth is the inv
 
 TEST_CASE("shape: wetted areas by hand and by cutting the surface into pieces") {
   const evidence by_hand{"tankwright::vessel::wetted_area", kind::identity, "floor and walls added by hand"};
-  const evidence in_pieces{"tankwright::vessel::wetted_area", kind::identity, "surface of the heads cut into 10^6 pieces"};
+  const evidence in_pieces{"tankwright::vessel::wetted_area", kind::identity,
+                           "surface of the heads cut into 10^6 pieces"};
   TW_CHECK(by_hand, vs::wetted_area(vs::box({.length = m(2), .width = m(1), .height = m(1)}), metres(0.5)),
            square_metres(2 + 3), relative(1e-15));
   TW_CHECK(by_hand, vs::wetted_area(vs::upright_cylinder({.diameter = m(1), .height = m(1)}), metres(0.5)),
@@ -189,12 +197,14 @@ TEST_CASE("shape: wetted areas by hand and by cutting the surface into pieces") 
   TW_CHECK(by_hand, vs::wetted_area(vs::regular_prism({.sides = 6, .side = m(1), .height = m(1)}), metres(0.5)),
            square_metres(1.5 * std::sqrt(3.0) + 3), relative(1e-15));
   // A half circle in front: arc pi/2, chord 1.
-  TW_CHECK(by_hand,
-           vs::wetted_area(vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(0.5), .height = m(1)}), metres(1)),
-           square_metres(1 + pi / 8 + 3 + pi / 2), relative(1e-15));
-  TW_CHECK(by_hand,
-           vs::wetted_area(vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(0), .height = m(1)}), metres(1)),
-           square_metres(5), relative(1e-15));
+  TW_CHECK(
+      by_hand,
+      vs::wetted_area(vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(0.5), .height = m(1)}), metres(1)),
+      square_metres(1 + pi / 8 + 3 + pi / 2), relative(1e-15));
+  TW_CHECK(
+      by_hand,
+      vs::wetted_area(vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(0), .height = m(1)}), metres(1)),
+      square_metres(5), relative(1e-15));
   TW_CHECK(by_hand,
            vs::wetted_area(vs::frustum({.bottom_diameter = m(0), .top_diameter = m(6), .height = m(4)}), metres(4)),
            square_metres(pi * 3 * 5), relative(1e-15));
@@ -225,7 +235,8 @@ TEST_CASE("shape: wetted areas by hand and by cutting the surface into pieces") 
 TEST_CASE("shape: kernels against long double") {
   const evidence rounding{"tankwright::vessel::lying_cylinder", kind::identity, "the same formula in long double"};
   for (const double h : {1e-9, 1e-4, 0.01, 0.2, 0.5, 0.9, 1.0}) {
-    const double expected = static_cast<double>(vs::detail::segment_area<long double>(0.5L, static_cast<long double>(h)));
+    const double expected =
+        static_cast<double>(vs::detail::segment_area<long double>(0.5L, static_cast<long double>(h)));
     TW_CHECK(rounding, vs::detail::segment_area(0.5, h), expected, relative(2e-15));
   }
   TW_CHECK(rounding, vs::detail::x_minus_sin(1e-5), 1e-15 / 6, relative(1e-11));
@@ -244,31 +255,41 @@ TEST_CASE("shape: impossible shapes are refused by name") {
     CHECK_THROWS_AS((void)vs::prism({.inside_corners = l_plan(), .height = m(bad)}), invalid_input);
     CHECK_THROWS_AS((void)vs::regular_prism({.sides = 6, .side = m(bad), .height = m(1)}), invalid_input);
     CHECK_THROWS_AS((void)vs::regular_prism({.sides = 6, .side = m(1), .height = m(bad)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::bow_front({.width = m(bad), .depth_at_ends = m(1), .bow = m(0.1), .height = m(1)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::bow_front({.width = m(1), .depth_at_ends = m(bad), .bow = m(0.1), .height = m(1)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(0.1), .height = m(bad)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(1), .top_diameter = m(1), .height = m(bad)}), invalid_input);
+    CHECK_THROWS_AS((void)vs::bow_front({.width = m(bad), .depth_at_ends = m(1), .bow = m(0.1), .height = m(1)}),
+                    invalid_input);
+    CHECK_THROWS_AS((void)vs::bow_front({.width = m(1), .depth_at_ends = m(bad), .bow = m(0.1), .height = m(1)}),
+                    invalid_input);
+    CHECK_THROWS_AS((void)vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(0.1), .height = m(bad)}),
+                    invalid_input);
+    CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(1), .top_diameter = m(1), .height = m(bad)}),
+                    invalid_input);
   }
   for (const double bad : {-1.0, nan, HUGE_VAL}) {
     CHECK_THROWS_AS((void)vs::lying_cylinder({.diameter = m(1), .length = m(1), .head_depth = m(bad)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(bad), .height = m(1)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(bad), .top_diameter = m(1), .height = m(1)}), invalid_input);
-    CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(1), .top_diameter = m(bad), .height = m(1)}), invalid_input);
+    CHECK_THROWS_AS((void)vs::bow_front({.width = m(1), .depth_at_ends = m(1), .bow = m(bad), .height = m(1)}),
+                    invalid_input);
+    CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(bad), .top_diameter = m(1), .height = m(1)}),
+                    invalid_input);
+    CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(1), .top_diameter = m(bad), .height = m(1)}),
+                    invalid_input);
   }
   CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(0), .top_diameter = m(0), .height = m(1)}), invalid_input);
   CHECK_THROWS_AS((void)vs::regular_prism({.sides = 2, .side = m(1), .height = m(1)}), invalid_input);
   CHECK_THROWS_WITH_AS((void)vs::box({.length = m(0), .width = m(1), .height = m(1), .label = "sump"}),
-                       "tankwright::vessel::box: sump: length = 0 m is not possible; expected more than 0 m", invalid_input);
-  CHECK_THROWS_WITH_AS(
-      (void)vs::bow_front({.width = m(1.2), .depth_at_ends = m(0.5), .bow = m(0.8), .height = m(1)}),
-      "tankwright::vessel::bow_front: bow front: bow = 0.8 m is deeper than the radius of its arc, 0.625 m; the deepest "
-      "bow of a front that wide is 0.6 m",
-      invalid_input);
-  const std::vector<vs::corner> crossing{{metres(0), metres(0)}, {metres(1), metres(1)}, {metres(1), metres(0)}, {metres(0), metres(1)}};
-  CHECK_THROWS_WITH_AS((void)vs::prism({.inside_corners = crossing, .height = m(1), .label = "corner tank"}),
-                       "tankwright::vessel::prism: corner tank: corners = 4 form a polygon that crosses itself: side 1-2 "
-                       "meets side 3-4",
+                       "tankwright::vessel::box: sump: length = 0 m is not possible; expected more than 0 m",
                        invalid_input);
+  CHECK_THROWS_WITH_AS((void)vs::bow_front({.width = m(1.2), .depth_at_ends = m(0.5), .bow = m(0.8), .height = m(1)}),
+                       "tankwright::vessel::bow_front: bow front: bow = 0.8 m is deeper than the radius of its arc, "
+                       "0.625 m; the deepest "
+                       "bow of a front that wide is 0.6 m",
+                       invalid_input);
+  const std::vector<vs::corner> crossing{
+      {metres(0), metres(0)}, {metres(1), metres(1)}, {metres(1), metres(0)}, {metres(0), metres(1)}};
+  CHECK_THROWS_WITH_AS(
+      (void)vs::prism({.inside_corners = crossing, .height = m(1), .label = "corner tank"}),
+      "tankwright::vessel::prism: corner tank: corners = 4 form a polygon that crosses itself: side 1-2 "
+      "meets side 3-4",
+      invalid_input);
 }
 
 TEST_CASE("shape: water above the rim is refused") {
@@ -276,10 +297,11 @@ TEST_CASE("shape: water above the rim is refused") {
   CHECK_THROWS_WITH_AS((void)vs::filled_volume(tank, metres(0.6)),
                        "tankwright::vessel::filled_volume: display: depth = 0.6 m is above the rim, which is at 0.5 m",
                        invalid_input);
-  CHECK_THROWS_WITH_AS((void)vs::depth_of(tank, litres(600)),
-                       "tankwright::vessel::depth_of: display: volume = 0.6 m3 does not fit: to the rim the vessel holds "
-                       "0.5 m3",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)vs::depth_of(tank, litres(600)),
+      "tankwright::vessel::depth_of: display: volume = 0.6 m3 does not fit: to the rim the vessel holds "
+      "0.5 m3",
+      invalid_input);
   for (const double bad : {-0.1, std::nan(""), -HUGE_VAL, HUGE_VAL, 0.51}) {
     CHECK_THROWS_AS((void)vs::filled_volume(tank, metres(bad)), invalid_input);
     CHECK_THROWS_AS((void)vs::plan_area(tank, metres(bad)), invalid_input);

@@ -170,6 +170,13 @@ struct deflection_curve {
   return points;
 }
 
+/// What `along` needs of a beam that was solved.
+struct solved_beam {
+  deflection_curve curve;
+  double span;
+  double rigidity;  ///< E I
+};
+
 }  // namespace detail
 
 struct support_reaction {
@@ -188,10 +195,7 @@ struct beam_result {
   stress axial;
   stress combined;  ///< at the stretched fibre
   tankwright::caution caution;
-
-  detail::deflection_curve curve;  ///< for `along`
-  double unit_length;
-  double rigidity;
+  detail::solved_beam solved;  ///< for `along`
 };
 
 /// Reactions, largest moment, deflection and stress of a beam.
@@ -284,7 +288,8 @@ struct beam_result {
   }
 
   const double rigidity = beam.modulus->value() * section.second_moment->value();
-  beam_result result{{}, {}, {}, {}, {}, {}, {}, {}, structural_caution, {}, l, rigidity};
+  beam_result result{};
+  result.caution = structural_caution;
   for (std::size_t i = 0, u = 0; i < supports.size(); ++i) {
     const bool fixed = supports[i].kind == support_kind::fixed;
     const double up = -unknown[u].coefficient;
@@ -308,16 +313,16 @@ struct beam_result {
   result.bending = stress::from_value(bending);
   result.axial = stress::from_value(axial);
   result.combined = stress::from_value(bending + axial);
-  result.curve = std::move(curve);
+  result.solved = {std::move(curve), l, rigidity};
   return result;
 }
 
 /// What a beam does at one place.
 struct beam_station {
-  length deflection;  ///< downwards positive
-  angle slope;        ///< positive where the beam goes down to the right
+  length deflection;          ///< downwards positive
+  angle slope;                ///< positive where the beam goes down to the right
   tankwright::moment moment;  ///< sagging positive
-  force shear;        ///< what the left part pushes the right part up with
+  force shear;                ///< what the left part pushes the right part up with
 };
 
 /// Deflection, slope, moment and shear at a place of a beam that was solved.
@@ -331,11 +336,12 @@ struct beam_station {
 /// @accuracy     as `bend`
 /// @source       Euler-Bernoulli beam theory
 [[nodiscard]] inline beam_station along(const beam_result& result, length at) {
-  const double l = result.unit_length, x = at.value() / l;
+  const auto& [curve, l, rigidity] = result.solved;
+  const double x = at.value() / l;
   detail::check("tankwright::vessel::along", {"place", "m", {0.0, l}}, at.value());
-  return {length::from_value(result.curve.at(x, 0) * l * l * l / result.rigidity),
-          angle::from_value(result.curve.at(x, 1) * l * l / result.rigidity),
-          moment::from_value(-result.curve.at(x, 2) * l), force::from_value(-result.curve.at(x, 3))};
+  return {length::from_value(curve.at(x, 0) * l * l * l / rigidity),
+          angle::from_value(curve.at(x, 1) * l * l / rigidity), moment::from_value(-curve.at(x, 2) * l),
+          force::from_value(-curve.at(x, 3))};
 }
 
 }  // namespace tankwright::vessel

@@ -38,8 +38,11 @@ struct railed_panel {
 /// @source      statics
 [[nodiscard]] inline rail_loads rails_of(const railed_panel& panel) {
   const length metre = length::from_value(1.0);
-  const water_push push = push_on({.width = metre, .height = panel.height, .level = panel.level,
-                                   .water_density = panel.water_density, .label = panel.label});
+  const water_push push = push_on({.width = metre,
+                                   .height = panel.height,
+                                   .level = panel.level,
+                                   .water_density = panel.water_density,
+                                   .label = panel.label});
   const line_load all = push.force / metre;
   const line_load top = all * (push.centre.value() / panel.height->value());
   return {top, all - top, structural_caution};
@@ -53,9 +56,9 @@ struct braced_rail {
 };
 
 struct brace_pull {
-  std::vector<force> braces;     ///< tension in each, along the rail
+  std::vector<force> braces;  ///< tension in each, along the rail
   force largest;
-  force by_tributary_length;     ///< load times spacing: what a share of the length would give, too little
+  force by_tributary_length;  ///< load times spacing: what a share of the length would give, too little
   line_load load;
   tankwright::caution caution;
 };
@@ -85,8 +88,8 @@ struct brace_pull {
             .supports = supports,
             .spreads = {{.at_start = rail.load, .at_end = rail.load, .from = length::from_value(0.0), .to = rail.rail}},
             .label = "rail"});
-  brace_pull pull{{}, force::from_value(0.0), rail.load.get() * length::from_value(l / spans), rail.load,
-                  structural_caution};
+  brace_pull pull{
+      {}, force::from_value(0.0), rail.load.get() * length::from_value(l / spans), rail.load, structural_caution};
   for (std::size_t i = 1; i + 1 < result.reactions.size(); ++i) {
     pull.braces.push_back(result.reactions[i].up);
     if (result.reactions[i].up > pull.largest) pull.largest = result.reactions[i].up;

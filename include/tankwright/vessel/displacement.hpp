@@ -182,7 +182,7 @@ struct bed_slope {
 };
 
 struct slope_result {
-  length mean_depth;         ///< for `sand_bed`
+  length mean_depth;  ///< for `sand_bed`
   angle slope;
   bool steeper_than_repose;  ///< it will not stay like that
 };
@@ -258,8 +258,7 @@ struct rock_mass {
                            solids.high * n.high / (1.0 - n.high)};
   const double dry = 1.0 - flooded;
   return detail::make_item(
-      rock.label,
-      {solids.low + dry * pores.low, solids.central + dry * pores.central, solids.high + dry * pores.high},
+      rock.label, {solids.low + dry * pores.low, solids.central + dry * pores.central, solids.high + dry * pores.high},
       {flooded * pores.low, flooded * pores.central, flooded * pores.high},
       {solids.low + pores.low, solids.central + pores.central, solids.high + pores.high}, {m, m, m},
       "rock not weighed under water: moisture, closed pores and density");
@@ -291,9 +290,9 @@ struct rock_weighing {
   detail::check_of(here, rock.label, {"dry mass", "kg", positive}, dry);
   detail::check_of(here, rock.label, detail::water_density_limits, water);
   if (sub >= dry) {
-    detail::refuse_of(here, rock.label, "submerged mass", sub, "kg",
-                      "is not below the dry mass, " + detail::number_text(dry) +
-                          " kg: water carries part of every rock");
+    detail::refuse_of(
+        here, rock.label, "submerged mass", sub, "kg",
+        "is not below the dry mass, " + detail::number_text(dry) + " kg: water carries part of every rock");
   }
   detail::check_of(here, rock.label, {"submerged mass", "kg", {0.0, dry}}, sub);
   const double solids = (dry - sub) / water;
@@ -337,15 +336,14 @@ struct level_rise {
   const double before = detail::depth_in(here, vessel, rise.before), after = detail::depth_in(here, vessel, rise.after);
   detail::check_of(here, rise.label, {"level after", "m", {before, detail::largest}}, after);
   detail::check_grains(here, rise.label, rise.rock);
-  const double solids = detail::volume_at(detail::parts_of(vessel), after) -
-                        detail::volume_at(detail::parts_of(vessel), before);
+  const double solids =
+      detail::volume_at(detail::parts_of(vessel), after) - detail::volume_at(detail::parts_of(vessel), before);
   const detail::band n = detail::numbers(rise.rock.pores), rho = detail::numbers(rise.rock.grain_density);
   const detail::band pores{solids * n.low / (1.0 - n.low), solids * n.central / (1.0 - n.central),
                            solids * n.high / (1.0 - n.high)};
-  return detail::make_item(rise.label, {solids, solids, solids}, pores,
-                           {solids + pores.low, solids + pores.central, solids + pores.high},
-                           {rho.low * solids, rho.central * solids, rho.high * solids},
-                           "porosity and density of the rock");
+  return detail::make_item(
+      rise.label, {solids, solids, solids}, pores, {solids + pores.low, solids + pores.central, solids + pores.high},
+      {rho.low * solids, rho.central * solids, rho.high * solids}, "porosity and density of the rock");
 }
 
 /// A pump, a heater, a wave box: something without pores.
@@ -503,9 +501,8 @@ struct water_content {
           detail::quantities<mass>(dry, reason),
           detail::quantities<mass>(under, reason),
           detail::quantities<mass>({water * net.low, water * net.central, water * net.high}, reason),
-          detail::quantities<mass>({water * gross + under.low, water * gross + under.central,
-                                    water * gross + under.high},
-                                   reason),
+          detail::quantities<mass>(
+              {water * gross + under.low, water * gross + under.central, water * gross + under.high}, reason),
           displacement_caution};
 }
 

@@ -117,9 +117,9 @@ struct gasket_result {
 
 /// An empty sump standing in a pit or basement that floods.
 struct empty_sump {
-  required<area> plan;            ///< outside
-  required<length> flood_depth;   ///< above its bottom; not more than its height
-  required<mass> mass_of_sump;    ///< with what is in it
+  required<area> plan;           ///< outside
+  required<length> flood_depth;  ///< above its bottom; not more than its height
+  required<mass> mass_of_sump;   ///< with what is in it
   required<mass_density> water_density;
   std::string label = "sump";
 };

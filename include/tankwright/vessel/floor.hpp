@@ -31,8 +31,8 @@ inline constexpr floor_live_load sleeping_rooms{"sleeping rooms, dwellings", psf
 
 /// Something heavy on a floor.
 struct floor_question {
-  required<mass> total;      ///< water, rock, sand, tank, stand, sump
-  required<area> footprint;  ///< outline of the stand
+  required<mass> total;           ///< water, rock, sand, tank, stand, sump
+  required<area> footprint;       ///< outline of the stand
   std::optional<area> bearing{};  ///< what touches the floor, all legs or feet together; none: the whole footprint
   floor_live_load code = living_rooms;
   std::string label = "tank";
@@ -66,8 +66,12 @@ struct floor_result {
   detail::check_of(here, question.label, {"bearing area", "m2", {0.0, a, edge::open}}, feet);
   detail::check_of(here, question.label, {"code live load", "Pa", positive}, question.code.value.value());
   const double weight = m * standard_gravity.value();
-  return {force::from_value(weight), pressure::from_value(weight / a), pressure::from_value(weight / feet),
-          question.code, weight / a / question.code.value.value(), floor_caution};
+  return {force::from_value(weight),
+          pressure::from_value(weight / a),
+          pressure::from_value(weight / feet),
+          question.code,
+          weight / a / question.code.value.value(),
+          floor_caution};
 }
 
 }  // namespace tankwright::vessel

@@ -58,10 +58,9 @@ class envelope_volume : public detail::kind_of_volume<envelope_volume> {
   using kind_of_volume::kind_of_volume;
 };
 
-inline constexpr citation bucher_1998{
-    "Bucher D.J., Harriott V.J., Roberts L.G.", 1998,
-    "Skeletal micro-density, porosity and bulk density of acroporid corals",
-    "J. Exp. Mar. Biol. Ecol. 228:117-136, abstract"};
+inline constexpr citation bucher_1998{"Bucher D.J., Harriott V.J., Roberts L.G.", 1998,
+                                      "Skeletal micro-density, porosity and bulk density of acroporid corals",
+                                      "J. Exp. Mar. Biol. Ecol. 228:117-136, abstract"};
 inline constexpr citation crane_2007{"Crane M.J., Burke C.D.", 2007, "Porosity of dead patch-reef rock",
                                      "AAPG abstract 90067"};
 
@@ -208,14 +207,9 @@ struct saturated_sample {
   detail::check(here, detail::water_density_limits, water);
   const double e = w * grain / water;
   const double dry = grain / (1.0 + e);
-  return {porosity{e / (1.0 + e)},
-          e,
-          w,
-          1.0,
-          mass_density::from_value(dry),
-          mass_density::from_value(dry * (1.0 + w)),
-          sample.grain_density,
-          false};
+  return {
+      porosity{e / (1.0 + e)}, e,    w, 1.0, mass_density::from_value(dry), mass_density::from_value(dry * (1.0 + w)),
+      sample.grain_density,    false};
 }
 
 }  // namespace tankwright::vessel

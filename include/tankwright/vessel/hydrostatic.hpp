@@ -71,8 +71,9 @@ struct water_push {
   const double bottom = weight * level, top = weight * (level - wet);
   const double force = 0.5 * (bottom + top) * wet * w;
   const double turning = (bottom + 2.0 * top) * wet * wet * w / 6.0;
-  return {pressure::from_value(bottom), pressure::from_value(top), tankwright::force::from_value(force),
-          length::from_value(force > 0.0 ? turning / force : 0.0), moment::from_value(turning), structural_caution};
+  return {pressure::from_value(bottom),         pressure::from_value(top),
+          tankwright::force::from_value(force), length::from_value(force > 0.0 ? turning / force : 0.0),
+          moment::from_value(turning),          structural_caution};
 }
 
 }  // namespace tankwright::vessel

@@ -32,10 +32,10 @@ inline constexpr citation timoshenko_1959{"Timoshenko S., Woinowsky-Krieger S.",
 
 /// How the four edges of a panel are held. The two upright edges always rest on something that keeps them flat.
 enum class panel_edges {
-  all_supported,             ///< a stiff frame or brace holds the top too
-  top_free,                  ///< rimless: bottom and sides rest, the top edge is free
-  bottom_clamped,            ///< as `all_supported`, but the bottom cannot turn
-  bottom_clamped_top_free,   ///< as `top_free`, but the bottom cannot turn
+  all_supported,            ///< a stiff frame or brace holds the top too
+  top_free,                 ///< rimless: bottom and sides rest, the top edge is free
+  bottom_clamped,           ///< as `all_supported`, but the bottom cannot turn
+  bottom_clamped_top_free,  ///< as `top_free`, but the bottom cannot turn
 };
 
 /// A rectangular panel between its supports.
@@ -68,10 +68,10 @@ struct panel_result {
   tankwright::force force;
   length centre;  ///< of pressure, above the lower edge
 
-  moment_at across;     ///< largest moment bending along the width, at mid-width
-  moment_at up;         ///< largest moment bending along the height, at mid-width
-  moment_at twist;      ///< largest twisting moment, at a corner
-  moment_at governing;  ///< largest principal moment of the panel
+  moment_at across;           ///< largest moment bending along the width, at mid-width
+  moment_at up;               ///< largest moment bending along the height, at mid-width
+  moment_at twist;            ///< largest twisting moment, at a corner
+  moment_at governing;        ///< largest principal moment of the panel
   tankwright::stress stress;  ///< from the governing moment
 
   length deflection;  ///< largest, short-term modulus
@@ -163,7 +163,9 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
           length::from_value(t * std::sqrt(utilisation)),
           beyond,
           thick,
-          beyond ? (free_top ? free_note : held_note) : thick ? thick_note : std::string_view{},
+          beyond  ? (free_top ? free_note : held_note)
+          : thick ? thick_note
+                  : std::string_view{},
           panel_caution};
 }
 
@@ -180,7 +182,8 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
 /// @throws       invalid_input (also: water above a free top edge, a Poisson ratio outside 0 to 0.5, an allowable
 ///               stress for seconds), out_of_range
 /// @accuracy     of thin-plate theory: moments and deflection at mid-width 1e-10 to width/height 5, 1e-9 to 10; the
-///               governing moment 5e-3. Real edges are neither quite free nor quite held
+///               governing moment 5e-3 when the panel is filled to a third or more, a few per cent below that. Real
+///               edges are neither quite free nor quite held
 /// @source       Timoshenko & Woinowsky-Krieger 1959, ch. 5 (Levy's solution); published tables in the theory page
 [[nodiscard]] inline panel_result water_on(const panel& panel, const water_behind& water,
                                            range_policy policy = range_policy::published) {
@@ -201,8 +204,11 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   } else {
     plate.load = {.constant = level / h, .slope = -1.0};
   }
-  const water_push push = push_on({.width = panel.width, .height = panel.height, .level = water.level,
-                                   .water_density = water.water_density, .label = panel.label});
+  const water_push push = push_on({.width = panel.width,
+                                   .height = panel.height,
+                                   .level = water.level,
+                                   .water_density = water.water_density,
+                                   .label = panel.label});
   const double per_height = water.water_density->value() * standard_gravity.value() * h;
   return detail::describe(panel, level > 0.0 ? detail::solve_plate(plate) : detail::plate_peaks<double>{}, per_height,
                           push);
@@ -226,11 +232,14 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   detail::check_of(here, panel.label, {"load", "Pa", not_negative}, load.value());
   const auto [bottom, top] = detail::edges_of(panel.edges);
   const double h = panel.height->value();
-  const detail::plate<double> plate{
-      panel.width->value() / h, panel.material->poisson, bottom, top, {.constant = 1.0}};
+  const detail::plate<double> plate{panel.width->value() / h, panel.material->poisson, bottom, top, {.constant = 1.0}};
   const double force = load.value() * panel.width->value() * h;
-  const water_push push{load, load, tankwright::force::from_value(force), 0.5 * panel.height.get(),
-                        moment::from_value(0.5 * force * h), panel_caution};
+  const water_push push{load,
+                        load,
+                        tankwright::force::from_value(force),
+                        0.5 * panel.height.get(),
+                        moment::from_value(0.5 * force * h),
+                        panel_caution};
   return detail::describe(panel, detail::solve_plate(plate), load.value(), push);
 }
 

@@ -50,8 +50,8 @@ struct point {
   };
   const int c_side = side(a, b, c), d_side = side(a, b, d), a_side = side(c, d, a), b_side = side(c, d, b);
   if (c_side != d_side && a_side != b_side && c_side * d_side <= 0 && a_side * b_side <= 0) return true;
-  return (c_side == 0 && between(a, b, c)) || (d_side == 0 && between(a, b, d)) ||
-         (a_side == 0 && between(c, d, a)) || (b_side == 0 && between(c, d, b));
+  return (c_side == 0 && between(a, b, c)) || (d_side == 0 && between(a, b, d)) || (a_side == 0 && between(c, d, a)) ||
+         (b_side == 0 && between(c, d, b));
 }
 
 /// Signed area: positive when the corners run anticlockwise. Taken about the first corner, so that a plan far from the

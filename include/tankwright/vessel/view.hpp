@@ -70,8 +70,8 @@ inline void check_surface(std::string_view here, const surface& s) {
   if (sine > 1.0) {
     detail::fail<invalid_input>(here, "angle from the normal", in_degrees(incoming), "deg",
                                 "is reflected totally: it is above the critical angle of " +
-                                    detail::number_text(in_degrees(angle::from_value(
-                                        std::asin(between.into->value() / between.from->value())))) +
+                                    detail::number_text(in_degrees(
+                                        angle::from_value(std::asin(between.into->value() / between.from->value())))) +
                                     " deg");
   }
   return angle::from_value(std::asin(sine));
@@ -117,8 +117,8 @@ inline void check_surface(std::string_view here, const surface& s) {
 
 /// Something in the water behind a flat panel.
 struct underwater_view {
-  required<length> water;                        ///< from the inner face of the panel to the thing
-  length panel = length::from_value(0.0);        ///< thickness
+  required<length> water;                  ///< from the inner face of the panel to the thing
+  length panel = length::from_value(0.0);  ///< thickness
   refractive_index water_index = seawater_index;
   refractive_index panel_index = acrylic_index;
 };
@@ -191,13 +191,15 @@ struct wanted_view {
 /// @source       Snell's law
 [[nodiscard]] inline length clearance_for(const wanted_view& wanted) {
   constexpr std::string_view here = "tankwright::vessel::clearance_for";
-  detail::check_view(here, {.water = wanted.apparent, .panel = wanted.panel, .water_index = wanted.water_index,
+  detail::check_view(here, {.water = wanted.apparent,
+                            .panel = wanted.panel,
+                            .water_index = wanted.water_index,
                             .panel_index = wanted.panel_index});
   const length through_panel = wanted.panel / wanted.panel_index.value();
   if (wanted.apparent.get() < through_panel) {
-    detail::fail<invalid_input>(here, "apparent distance", wanted.apparent->value(), "m",
-                                "is less than the panel alone seems to have, " +
-                                    detail::number_text(through_panel.value()) + " m");
+    detail::fail<invalid_input>(
+        here, "apparent distance", wanted.apparent->value(), "m",
+        "is less than the panel alone seems to have, " + detail::number_text(through_panel.value()) + " m");
   }
   return (wanted.apparent.get() - through_panel) * wanted.water_index.value();
 }

@@ -15,7 +15,8 @@ using namespace tankwright::detail;
 inline void check_of(std::string_view function, std::string_view label, const limits& limit, double value,
                      range_policy policy = range_policy::published) {
   const bool covered = policy == range_policy::extrapolate || limit.published.contains(value);
-  if (limit.possible.contains(value) && covered) [[likely]] return;
+  if (limit.possible.contains(value) && covered) [[likely]]
+    return;
   const std::string argument = std::string{label}.append(": ").append(limit.argument);
   limits named = limit;
   named.argument = argument;
@@ -29,9 +30,7 @@ inline void check_of(std::string_view function, std::string_view label, const li
 }
 
 /// A length that must be there, and one that may be zero.
-[[nodiscard]] constexpr limits positive_length(std::string_view argument) noexcept {
-  return {argument, "m", positive};
-}
+[[nodiscard]] constexpr limits positive_length(std::string_view argument) noexcept { return {argument, "m", positive}; }
 [[nodiscard]] constexpr limits length_from_zero(std::string_view argument) noexcept {
   return {argument, "m", not_negative};
 }

@@ -150,7 +150,8 @@ template <class T>
   const T c0 = (right[0] * a[1][1] - a[0][1] * right[1]) / det;
   const T c1 = (a[0][0] * right[1] - right[0] * a[1][0]) / det;
   const T size = weight * T(4) / (T(m) * pi);
-  return {k, size,
+  return {k,
+          size,
           {size * c0, size * c1, size * (top.alone[0] - e * (U[0][0] * c0 + U[0][1] * c1)),
            size * (top.alone[1] - e * (U[1][0] * c0 + U[1][1] * c1))}};
 }
@@ -188,7 +189,9 @@ struct decay {
   T from_bottom, from_top, from_level;
 
   decay(const plate_load<T>& load, T k1, T y) noexcept
-      : from_bottom{std::exp(-k1 * y)}, from_top{std::exp(-k1 * (T(1) - y))}, from_level{load.from_level(k1, y)},
+      : from_bottom{std::exp(-k1 * y)},
+        from_top{std::exp(-k1 * (T(1) - y))},
+        from_level{load.from_level(k1, y)},
         step_{from_bottom * from_bottom, from_top * from_top, from_level * from_level} {}
   void next() noexcept {
     from_bottom *= step_[0];
@@ -284,8 +287,8 @@ template <class T>
   constexpr T odd_cubes = T(7) / T(8) * T(1.202056903159594285399738161511449990764986L);
   const T odd_fourths = pi * pi * pi * pi / T(96);
   const T of_constant = alone({T(1), T(0), T(0), T(0)}) * q, of_slope = alone({T(0), T(1), T(0), T(0)}) * q_slope;
-  T sum = T(4) * p.width * p.width / (pi * pi * pi) *
-          (of_constant * odd_cubes + of_slope * (p.width / pi) * odd_fourths);
+  T sum =
+      T(4) * p.width * p.width / (pi * pi * pi) * (of_constant * odd_cubes + of_slope * (p.width / pi) * odd_fourths);
   for (int m = 1; m < 400; m += 2) {
     const mode<T> f = solve_mode(p, m);
     const T e = std::exp(-f.k), k2 = f.k * f.k;
@@ -432,9 +435,9 @@ template <class T, class Value, class Slope>
     const T a = slope(at[i]), b = slope(at[i + 1]);
     if ((a < T(0)) == (b < T(0))) continue;
     if (std::fmax(std::fabs(value(at[i])), std::fabs(value(at[i + 1]))) < floor) continue;
-    const T y = bracketed_root<T>(
-        "tankwright::vessel::panel", "height of the peak", [&](T t) { return slope(line.at(t)); }, grid[i], grid[i + 1],
-        {.absolute = T(1e-7L), .relative = T(0)});
+    const T y =
+        bracketed_root<T>("tankwright::vessel::water_on", "height of the peak", [&](T t) { return slope(line.at(t)); },
+                          grid[i], grid[i + 1], {.absolute = T(1e-7L), .relative = T(0)});
     consider(value(line.at(y)), y);
   }
   return best;
@@ -461,15 +464,17 @@ template <class T>
   for (std::size_t i = 0; i < size; ++i) at[i] = line.at(grid[i]);
   using values = midline_point<T>;
   const T middle = p.width / T(2);
-  plate_peaks<T> peaks{
-      peak_on(line, grid, at, size, middle, [](const values& f) { return f.deflection; },
-              [](const values& f) { return f.deflection_slope; }),
-      peak_on(line, grid, at, size, middle, [](const values& f) { return f.across; },
-              [](const values& f) { return f.across_slope; }),
-      peak_on(line, grid, at, size, middle, [](const values& f) { return f.up; },
-              [](const values& f) { return f.up_slope; }),
-      {corner_twist(p, false), T(0), T(0)},
-      {}};
+  plate_peaks<T> peaks{peak_on(
+                           line, grid, at, size, middle, [](const values& f) { return f.deflection; },
+                           [](const values& f) { return f.deflection_slope; }),
+                       peak_on(
+                           line, grid, at, size, middle, [](const values& f) { return f.across; },
+                           [](const values& f) { return f.across_slope; }),
+                       peak_on(
+                           line, grid, at, size, middle, [](const values& f) { return f.up; },
+                           [](const values& f) { return f.up_slope; }),
+                       {corner_twist(p, false), T(0), T(0)},
+                       {}};
   const T upper = corner_twist(p, true);
   if (std::fabs(upper) > std::fabs(peaks.twist.value)) peaks.twist = {upper, T(0), T(1)};
   // On the middle line there is no twist, and at a corner nothing else: both are principal moments.
@@ -479,7 +484,8 @@ template <class T>
   }
   // Where the panel is wide for its water and the top is free or far, the sides carry the load by twisting, and the
   // worst place is in between.
-  if (std::fabs(peaks.twist.value) > T(0.5L) * std::fabs(peaks.principal.value)) {
+  const bool shallow = p.load.partly_filled && p.load.level < T(0.05L);  // too few modes for so thin a layer
+  if (!shallow && std::fabs(peaks.twist.value) > T(0.5L) * std::fabs(peaks.principal.value)) {
     const plate_peak<T> off = largest_principal(p);
     if (std::fabs(off.value) > std::fabs(peaks.principal.value)) peaks.principal = off;
   }
