@@ -158,6 +158,7 @@ TEST_CASE("text: what means two things is refused with both shown") {
         "tankwright::parse: \"25\", character 3: degrees of which scale? write 25 °C (77 °F) or 25 °F (-3.889 °C); "
         "expected a temperature such as 25 °C or 77 °F");
   CHECK(refusal<temperature>("25°").find("degrees of which scale?") != std::string::npos);
+  CHECK(refusal<temperature>("-5").find("write -5 °C (23 °F) or -5 °F (-20.56 °C)") != std::string::npos);
   CHECK(refusal<length>("1,500 mm").find("write 1.500 or 1500") != std::string::npos);
   CHECK(refusal<length>("1,5 m").find("a comma can be a decimal point or a thousands mark; write 1.5;") !=
         std::string::npos);

@@ -84,16 +84,26 @@ class unit_reader {
   }
 
  private:
+  /// Read one word or sign; whether it belonged to the unit.
   bool step() {
     in_.skip_spaces();
     switch (const character c = in_.peek(); c) {
-      case '/': in_.advance(); return below_ = true;
-      case '*': in_.advance(); return true;
-      case '(': in_.advance(); return ++open_ > 0;
+      case '/':
+        in_.advance();
+        below_ = true;
+        return true;
+      case '*':
+        in_.advance();
+        return true;
+      case '(':
+        in_.advance();
+        ++open_;
+        return true;
       case ')':
         if (open_ == 0) in_.fail(in_.place(), "a closing bracket without an opening one");
         in_.advance();
-        return --open_ >= 0;
+        --open_;
+        return true;
       case '1':  // "1/h"
         if (!product_.empty() || in_.peek(1) != '/') return false;
         in_.advance();
@@ -147,10 +157,14 @@ class unit_reader {
       const std::size_t after = in_.place();
       if (is_word(take_letters(), "cent")) return multiply("%");
       in_.go_to(after);
-      return below_ = true;
+      below_ = true;
+      return true;
     }
-    if (is_word(letters, "sq") || is_word(letters, "square")) return (next_power_ = 2) > 0;
-    if (is_word(letters, "cu") || is_word(letters, "cubic")) return (next_power_ = 3) > 0;
+    const bool square = is_word(letters, "sq") || is_word(letters, "square");
+    if (square || is_word(letters, "cu") || is_word(letters, "cubic")) {
+      next_power_ = square ? 2 : 3;
+      return true;
+    }
     for (const auto& refused : refused_words) {
       const bool plural = letters.size() > 1 && is_word(letters.substr(0, letters.size() - 1), refused.written) &&
                           lower(letters.back()) == 's';
@@ -240,11 +254,13 @@ inline void refuse_bare_gallon(const scanner& in, const unit_product& product, c
     full.multiply(country, 1);
     const unit_row* unit = find_unit(full);
     if (!unit) return;
-    const std::string_view metric = unit->quantity == "volume" ? "L" : "L/h";
     readings.append(readings.empty() ? "write " : " or ").append(in.written(part.start, part.unit_start));
-    readings.append(" ").append(unit->symbol).append(" (");
-    readings.append(significant_text(part.number.value * unit->factor / row_of(metric)->factor, 4));
-    readings.append(" ").append(metric).append(")");
+    readings.append(" ").append(unit->symbol);
+    const std::string_view metric = unit->quantity == "volume" ? "L" : unit->quantity == "flow_rate" ? "L/h" : "";
+    if (const unit_row* known = row_of(metric)) {
+      readings.append(" (").append(significant_text(part.number.value * unit->factor / known->factor, 4));
+      readings.append(" ").append(metric).append(")");
+    }
   }
   in.fail(part.unit_start, std::string{in.written(part.unit_start, part.end)} + " can be US or imperial; " + readings);
 }
@@ -308,7 +324,7 @@ inline void refuse_bare_gallon(const scanner& in, const unit_product& product, c
 /// Refuse a part that is not what is wanted.
 inline void check_quantity(const scanner& in, std::string_view wanted, const text_part& part) {
   if (part.quantity == wanted || part.quantity == measured_as(wanted)) return;
-  const std::string number{in.written(part.start, part.unit_start)};
+  const std::string number = significant_text(part.number.value, 9);
   if (wanted == "temperature" && (!part.unit || part.quantity == "angle")) {
     const double x = part.number.value;
     in.fail(part.unit_start, "degrees of which scale? write " + number + " °C (" +
