@@ -48,8 +48,8 @@ struct fill_stage {
 /// @source     continuity
 [[nodiscard]] inline std::vector<fill_stage> fill_stages(const staged_fill& fill) {
   constexpr std::string_view here = "tankwright::plumbing::fill_stages";
-  static constexpr limits level_limits{"level", "m", positive};
-  static constexpr limits hold_limits{"hold", "s", not_negative};
+  static constexpr limits stop_level_limits{"level", "m", positive};
+  static constexpr limits stop_hold_limits{"hold", "s", not_negative};
   detail::check(here, fill_flow_limits, fill.flow->value());
   return std::visit(
       [&](const auto& v) {
@@ -57,8 +57,8 @@ struct fill_stage {
         std::vector<fill_stage> stages;
         double level = 0.0, water = 0.0, clock = 0.0;
         for (const fill_stop& stop : fill.stops) {
-          detail::check_element(here, stop.label, level_limits, stop.level->value());
-          detail::check_element(here, stop.label, hold_limits, stop.hold.value());
+          detail::check_element(here, stop.label, stop_level_limits, stop.level->value());
+          detail::check_element(here, stop.label, stop_hold_limits, stop.hold.value());
           if (stop.level->value() <= level) detail::refuse_element(here, stop.label, "is not above the stop before it");
           if (stop.level->value() > top) detail::refuse_element(here, stop.label, "stands above the vessel");
           level = stop.level->value();
