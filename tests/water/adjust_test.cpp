@@ -136,7 +136,10 @@ TEST_CASE("adjust: edges of the ranges") {
     CHECK_THROWS_AS((void)lower({.from = s, .target = target}), invalid_input);
     CHECK_THROWS_AS((void)replace({.from = s, .target = target}), invalid_input);
   }
-  CHECK_THROWS_AS((void)raise({.target = 42.1}), out_of_range);
+  CHECK_THROWS_WITH_AS((void)raise({.target = 42.1}),
+                       "tankwright::water::raise_salinity: target = 42.1 is outside the published range 0 to 42 (PSS-78, "
+                       "UNESCO 1981); pass tankwright::extrapolate to go past it",
+                       out_of_range);
   CHECK_THROWS_AS((void)lower({.from = 42.1}), out_of_range);
   CHECK_THROWS_AS((void)replace({.from = 36.0, .target = 38.0, .replacement = 42.1}), out_of_range);
   CHECK_NOTHROW((void)replace({.from = 36.0, .target = 38.0, .replacement = 42.1}, extrapolate));

@@ -61,8 +61,8 @@ TEST_CASE("alkalinity: units, there and back") {
              relative(1e-15));
   }
   // The rounded degree is 17.86 mg/L of CaCO3.
-  TW_CHECK(rounded, alkalinity::from_degrees_kh(1.0, tww::rounded_factors).milligrams_caco3_per_litre(tww::rounded_factors),
-           17.86, tolerance{.absolute = 0.005});
+  const auto degree = alkalinity::from_degrees_kh(1.0, tww::rounded_factors);
+  TW_CHECK(rounded, degree.milligrams_caco3_per_litre(tww::rounded_factors), 17.86, tolerance{.absolute = 0.005});
 }
 
 TEST_CASE("alkalinity: what to add") {

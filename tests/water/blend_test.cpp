@@ -42,12 +42,11 @@ TEST_CASE("blend: one water, equal waters, and many") {
   TW_CHECK(one, same.temperature, celsius(21.0), relative(1e-15));
   TW_CHECK(one, same.volume, litres(120.0), relative(1e-14));
 
-  const std::array equal_mass{tww::portion{.volume = kilograms(50.0) / tww::density(practical_salinity{35.0}, celsius(20.0)),
-                                           .salinity = practical_salinity{35.0},
-                                           .temperature = celsius(20.0)},
-                              tww::portion{.volume = kilograms(50.0) / tww::density(practical_salinity{35.0}, celsius(30.0)),
-                                           .salinity = practical_salinity{35.0},
-                                           .temperature = celsius(30.0)}};
+  const auto fifty_kilograms = [](double t) {
+    const tww::portion litre = litres_of(1.0, 35.0, t);
+    return litres_of(in_litres(kilograms(50.0) / tww::density(litre.salinity, litre.temperature)), 35.0, t);
+  };
+  const std::array equal_mass{fifty_kilograms(20.0), fifty_kilograms(30.0)};
   // The specific heats differ by 0.14 %: half way within a few millikelvin.
   TW_CHECK(heat, tww::blend(equal_mass).temperature, celsius(25.0), within(kelvin_steps(0.005)));
 
@@ -55,7 +54,7 @@ TEST_CASE("blend: one water, equal waters, and many") {
   for (int i = 0; i <= 40; ++i) many.push_back(litres_of(1.0 + i, i, 10.0 + 0.5 * i));
   const auto mixed = tww::blend(many);
   TW_HOLDS(between, mixed.salinity > practical_salinity{0.0} && mixed.salinity < practical_salinity{40.0});
-  TW_HOLDS(between, mixed.temperature.value() > celsius(10.0).value() && mixed.temperature.value() < celsius(30.0).value());
+  TW_HOLDS(between, in_celsius(mixed.temperature) > 10.0 && in_celsius(mixed.temperature) < 30.0);
   many.push_back(litres_of(0.0, 35.0, 25.0));
   TW_CHECK(one, tww::blend(many).salinity, mixed.salinity, tolerance{});
 }

@@ -88,7 +88,7 @@ TEST_CASE("drift: edges of the ranges") {
   };
   check_edges(tww::water_volume_limits, [&](double x, range_policy policy) { return both({.litre = x}, policy); });
   check_edges(tww::practical_salinity_limits, [&](double x, range_policy policy) { return both({.s = x}, policy); });
-  check_edges(tww::practical_salinity_limits, [&](double x, range_policy policy) { return both({.s_in = x}, policy); });
+  check_edges(tww::top_off_salinity_limits, [&](double x, range_policy policy) { return both({.s_in = x}, policy); });
   check_edges(tww::evaporation_limits, [&](double x, range_policy policy) { return both({.lost = x}, policy); });
   check_edges(tww::top_off_limits, [&](double x, range_policy policy) { return both({.brought = x}, policy); });
   check_edges(tww::drift_time_limits, [&](double x, range_policy policy) {

@@ -12,7 +12,8 @@ namespace {
 const evidence rounding{"tankwright::water::viscosity", kind::identity, "the same formula in long double"};
 const evidence two_scales{"tankwright::water::viscosity", kind::identity, "S_A = u_PS S_P"};
 const evidence ordered{"tankwright::water::viscosity", kind::property, "grows with salt, falls with warmth"};
-const evidence second_opinion{"tankwright::water::viscosity_millero", kind::property, "within the 1.5 % of Sharqawy et al."};
+const evidence second_opinion{"tankwright::water::viscosity_millero", kind::property,
+                              "within the 1.5 % of Sharqawy et al."};
 
 absolute_salinity grams_per_kilogram(double s) { return absolute_salinity::from_grams_per_kilogram(s); }
 

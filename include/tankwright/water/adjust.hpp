@@ -73,8 +73,8 @@ namespace detail {
 template <class Step>
 void check_step(std::string_view function, const Step& step, range_policy policy) {
   check(function, water_volume_limits, in_litres(step.volume), policy);
-  check(function, practical_salinity_limits, step.from->value(), policy);
-  check(function, practical_salinity_limits, step.target->value(), policy);
+  check(function, renamed(practical_salinity_limits, "present salinity"), step.from->value(), policy);
+  check(function, renamed(practical_salinity_limits, "target"), step.target->value(), policy);
   check(function, gibbs_temperature_limits, in_celsius(step.temperature), policy);
   const double fresher = step.from->value() < step.target->value() ? step.from->value() : step.target->value();
   check_liquid(function, fresher, in_celsius(step.temperature), policy);
@@ -157,7 +157,7 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   constexpr std::string_view here = "tankwright::water::replace_to_reach";
   detail::check_step(here, step, policy);
   const double now = step.from->value(), then = step.target->value(), in = step.replacement->value();
-  detail::check(here, practical_salinity_limits, in, policy);
+  detail::check(here, detail::renamed(practical_salinity_limits, "salinity of the replacement"), in, policy);
   const auto between = [](double x, double a, double b) { return (a <= x && x <= b) || (b <= x && x <= a); };
   if (!between(then, now, in) || (now == in && now != then)) {
     detail::fail<invalid_input>(here, "target", then, "",

@@ -52,6 +52,7 @@ struct drifted_system {
 
 inline constexpr limits evaporation_limits{"evaporation", "L/d", not_negative};
 inline constexpr limits top_off_limits{"top-off", "L/d", not_negative};
+inline constexpr limits top_off_salinity_limits = detail::renamed(practical_salinity_limits, "salinity of the top-off");
 inline constexpr limits drift_time_limits{"time", "d", not_negative};
 
 namespace detail {
@@ -68,7 +69,7 @@ struct drift_balance {
                                               range_policy policy) {
   check(function, water_volume_limits, in_litres(system.volume), policy);
   check(function, practical_salinity_limits, system.salinity->value(), policy);
-  check(function, practical_salinity_limits, system.top_off_salinity.value(), policy);
+  check(function, top_off_salinity_limits, system.top_off_salinity.value(), policy);
   check(function, gibbs_temperature_limits, in_celsius(system.temperature), policy);
   check_liquid(function, system.salinity->value(), in_celsius(system.temperature), policy);
   check(function, evaporation_limits, in_litres_per_day(system.evaporation), policy);
@@ -100,8 +101,8 @@ struct drift_balance {
   constexpr std::string_view here = "tankwright::water::evaporation_from_readings";
   const double first = readings.first->value(), second = readings.second->value();
   detail::check(here, water_volume_limits, in_litres(readings.volume), policy);
-  detail::check(here, practical_salinity_limits, first, policy);
-  detail::check(here, practical_salinity_limits, second, policy);
+  detail::check(here, detail::renamed(practical_salinity_limits, "first reading"), first, policy);
+  detail::check(here, detail::renamed(practical_salinity_limits, "second reading"), second, policy);
   detail::check(here, gibbs_temperature_limits, in_celsius(readings.temperature), policy);
   if (!(second >= first && second > 0.0)) {
     detail::fail<invalid_input>(here, "second reading", second, "",
@@ -137,9 +138,7 @@ struct drift_balance {
                                     detail::number_text(-b.mass / b.gain / 86400.0) + " d");
   }
   const practical_salinity s{(b.salt_mass + b.salt_gain * elapsed.value()) / mass};
-  limits result = practical_salinity_limits;
-  result.argument = "practical salinity reached";
-  detail::check(here, result, s.value(), policy);
+  detail::check(here, detail::renamed(practical_salinity_limits, "practical salinity reached"), s.value(), policy);
   return {s, kilograms(mass) / density(s, system.temperature, range_policy::extrapolate)};
 }
 
@@ -159,8 +158,7 @@ struct drift_balance {
                                                range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::time_to_salinity";
   const detail::drift_balance b = detail::balance_of(here, system, policy);
-  limits wanted = practical_salinity_limits;
-  wanted.argument = "practical salinity to be reached";
+  constexpr limits wanted = detail::renamed(practical_salinity_limits, "practical salinity to be reached");
   detail::check(here, wanted, reached.value(), policy);
   const double missing = b.mass * reached.value() - b.salt_mass;
   if (missing == 0.0) return seconds(0.0);

@@ -33,6 +33,12 @@ using namespace tankwright::detail;
 template <class T>
 inline constexpr T u_ps = T(35.16504L) / T(35.0L);
 
+/// The same range under the name that the caller knows: "target" among several salinities.
+[[nodiscard]] constexpr limits renamed(limits range, std::string_view argument) noexcept {
+  range.argument = argument;
+  return range;
+}
+
 }  // namespace detail
 
 /// Absolute salinity of water of reference composition, from its practical salinity.
