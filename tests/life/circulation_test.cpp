@@ -21,6 +21,7 @@ const evidence no_loop{"tankwright::life::concentration_after", kind::identity, 
 const evidence settles{"tankwright::life::steady_concentration", kind::identity, "what comes in goes out: C sum(eta Q) = P"};
 const evidence holds{"tankwright::life::flow_to_hold", kind::property, "the flow found holds the level"};
 const evidence periodic{"tankwright::life::steady_saw_tooth", kind::identity, "peak p/f, trough p (1 - f)/f without loops"};
+const evidence pulses{"tankwright::life::steady_saw_tooth", kind::identity, "doses: peak (m/V)/(1 - exp(-k T))"};
 const evidence repeated{"tankwright::life::steady_saw_tooth", kind::identity, "the limit of many rounds, step by step"};
 
 const twl::loop two_loops[] = {{.label = "return", .flow = litres_per_hour(8000.0), .efficiency = fraction(0.5)},
@@ -122,6 +123,12 @@ TEST_CASE("circulation: the saw-tooth of water changes") {
     level = level * 0.8 + weekly.in_new_water * 0.2;
   }
   TW_CHECK(repeated, with_loop.after_change, level, relative(1e-12));
+  // Food once a day, no water changes: 2 g at once into 2000 L, a loop of 0.5 tanks a day.
+  const twl::loop half_a_day[] = {{.flow = litres_per_day(1000.0)}};
+  const auto fed = twl::steady_saw_tooth({.net = litres(2000.0), .made = grams_per_day(0.0), .every = days(1.0),
+                                          .part = fraction(0.0), .dose = grams(2.0), .loops = half_a_day});
+  TW_CHECK(pulses, fed.after_change, milligrams_per_litre(1.0 / (1.0 - std::exp(-0.5))), relative(1e-14));
+  TW_CHECK(pulses, fed.before_change, milligrams_per_litre(1.0 / (std::exp(0.5) - 1.0)), relative(1e-14));
 }
 
 TEST_CASE("circulation: bad input") {
@@ -135,6 +142,8 @@ TEST_CASE("circulation: bad input") {
   CHECK_THROWS_AS((void)twl::steady_concentration(grams_per_day(1.0), idle), invalid_input);
   CHECK_THROWS_AS((void)twl::steady_saw_tooth({.net = litres(100.0), .made = grams_per_day(1.0), .every = days(7.0),
                                                .part = fraction(0.0)}), invalid_input);
+  CHECK_THROWS_AS((void)twl::steady_saw_tooth({.net = litres(100.0), .made = grams_per_day(1.0), .every = days(7.0),
+                                               .part = fraction(0.5), .dose = grams(-1.0)}), invalid_input);
   CHECK_THROWS_AS((void)twl::turnovers_for(fraction(0.5), fraction(0.0)), invalid_input);
   check_edges(twl::net_volume_limits, [](double x, range_policy) {
     return twl::removal_rate({.net = litres(x), .loops = two_loops});

@@ -18,7 +18,6 @@
 
 namespace tankwright::life {
 
-
 inline constexpr limits start_volume_limits{"volume at the start", "L", positive};
 inline constexpr limits drip_flow_limits{"flow", "L/min", not_negative};
 
@@ -30,7 +29,7 @@ enum class drip_vessel {
 
 /// Tank water dripping into the water that animals came in.
 struct drip {
-  required<volume> start;    ///< water at the start
+  required<volume> start;  ///< water at the start
   required<flow_rate> flow;
   drip_vessel vessel = drip_vessel::filling;
 };

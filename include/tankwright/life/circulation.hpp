@@ -246,28 +246,29 @@ struct removal_task {
   return flow_rate::from_value(task.made->value() / (task.efficiency.value() * task.hold_at->value()));
 }
 
-/// Water changes at equal intervals, with steady production between them.
+/// Water changes or doses at equal intervals, with steady production between them.
 struct water_change_routine {
   required<volume> net;
   required<mass_flow> made;
   required<duration> every;
   required<proportion> part;                ///< share of the water changed each time
   mass_concentration in_new_water = {};
+  mass dose = {};                           ///< added at once, right after each change
   std::span<const loop> loops = {};         ///< at work between the changes; none is possible
 };
 
 /// The saw-tooth that a routine settles into.
 struct saw_tooth {
-  mass_concentration before_change;  ///< the highest level
-  mass_concentration after_change;   ///< the lowest level
+  mass_concentration before_change;
+  mass_concentration after_change;  ///< and after the dose
 };
 
-/// Where a routine of water changes settles, with loops at work between the changes or without.
+/// Where a routine of water changes or doses settles, with loops at work between them or without.
 ///
-///   before = after exp(-k T) + (P/V)(1 - exp(-k T))/k,   after = (1 - f) before + f C_new
-///   (without loops: before = C_new + P T/(V f))
+///   before = after exp(-k T) + (P/V)(1 - exp(-k T))/k,   after = (1 - f) before + f C_new + m/V
+///   (without loops and doses: before = C_new + P T/(V f))
 ///
-/// @param routine net volume > 0, production >= 0, interval > 0, part 0 to 1, concentration in new water >= 0, loops
+/// @param routine net volume > 0; production, dose, concentration in new water >= 0; interval > 0; part 0 to 1; loops
 /// @return        concentrations just before and just after a change [kg/m^3]
 /// @throws        invalid_input; also when nothing is ever taken out, because the level then never settles
 /// @accuracy      exact for perfect mixing
@@ -283,6 +284,7 @@ struct saw_tooth {
   detail::check(here, {"part changed", "", zero_to_one}, f);
   detail::check(here, {"concentration in the new water", "mg/L", not_negative},
                 in_milligrams_per_litre(routine.in_new_water));
+  detail::check(here, {"dose", "g", not_negative}, in_grams(routine.dose));
   const double k = detail::treated_flow(here, routine.loops) / v;
   const double lost = 1.0 - (1.0 - f) * std::exp(-k * t);  // share taken out in one round
   if (!(lost > 0.0)) {
@@ -290,9 +292,9 @@ struct saw_tooth {
                                 "and no loop that removes anything: the level rises for ever");
   }
   const double gained = routine.made->value() / v * detail::decaying_time(k, t);
-  const double fresh = routine.in_new_water.value();
-  const double before = (f * fresh * std::exp(-k * t) + gained) / lost;
-  return {mass_concentration::from_value(before), mass_concentration::from_value((1.0 - f) * before + f * fresh)};
+  const double brought = f * routine.in_new_water.value() + routine.dose.value() / v;
+  const double before = (brought * std::exp(-k * t) + gained) / lost;
+  return {mass_concentration::from_value(before), mass_concentration::from_value((1.0 - f) * before + brought)};
 }
 
 }  // namespace tankwright::life

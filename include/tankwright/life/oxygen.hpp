@@ -20,10 +20,11 @@ namespace tankwright::life {
 
 /// A tank that uses oxygen and takes some in.
 struct oxygen_balance {
-  required<volume> net;                    ///< net volume of water
-  required<mass_flow> use;                 ///< animals + filter + the rest
-  required<mass_concentration> saturation; ///< from water::oxygen_saturation, at this salinity: do not correct it again
-  rate aeration = {};                      ///< from aeration_rate; zero for no way in
+  required<volume> net;     ///< net volume of water
+  required<mass_flow> use;  ///< animals + filter + the rest
+  /// From water::oxygen_saturation_concentration: it is for this salinity already, so do not correct it again.
+  required<mass_concentration> saturation;
+  rate aeration = {};  ///< from aeration_rate; zero for no way in
 };
 
 inline constexpr limits oxygen_use_limits{"oxygen use", "mg/h", not_negative};
