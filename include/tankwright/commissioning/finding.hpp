@@ -24,7 +24,7 @@ enum class role {
 
 /// A number with the words beside it.
 struct entry {
-  std::string_view label;
+  std::string label;
   amount value;
   role as = role::answer;
 };

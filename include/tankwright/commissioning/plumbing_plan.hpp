@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The plumbing day: what each return really gets, how high the water stands over the edge, and whether the drains take
+/// it. The power cut that follows is in `power_cut_plan.hpp`.
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <tankwright/commissioning/figure.hpp>
+#include <tankwright/commissioning/finding.hpp>
+#include <tankwright/commissioning/system_state.hpp>
+#include <tankwright/plumbing/circuit.hpp>
+#include <tankwright/plumbing/drain.hpp>
+#include <tankwright/plumbing/power_cut.hpp>
+#include <tankwright/plumbing/restart.hpp>
+#include <tankwright/water/liquid.hpp>
+
+namespace tankwright::commissioning {
+
+/// A return as the power cut sees it; its flow comes from the circuit's outlet of the same label.
+struct return_outlet {
+  std::string label;
+  required<length> below_edge;         ///< top of the opening below the overflow edge; negative above it
+  std::optional<length> siphon_break{};  ///< hole below the overflow edge
+  std::optional<plumbing::pipe_run> pipe{};
+};
+
+/// Everything that moves the water.
+struct plumbing_plan {
+  plumbing::circuit circuit{};             ///< sources, pumps, runs and outlets
+  plumbing::display_tank display;          ///< surface, edge, box, drain pipes that run full
+  std::optional<length> edge_to_rim{};     ///< room over the overflow edge
+  std::vector<plumbing::drain> drains{};
+  plumbing::sump sump;
+  std::size_t drains_into = 0;             ///< chamber that the drains end in
+  std::vector<return_outlet> returns{};
+  proportion area_uncertainty = percent(3.0);
+  length level_uncertainty = millimetres(3.0);
+  length reserve = millimetres(20.0);      ///< height to keep free below the rim
+  std::optional<plumbing::pump_inlet> inlet{};
+  length surge{};                          ///< see `plumbing::restart_input`
+  std::optional<rate> wanted_turnover{};   ///< display volumes in a time
+};
+
+/// Findings and figures of a section.
+struct plumbing_assessment {
+  std::vector<finding> findings{};
+  std::vector<figure> figures{};
+};
+
+namespace detail {
+
+inline constexpr std::string_view plumbing_day = "Plumbing";
+
+[[nodiscard]] inline water::liquid liquid_of(const system_state& state) {
+  return water::seawater(state.salinity, state.water);
+}
+
+/// The circuit at the three ends of its loss coefficients.
+struct circuit_band {
+  plumbing::circuit_solution least;
+  plumbing::circuit_solution central;
+  plumbing::circuit_solution most;
+};
+
+[[nodiscard]] inline circuit_band solve_band(const plumbing_plan& plan, const water::liquid& water) {
+  return {plumbing::operating_point(plan.circuit, water, plumbing::losses::most),
+          plumbing::operating_point(plan.circuit, water, plumbing::losses::central),
+          plumbing::operating_point(plan.circuit, water, plumbing::losses::least)};
+}
+
+[[nodiscard]] inline estimate<flow_rate> ordered(flow_rate a, flow_rate central, flow_rate b) {
+  return {std::min({a, central, b}), central, std::max({a, central, b}), "the loss coefficients of the fittings"};
+}
+
+[[nodiscard]] inline finding flow_finding(const circuit_band& solved) {
+  finding f{.id = "plumbing.flow", .day = plumbing_day, .question = "How much flow do I really get?"};
+  f.numbers.push_back({"all returns together",
+                       amount_of(ordered(solved.least.delivered, solved.central.delivered, solved.most.delivered))});
+  for (std::size_t i = 0; i < solved.central.outlets.size(); ++i) {
+    const auto& outlet = solved.central.outlets[i];
+    f.numbers.push_back({outlet.label, amount_of(ordered(solved.least.outlets[i].flow, outlet.flow,
+                                                         solved.most.outlets[i].flow)),
+                         role::detail});
+    if (outlet.state == plumbing::outlet_state::still) f.note += "Nothing comes out of " + outlet.label + ". ";
+    if (outlet.state == plumbing::outlet_state::reversed) f.note += "Water runs back into " + outlet.label + ". ";
+  }
+  for (const auto& pump : solved.central.pumps) {
+    f.numbers.push_back({"head of " + pump.label, amount_of(pump.head), role::detail});
+    if (pump.state == plumbing::pump_state::shut) f.note += pump.label + " lifts nothing: too high for it. ";
+    if (pump.state == plumbing::pump_state::past_end) f.note += pump.label + " runs past the end of its curve. ";
+  }
+  f.says = f.note.empty() ? verdict::for_information : verdict::does_not_hold;
+  f.sources = {plumbing::todini_pilati_1988};
+  f.before_acting = solved.central.caution.text;
+  f.measure_next = {"time a bucket at each return"};
+  return f;
+}
+
+[[nodiscard]] inline finding velocity_finding(const circuit_band& solved) {
+  finding f{.id = "plumbing.velocity", .day = plumbing_day, .question = "Is the water too fast in any pipe?"};
+  const auto& runs = solved.central.runs;
+  const auto fastest = std::max_element(runs.begin(), runs.end(), [](const auto& a, const auto& b) {
+    return std::fabs(a.velocity.value()) < std::fabs(b.velocity.value());
+  });
+  if (fastest == runs.end()) return f;
+  f.says = fastest->faster_than_recommended ? verdict::does_not_hold : verdict::holds;
+  f.numbers = {{"fastest, in " + fastest->label, amount_of(fastest->velocity)},
+               {"recommended at most", amount_of(plumbing::recommended_velocity), role::limit}};
+  if (fastest->faster_than_recommended) f.note = "Faster water is noisy and hard on the pipe: take a size larger.";
+  f.sources = {plumbing::todini_pilati_1988};
+  return f;
+}
+
+[[nodiscard]] inline finding turnover_finding(const plumbing_plan& plan, const system_state& state,
+                                              const circuit_band& solved) {
+  finding f{.id = "plumbing.turnover", .day = plumbing_day, .question = "Is the display turned over as often as wanted?"};
+  const auto volume_now = state.display_water;
+  if (!volume_now) {
+    f.says = verdict::not_enough_known;
+    f.measure_next = {"give the display, so that its net volume can be computed"};
+    return f;
+  }
+  const auto turns = [&](flow_rate q, volume v) { return rate::from_value(q.value() / v.value()); };
+  const estimate<rate> turnover{turns(solved.least.delivered, volume_now->high),
+                                turns(solved.central.delivered, volume_now->central),
+                                turns(solved.most.delivered, volume_now->low), "losses of the fittings and net volume"};
+  f.numbers = {{"turns", amount_of(turnover)}};
+  if (plan.wanted_turnover) {
+    f.numbers.push_back({"wanted", amount_of(*plan.wanted_turnover), role::limit});
+    f.says = turnover.low >= *plan.wanted_turnover       ? verdict::holds
+             : turnover.central >= *plan.wanted_turnover ? verdict::thin_margin
+                                                         : verdict::does_not_hold;
+  }
+  return f;
+}
+
+[[nodiscard]] inline finding overflow_finding(const plumbing_plan& plan, const circuit_band& solved) {
+  finding f{.id = "plumbing.overflow", .day = plumbing_day, .question = "How high does the water stand over the overflow edge?"};
+  const auto over = plumbing::head_over(plan.display.edge, solved.central.delivered, extrapolate);
+  f.numbers = {{"over the edge", amount_of(over.head)}};
+  if (over.extrapolated) f.note = "Below the range of the published weir formulas; the band allows for it.";
+  if (plan.edge_to_rim) {
+    f.numbers.push_back({"from the edge to the rim", amount_of(*plan.edge_to_rim), role::limit});
+    const auto margin = map_falling(over.head, [&](length h) { return *plan.edge_to_rim - h; });
+    f.numbers.push_back({"left below the rim", amount_of(margin), role::margin});
+    f.says = verdict_of_margin(margin, plan.reserve);
+  }
+  f.sources = {plumbing::rehbock_1929};
+  return f;
+}
+
+[[nodiscard]] inline std::string_view mode_words(plumbing::drain_mode mode) noexcept {
+  switch (mode) {
+    case plumbing::drain_mode::self_venting: return "quiet, with air in the middle";
+    case plumbing::drain_mode::surging: return "surging: gulps air, noisy, with a swinging level";
+    case plumbing::drain_mode::full: return "full of water, as a siphon";
+    case plumbing::drain_mode::overloaded: break;
+  }
+  return "overloaded: the box runs over";
+}
+
+[[nodiscard]] inline finding drains_finding(const plumbing_plan& plan, const circuit_band& solved,
+                                            const water::liquid& water) {
+  finding f{.id = "plumbing.drains", .day = plumbing_day, .question = "Do the drains take it, and with one of them blocked?"};
+  const flow_rate flow = solved.most.delivered;  // the drains must take the most that may come
+  flow_rate surely{};
+  for (const auto& drain : plan.drains) surely += plumbing::drain_mode_for(drain, flow_rate{}, water).surely;
+  f.numbers = {{"all drains carry at least", amount_of(surely)}, {"the returns bring at most", amount_of(flow), role::limit}};
+  const auto first = plumbing::drain_mode_for(plan.drains.front(), flow, water);
+  f.note = plan.drains.front().pipe.label + " alone with this flow: " + std::string{mode_words(first.mode)} + ".";
+  f.says = surely >= flow ? verdict::holds : verdict::does_not_hold;
+  if (plan.drains.size() >= 2) {
+    const auto blocked = plumbing::one_drain_blocked(plan.drains, flow, water);
+    const auto worst = std::min_element(blocked.cases.begin(), blocked.cases.end(),
+                                        [](const auto& a, const auto& b) { return a.surely < b.surely; });
+    f.numbers.push_back({"with " + worst->blocked + " blocked", amount_of(worst->surely), role::detail});
+    if (f.says == verdict::holds && !blocked.holds) f.says = verdict::thin_margin;
+  } else {
+    if (f.says == verdict::holds) f.says = verdict::thin_margin;
+    f.note += " There is no second drain.";
+  }
+  f.sources = {plumbing::hills_1983};
+  f.before_acting = first.caution.text;
+  return f;
+}
+
+/// Pump curve, and what the pipes ask for at each flow: the circuit solved with the pump at many speeds.
+[[nodiscard]] inline std::optional<figure> flow_figure(const plumbing_plan& plan, const circuit_band& solved,
+                                                       const water::liquid& water) {
+  if (plan.circuit.pumps.size() != 1) return std::nullopt;
+  const auto& pump = plan.circuit.pumps.front();
+  figure picture{.id = "plumbing.flow", .title = "What the pump gives, what the pipes ask for, and where they meet",
+                 .across = {"flow", "flow_rate"}, .up = {"head", "length"}};
+  curve gives{.label = pump.curve->label().empty() ? "pump" : pump.curve->label()};
+  curve asks{.label = "pipes and lift", .as = stroke::dashed};
+  const auto shown = plumbing::at_speed(pump.curve, pump.speed);
+  for (int i = 0; i <= 40; ++i) {
+    const flow_rate q = shown.end_flow() * (i / 40.0);
+    if (const auto h = plumbing::head_at(shown, q).head) {
+      gives.x.push_back(q.value());
+      gives.y.push_back(h->value());
+    }
+  }
+  plumbing::circuit at = plan.circuit;
+  for (int i = 0; i <= 24; ++i) {
+    at.pumps.front().speed = plumbing::speed_ratio{pump.speed.value() * (0.3 + 0.05 * i)};
+    const auto point = plumbing::operating_point(at, water).pumps.front();
+    if (point.state != plumbing::pump_state::running || point.flow > shown.end_flow()) continue;
+    asks.x.push_back(point.flow.value());
+    asks.y.push_back(point.head.value());
+  }
+  const auto& meets = solved.central.pumps.front();
+  curve here{.label = "operating point", .x = {meets.flow.value()}, .y = {meets.head.value()}, .as = stroke::points};
+  picture.curves = {std::move(gives), std::move(asks), std::move(here)};
+  return picture;
+}
+
+}  // namespace detail
+
+/// Fill in what the plumbing tells the other sections: the flow of all returns, and the water and surface of the sump.
+///
+///   `operating_point` of the circuit; `running_levels` of the sump
+///
+/// @param state what is known so far; its temperature and salinity give the water in the pipes
+/// @param plan  the plumbing
+/// @throws      invalid_input, out_of_range, no_convergence (from the functions used)
+/// @accuracy    as its parts
+/// @source      the sources of `plumbing/`
+inline void describe(system_state& state, const plumbing_plan& plan) {
+  if (!plan.circuit.pumps.empty()) {
+    state.flow = plumbing::operating_point(plan.circuit, detail::liquid_of(state)).delivered;
+  }
+  const auto levels = plumbing::running_levels(plan.sump, state.flow.value_or(flow_rate{}));
+  double surface = 0.0;
+  for (std::size_t i = 0; i < plan.sump.chambers.size(); ++i) {
+    const auto& chamber = plan.sump.chambers[i];
+    surface += (chamber.plan.at(levels.chambers[i].level.central) - chamber.gear).value();
+  }
+  const double held = levels.water.value();
+  const double part = plan.area_uncertainty.value();
+  state.sump_water = estimate<volume>{volume::from_value(held * (1.0 - part)), volume::from_value(held),
+                                      volume::from_value(held * (1.0 + part)), "plan areas of the sump"};
+  state.sump_surface = area::from_value(surface);
+  if (!state.display_surface) state.display_surface = plan.display.surface.get();
+}
+
+/// The decisions of the plumbing day.
+///
+///   `operating_point` with the loss coefficients at both ends of their bands, `head_over`, `drain_mode_for` and
+///   `one_drain_blocked`
+///
+/// @param plan  circuit, display edge, drains and sump
+/// @param state temperature and salinity of the water; net volume of the display for the turnover
+/// @return      findings plumbing.flow, .velocity, .turnover, .overflow and .drains, and the figure of the flow
+/// @throws      invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
+/// @accuracy    as its parts
+/// @source      the sources of `plumbing/`, carried by each finding
+[[nodiscard]] inline plumbing_assessment assess_plumbing(const plumbing_plan& plan, const system_state& state) {
+  plumbing_assessment all;
+  const water::liquid water = detail::liquid_of(state);
+  if (plan.circuit.pumps.empty()) {
+    finding f{.id = "plumbing.flow", .day = detail::plumbing_day, .question = "How much flow do I really get?",
+              .says = verdict::not_enough_known};
+    f.measure_next = {"give the pump's curve and the returns"};
+    all.findings.push_back(std::move(f));
+    return all;
+  }
+  const detail::circuit_band solved = detail::solve_band(plan, water);
+  all.findings.push_back(detail::flow_finding(solved));
+  all.findings.push_back(detail::velocity_finding(solved));
+  all.findings.push_back(detail::turnover_finding(plan, state, solved));
+  all.findings.push_back(detail::overflow_finding(plan, solved));
+  if (!plan.drains.empty()) all.findings.push_back(detail::drains_finding(plan, solved, water));
+  if (auto picture = detail::flow_figure(plan, solved, water)) all.figures.push_back(std::move(*picture));
+  return all;
+}
+
+}  // namespace tankwright::commissioning

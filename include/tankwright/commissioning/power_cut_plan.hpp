@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The power-cut test: does the floor stay dry when the pump stops, how likely is that given what was measured how well,
+/// and does the pump stay wet when it starts again?
+#pragma once
+
+#include <array>
+#include <cmath>
+
+#include <tankwright/commissioning/plumbing_plan.hpp>
+#include <tankwright/core/uncertainty.hpp>
+
+namespace tankwright::commissioning {
+
+namespace detail {
+
+inline constexpr std::string_view power_cut_day = "Power-cut test";
+
+[[nodiscard]] inline plumbing::power_cut_input power_cut_of(const plumbing_plan& plan, const system_state& state) {
+  plumbing::power_cut_input in{.display = plan.display, .sump = plan.sump, .returns = {}};
+  in.drains_into = plan.drains_into;
+  in.area_uncertainty = plan.area_uncertainty;
+  in.level_uncertainty = plan.level_uncertainty;
+  in.reserve = plan.reserve;
+  std::optional<plumbing::circuit_solution> solved;
+  if (!plan.circuit.pumps.empty()) solved = plumbing::operating_point(plan.circuit, liquid_of(state));
+  for (const return_outlet& outlet : plan.returns) {
+    flow_rate flow{};
+    if (solved) flow = std::max(flow_rate{}, solved->outlet(outlet.label).flow);
+    plumbing::return_line line{.label = outlet.label, .flow = flow, .outlet_below_edge = outlet.below_edge};
+    line.break_below_edge = outlet.siphon_break;
+    line.pipe = outlet.pipe;
+    in.returns.push_back(std::move(line));
+  }
+  return in;
+}
+
+/// Chance that the floor stays dry, from the margin and its standard uncertainty, and the inputs that matter most.
+struct dry_chance {
+  double chance;
+  length uncertainty;
+  std::array<double, 4> shares;  ///< of display area, sump area, running level, depth of the outlets
+};
+
+/// First order by the GUM: each uncertainty of the plan is taken as half the width of a rectangle.
+[[nodiscard]] inline dry_chance chance_of_dry_floor(const plumbing::power_cut_input& in) {
+  const auto margin_with = [&](double display_scale, double sump_scale, length level_shift, length depth_shift) {
+    plumbing::power_cut_input moved = in;
+    moved.area_uncertainty = fraction(0.0);
+    moved.level_uncertainty = length{};
+    moved.display.surface = in.display.surface.get() * (display_scale / sump_scale);  // only their ratio counts
+    moved.sump.running_level = in.sump.running_level.get() + level_shift;
+    for (auto& line : moved.returns) line.outlet_below_edge = line.outlet_below_edge.get() + depth_shift;
+    if (moved.display.box) moved.display.box->plan = in.display.box->plan.get() * (1.0 / sump_scale);
+    return plumbing::power_cut(moved).margin.central;
+  };
+  const double part = in.area_uncertainty.value();
+  const length level = in.level_uncertainty;
+  const auto result = propagate(margin_with, give_or_take(1.0, part), give_or_take(1.0, part), give_or_take(length{}, level),
+                                give_or_take(length{}, level));
+  const double z = result.value.value() / result.uncertainty.value();
+  return {0.5 * std::erfc(-z / std::sqrt(2.0)), result.uncertainty,
+          {result.inputs[0].share, result.inputs[1].share, result.inputs[2].share, result.inputs[3].share}};
+}
+
+[[nodiscard]] inline finding power_cut_finding(const plumbing::power_cut_input& in, const plumbing::power_cut_answer& cut) {
+  finding f{.id = "sump.power_cut", .day = power_cut_day, .question = "Does the floor stay dry when the power fails?"};
+  f.says = verdict_of_margin(cut.margin, in.reserve);
+  f.numbers = {{"left below the rim of the sump", amount_of(cut.margin), role::margin},
+               {"wanted at least", amount_of(in.reserve), role::limit},
+               {"comes down", amount_of(cut.falls.total), role::detail},
+               {"of it over the edge", amount_of(cut.falls.over_edge), role::detail},
+               {"of it by back-siphon", amount_of(cut.falls.back_siphon), role::detail},
+               {"the sump still holds", amount_of(cut.spare), role::detail}};
+  f.numbers.front().as = role::answer;
+  if (cut.margin_if_breaks_block < cut.margin.low) {
+    f.numbers.push_back({"left if the siphon breaks are blocked", amount_of(cut.margin_if_breaks_block), role::detail});
+    if (cut.margin_if_breaks_block.value() < 0.0 && f.says == verdict::holds) f.says = verdict::thin_margin;
+  }
+  if (in.area_uncertainty.value() > 0.0 && in.level_uncertainty.value() > 0.0) {
+    const dry_chance chance = chance_of_dry_floor(in);
+    f.numbers.push_back({"chance that the floor stays dry", amount_of(fraction(chance.chance)), role::detail});
+    constexpr std::array names{"the plan area of the display", "the plan areas of the sump",
+                               "the running level of the pump chamber", "the depth of the return outlets"};
+    const auto largest = static_cast<std::size_t>(
+        std::max_element(chance.shares.begin(), chance.shares.end()) - chance.shares.begin());
+    f.measure_next.push_back(std::string{"measure "} + names[largest] + " better: it makes " +
+                             tankwright::detail::number_text(std::round(100.0 * chance.shares[largest])) +
+                             " % of the doubt");
+  }
+  f.sources = {plumbing::rehbock_1929, gum};
+  f.before_acting = cut.caution.text;
+  return f;
+}
+
+[[nodiscard]] inline finding running_level_finding(const plumbing::power_cut_input& in,
+                                                   const plumbing::power_cut_answer& cut) {
+  finding f{.id = "sump.running_level", .day = power_cut_day,
+            .question = "How high may the water stand in the pump chamber?"};
+  f.numbers = {{"it runs at", amount_of(in.sump.running_level.get())}};
+  if (cut.highest_safe_running_level) {
+    f.numbers.push_back({"may run at", amount_of(*cut.highest_safe_running_level), role::limit});
+    f.says = *cut.highest_safe_running_level >= in.sump.running_level.get() ? verdict::holds : verdict::does_not_hold;
+  } else {
+    f.says = verdict::does_not_hold;
+    f.note = "No level is safe: the sump is too small for what comes down.";
+  }
+  f.sources = {plumbing::rehbock_1929};
+  f.before_acting = cut.caution.text;
+  return f;
+}
+
+[[nodiscard]] inline finding outlet_depth_finding(const plumbing::power_cut_input& in,
+                                                  const plumbing::power_cut_answer& cut) {
+  finding f{.id = "sump.outlet_depth", .day = power_cut_day, .question = "How deep may a return outlet sit?"};
+  const auto deepest = std::max_element(in.returns.begin(), in.returns.end(), [](const auto& a, const auto& b) {
+    return a.outlet_below_edge.get() < b.outlet_below_edge.get();
+  });
+  f.numbers = {{"deepest, " + deepest->label + ", below the edge", amount_of(deepest->outlet_below_edge.get())}};
+  if (cut.deepest_safe_outlet) {
+    f.numbers.push_back({"may sit below the edge", amount_of(*cut.deepest_safe_outlet), role::limit});
+    f.says = *cut.deepest_safe_outlet >= deepest->outlet_below_edge.get() ? verdict::holds : verdict::does_not_hold;
+    if (f.says == verdict::does_not_hold && deepest->break_below_edge) {
+      f.says = verdict::thin_margin;
+      f.note = "It relies on its siphon break, which algae and snails can block.";
+    }
+  } else {
+    f.says = verdict::does_not_hold;
+    f.note = "No outlet is safe at any height: the sump is too small for what comes down.";
+  }
+  f.sources = {plumbing::rehbock_1929};
+  f.before_acting = cut.caution.text;
+  return f;
+}
+
+[[nodiscard]] inline finding restart_finding(const plumbing_plan& plan, const plumbing::power_cut_input& in) {
+  finding f{.id = "sump.restart", .day = power_cut_day, .question = "Does the pump stay wet when the power comes back?"};
+  const auto again = plumbing::restart({.system = in, .inlet = *plan.inlet, .surge = plan.surge});
+  f.says = again.runs_dry ? verdict::does_not_hold : verdict_of_margin(again.margin, length{});
+  f.numbers = {{"over what keeps a vortex away", amount_of(again.margin)},
+               {"lowest level of the pump chamber", amount_of(again.lowest_level), role::detail},
+               {"until water runs over the edge again", amount_of(again.until_it_runs_over), role::detail}};
+  f.sources = {plumbing::hydraulic_institute_9_8, plumbing::gordon_1970};
+  f.before_acting = again.caution.text;
+  return f;
+}
+
+/// The sump to scale: walls, the water while it runs, and the rise after the power has failed.
+[[nodiscard]] inline figure sump_figure(const plumbing::sump& sump, const plumbing::power_cut_answer& cut) {
+  figure picture{.id = "sump.power_cut", .title = "The sump while the pump runs (light) and after a power cut (dark), to scale"};
+  double depth = 0.0;  // of the sump seen from the side: chambers are drawn as wide as their area over one common depth
+  for (const auto& baffle : sump.baffles) depth = std::max(depth, baffle.width->value());
+  if (depth == 0.0) depth = 0.5;
+  double left = 0.0;
+  const double rim = sump.rim->value();
+  for (std::size_t i = 0; i < sump.chambers.size(); ++i) {
+    const double width = sump.chambers[i].plan.at(metres(0.5 * rim)).value() / depth;
+    const double before = std::min(cut.running[i].level.central.value(), rim);
+    const double after = std::min(cut.settled[i].level.central.value(), rim);
+    picture.plates.push_back({left, 0.0, width, std::min(before, after), "water", {}});
+    if (after > before) picture.plates.push_back({left, before, width, after - before, "rise", {}});
+    picture.plates.push_back({left, 0.0, width, rim, "room", cut.running[i].label});
+    left += width;
+  }
+  double at = 0.0;
+  for (std::size_t i = 0; i + 1 < sump.chambers.size(); ++i) {
+    at += sump.chambers[i].plan.at(metres(0.5 * rim)).value() / depth;
+    const double gap = sump.baffles[i].gap.value();
+    picture.plates.push_back({at - 0.004, gap, 0.008, sump.baffles[i].crest->value() - gap, "wall", {}});
+  }
+  picture.plates.push_back({0.0, 0.0, left, rim, "wall", {}});
+  return picture;
+}
+
+}  // namespace detail
+
+/// The decisions of the power-cut test.
+///
+///   `plumbing::power_cut` with the flows of the solved circuit; the chance of a dry floor from the margin and its standard
+///   uncertainty by the GUM; `plumbing::restart`
+///
+/// @param plan  display, sump and returns
+/// @param state temperature and salinity of the water
+/// @return      findings sump.power_cut, .running_level, .outlet_depth and, with a pump inlet, .restart; the sump drawn
+/// @throws      invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
+/// @accuracy    as its parts
+/// @source      the sources of `plumbing/power_cut.hpp` and `core/uncertainty.hpp`, carried by each finding
+[[nodiscard]] inline plumbing_assessment assess_power_cut(const plumbing_plan& plan, const system_state& state) {
+  plumbing_assessment all;
+  if (plan.returns.empty()) {
+    finding f{.id = "sump.power_cut", .day = detail::power_cut_day,
+              .question = "Does the floor stay dry when the power fails?", .says = verdict::not_enough_known};
+    f.measure_next = {"give each return and how far its opening lies below the overflow edge"};
+    f.before_acting = plumbing::power_cut_caution.text;
+    all.findings.push_back(std::move(f));
+    return all;
+  }
+  const auto in = detail::power_cut_of(plan, state);
+  const auto cut = plumbing::power_cut(in);
+  all.findings.push_back(detail::power_cut_finding(in, cut));
+  all.findings.push_back(detail::running_level_finding(in, cut));
+  all.findings.push_back(detail::outlet_depth_finding(in, cut));
+  if (plan.inlet) all.findings.push_back(detail::restart_finding(plan, in));
+  all.figures.push_back(detail::sump_figure(plan.sump, cut));
+  return all;
+}
+
+}  // namespace tankwright::commissioning
