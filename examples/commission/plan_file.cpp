@@ -22,9 +22,10 @@ plan plan_from(const toml::table& table, const std::string& name) {
   all.title = top.text("title").value_or("Untitled plan");
   all.units = top.word("units", {"si", "us"}).value_or(0) == 1 ? unit_system::us : unit_system::si;
   if (auto hold = top.sub("hold")) all.hold = read_hold(*hold);
+  if (auto plumbing = top.sub("plumbing")) all.plumbing = read_plumbing(*plumbing);
   if (auto water = top.sub("water")) all.water = read_water(*water);
   top.finish();
-  if (!all.water && !all.hold) top.fail_here("nothing to assess; expected a table such as [water]");
+  if (!all.water && !all.hold && !all.plumbing) top.fail_here("nothing to assess; expected a table such as [water]");
   return all;
 }
 
@@ -71,6 +72,16 @@ commissioning::assessment assess(const plan& all) {
     const auto hold = commissioning::assess_hold(*all.hold);
     add(result.findings, hold.findings);
     add(result.figures, hold.figures);
+  }
+  commissioning::system_state state;
+  if (all.water) state.water = all.water->temperature;
+  if (all.plumbing) {
+    commissioning::describe(state, *all.plumbing);
+    for (const auto& part : {commissioning::assess_plumbing(*all.plumbing, state),
+                             commissioning::assess_power_cut(*all.plumbing, state)}) {
+      add(result.findings, part.findings);
+      add(result.figures, part.figures);
+    }
   }
   if (all.water) add(result.findings, commissioning::assess_water(*all.water));
   return result;

@@ -11,6 +11,7 @@
 
 #include <tankwright/commissioning/assessment.hpp>
 #include <tankwright/commissioning/hold_section.hpp>
+#include <tankwright/commissioning/power_cut_plan.hpp>
 #include <tankwright/commissioning/water_plan.hpp>
 #include <tankwright/core/text.hpp>
 
@@ -21,6 +22,7 @@ struct plan {
   std::string title;
   tankwright::unit_system units = tankwright::unit_system::si;
   std::optional<tankwright::commissioning::hold_section> hold;
+  std::optional<tankwright::commissioning::plumbing_plan> plumbing;
   std::optional<tankwright::commissioning::water_plan> water;
 };
 
@@ -33,6 +35,8 @@ struct plan {
 
 /// [hold]
 [[nodiscard]] tankwright::commissioning::hold_section read_hold(section& in);
+/// [plumbing]
+[[nodiscard]] tankwright::commissioning::plumbing_plan read_plumbing(section& in);
 /// [water]
 [[nodiscard]] tankwright::commissioning::water_plan read_water(section& in);
 

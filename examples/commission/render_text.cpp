@@ -74,7 +74,8 @@ std::string glance(const assessment& all, unit_system units) {
   return out;
 }
 
-std::string details(const finding& f, unit_system units) {
+/// `said` holds the cautions already printed in this part of the job: none is printed twice.
+std::string details(const finding& f, unit_system units, std::vector<std::string_view>& said) {
   std::string out = filled("", f.question);
   std::size_t label_width = 0;
   for (const entry& e : f.numbers) label_width = std::max(label_width, columns(e.label));
@@ -93,7 +94,11 @@ std::string details(const finding& f, unit_system units) {
   std::string sources;
   for (const citation& source : f.sources) sources += (sources.empty() ? "" : "; ") + source_text(source);
   if (!sources.empty()) out += filled("    Source: ", sources);
-  if (!f.before_acting.empty()) out += filled("    Caution: ", f.before_acting);
+  if (!f.before_acting.empty()) {
+    const bool again = std::find(said.begin(), said.end(), f.before_acting) != said.end();
+    out += filled("    Caution: ", again ? "as above" : f.before_acting);
+    if (!again) said.push_back(f.before_acting);
+  }
   for (const std::string& next : f.measure_next) out += filled("    Next: ", next);
   return out + "\n";
 }
@@ -132,13 +137,16 @@ std::string source_text(const citation& source) {
 std::string as_text(const assessment& all, unit_system units) {
   std::string out = all.title + "\n" + std::string(columns(all.title), '=') + "\n\n";
   out += glance(all, units);
+  out += "\n";
   std::string_view day;
+  std::vector<std::string_view> said;
   for (const finding& f : all.findings) {
     if (f.day != day) {
       day = f.day;
-      out += "\n" + std::string{day} + "\n" + std::string(columns(day), '-') + "\n\n";
+      said.clear();
+      out += std::string{day} + "\n" + std::string(columns(day), '-') + "\n\n";
     }
-    out += details(f, units);
+    out += details(f, units, said);
   }
   while (out.size() > 1 && out[out.size() - 2] == '\n') out.pop_back();
   return out;

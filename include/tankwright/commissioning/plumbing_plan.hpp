@@ -37,6 +37,7 @@ struct plumbing_plan {
   plumbing::sump sump;
   std::size_t drains_into = 0;             ///< chamber that the drains end in
   std::vector<return_outlet> returns{};
+  std::vector<plumbing::pipe_run> shared_pipes{};  ///< trunks of the returns, which empty too
   proportion area_uncertainty = percent(3.0);
   length level_uncertainty = millimetres(3.0);
   length reserve = millimetres(20.0);      ///< height to keep free below the rim

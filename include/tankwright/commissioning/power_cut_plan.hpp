@@ -32,6 +32,11 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
     line.pipe = outlet.pipe;
     in.returns.push_back(std::move(line));
   }
+  for (const plumbing::pipe_run& pipe : plan.shared_pipes) {  // empties with the returns, and has no opening of its own
+    plumbing::return_line line{.label = pipe.label, .flow = flow_rate{}, .outlet_below_edge = metres(-10.0)};
+    line.pipe = pipe;
+    in.returns.push_back(std::move(line));
+  }
   return in;
 }
 
