@@ -2,6 +2,7 @@
 #include <vector>
 
 #include <tankwright/vessel/displacement.hpp>
+#include <tankwright/vessel/rock.hpp>
 
 #include "bench.hpp"
 

@@ -13,10 +13,13 @@
 #include <tankwright/vessel/floor.hpp>
 #include <tankwright/vessel/grains.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
+#include <tankwright/vessel/item.hpp>
 #include <tankwright/vessel/lid.hpp>
 #include <tankwright/vessel/materials.hpp>
 #include <tankwright/vessel/panel.hpp>
 #include <tankwright/vessel/plywood.hpp>
 #include <tankwright/vessel/polygon.hpp>
+#include <tankwright/vessel/rock.hpp>
+#include <tankwright/vessel/sand.hpp>
 #include <tankwright/vessel/shape.hpp>
 #include <tankwright/vessel/view.hpp>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // mistake: the outline of a rock taken for the water it displaces
 // says: conver|no match
-#include <tankwright/vessel/displacement.hpp>
+#include <tankwright/vessel/rock.hpp>
 namespace tw = tankwright;
 namespace vessel = tankwright::vessel;
 void attempt() {

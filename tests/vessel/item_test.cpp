@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <tankwright/vessel/item.hpp>
+
+#include "some_items.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace vs = tankwright::vessel;
+
+TEST_CASE("item: equipment is its own volume") {
+  const evidence thing{"tankwright::vessel::equipment", kind::identity, "its own volume"};
+  const auto pump = vs::equipment({.outside = litres(3), .mass = kilograms(4)});
+  TW_CHECK(thing, pump.solids.central.value(), litres(3), relative(1e-15));
+  TW_CHECK(thing, pump.envelope.central.value(), litres(3), relative(1e-15));
+  TW_CHECK(thing, pump.pores.central.value(), litres(0), tolerance{});
+  TW_CHECK(thing, pump.dry_mass.central, kilograms(4), relative(1e-15));
+  check_item(thing, pump);
+  CHECK_THROWS_WITH_AS(
+      (void)vs::equipment({.outside = litres(-1), .mass = kilograms(1), .label = "heater"}),
+      "tankwright::vessel::equipment: heater: volume = -0.001 m3 is not possible; expected at least 0 m3",
+      invalid_input);
+  CHECK_THROWS_AS((void)vs::equipment({.outside = litres(1), .mass = kilograms(std::nan(""))}), invalid_input);
+}
+
+TEST_CASE("item: weights follow Archimedes") {
+  const evidence weight{"tankwright::vessel::weight_of", kind::identity, "Archimedes"};
+  // 2 L of solids at 2830 kg/m3 with 1.5 L of pores.
+  const auto litre_band = [](double v) { return vs::detail::exactly(1e-3 * v); };
+  const auto rock = vs::detail::make_item("rock", litre_band(2), litre_band(1.5), litre_band(3.5),
+                                          vs::detail::exactly(5.66), "known");
+  const auto w = vs::weight_of(rock, sea);
+  TW_CHECK(weight, w.dry.central, kilograms(5.66), relative(1e-15));
+  TW_CHECK(weight, w.submerged.central, kilograms(5.66 - 2.047), relative(1e-14));
+  TW_CHECK(weight, w.wet.central, kilograms(5.66 + 1.5 * 1.0235), relative(1e-14));
+  const auto foam = vs::equipment({.outside = litres(2), .mass = kilograms(0.1)});
+  CHECK(vs::weight_of(foam, sea).submerged.high < kilograms(0));  // floats
+  CHECK_THROWS_AS((void)vs::weight_of(foam, kilograms_per_cubic_metre(0)), invalid_input);
+  CHECK_THROWS_AS((void)vs::weight_of(foam, kilograms_per_cubic_metre(std::nan(""))), invalid_input);
+}
