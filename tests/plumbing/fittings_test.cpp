@@ -210,6 +210,9 @@ TEST_CASE("fittings: a sum adds values and bands") {
   TW_CHECK(sum, total.low.value(), 4 * elbow.low.value() + 1.0, relative(1e-15));
   TW_CHECK(sum, total.high.value(), 4 * elbow.high.value() + 1.0, relative(1e-15));
   CHECK_THROWS_AS((void)twp::total_loss({{elbow, -1}}), invalid_input);
+  const auto known = twp::known_loss(6.0);
+  TW_HOLDS(about("known_loss", kind::identity, "no band"),
+           known.low == known.high && known.central == twp::loss_coefficient{6.0});
 }
 
 TEST_CASE("fittings: the methods for low Reynolds numbers join Crane's at high ones, within their bands") {

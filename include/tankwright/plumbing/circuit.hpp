@@ -17,6 +17,7 @@
 #include <tankwright/plumbing/detail/network.hpp>
 #include <tankwright/plumbing/friction.hpp>
 #include <tankwright/plumbing/pump.hpp>
+#include <utility>
 #include <vector>
 
 namespace tankwright::plumbing {
@@ -139,7 +140,7 @@ inline constexpr caution circuit_caution{
     "blocked, "
     "and the sump must hold what runs back through every outlet when the pump stops: check valves leak."};
 
-inline constexpr limits level_limits{"level", "m", any_finite};
+inline constexpr limits circuit_level_limits{"level", "m", any_finite};
 inline constexpr limits exit_limits{"exit loss", "", not_negative};
 
 namespace detail {
@@ -187,11 +188,11 @@ class built_circuit {
     name_table names{fixed + 2 * (from.pumps.size() + from.runs.size())};
     check_labels();
     for (const circuit_source& source : from.sources) {
-      check_element(function, source.label, level_limits, source.level->value());
+      check_element(function, source.label, circuit_level_limits, source.level->value());
       add_fixed(names, source.label, source.level->value());
     }
     for (const circuit_outlet& outlet : from.outlets) {
-      check_element(function, outlet.label, level_limits, outlet.level->value());
+      check_element(function, outlet.label, circuit_level_limits, outlet.level->value());
       add_fixed(names, outlet.label, outlet.level->value());
     }
     add_links(names, which);

@@ -4,7 +4,6 @@
 /// again and again; where there is none, the answer says how far the circuit can go.
 #pragma once
 
-#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <span>
@@ -187,11 +186,17 @@ template <class Part>
     ranking.pumps.push_back({candidate.label(), flow_rate::from_value(flow), pump.head, pump.state, flow >= target,
                              pump.flow.value() / (candidate.end_flow().value() * plan.pumps[place].speed.value())});
   }
+  // The list is short: each goes up past those that are worse.
   const auto group = [](const ranked_pump& p) { return !p.reaches ? 2 : p.state == pump_state::past_end ? 1 : 0; };
-  std::stable_sort(ranking.pumps.begin(), ranking.pumps.end(), [&](const ranked_pump& a, const ranked_pump& b) {
+  const auto better = [&](const ranked_pump& a, const ranked_pump& b) {
     if (group(a) != group(b)) return group(a) < group(b);
     return a.reaches ? a.flow < b.flow : a.flow > b.flow;
-  });
+  };
+  for (std::size_t i = 1; i < ranking.pumps.size(); ++i) {
+    for (std::size_t j = i; j > 0 && better(ranking.pumps[j], ranking.pumps[j - 1]); --j) {
+      std::swap(ranking.pumps[j], ranking.pumps[j - 1]);
+    }
+  }
   return ranking;
 }
 

@@ -4,7 +4,6 @@
 /// fully rough flow. Other formulas, to compare with, are in friction_cross_checks.hpp.
 #pragma once
 
-#include <algorithm>
 #include <cmath>
 #include <span>
 #include <tankwright/core/detail/batch.hpp>
@@ -185,7 +184,7 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
 
   detail::block r{}, rough{};
   for (std::size_t start = 0; start < size; start += detail::block_size) {
-    const std::size_t count = std::min(detail::block_size, size - start);
+    const std::size_t count = size - start < detail::block_size ? size - start : detail::block_size;
     for (std::size_t i = 0; i < count; ++i) {
       r[i] = re[start + i].value();
       rough[i] = e[start + i].value();
@@ -261,7 +260,7 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
   // f stays above 0.001 and above the laminar line: each gives a flow that is too large.
   const double rough_pipe = std::sqrt(h / (0.001 * prepared.friction + prepared.minor));
   const double laminar = h * prepared.re_per_flow / (64.0 * prepared.friction);
-  const double most = prepared.friction > 0.0 ? std::min(rough_pipe, laminar) : rough_pipe;
+  const double most = prepared.friction > 0.0 && laminar < rough_pipe ? laminar : rough_pipe;
   const double q = detail::bracketed_root<double>(
       here, "flow", [&](double x) { return law(prepared, x).h - h; }, 0.0, most * (1.0 + 1e-12));
   detail::check_element(here, run.label, reynolds_limits, prepared.re_per_flow * q, policy);

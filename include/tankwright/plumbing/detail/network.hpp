@@ -9,7 +9,7 @@
 ///
 /// Every h rises with q, so the solution is the minimum of a convex function of the flows: the one whose slope along a
 /// step d is the sum of d (h - H_from + H_to). Full steps nearly always converge; when they have not after a while, the
-/// step is cut to where that slope vanishes, which cannot fail to converge.
+/// step is cut to where that slope vanishes, which converges for any convex function.
 ///
 /// A check valve, a shut valve and the end of a pump curve are walls: beyond them h rises by `steep`, so steeply that
 /// the flow stays on the wall to rounding.
