@@ -74,12 +74,56 @@ ordered_json object_of(const commissioning::finding& f) {
           {"measure_next", f.measure_next}};
 }
 
+std::string_view word_of(commissioning::stroke as) {
+  switch (as) {
+    case commissioning::stroke::line: return "line";
+    case commissioning::stroke::points: return "points";
+    case commissioning::stroke::dashed: break;
+  }
+  return "dashed";
+}
+
+ordered_json list_of(const std::vector<double>& values) {
+  ordered_json list = ordered_json::array();
+  for (const double x : values) list.push_back(number(x));
+  return list;
+}
+
+ordered_json object_of(const commissioning::axis& a) {
+  return {{"label", a.label}, {"quantity", a.quantity}, {"unit", si_symbol(a.quantity)}};
+}
+
+ordered_json object_of(const commissioning::figure& f) {
+  ordered_json one{{"id", f.id}, {"title", f.title}};
+  if (!f.curves.empty()) {
+    one["across"] = object_of(f.across);
+    one["up"] = object_of(f.up);
+    one["curves"] = ordered_json::array();
+  }
+  for (const auto& c : f.curves) {
+    ordered_json drawn{{"label", c.label}, {"stroke", word_of(c.as)}, {"x", list_of(c.x)}, {"y", list_of(c.y)}};
+    if (!c.low.empty()) drawn["low"] = list_of(c.low);
+    if (!c.high.empty()) drawn["high"] = list_of(c.high);
+    one["curves"].push_back(std::move(drawn));
+  }
+  for (const auto& p : f.plates) {
+    one["plates"].push_back({{"left", p.left}, {"bottom", p.bottom}, {"width", p.width}, {"height", p.height},
+                             {"fill", p.fill}, {"label", p.label}});
+  }
+  return one;
+}
+
 }  // namespace
 
 std::string as_json(const assessment& all) {
   ordered_json findings = ordered_json::array();
   for (const auto& f : all.findings) findings.push_back(object_of(f));
-  const ordered_json whole{{"tankwright", TANKWRIGHT_VERSION}, {"title", all.title}, {"findings", std::move(findings)}};
+  ordered_json figures = ordered_json::array();
+  for (const auto& f : all.figures) figures.push_back(object_of(f));
+  const ordered_json whole{{"tankwright", TANKWRIGHT_VERSION},
+                           {"title", all.title},
+                           {"findings", std::move(findings)},
+                           {"figures", std::move(figures)}};
   return whole.dump(2) + "\n";
 }
 
