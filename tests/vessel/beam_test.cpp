@@ -84,6 +84,9 @@ TEST_CASE("beam: closed forms") {
   const double a = 0.7, rest = l - a;  // a < l/2: the largest sag is on the longer side
   b.points = {{.load = newtons(p), .at = metres(a)}};
   check_closed(b, p * a * rest / l, p * a * std::pow(l * l - a * a, 1.5) / (9 * std::sqrt(3.0) * l));
+  const auto off_centre = vs::bend(b);
+  TW_CHECK(closed, off_centre.moment_at, metres(a), relative(1e-14));
+  TW_CHECK(closed, off_centre.deflection_at, metres(l - std::sqrt((l * l - a * a) / 3)), relative(1e-7));
   b.supports = std::vector{fix(0), fix(l)};
   b.points = {{.load = newtons(p), .at = metres(0.5 * l)}};
   check_closed(b, p * l / 8, p * std::pow(l, 3) / 192);

@@ -272,6 +272,9 @@ TEST_CASE("panel: wide rimless panels are governed near their sides, not at mid-
   const auto p = full(glass(3.6, 1.2, vs::panel_edges::top_free));
   TW_HOLDS(twisted, std::fabs(p.governing.value.value()) > 1.15 * p.across.value.value());
   TW_HOLDS(twisted, p.governing.from_side < metres(1.0));
+  TW_HOLDS(twisted, p.twist.from_below == metres(0));
+  // A clamped bottom does not twist; the corner at the top does.
+  TW_HOLDS(twisted, full(glass(3.6, 1.2, vs::panel_edges::bottom_clamped_top_free)).twist.from_below == metres(1.2));
   const auto narrow = full(glass(1.8, 1.2, vs::panel_edges::top_free));
   TW_HOLDS(twisted, narrow.governing.value == narrow.across.value);
   // Side supports that carry all of a long panel by twisting: the moment about the hinged bottom, q0 H^2/6 per metre,
@@ -326,6 +329,9 @@ TEST_CASE("panel: stress, thickness and deflection scale as they must") {
   p.thickness = thin.thickness_needed;
   TW_CHECK(scale, full(p).utilisation, 1.0, relative(1e-12));
   const auto twice = full(glass(4.8, 2.4));
+  TW_CHECK(scale, twice.deflection_from_below, thin.deflection_from_below * 2.0, relative(1e-12));
+  TW_CHECK(scale, twice.governing.from_below, thin.governing.from_below * 2.0, relative(1e-12));
+  TW_CHECK(scale, twice.across.from_side, metres(2.4), relative(1e-12));
   TW_CHECK(scale, twice.thickness_needed, thin.thickness_needed * std::pow(2.0, 1.5), relative(1e-12));
   // Deep below the surface the triangle is small beside the even load.
   const auto deep = vs::water_on(glass(2, 1), {.level = metres(1e6), .water_density = kilograms_per_cubic_metre(1)});

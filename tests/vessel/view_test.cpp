@@ -88,6 +88,11 @@ TEST_CASE("view: limits") {
   const evidence limit{"tankwright::vessel::lateral_magnification", kind::property, "1 at the glass, n far away"};
   TW_CHECK(limit, vs::lateral_magnification({.water = metres(0)}, metres(1)), 1.0, relative(1e-15));
   TW_CHECK(limit, vs::lateral_magnification({.water = metres(1e9)}, metres(1)), 1.34, relative(1e-6));
+  const evidence apart{"tankwright::vessel::lateral_magnification", kind::identity,
+                       "true distance over apparent distance from the eye"};
+  const vs::underwater_view view{.water = metres(0.5), .panel = millimetres(30)};
+  TW_CHECK(apart, vs::lateral_magnification(view, metres(0.8)),
+           (0.8 + 0.03 + 0.5) / (0.8 + vs::apparent_distance(view).value()), relative(1e-14));
   const evidence both_ways{"tankwright::vessel::refracted", kind::property, "the way back is the same"};
   const vs::surface in{.from = vs::air_index, .into = vs::seawater_index},
       out{.from = vs::seawater_index, .into = vs::air_index};
