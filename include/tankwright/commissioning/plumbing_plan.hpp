@@ -7,8 +7,6 @@
 #include <algorithm>
 #include <optional>
 #include <string>
-#include <vector>
-
 #include <tankwright/commissioning/figure.hpp>
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
@@ -17,33 +15,34 @@
 #include <tankwright/plumbing/power_cut.hpp>
 #include <tankwright/plumbing/restart.hpp>
 #include <tankwright/water/liquid.hpp>
+#include <vector>
 
 namespace tankwright::commissioning {
 
 /// A return as the power cut sees it; its flow comes from the circuit's outlet of the same label.
 struct return_outlet {
   std::string label;
-  required<length> below_edge;         ///< top of the opening below the overflow edge; negative above it
+  required<length> below_edge;           ///< top of the opening below the overflow edge; negative above it
   std::optional<length> siphon_break{};  ///< hole below the overflow edge
   std::optional<plumbing::pipe_run> pipe{};
 };
 
 /// Everything that moves the water.
 struct plumbing_plan {
-  plumbing::circuit circuit{};             ///< sources, pumps, runs and outlets
-  plumbing::display_tank display;          ///< surface, edge, box, drain pipes that run full
-  std::optional<length> edge_to_rim{};     ///< room over the overflow edge
+  plumbing::circuit circuit{};          ///< sources, pumps, runs and outlets
+  plumbing::display_tank display;       ///< surface, edge, box, drain pipes that run full
+  std::optional<length> edge_to_rim{};  ///< room over the overflow edge
   std::vector<plumbing::drain> drains{};
   plumbing::sump sump;
-  std::size_t drains_into = 0;             ///< chamber that the drains end in
+  std::size_t drains_into = 0;  ///< chamber that the drains end in
   std::vector<return_outlet> returns{};
   std::vector<plumbing::pipe_run> shared_pipes{};  ///< trunks of the returns, which empty too
   proportion area_uncertainty = percent(3.0);
   length level_uncertainty = millimetres(3.0);
-  length reserve = millimetres(20.0);      ///< height to keep free below the rim
+  length reserve = millimetres(20.0);  ///< height to keep free below the rim
   std::optional<plumbing::pump_inlet> inlet{};
-  length surge{};                          ///< see `plumbing::restart_input`
-  std::optional<rate> wanted_turnover{};   ///< display volumes in a time
+  length surge{};                         ///< see `plumbing::restart_input`
+  std::optional<rate> wanted_turnover{};  ///< display volumes in a time
 };
 
 /// Findings and figures of a section.
@@ -83,8 +82,8 @@ struct circuit_band {
                        amount_of(ordered(solved.least.delivered, solved.central.delivered, solved.most.delivered))});
   for (std::size_t i = 0; i < solved.central.outlets.size(); ++i) {
     const auto& outlet = solved.central.outlets[i];
-    f.numbers.push_back({outlet.label, amount_of(ordered(solved.least.outlets[i].flow, outlet.flow,
-                                                         solved.most.outlets[i].flow)),
+    f.numbers.push_back({outlet.label,
+                         amount_of(ordered(solved.least.outlets[i].flow, outlet.flow, solved.most.outlets[i].flow)),
                          role::detail});
     if (outlet.state == plumbing::outlet_state::still) f.note += "Nothing comes out of " + outlet.label + ". ";
     if (outlet.state == plumbing::outlet_state::reversed) f.note += "Water runs back into " + outlet.label + ". ";
@@ -118,7 +117,8 @@ struct circuit_band {
 
 [[nodiscard]] inline finding turnover_finding(const plumbing_plan& plan, const system_state& state,
                                               const circuit_band& solved) {
-  finding f{.id = "plumbing.turnover", .day = plumbing_day, .question = "Is the display turned over as often as wanted?"};
+  finding f{
+      .id = "plumbing.turnover", .day = plumbing_day, .question = "Is the display turned over as often as wanted?"};
   const auto volume_now = state.display_water;
   if (!volume_now) {
     f.says = verdict::not_enough_known;
@@ -140,7 +140,9 @@ struct circuit_band {
 }
 
 [[nodiscard]] inline finding overflow_finding(const plumbing_plan& plan, const circuit_band& solved) {
-  finding f{.id = "plumbing.overflow", .day = plumbing_day, .question = "How high does the water stand over the overflow edge?"};
+  finding f{.id = "plumbing.overflow",
+            .day = plumbing_day,
+            .question = "How high does the water stand over the overflow edge?"};
   const auto over = plumbing::head_over(plan.display.edge, solved.central.delivered, extrapolate);
   f.numbers = {{"over the edge", amount_of(over.head)}};
   if (over.extrapolated) f.note = "Below the range of the published weir formulas; the band allows for it.";
@@ -156,21 +158,27 @@ struct circuit_band {
 
 [[nodiscard]] inline std::string_view mode_words(plumbing::drain_mode mode) noexcept {
   switch (mode) {
-    case plumbing::drain_mode::self_venting: return "quiet, with air in the middle";
-    case plumbing::drain_mode::surging: return "surging: gulps air, noisy, with a swinging level";
-    case plumbing::drain_mode::full: return "full of water, as a siphon";
-    case plumbing::drain_mode::overloaded: break;
+    case plumbing::drain_mode::self_venting:
+      return "quiet, with air in the middle";
+    case plumbing::drain_mode::surging:
+      return "surging: gulps air, noisy, with a swinging level";
+    case plumbing::drain_mode::full:
+      return "full of water, as a siphon";
+    case plumbing::drain_mode::overloaded:
+      break;
   }
   return "overloaded: the box runs over";
 }
 
 [[nodiscard]] inline finding drains_finding(const plumbing_plan& plan, const circuit_band& solved,
                                             const water::liquid& water) {
-  finding f{.id = "plumbing.drains", .day = plumbing_day, .question = "Do the drains take it, and with one of them blocked?"};
+  finding f{
+      .id = "plumbing.drains", .day = plumbing_day, .question = "Do the drains take it, and with one of them blocked?"};
   const flow_rate flow = solved.most.delivered;  // the drains must take the most that may come
   flow_rate surely{};
   for (const auto& drain : plan.drains) surely += plumbing::drain_mode_for(drain, flow_rate{}, water).surely;
-  f.numbers = {{"all drains carry at least", amount_of(surely)}, {"the returns bring at most", amount_of(flow), role::limit}};
+  f.numbers = {{"all drains carry at least", amount_of(surely)},
+               {"the returns bring at most", amount_of(flow), role::limit}};
   const auto first = plumbing::drain_mode_for(plan.drains.front(), flow, water);
   f.note = plan.drains.front().pipe.label + " alone with this flow: " + std::string{mode_words(first.mode)} + ".";
   f.says = surely >= flow ? verdict::holds : verdict::does_not_hold;
@@ -194,8 +202,10 @@ struct circuit_band {
                                                        const water::liquid& water) {
   if (plan.circuit.pumps.size() != 1) return std::nullopt;
   const auto& pump = plan.circuit.pumps.front();
-  figure picture{.id = "plumbing.flow", .title = "What the pump gives, what the pipes ask for, and where they meet",
-                 .across = {"flow", "flow_rate"}, .up = {"head", "length"}};
+  figure picture{.id = "plumbing.flow",
+                 .title = "What the pump gives, what the pipes ask for, and where they meet",
+                 .across = {"flow", "flow_rate"},
+                 .up = {"head", "length"}};
   curve gives{.label = pump.curve->label().empty() ? "pump" : pump.curve->label()};
   curve asks{.label = "pipes and lift", .as = stroke::dashed};
   const auto shown = plumbing::at_speed(pump.curve, pump.speed);
@@ -264,7 +274,9 @@ inline void describe(system_state& state, const plumbing_plan& plan) {
   plumbing_assessment all;
   const water::liquid water = detail::liquid_of(state);
   if (plan.circuit.pumps.empty()) {
-    finding f{.id = "plumbing.flow", .day = detail::plumbing_day, .question = "How much flow do I really get?",
+    finding f{.id = "plumbing.flow",
+              .day = detail::plumbing_day,
+              .question = "How much flow do I really get?",
               .says = verdict::not_enough_known};
     f.measure_next = {"give the pump's curve and the returns"};
     all.findings.push_back(std::move(f));

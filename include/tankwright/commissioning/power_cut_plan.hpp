@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The power-cut test: does the floor stay dry when the pump stops, how likely is that given what was measured how well,
-/// and does the pump stay wet when it starts again?
+/// The power-cut test: does the floor stay dry when the pump stops, how likely is that given what was measured how
+/// well, and does the pump stay wet when it starts again?
 #pragma once
 
 #include <array>
 #include <cmath>
-
 #include <tankwright/commissioning/plumbing_plan.hpp>
 #include <tankwright/core/uncertainty.hpp>
 
@@ -61,14 +60,16 @@ struct dry_chance {
   };
   const double part = in.area_uncertainty.value();
   const length level = in.level_uncertainty;
-  const auto result = propagate(margin_with, give_or_take(1.0, part), give_or_take(1.0, part), give_or_take(length{}, level),
-                                give_or_take(length{}, level));
+  const auto result = propagate(margin_with, give_or_take(1.0, part), give_or_take(1.0, part),
+                                give_or_take(length{}, level), give_or_take(length{}, level));
   const double z = result.value.value() / result.uncertainty.value();
-  return {0.5 * std::erfc(-z / std::sqrt(2.0)), result.uncertainty,
+  return {0.5 * std::erfc(-z / std::sqrt(2.0)),
+          result.uncertainty,
           {result.inputs[0].share, result.inputs[1].share, result.inputs[2].share, result.inputs[3].share}};
 }
 
-[[nodiscard]] inline finding power_cut_finding(const plumbing::power_cut_input& in, const plumbing::power_cut_answer& cut) {
+[[nodiscard]] inline finding power_cut_finding(const plumbing::power_cut_input& in,
+                                               const plumbing::power_cut_answer& cut) {
   finding f{.id = "sump.power_cut", .day = power_cut_day, .question = "Does the floor stay dry when the power fails?"};
   f.says = verdict_of_margin(cut.margin, in.reserve);
   f.numbers = {{"left below the rim of the sump", amount_of(cut.margin), role::margin},
@@ -87,8 +88,8 @@ struct dry_chance {
     f.numbers.push_back({"chance that the floor stays dry", amount_of(fraction(chance.chance)), role::detail});
     constexpr std::array names{"the plan area of the display", "the plan areas of the sump",
                                "the running level of the pump chamber", "the depth of the return outlets"};
-    const auto largest = static_cast<std::size_t>(
-        std::max_element(chance.shares.begin(), chance.shares.end()) - chance.shares.begin());
+    const auto largest =
+        static_cast<std::size_t>(std::max_element(chance.shares.begin(), chance.shares.end()) - chance.shares.begin());
     f.measure_next.push_back(std::string{"measure "} + names[largest] + " better: it makes " +
                              tankwright::detail::number_text(std::round(100.0 * chance.shares[largest])) +
                              " % of the doubt");
@@ -100,7 +101,8 @@ struct dry_chance {
 
 [[nodiscard]] inline finding running_level_finding(const plumbing::power_cut_input& in,
                                                    const plumbing::power_cut_answer& cut) {
-  finding f{.id = "sump.running_level", .day = power_cut_day,
+  finding f{.id = "sump.running_level",
+            .day = power_cut_day,
             .question = "How high may the water stand in the pump chamber?"};
   f.numbers = {{"it runs at", amount_of(in.sump.running_level.get())}};
   if (cut.highest_safe_running_level) {
@@ -139,7 +141,8 @@ struct dry_chance {
 }
 
 [[nodiscard]] inline finding restart_finding(const plumbing_plan& plan, const plumbing::power_cut_input& in) {
-  finding f{.id = "sump.restart", .day = power_cut_day, .question = "Does the pump stay wet when the power comes back?"};
+  finding f{
+      .id = "sump.restart", .day = power_cut_day, .question = "Does the pump stay wet when the power comes back?"};
   const auto again = plumbing::restart({.system = in, .inlet = *plan.inlet, .surge = plan.surge});
   f.says = again.runs_dry ? verdict::does_not_hold : verdict_of_margin(again.margin, length{});
   f.numbers = {{"over what keeps a vortex away", amount_of(again.margin)},
@@ -152,7 +155,8 @@ struct dry_chance {
 
 /// The sump to scale: walls, the water while it runs, and the rise after the power has failed.
 [[nodiscard]] inline figure sump_figure(const plumbing::sump& sump, const plumbing::power_cut_answer& cut) {
-  figure picture{.id = "sump.power_cut", .title = "The sump while the pump runs (light) and after a power cut (dark), to scale"};
+  figure picture{.id = "sump.power_cut",
+                 .title = "The sump while the pump runs, and above it the rise after a power cut, to scale"};
   double depth = 0.0;  // of the sump seen from the side: chambers are drawn as wide as their area over one common depth
   for (const auto& baffle : sump.baffles) depth = std::max(depth, baffle.width->value());
   if (depth == 0.0) depth = 0.5;
@@ -181,8 +185,8 @@ struct dry_chance {
 
 /// The decisions of the power-cut test.
 ///
-///   `plumbing::power_cut` with the flows of the solved circuit; the chance of a dry floor from the margin and its standard
-///   uncertainty by the GUM; `plumbing::restart`
+///   `plumbing::power_cut` with the flows of the solved circuit; the chance of a dry floor from the margin and its
+///   standard uncertainty by the GUM; `plumbing::restart`
 ///
 /// @param plan  display, sump and returns
 /// @param state temperature and salinity of the water
@@ -193,8 +197,10 @@ struct dry_chance {
 [[nodiscard]] inline plumbing_assessment assess_power_cut(const plumbing_plan& plan, const system_state& state) {
   plumbing_assessment all;
   if (plan.returns.empty()) {
-    finding f{.id = "sump.power_cut", .day = detail::power_cut_day,
-              .question = "Does the floor stay dry when the power fails?", .says = verdict::not_enough_known};
+    finding f{.id = "sump.power_cut",
+              .day = detail::power_cut_day,
+              .question = "Does the floor stay dry when the power fails?",
+              .says = verdict::not_enough_known};
     f.measure_next = {"give each return and how far its opening lies below the overflow edge"};
     f.before_acting = plumbing::power_cut_caution.text;
     all.findings.push_back(std::move(f));
