@@ -13,6 +13,25 @@ using namespace tankwright;
 
 namespace {
 
+/// What the sections share. Without a vessel, the display holds what the sump does not of the water to be made.
+commissioning::system_state state_of(const plan& all) {
+  commissioning::system_state state;
+  if (all.water) {
+    state.water = all.water->temperature;
+    state.salinity = commissioning::detail::target_of(*all.water).central;
+    state.air = all.water->air;
+  }
+  if (all.plumbing) commissioning::describe(state, *all.plumbing);
+  if (all.water && all.water->new_water && !state.display_water) {
+    const auto& made = *all.water->new_water;
+    const auto sump = state.sump_water.value_or(estimate<volume>{});
+    if (made.low > sump.high) {
+      state.display_water = {made.low - sump.high, made.central - sump.central, made.high - sump.low, made.reason};
+    }
+  }
+  return state;
+}
+
 constexpr std::uintmax_t largest_plan = 1000000;  // bytes; a plan is a page or two
 
 plan plan_from(const toml::table& table, const std::string& name) {
@@ -24,8 +43,14 @@ plan plan_from(const toml::table& table, const std::string& name) {
   if (auto hold = top.sub("hold")) all.hold = read_hold(*hold);
   if (auto plumbing = top.sub("plumbing")) all.plumbing = read_plumbing(*plumbing);
   if (auto water = top.sub("water")) all.water = read_water(*water);
+  if (auto life = top.sub("life")) {
+    all.life = read_life(*life);
+    life->attempt([&] { return commissioning::assess_life(*all.life, state_of(all)); });
+  }
   top.finish();
-  if (!all.water && !all.hold && !all.plumbing) top.fail_here("nothing to assess; expected a table such as [water]");
+  if (!all.hold && !all.plumbing && !all.water && !all.life) {
+    top.fail_here("nothing to assess; expected a table such as [water]");
+  }
   return all;
 }
 
@@ -73,10 +98,8 @@ commissioning::assessment assess(const plan& all) {
     add(result.findings, hold.findings);
     add(result.figures, hold.figures);
   }
-  commissioning::system_state state;
-  if (all.water) state.water = all.water->temperature;
+  const commissioning::system_state state = state_of(all);
   if (all.plumbing) {
-    commissioning::describe(state, *all.plumbing);
     for (const auto& part : {commissioning::assess_plumbing(*all.plumbing, state),
                              commissioning::assess_power_cut(*all.plumbing, state)}) {
       add(result.findings, part.findings);
@@ -84,6 +107,11 @@ commissioning::assessment assess(const plan& all) {
     }
   }
   if (all.water) add(result.findings, commissioning::assess_water(*all.water));
+  if (all.life) {
+    const auto life = commissioning::assess_life(*all.life, state);
+    add(result.findings, life.findings);
+    add(result.figures, life.figures);
+  }
   return result;
 }
 

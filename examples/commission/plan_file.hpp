@@ -11,6 +11,7 @@
 
 #include <tankwright/commissioning/assessment.hpp>
 #include <tankwright/commissioning/hold_section.hpp>
+#include <tankwright/commissioning/life_plan.hpp>
 #include <tankwright/commissioning/power_cut_plan.hpp>
 #include <tankwright/commissioning/water_plan.hpp>
 #include <tankwright/core/text.hpp>
@@ -24,6 +25,7 @@ struct plan {
   std::optional<tankwright::commissioning::hold_section> hold;
   std::optional<tankwright::commissioning::plumbing_plan> plumbing;
   std::optional<tankwright::commissioning::water_plan> water;
+  std::optional<tankwright::commissioning::life_plan> life;
 };
 
 /// Read a plan; throws `plan_error` with one line that names file, line and key.
@@ -39,5 +41,11 @@ struct plan {
 [[nodiscard]] tankwright::commissioning::plumbing_plan read_plumbing(section& in);
 /// [water]
 [[nodiscard]] tankwright::commissioning::water_plan read_water(section& in);
+/// [life]
+[[nodiscard]] tankwright::commissioning::life_plan read_life(section& in);
+
+/// Total ammonia as the kit counts it (ammonia_nitrogen, ammonia or ammonium), and pH with its scale, in any table.
+[[nodiscard]] std::optional<tankwright::water::total_ammonia> read_ammonia(section& in);
+[[nodiscard]] std::optional<tankwright::water::ph_reading> read_ph(section& in);
 
 }  // namespace plan_file

@@ -79,14 +79,16 @@ estimate<proportion> yield_from(section in) {
   return in.attempt([&] { return water::measured_yield(trial); });
 }
 
-std::optional<water::total_ammonia> ammonia_from(section& in) {
+}  // namespace
+
+std::optional<water::total_ammonia> read_ammonia(section& in) {
   if (const auto c = in.maybe<mass_concentration>("ammonia_nitrogen")) return water::total_ammonia::from_nitrogen(*c);
   if (const auto c = in.maybe<mass_concentration>("ammonia")) return water::total_ammonia::from_ammonia(*c);
   if (const auto c = in.maybe<mass_concentration>("ammonium")) return water::total_ammonia::from_ammonium(*c);
   return std::nullopt;
 }
 
-std::optional<water::ph_reading> ph_from(section& in) {
+std::optional<water::ph_reading> read_ph(section& in) {
   const auto ph = in.maybe<double>("ph");
   if (!ph) return std::nullopt;
   const auto scale = in.word("ph_scale", {"nbs", "total", "free"});
@@ -95,8 +97,6 @@ std::optional<water::ph_reading> ph_from(section& in) {
   if (*scale == 1) return water::ph_total{*ph};
   return water::ph_free{*ph};
 }
-
-}  // namespace
 
 water_plan read_water(section& in) {
   water_plan water{.temperature = in.need<temperature>("temperature")};
@@ -125,8 +125,8 @@ water_plan read_water(section& in) {
     instrument->finish();
   }
   water.probe = in.flag("probe", false);
-  water.ammonia = ammonia_from(in);
-  water.ph = ph_from(in);
+  water.ammonia = read_ammonia(in);
+  water.ph = read_ph(in);
   if (water.ammonia && !water.ph) in.fail_here("gives ammonia but no ph; free ammonia needs both");
   if (const auto p = in.maybe<absolute_pressure>("air_pressure")) water.air = *p;
   in.finish();

@@ -13,6 +13,21 @@ temperature = "24 °C"
 new_water = "2150 L"
 '''
 
+# An animal room on top of it: lines 5 to 10.
+LIFE = GOOD + '''[life]
+[[life.food]]
+amount = "20 g/d"
+protein = "45 %"
+kind = "dry"
+'''
+ANIMALS = LIFE + '''[[life.animals]]
+each = "20 g"
+count = 10
+oxygen_use = 200
+measured_at_mass = "20 g"
+measured_at = "25 °C"
+'''
+
 # name, file content (text or bytes), what the one line must say
 CASES = [
     ('empty file', '', r'plan\.toml:1: the plan is empty'),
@@ -47,6 +62,30 @@ CASES = [
     ('half a scale', GOOD + '[water.hydrometer]\nscale = "60F"\n', r'water\.hydrometer\.scale: must be two temperatures'),
     ('pH without scale', GOOD + 'ph = 8.1\n', r'water\.ph: needs its scale'),
     ('ammonia without pH', GOOD + 'ammonia = "0.1 mg/L"\n', r'gives ammonia but no ph'),
+    ('food without protein', GOOD + '[[life.food]]\namount = "20 g/d"\n', r'plan\.toml:5: \[life\.food\] needs protein, for instance protein = "87 %"'),
+    ('food as one table', GOOD + '[life.food]\namount = "20 g/d"\n', r'plan\.toml:5: life\.food: must be written as \[\[life\.food\]\], once for each'),
+    ('food of no kind', GOOD + '[[life.food]]\namount = "20 g/d"\nprotein = "45 %"\n', r'plan\.toml:5: \[life\.food\] needs kind = "dry" .* or "wet"'),
+    ('food per day forgotten', GOOD + '[[life.food]]\namount = "20 g"\nprotein = "45 %"\nkind = "dry"\n', r'plan\.toml:6: life\.food\.amount: .*20 g.*mass'),
+    ('protein above all of it', GOOD + '[[life.food]]\namount = "20 g/d"\nprotein = "145 %"\nkind = "dry"\n', r'plan\.toml:7: life\.food\.protein: '),
+    ('more rock moved than there was', LIFE + '[life.moved_rock]\nmoved = "60 kg"\nof = "52 kg"\nnitrogen = "0.5 g/d"\n', r'plan\.toml:11: life\.moved_rock\.moved: rock moved = 60 kg is not possible; expected 0 to 52 kg'),
+    ('rock that carried nothing', LIFE + '[life.moved_rock]\nmoved = "40 kg"\nof = "52 kg"\n', r'plan\.toml:10: \[life\.moved_rock\] needs \[\[life\.moved_rock\.food\]\]'),
+    ('a surface without a size', LIFE + '[[life.surface]]\nname = "sand"\n', r'plan\.toml:10: \[life\.surface\] needs one of area .*, volume .*, bed'),
+    ('sand of solid stone', LIFE + '[[life.surface]]\nbed = "2 m²"\nbreathing_depth = "4 mm"\ngrain = "1 mm"\nporosity = 1\n', r'plan\.toml:10: \[life\.surface\] porosity = 1 is not possible; expected at least 0 and below 1'),
+    ('sand below zero', LIFE + '[[life.surface]]\nbed = "-2 m²"\nbreathing_depth = "4 mm"\ngrain = "1 mm"\n', r'plan\.toml:11: life\.surface\.bed: area = -2 m2 is not possible'),
+    ('culture two and a half times', LIFE + '[[life.start_up.culture]]\noxidises = "0.02 g/d"\ntimes = 2.5\n', r'plan\.toml:12: life\.start_up\.culture\.times: must be a whole number'),
+    ('weeks of no length', LIFE + '[life.start_up]\nhorizon = "0 d"\n', r'plan\.toml:11: life\.start_up\.horizon: horizon = 0 d is not possible; expected more than 0 d'),
+    ('alkalinity without a unit', LIFE + '[life.alkalinity]\nnow = 8\nlowest = 7\n', r'plan\.toml:10: \[life\.alkalinity\] needs unit = "dKH", "meq/L" or "mg/L CaCO3"'),
+    ('alkalinity already too low', LIFE + '[life.alkalinity]\nunit = "dKH"\nnow = 6\nlowest = 7\n', r'plan\.toml:13: life\.alkalinity\.lowest: is above what the water has now'),
+    ('animals without a mass', LIFE + '[[life.animals]]\ncount = 3\n', r'plan\.toml:10: \[life\.animals\] needs each, for instance each = "25 kg"'),
+    ('fewer than no animals', ANIMALS.replace('count = 10', 'count = -3'), r'plan\.toml:12: life\.animals\.count: count = -3 is not possible; expected at least 0'),
+    ('animals of no mass', ANIMALS.replace('each = "20 g"', 'each = "0 g"'), r'plan\.toml:11: life\.animals\.each: mass of one animal = 0 kg is not possible'),
+    ('length without speed', ANIMALS + 'adult = "20 cm"\n', r'plan\.toml:10: \[life\.animals\] needs speed'),
+    ('battery without strength', ANIMALS + '[life.power_cut]\nhelp_within = "8 h"\n[life.power_cut.battery_air]\nruns = "5 h"\n', r'plan\.toml:18: \[life\.power_cut\.battery_air\] needs kla'),
+    ('treatment that removes nothing', LIFE + '[[life.circulation.treatment]]\nflow = "900 L/h"\nremoves = "0 %"\n', r'plan\.toml:12: life\.circulation\.treatment\.removes: share removed in a pass = 0 is not possible'),
+    ('bag on another pH scale', LIFE.replace('[life]', '[life]\nph = 8.1\nph_scale = "nbs"') + '[life.arrivals]\nammonia = "1 mg/L"\nph = 7.2\nph_scale = "total"\n', r'plan\.toml:15: life\.arrivals\.ph_scale: is not that of the tank'),
+    ('bag without ammonia', LIFE + '[life.arrivals]\nph = 7.2\nph_scale = "nbs"\n', r'plan\.toml:10: \[life\.arrivals\] needs the ammonia of the bag'),
+    ('filter in water too hot', LIFE.replace('24 °C', '34 °C') + '[[life.surface]]\narea = "5 m²"\n', r'plan\.toml:5: \[life\] temperature = 34 degC is outside the published range 10 to 30 degC'),
+    ('misspelt key of life', LIFE + '[life.rooms]\nrun = "2 m"\n', r'plan\.toml:10: life\.rooms: is not a key of \[life\]; known here: .*room'),
     ('invalid UTF-8', b'title = "\xff\xfe"\n', r'plan\.toml:1: '),
     ('binary', bytes(range(256)), r'plan\.toml:\d+: '),
     ('ten megabytes', '#' + 'x' * 10_000_000, r'10000001 bytes; a plan has at most 1000000'),
