@@ -68,7 +68,7 @@ inline constexpr quantity_words quantity_texts[] = {
   {"hydraulic_resistance",    "a head per flow",             "900 s/m2",   "s/m²",        "s/m²"},
   {"mass_flow",               "a mass flow",                 "2 kg/h",     "g/d|g/h|kg/h", "lb/h"},
   {"mass_flux",               "a mass flow per area",        "0.1 kg/(m2 h)", "g/(m² d)|kg/(m² h)", "g/(m² d)"},
-  {"mass",                    "a mass",                      "12 kg",      "mg|g|kg",     "oz|lb"},
+  {"mass",                    "a mass",                      "12 kg",      "mg|g|kg",     "mg|g|oz|lb"},
   {"mass_density",            "a density or a concentration", "1025 kg/m3", "µg/L|mg/L|kg/m³", "µg/L|mg/L|lb/ft³"},
   {"mass_per_area",           "a mass per area",             "250 kg/m2",  "kg/m²",       "kg/m²"},
   {"force",                   "a force",                     "500 N",      "N|kN",        "lbf"},
