@@ -128,7 +128,7 @@ std::string source_text(const citation& source) {
   std::string text = names[0];
   if (names.size() == 2) text += " and " + names[1];
   if (names.size() > 2) text += " et al.";
-  text += " " + std::to_string(source.year);
+  if (source.year != 0) text += " " + std::to_string(source.year);
   if (source.read_as == standing::from_memory) text += " (from memory)";
   if (source.read_as == standing::common_practice) text += " (common practice)";
   return text;

@@ -18,8 +18,9 @@
 namespace tankwright::life {
 
 inline constexpr citation metcalf_eddy_2014{
-    "Tchobanoglous G. et al., Metcalf & Eddy", 2014, "Wastewater Engineering", "5th ed., nitrification example, p. 762",
-    standing::secondary};
+    "Tchobanoglous G., Stensel H.D., Tsuchihashi R., Burton F.", 2014,
+    "Wastewater Engineering: Treatment and Resource Recovery (Metcalf & Eddy)",
+    "5th ed., nitrification example, p. 762", standing::secondary};
 
 /// One group of bacteria: how it grows and dies. Rates at 20 degC.
 struct nitrifier {
