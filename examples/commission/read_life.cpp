@@ -111,6 +111,7 @@ start_up_forecast weeks_from(section in) {
           in_days(weeks.horizon));
   weeks.rock_on = in.value_or<duration>("rock_on", duration{});
   in.hold("rock_on", {"day of the rock", "d", not_negative}, in_days(weeks.rock_on));
+  weeks.survives = in.value_or<proportion>("survives", weeks.survives);
   for (section& step : in.sections("animals")) {
     weeks.animals.push_back({.on = step.need<duration>("on"), .share = step.need<proportion>("share")});
     step.hold("on", {"day of the animals", "d", not_negative}, in_days(weeks.animals.back().on));
@@ -208,8 +209,6 @@ oxygen_plan power_cut_from(section in) {
 
 circulation_plan circulation_from(section in) {
   circulation_plan plan;
-  plan.turnovers = in.maybe<rate>("turnovers");
-  if (plan.turnovers) in.hold("turnovers", {"turnovers", "1/h", not_negative}, in_per_hour(*plan.turnovers));
   plan.clear_within = in.maybe<duration>("clear_within");
   if (plan.clear_within) in.hold("clear_within", {"time to clear", "h", not_negative}, in_hours(*plan.clear_within));
   for (section& one : in.sections("treatment")) {

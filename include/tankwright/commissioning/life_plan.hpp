@@ -29,7 +29,6 @@ struct treatment {
 
 /// What is asked of the circulation. The flow of the returns comes from the plumbing.
 struct circulation_plan {
-  std::optional<rate> turnovers{};  ///< of the whole water, at least
   std::vector<treatment> clears{};  ///< what takes a dose or a spill out again; none: the whole flow, perfectly
   std::optional<duration> clear_within{};
 };
@@ -101,35 +100,8 @@ namespace detail {
   return f;
 }
 
-[[nodiscard]] inline finding turnover_finding(const life_plan& plan, const system_state& state) {
-  finding f{.id = "life.circulation", .day = moving_in, .question = "Is the circulation enough?"};
-  f.before_acting = life::perfect_mixing_caution.text;
-  const auto net = state.all_water();
-  if (!state.flow) f.measure_next.emplace_back("give the pump and the returns, or measure their flow with a bucket");
-  if (!net) f.measure_next.emplace_back(needs_net_volume);
-  if (!f.measure_next.empty()) {
-    f.says = verdict::not_enough_known;
-    return f;
-  }
-  const life::loop whole[] = {{.label = "returns", .flow = *state.flow}};
-  const auto turnover = map_falling(*net, [&](volume v) { return life::turnover_rate({.net = v, .loops = whole}); });
-  f.numbers.push_back({"turnovers of all the water", amount_of(turnover)});
-  if (plan.circulation.turnovers) {
-    const rate wanted = *plan.circulation.turnovers;
-    const estimate<rate> margin{turnover.low - wanted, turnover.central - wanted, turnover.high - wanted,
-                                turnover.reason};
-    f.numbers.push_back({"wanted, at least", amount_of(wanted), role::limit});
-    f.numbers.push_back({"more than that", amount_of(margin), role::margin});
-    f.says = verdict_of_margin(margin, rate{});
-  }
-  f.numbers.push_back({"flow of the returns", amount_of(*state.flow), role::detail});
-  f.numbers.push_back({"one turnover passes of the water", amount_of(life::share_removed(1.0)), role::detail});
-  f.sources = {life::gage_bidwell_1926};
-  return f;
-}
-
-[[nodiscard]] inline finding clearing_finding(const life_plan& plan, const system_state& state) {
-  finding f{.id = "life.clearing", .day = moving_in, .question = "How long until 99 % of a dose is out again?"};
+[[nodiscard]] inline finding circulation_finding(const life_plan& plan, const system_state& state) {
+  finding f{.id = "life.circulation", .day = moving_in, .question = "How long until 99 % of a dose is out again?"};
   f.before_acting = life::perfect_mixing_caution.text;
   f.sources = {life::gage_bidwell_1926};
   const auto net = state.all_water();
@@ -158,7 +130,15 @@ namespace detail {
     f.says = verdict_of_margin(margin, duration{});
   }
   f.numbers.push_back(
-      {"turnovers of the treatment in that time", amount_of(clear(net->central).turnovers), role::detail});
+      {"turnovers by the treatment in that time", amount_of(clear(net->central).turnovers), role::detail});
+  if (state.flow) {
+    const life::loop whole[] = {{.label = "returns", .flow = *state.flow}};
+    f.numbers.push_back(
+        {"turnovers of all the water by the returns",
+         amount_of(map_falling(*net, [&](volume v) { return life::turnover_rate({.net = v, .loops = whole}); })),
+         role::detail});
+  }
+  f.measure_next.emplace_back("measure the flow with a bucket and a watch: a filter that clogs takes it first");
   return f;
 }
 
@@ -172,8 +152,8 @@ namespace detail {
 /// @param plan  animals, food, filter and what else keeps them alive
 /// @param state water temperature 10 to 30 degC, salinity, air, volumes, surface and flow of the earlier sections
 /// @return      findings life.load, life.filter_today, life.filter_later, life.free_ammonia, life.start_up (with its
-///              figure, where it is wanted and there is a load), life.alkalinity, life.power_cut, life.circulation,
-///              life.clearing, and where the plan asks for them life.arrivals, life.acclimation and life.room
+///              figure, where it is wanted and there is a load), life.alkalinity, life.power_cut, life.circulation, and
+///              where the plan asks for them life.arrivals, life.acclimation and life.room
 /// @throws      invalid_input, out_of_range (names the argument of the function that refused it), no_convergence
 /// @accuracy    the bands of the findings
 /// @source      the sources of the functions of `life/` and `water/`, carried by each finding
@@ -195,14 +175,13 @@ namespace detail {
         load,
         net->central,
         water::oxygen_saturation_concentration(state.salinity, state.water, state.air) * saturated.value()};
-    const auto runs = detail::simulate_both(from);
+    const auto runs = detail::simulate_cases(from);
     all.findings.push_back(detail::start_up_finding(from, runs));
     all.figures.push_back(detail::start_up_figure(from, runs));
   }
   all.findings.push_back(detail::alkalinity_finding(plan, state, load));
   all.findings.push_back(detail::animals_power_cut_finding(plan.animals, plan.power_cut, state, load));
-  all.findings.push_back(detail::turnover_finding(plan, state));
-  all.findings.push_back(detail::clearing_finding(plan, state));
+  all.findings.push_back(detail::circulation_finding(plan, state));
   if (plan.arrivals) {
     all.findings.push_back(detail::arrival_finding(*plan.arrivals, plan.ph, state));
     all.findings.push_back(detail::acclimation_finding(*plan.arrivals, state));

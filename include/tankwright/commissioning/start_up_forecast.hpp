@@ -34,6 +34,7 @@ struct start_up_forecast {
   std::vector<life::ammonia_dose> doses{};
   std::vector<life::water_change> water_changes{};
   life::bacteria trace{milligrams(2.0), milligrams(2.0)};  ///< that come with any sand and water
+  proportion survives = fraction(0.5);  ///< of rock and cultures after a bad move: the band's far end, a guess
   duration horizon = days(60.0);
 };
 
@@ -60,14 +61,20 @@ struct forecast_basis {
   return slow;
 }
 
-[[nodiscard]] inline life::start_up start_up_of(const forecast_basis& from, double speed) {
+/// How fast the bacteria are, and how many of those brought in are alive.
+struct forecast_case {
+  double speed;
+  double alive;
+};
+
+[[nodiscard]] inline life::start_up start_up_of(const forecast_basis& from, const forecast_case& as) {
   const auto& [filter, weeks, state, load, net, oxygen] = from;
-  const life::nitrifier first = at_speed(life::ammonia_oxidisers_2014, speed);
-  const life::nitrifier second = at_speed(life::nitrite_oxidisers_2014, speed);
+  const life::nitrifier first = at_speed(life::ammonia_oxidisers_2014, as.speed);
+  const life::nitrifier second = at_speed(life::nitrite_oxidisers_2014, as.speed);
   const auto on = [&](const life::nitrogen_load& carried, proportion moved) {
     return life::bacteria_on({.load = carried,
                               .temperature = state.water,
-                              .moved = moved,
+                              .moved = fraction(moved.value() * as.alive),
                               .ammonia_oxidisers = first,
                               .nitrite_oxidisers = second});
   };
@@ -98,56 +105,56 @@ struct forecast_basis {
   return plan;
 }
 
-/// The same start-up with the published constants, and at the speed of the sea.
-struct forecast_pair {
-  life::start_up_result published;
-  life::start_up_result sea;
+/// The start-up in three cases; the first is central.
+struct forecast_runs {
+  life::start_up_result sea;     ///< at the speed of the sea, everything alive
+  life::start_up_result fresh;   ///< at that of fresh water
+  life::start_up_result harmed;  ///< at the speed of the sea, with what survived a bad move
 };
-[[nodiscard]] inline forecast_pair simulate_both(const forecast_basis& from) {
-  return {life::simulate_start_up(start_up_of(from, 1.0)),
-          life::simulate_start_up(start_up_of(from, speed_in_the_sea))};
+[[nodiscard]] inline forecast_runs simulate_cases(const forecast_basis& from) {
+  const auto run = [&](const forecast_case& as) { return life::simulate_start_up(start_up_of(from, as)); };
+  return {run({speed_in_the_sea, 1.0}), run({1.0, 1.0}), run({speed_in_the_sea, from.weeks.survives.value()})};
 }
 
-/// What the two simulations say: the slow one is central.
-template <class Q>
-[[nodiscard]] estimate<Q> between(const Q& published, const Q& sea) {
-  const auto ordered = std::minmax(published, sea);
-  return {ordered.first, sea, ordered.second,
-          "constants of fresh water as published, or all at 0.41 of the speed, as films of the sea"};
+/// What the three say, as `read` from each.
+template <class Read>
+[[nodiscard]] auto over_cases(const forecast_runs& runs, Read read) {
+  const auto central = read(runs.sea);
+  const auto [least, most] = std::minmax({central, read(runs.fresh), read(runs.harmed)});
+  return estimate<std::remove_const_t<decltype(central)>>{
+      least, central, most, "bacteria as fast as in fresh water, or slow and a part of those brought in dead"};
 }
 
-[[nodiscard]] inline figure start_up_figure(const forecast_basis& from, const forecast_pair& runs) {
+[[nodiscard]] inline figure start_up_figure(const forecast_basis& from, const forecast_runs& runs) {
   figure f{.id = "life.start_up",
            .title = "The weeks of the start-up: the shape, not the dates",
            .across = {"time from the first day", "duration"},
            .up = {"as nitrogen", "mass_density"}};
-  const auto course = [&](std::string label, const life::start_up_result& run, stroke as, auto level) {
-    curve c{.label = std::move(label), .as = as};
-    c.x.reserve(run.samples.size());
-    c.y.reserve(run.samples.size());
-    for (const life::start_up_sample& s : run.samples) {
-      c.x.push_back(s.at.value());
-      c.y.push_back(level(s).as_nitrogen().value());
+  const auto course = [&](std::string label, auto level) {
+    curve c{.label = std::move(label)};
+    const auto number = [&](const life::start_up_sample& s) { return level(s).as_nitrogen().value(); };
+    for (std::size_t i = 0; i < runs.sea.samples.size(); ++i) {
+      const double central = number(runs.sea.samples[i]);
+      const auto [least, most] = std::minmax({central, number(runs.fresh.samples[i]), number(runs.harmed.samples[i])});
+      c.x.push_back(runs.sea.samples[i].at.value());
+      c.y.push_back(central);
+      c.low.push_back(least);
+      c.high.push_back(most);
     }
     f.curves.push_back(std::move(c));
   };
-  const auto ammonia = [](const life::start_up_sample& s) { return s.ammonia; };
-  const auto nitrite = [](const life::start_up_sample& s) { return s.nitrite; };
-  const auto nitrate = [](const life::start_up_sample& s) { return s.nitrate; };
-  course("ammonia", runs.sea, stroke::line, ammonia);
-  course("nitrite", runs.sea, stroke::line, nitrite);
-  course("nitrate, until it leaves the picture", runs.sea, stroke::line, nitrate);
-  course("ammonia, at the speed of fresh water", runs.published, stroke::dashed, ammonia);
-  course("nitrite, at the speed of fresh water", runs.published, stroke::dashed, nitrite);
+  course("ammonia", [](const life::start_up_sample& s) { return s.ammonia; });
+  course("nitrite", [](const life::start_up_sample& s) { return s.nitrite; });
+  course("nitrate, until it leaves the picture", [](const life::start_up_sample& s) { return s.nitrate; });
   // Nitrate only rises: shown whole it would press the others to the floor.
   double top = 2.0 * from.filter.stay_below.as_nitrogen().value();
-  for (const std::size_t i : {0U, 1U, 3U, 4U}) {
-    top = std::fmax(top, 1.25 * *std::max_element(f.curves[i].y.begin(), f.curves[i].y.end()));
+  for (const std::size_t i : {0U, 1U}) {
+    top = std::fmax(top, 1.25 * *std::max_element(f.curves[i].high.begin(), f.curves[i].high.end()));
   }
   curve& leaving = f.curves[2];
-  const auto end = std::find_if(leaving.y.begin(), leaving.y.end(), [&](double y) { return y > top; });
-  leaving.x.resize(static_cast<std::size_t>(end - leaving.y.begin()));
-  leaving.y.erase(end, leaving.y.end());
+  const auto end = std::find_if(leaving.high.begin(), leaving.high.end(), [&](double y) { return y > top; });
+  const auto kept = static_cast<std::size_t>(end - leaving.high.begin());
+  for (auto* values : {&leaving.x, &leaving.y, &leaving.low, &leaving.high}) values->resize(kept);
   const double limit = from.filter.stay_below.as_nitrogen().value();
   f.curves.push_back({.label = "ammonia and nitrite stay below",
                       .x = {0.0, from.weeks.horizon.value()},
@@ -156,29 +163,27 @@ template <class Q>
   return f;
 }
 
-[[nodiscard]] inline finding start_up_finding(const forecast_basis& from, const forecast_pair& runs) {
-  const life::start_up_summary& published = runs.published.summary;
-  const life::start_up_summary& sea = runs.sea.summary;
+[[nodiscard]] inline finding start_up_finding(const forecast_basis& from, const forecast_runs& runs) {
   finding f{.id = "life.start_up", .day = moving_in, .question = "What may the weeks of the start-up look like?"};
-  f.numbers.push_back({"highest ammonia, as nitrogen",
-                       amount_of(between(published.ammonia.level.as_nitrogen(), sea.ammonia.level.as_nitrogen()))});
-  f.numbers.push_back({"  after", amount_of(between(published.ammonia.at, sea.ammonia.at)), role::detail});
+  const auto in_summary = [&](auto read) {
+    return amount_of(over_cases(runs, [&](const life::start_up_result& r) { return read(r.summary); }));
+  };
+  const auto at_the_end = [&](auto read) {
+    return amount_of(over_cases(runs, [&](const life::start_up_result& r) { return read(r.samples.back()); }));
+  };
+  using summary = life::start_up_summary;
+  using sample = life::start_up_sample;
+  f.numbers.push_back(
+      {"highest ammonia, as nitrogen", in_summary([](const summary& s) { return s.ammonia.level.as_nitrogen(); })});
+  f.numbers.push_back({"  after", in_summary([](const summary& s) { return s.ammonia.at; }), role::detail});
   f.numbers.push_back({"highest nitrite, as nitrogen",
-                       amount_of(between(published.nitrite.level.as_nitrogen(), sea.nitrite.level.as_nitrogen())),
-                       role::detail});
-  f.numbers.push_back({"  after", amount_of(between(published.nitrite.at, sea.nitrite.at)), role::detail});
+                       in_summary([](const summary& s) { return s.nitrite.level.as_nitrogen(); }), role::detail});
+  f.numbers.push_back({"  after", in_summary([](const summary& s) { return s.nitrite.at; }), role::detail});
   f.numbers.push_back({"both should stay below", amount_of(from.filter.stay_below.as_nitrogen()), role::limit});
-  f.numbers.push_back({"ammonia at the end, as nitrogen",
-                       amount_of(between(runs.published.samples.back().ammonia.as_nitrogen(),
-                                         runs.sea.samples.back().ammonia.as_nitrogen())),
-                       role::detail});
   f.numbers.push_back({"nitrate at the end, as nitrogen",
-                       amount_of(between(runs.published.samples.back().nitrate.as_nitrogen(),
-                                         runs.sea.samples.back().nitrate.as_nitrogen())),
-                       role::detail});
-  f.numbers.push_back({"alkalinity it uses, dKH",
-                       amount_of(between(published.alkalinity_used.degrees_kh(), sea.alkalinity_used.degrees_kh())),
-                       role::detail});
+                       at_the_end([](const sample& s) { return s.nitrate.as_nitrogen(); }), role::detail});
+  f.numbers.push_back({"alkalinity used until then, dKH",
+                       in_summary([](const summary& s) { return s.alkalinity_used.degrees_kh(); }), role::detail});
   f.note =
       "THIS IS A SHAPE, NOT A DATE, AND IT CLEARS NO TANK. Only a measured challenge test does: ammonia and nitrite "
       "both "
@@ -186,7 +191,7 @@ template <class Q>
       "surfaces are.";
   if (!from.weeks.cultures.empty()) f.note += " How much of a bottled culture is alive is a guess.";
   f.sources = {life::metcalf_eddy_2014, life::nijhof_bovendeur_1990};
-  f.before_acting = sea.caution.text;
+  f.before_acting = runs.sea.summary.caution.text;
   f.measure_next.emplace_back(challenge_test);
   f.measure_next.emplace_back("measure ammonia and nitrite every day for the first weeks with animals");
   return f;
