@@ -348,6 +348,23 @@ TEST_CASE("circuit: an outlet above the reach of the pump gets nothing, and the 
   CHECK(straight.caution.text.find("drains") != std::string_view::npos);
 }
 
+TEST_CASE("circuit: a suction pipe has its own limit of velocity, and rough pipe wants a word") {
+  const auto flagged = about(kind::property, "velocities against their limits");
+  twp::circuit c = reference_circuit("E1");
+  c.pumps[0].from = "inlet";
+  c.runs.push_back(run("suction", "sump", "inlet", 0.5, 50.0, 1.0));
+  const auto s = twp::operating_point(c, reference_water);
+  TW_HOLDS(flagged, s.run("suction").velocity > twp::recommended_suction_velocity);
+  TW_HOLDS(flagged, s.run("suction").velocity < twp::recommended_velocity);
+  TW_HOLDS(flagged, s.run("suction").faster_than_recommended);
+  c.runs[1].bore = twp::pipe_bore{millimetres(60.0)};
+  TW_HOLDS(flagged, !twp::operating_point(c, reference_water).run("suction").faster_than_recommended);
+
+  c.runs[0].roughness = millimetres(4.0);
+  CHECK(refusal(c).starts_with("trunk: relative roughness = 0.0884955752 is outside the published range 0 to 0.05"));
+  CHECK(twp::operating_point(c, reference_water, twp::losses::central, extrapolate).delivered < s.delivered);
+}
+
 TEST_CASE("circuit: valves, exits and nozzles are loss coefficients on the run's bore") {
   const auto same = about(kind::identity, "a valve, an exit or a nozzle as its K on the bore of the run");
   twp::circuit with_k = reference_circuit("E2"), with_valve = with_k, with_nozzle = with_k;

@@ -89,6 +89,22 @@ TEST_CASE("friction: reference table") {
                               .fittings = twp::known_loss(8 * ft3 + 4 * 30 * ft3 + 600 * ft25 * beta4 + 1.0)};
       return row["lift"] + in_feet(twp::head_loss(run, us_gallons_per_minute(row["Q"]), water));
     }
+    if (row.id == "CRANE7.14") {
+      // Schedule 40 steel; Crane's elbows of r/D 1.5 have n = 14, and one widens from 102 to 128 mm.
+      const water::liquid water{.density = kilograms_per_cubic_metre(999.1), .viscosity = millipascal_seconds(1.14)};
+      const auto lost = [&](double l, double d, double k) {
+        return twp::head_loss({.bore = twp::pipe_bore{metres(d)},
+                               .length = metres(l),
+                               .roughness = inches(0.0018),
+                               .fittings = twp::known_loss(k)},
+                              litres_per_minute(row["Q"]), water)
+            .value();
+      };
+      const double widening = 1.0 - 0.10226 * 0.10226 / (0.1282 * 0.1282);
+      const double head = row["lift"] + lost(row["L1"], 0.10226, 14 * 0.0163 + widening * widening) +
+                          lost(row["L2"], 0.1282, 14 * 0.0155);
+      return in_bars(pascals(999.1 * 9.80665 * head));
+    }
     const water::liquid water{.density = kilograms_per_cubic_metre(row["rho"]), .viscosity = pascal_seconds(row["mu"])};
     const twp::pipe_run run{
         .bore = twp::pipe_bore{metres(row["D"])}, .length = metres(row["L"]), .roughness = metres(row["eps"])};

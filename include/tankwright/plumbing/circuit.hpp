@@ -67,7 +67,7 @@ struct run_flow {
   tankwright::velocity velocity;
   tankwright::head loss;  ///< over the run with its fittings, valve and exit
   bool reversed;
-  bool faster_than_recommended;  ///< than `recommended_velocity`
+  bool faster_than_recommended;  ///< than `recommended_velocity`; before a pump, than `recommended_suction_velocity`
 };
 
 struct junction_head {
@@ -182,8 +182,8 @@ class built_circuit {
   using solver = network<colebrook_law<double>>;
 
   built_circuit(std::string_view function, const circuit& from, const water::liquid& water,
-                losses which = losses::central)
-      : function_{function}, circuit_{from}, solver_{law_for(water)} {
+                losses which = losses::central, range_policy policy = range_policy::published)
+      : function_{function}, circuit_{from}, policy_{policy}, solver_{law_for(water)} {
     const std::size_t fixed = from.sources.size() + from.outlets.size();
     name_table names{fixed + 2 * (from.pumps.size() + from.runs.size())};
     check_labels();
@@ -242,11 +242,16 @@ class built_circuit {
     for (std::size_t i = 0; i < circuit_.runs.size(); ++i) {
       const auto& link = solver_.links[run_link(i)];
       const double q = run_flow_of(i);
+      if (q != 0.0) {
+        check_element(function_, circuit_.runs[i].label, reynolds_limits, link.prepared.re_per_flow * std::fabs(q),
+                      policy_);
+      }
       const double v = q / (0.7853981633974483 * link.run.d * link.run.d);
       const double loss = std::fabs(solver_.head(link.from) - solver_.head(link.to));
+      const velocity limit = before_a_pump(link) ? recommended_suction_velocity : recommended_velocity;
       result.runs.push_back({circuit_.runs[i].label, flow_rate::from_value(q), velocity::from_value(v),
                              head::from_value(q == 0.0 ? 0.0 : std::copysign(loss, q)),
-                             q<0.0, std::fabs(v)> recommended_velocity.value()});
+                             q<0.0, std::fabs(v)> limit.value()});
     }
     for (std::size_t i = 0; i < junction_names_.size(); ++i) {
       result.junctions.push_back(
@@ -287,6 +292,14 @@ class built_circuit {
                  : 0.0;
     }
     return std::fabs(link.q) < least_change ? 0.0 : link.q;
+  }
+
+  [[nodiscard]] bool before_a_pump(const solver::link& run) const noexcept {
+    for (std::size_t i = 0; i < circuit_.pumps.size(); ++i) {
+      const int inlet = solver_.links[pump_link(i)].from;
+      if (!solver_.is_fixed(inlet) && (run.from == inlet || run.to == inlet)) return true;
+    }
+    return false;
   }
 
   void check_labels() const {
@@ -345,7 +358,7 @@ class built_circuit {
     for (std::size_t i = 0; i < circuit_.runs.size(); ++i) {
       const pipe_run& run = circuit_.runs[i];
       solver::link link;
-      link.run = numbers_of(function_, run, which);
+      link.run = numbers_of(function_, run, which, policy_);
       link.from = node(names, run.label, run.from);
       link.to = node(names, run.label, run.to);
       if (link.from == link.to) refuse_element(function_, run.label, "begins and ends at '" + run.from + "'");
@@ -438,6 +451,7 @@ class built_circuit {
 
   std::string_view function_;
   const circuit& circuit_;
+  range_policy policy_;
   solver solver_;
   std::vector<std::string_view> junction_names_{};
   std::vector<std::size_t> outlet_link_{};
@@ -455,6 +469,7 @@ class built_circuit {
 /// @param plan   sources, pumps, runs and outlets, joined by their labels; no loops
 /// @param water  density and viscosity in the pipes
 /// @param which  which end of the bands of the loss coefficients to take
+/// @param policy `extrapolate` to go past Re 1e8 or e/D 0.05
 /// @return       flow, velocity and loss of each run, head of each junction, flow and state of each pump and outlet,
 /// and
 ///               what all outlets deliver
@@ -464,8 +479,9 @@ class built_circuit {
 ///               the pump's curve
 /// @source       Todini and Pilati 1988; Colebrook 1939
 [[nodiscard]] inline circuit_solution operating_point(const circuit& plan, const water::liquid& water,
-                                                      losses which = losses::central) {
-  detail::built_circuit built{"tankwright::plumbing::operating_point", plan, water, which};
+                                                      losses which = losses::central,
+                                                      range_policy policy = range_policy::published) {
+  detail::built_circuit built{"tankwright::plumbing::operating_point", plan, water, which, policy};
   built.solve();
   return built.solution();
 }
@@ -477,15 +493,17 @@ class built_circuit {
 /// @param plan   as for `operating_point`
 /// @param water  density and viscosity in the pipes
 /// @param run    label of the run
+/// @param policy `extrapolate` to go past Re 1e8 or e/D 0.05
 /// @return       flow [m^3/s] with its band
 /// @throws       invalid_input, out_of_range (name the culprit by its label); no_convergence (with the state)
 /// @accuracy     the band covers the loss coefficients, all erring the same way, and not the pump's curve
 /// @source       as `operating_point`
 [[nodiscard]] inline estimate<flow_rate> flow_with_band(const circuit& plan, const water::liquid& water,
-                                                        std::string_view run) {
-  const flow_rate least = operating_point(plan, water, losses::most).run(run).flow;
-  const flow_rate central = operating_point(plan, water, losses::central).run(run).flow;
-  const flow_rate most = operating_point(plan, water, losses::least).run(run).flow;
+                                                        std::string_view run,
+                                                        range_policy policy = range_policy::published) {
+  const flow_rate least = operating_point(plan, water, losses::most, policy).run(run).flow;
+  const flow_rate central = operating_point(plan, water, losses::central, policy).run(run).flow;
+  const flow_rate most = operating_point(plan, water, losses::least, policy).run(run).flow;
   // A branch can lose where the others gain.
   const auto smaller = [](flow_rate a, flow_rate b) { return a < b ? a : b; };
   const auto larger = [](flow_rate a, flow_rate b) { return a < b ? b : a; };

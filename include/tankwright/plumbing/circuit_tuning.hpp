@@ -85,19 +85,21 @@ template <class Part>
 /// @param plan   as for `operating_point`; a valve that the run already has is taken as the one to set
 /// @param water  density and viscosity in the pipes
 /// @param wanted label of the run, and the flow it should get [m^3/s] > 0
+/// @param policy `extrapolate` to go past e/D 0.05
 /// @return       Kv of the valve, or none where even wide open is too little; and the flow wide open
 /// @throws       invalid_input, out_of_range (name the culprit by its label); no_convergence (with the state)
 /// @accuracy     1e-8 of the flow; a real valve is set by watching the flow, not by its Kv
 /// @source       as `operating_point`
 [[nodiscard]] inline valve_setting valve_for_flow(const circuit& plan, const water::liquid& water,
-                                                  const wanted_flow& wanted) {
+                                                  const wanted_flow& wanted,
+                                                  range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::valve_for_flow";
   const double target = wanted.flow->value();
   detail::check_element(here, wanted.run, wanted_limits, target);
   circuit open = plan;
   const std::size_t run = detail::position_of(here, open.runs, wanted.run, "run");
   open.runs[run].valve.reset();
-  detail::built_circuit built{here, open, water};
+  detail::built_circuit built{here, open, water, losses::central, policy};
   const auto flow_with = [&](double k) {
     built.set_extra_loss(run, k);
     built.solve();
@@ -123,19 +125,21 @@ template <class Part>
 /// @param plan   as for `operating_point`
 /// @param water  density and viscosity in the pipes
 /// @param wanted label of the pump; label of the run and the flow it should get [m^3/s] > 0; fastest speed > 0
+/// @param policy `extrapolate` to go past e/D 0.05
 /// @return       speed over the speed the curve is given for, or none where even the fastest is too little
 /// @throws       invalid_input, out_of_range (name the culprit by its label); no_convergence (with the state)
 /// @accuracy     1e-8 of the speed for the curve as given; the affinity laws hold within some per cent
 /// @source       as `operating_point`; affinity laws
 [[nodiscard]] inline speed_setting speed_for_flow(const circuit& plan, const water::liquid& water,
-                                                  const wanted_speed& wanted) {
+                                                  const wanted_speed& wanted,
+                                                  range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::speed_for_flow";
   const double target = wanted.through.flow->value();
   detail::check_element(here, wanted.through.run, wanted_limits, target);
   detail::check_element(here, wanted.pump, fastest_limits, wanted.fastest.value());
   const std::size_t pump = detail::position_of(here, plan.pumps, wanted.pump, "pump");
   const std::size_t run = detail::position_of(here, plan.runs, wanted.through.run, "run");
-  detail::built_circuit built{here, plan, water};
+  detail::built_circuit built{here, plan, water, losses::central, policy};
   const auto flow_at_speed = [&](double s) {
     built.set_speed(pump, s);
     built.solve();
@@ -163,19 +167,20 @@ template <class Part>
 /// @param choice label of the pump whose place is to be filled; label of the run and the flow it should get [m^3/s] >
 /// 0;
 ///               curves of the candidates
+/// @param policy `extrapolate` to go past e/D 0.05
 /// @return       each candidate with its flow, head and state; with a caution
 /// @throws       invalid_input, out_of_range (name the culprit by its label); no_convergence (with the state)
 /// @accuracy     as `operating_point`; makers' curves are often 5 to 10 % high
 /// @source       as `operating_point`
-[[nodiscard]] inline pump_ranking rank_pumps(const circuit& plan, const water::liquid& water,
-                                             const pump_choice& choice) {
+[[nodiscard]] inline pump_ranking rank_pumps(const circuit& plan, const water::liquid& water, const pump_choice& choice,
+                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::rank_pumps";
   const double target = choice.through.flow->value();
   detail::check_element(here, choice.through.run, wanted_limits, target);
   const std::size_t place = detail::position_of(here, plan.pumps, choice.pump, "pump");
   const std::size_t run = detail::position_of(here, plan.runs, choice.through.run, "run");
   if (choice.candidates.empty()) detail::refuse_element(here, choice.pump, "has no candidates to choose from");
-  detail::built_circuit built{here, plan, water};
+  detail::built_circuit built{here, plan, water, losses::central, policy};
   pump_ranking ranking{{}, circuit_caution};
   ranking.pumps.reserve(choice.candidates.size());
   for (const pump_curve& candidate : choice.candidates) {

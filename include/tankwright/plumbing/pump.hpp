@@ -308,10 +308,13 @@ inline void check_point(std::string_view function, std::string_view label, std::
   const detail::curve_data& data = curve.data();
   detail::check_element(here, curve.label(), pump_head_limits, h);
   if (h > data.shutoff) return {curve_region::above_shutoff, flow_rate::from_value(0.0)};
-  if (h < data.end_head) return {curve_region::past_end, std::nullopt};
+  if (h <= data.end_head) {  // to rounding, so that the head of the last point leads back to it
+    if (h < data.end_head - 1e-12 * (data.shutoff - data.end_head)) return {curve_region::past_end, std::nullopt};
+    return {curve_region::on_curve, curve.end_flow()};
+  }
   if (data.q.empty()) {
     const double q = std::pow((data.shutoff - h) / data.b, 1.0 / data.c);
-    return {curve_region::on_curve, flow_rate::from_value(q < data.end_flow ? q : data.end_flow)};
+    return {curve_region::on_curve, flow_rate::from_value(q)};
   }
   std::size_t i = 0;
   while (i + 2 < data.q.size() && h < data.h[i + 1]) ++i;
