@@ -224,12 +224,9 @@ class built_circuit {
   void solve(const network_options& options = {}) {
     const network_outcome outcome = solver_.solve(options);
     iterations_ = outcome.iterations;
-    if (outcome.converged) [[likely]]
-      return;
-    const std::size_t pumps = circuit_.pumps.size();
-    const std::string& label = outcome.worst_link < pumps ? circuit_.pumps[outcome.worst_link].label
-                                                          : circuit_.runs[outcome.worst_link - pumps].label;
-    fail<no_convergence>(function_, label + ": error of the head", outcome.worst_residual, "m",
+    if (outcome.converged) return;
+    fail<no_convergence>(function_, std::string{label_of(outcome.worst_link)} + ": error of the head",
+                         outcome.worst_residual, "m",
                          "is what is left after " + number_text(outcome.iterations) + " steps");
   }
 
@@ -249,9 +246,10 @@ class built_circuit {
       const double v = q / (0.7853981633974483 * link.run.d * link.run.d);
       const double loss = std::fabs(solver_.head(link.from) - solver_.head(link.to));
       const velocity limit = before_a_pump(link) ? recommended_suction_velocity : recommended_velocity;
+      const bool reversed = q < 0.0;
+      const bool fast = std::fabs(v) > limit.value();
       result.runs.push_back({circuit_.runs[i].label, flow_rate::from_value(q), velocity::from_value(v),
-                             head::from_value(q == 0.0 ? 0.0 : std::copysign(loss, q)),
-                             q<0.0, std::fabs(v)> limit.value()});
+                             head::from_value(q == 0.0 ? 0.0 : std::copysign(loss, q)), reversed, fast});
     }
     for (std::size_t i = 0; i < junction_names_.size(); ++i) {
       result.junctions.push_back(
