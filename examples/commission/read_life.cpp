@@ -226,8 +226,9 @@ circulation_plan circulation_from(section in) {
 
 arrival_plan arrivals_from(section in, const std::optional<water::ph_reading>& tank) {
   const auto ammonia = read_ammonia(in);
-  if (!ammonia)
+  if (!ammonia) {
     in.fail_here("needs the ammonia of the bag: ammonia_nitrogen, ammonia or ammonium, as the kit counts it");
+  }
   const auto ph = read_ph(in);
   if (!ph) in.fail_here("needs the ph of the bag, and its ph_scale");
   if (tank && tank->on() != ph->on()) in.fail_key("ph_scale", "is not that of the tank: measure both with one probe");

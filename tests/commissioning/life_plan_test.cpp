@@ -338,6 +338,16 @@ TEST_CASE("moving in: the oxygen of a power cut by hand") {
   CHECK(found(held, "life.power_cut").says == verdict::holds);
   CHECK(found(held, "life.power_cut").note.starts_with("With the air that is left the oxygen stays above its limit."));
 
+  // An open surface that is enough by itself: what the battery brought is gone in the end.
+  auto wide = state();
+  wide.display_surface = square_metres(40.0);
+  const life::aeration open{.surface = square_metres(40.0), .transfer = life::still_surface_transfer};
+  auto alone = course(1.0, 1).tank;
+  alone.aeration = life::aeration_rate({.net = display, .temperature = celsius(24.0), .ways = std::span{&open, 1}});
+  p.power_cut->battery->runs = hours(10.0);
+  same(number(found(assess_life(p, wide).findings, "life.power_cut"), "where it settles in the end"),
+       amount_of(*life::steady_oxygen(alone)));
+
   // Without a battery the verdict is that of the surface alone.
   p.power_cut->battery.reset();
   CHECK(found(assess_life(p, state()).findings, "life.power_cut").says == verdict::does_not_hold);
@@ -437,12 +447,12 @@ TEST_CASE("moving in: room to swim is that of the animal with the least") {
 TEST_CASE("moving in: what is missing is said, and never thrown") {
   const auto empty = assess_life({}, {}).findings;
   for (const std::string_view id : {"life.load", "life.filter_today", "life.filter_later", "life.free_ammonia",
-                                    "life.alkalinity", "life.power_cut", "life.circulation"}) {
+                                    "life.start_up", "life.alkalinity", "life.power_cut", "life.circulation"}) {
     CAPTURE(std::string{id});
     CHECK(found(empty, id).says == verdict::not_enough_known);
     CHECK_FALSE(found(empty, id).measure_next.empty());
   }
-  CHECK(empty.size() == 7);
+  CHECK(empty.size() == 8);
   auto p = plan();
   p.room.reset();
   CHECK(found(assess_life(p, state()).findings, "life.room").says == verdict::not_enough_known);

@@ -116,8 +116,9 @@ struct oxygen_times {
   finding f{.id = "life.power_cut", .day = moving_in, .question = "How long do the animals live if the power fails?"};
   f.sources = {water::garcia_gordon_1992, life::cole_caraco_1998, life::asce_2006};
   if (!plan) f.measure_next.emplace_back("say within how many hours somebody is there when the power fails");
-  if (groups.empty())
+  if (groups.empty()) {
     f.measure_next.emplace_back("give the animals: mass, number, and a measured oxygen use of their kind");
+  }
   if (!state.display_water) f.measure_next.emplace_back(needs_net_volume);
   if (!f.measure_next.empty()) {
     f.says = verdict::not_enough_known;
@@ -173,8 +174,9 @@ struct oxygen_times {
          role::margin});
   } else {
     f.note.insert(0, "With the air that is left the oxygen stays above its limit. ");
-    if (const auto level = life::steady_oxygen(course(1.0, battery).tank)) {
-      f.numbers.push_back({"where it settles with that air", amount_of(*level), role::detail});
+    const bool emptied = plan->battery && plan->battery->runs;
+    if (const auto level = life::steady_oxygen(course(1.0, emptied ? still : battery).tank)) {
+      f.numbers.push_back({"where it settles in the end", amount_of(*level), role::detail});
     }
   }
   f.numbers.push_back({"down to", amount_of(plan->lowest), role::detail});
@@ -185,8 +187,9 @@ struct oxygen_times {
     f.numbers.push_back({"air that would hold the limit, KLa",
                          amount_of(life::aeration_to_hold(course(1.0, still).tank, plan->lowest)), role::detail});
   }
-  if (!state.display_surface)
+  if (!state.display_surface) {
     f.measure_next.emplace_back("give the surface of the display: without it no air is counted");
+  }
   f.measure_next.emplace_back(
       "try it by day: pumps off, somebody watching, oxygen measured every ten minutes for an hour");
   return f;

@@ -151,8 +151,8 @@ namespace detail {
 ///
 /// @param plan  animals, food, filter and what else keeps them alive
 /// @param state water temperature 10 to 30 degC, salinity, air, volumes, surface and flow of the earlier sections
-/// @return      findings life.load, life.filter_today, life.filter_later, life.free_ammonia, life.start_up (with its
-///              figure, where it is wanted and there is a load), life.alkalinity, life.power_cut, life.circulation, and
+/// @return      findings life.load, life.filter_today, life.filter_later, life.free_ammonia, life.start_up (where the
+///              forecast is wanted; with its figure), life.alkalinity, life.power_cut, life.circulation, and
 ///              where the plan asks for them life.arrivals, life.acclimation and life.room
 /// @throws      invalid_input, out_of_range (names the argument of the function that refused it), no_convergence
 /// @accuracy    the bands of the findings
@@ -178,6 +178,12 @@ namespace detail {
     const auto runs = detail::simulate_cases(from);
     all.findings.push_back(detail::start_up_finding(from, runs));
     all.figures.push_back(detail::start_up_figure(from, runs));
+  } else if (plan.forecast) {
+    finding missing = detail::start_up_question();
+    missing.says = verdict::not_enough_known;
+    if (plan.filter.food.empty()) missing.measure_next.emplace_back(detail::needs_food);
+    if (!net) missing.measure_next.emplace_back(detail::needs_net_volume);
+    all.findings.push_back(std::move(missing));
   }
   all.findings.push_back(detail::alkalinity_finding(plan, state, load));
   all.findings.push_back(detail::animals_power_cut_finding(plan.animals, plan.power_cut, state, load));

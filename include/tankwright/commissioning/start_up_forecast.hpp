@@ -73,7 +73,7 @@ struct forecast_case {
   const life::nitrifier second = at_speed(life::nitrite_oxidisers_2014, as.speed);
   const auto on = [&](const life::nitrogen_load& carried, proportion moved) {
     return life::bacteria_on({.load = carried,
-                              .temperature = state.water,
+                              .temperature = from.state.water,
                               .moved = fraction(moved.value() * as.alive),
                               .ammonia_oxidisers = first,
                               .nitrite_oxidisers = second});
@@ -163,8 +163,15 @@ template <class Read>
   return f;
 }
 
+[[nodiscard]] inline finding start_up_question() {
+  return {.id = "life.start_up",
+          .day = moving_in,
+          .question = "What may the weeks of the start-up look like?",
+          .before_acting = life::start_up_caution.text};
+}
+
 [[nodiscard]] inline finding start_up_finding(const forecast_basis& from, const forecast_runs& runs) {
-  finding f{.id = "life.start_up", .day = moving_in, .question = "What may the weeks of the start-up look like?"};
+  finding f = start_up_question();
   const auto in_summary = [&](auto read) {
     return amount_of(over_cases(runs, [&](const life::start_up_result& r) { return read(r.summary); }));
   };
@@ -186,12 +193,10 @@ template <class Read>
                        in_summary([](const summary& s) { return s.alkalinity_used.degrees_kh(); }), role::detail});
   f.note =
       "THIS IS A SHAPE, NOT A DATE, AND IT CLEARS NO TANK. Only a measured challenge test does: ammonia and nitrite "
-      "both "
-      "zero a day after a dose, every time. The equations come to rest at an ammonia level of their own, whatever the "
-      "surfaces are.";
+      "both zero a day after a dose, every time. The equations come to rest at an ammonia level of their own, "
+      "whatever the surfaces are.";
   if (!from.weeks.cultures.empty()) f.note += " How much of a bottled culture is alive is a guess.";
   f.sources = {life::metcalf_eddy_2014, life::nijhof_bovendeur_1990};
-  f.before_acting = runs.sea.summary.caution.text;
   f.measure_next.emplace_back(challenge_test);
   f.measure_next.emplace_back("measure ammonia and nitrite every day for the first weeks with animals");
   return f;
