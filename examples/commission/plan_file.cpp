@@ -43,12 +43,16 @@ plan plan_from(const toml::table& table, const std::string& name) {
   if (auto hold = top.sub("hold")) all.hold = read_hold(*hold);
   if (auto plumbing = top.sub("plumbing")) all.plumbing = read_plumbing(*plumbing);
   if (auto water = top.sub("water")) all.water = read_water(*water);
+  if (auto room = top.sub("room")) {
+    all.room = read_room(*room);
+    room->attempt([&] { return commissioning::assess_room(*all.room, state_of(all)); });
+  }
   if (auto life = top.sub("life")) {
     all.life = read_life(*life);
     life->attempt([&] { return commissioning::assess_life(*all.life, state_of(all)); });
   }
   top.finish();
-  if (!all.hold && !all.plumbing && !all.water && !all.life) {
+  if (!all.hold && !all.plumbing && !all.water && !all.room && !all.life) {
     top.fail_here("nothing to assess; expected a table such as [water]");
   }
   return all;
@@ -107,6 +111,11 @@ commissioning::assessment assess(const plan& all) {
     }
   }
   if (all.water) add(result.findings, commissioning::assess_water(*all.water));
+  if (all.room) {
+    const auto room = commissioning::assess_room(*all.room, state);
+    add(result.findings, room.findings);
+    add(result.figures, room.figures);
+  }
   if (all.life) {
     const auto life = commissioning::assess_life(*all.life, state);
     add(result.findings, life.findings);

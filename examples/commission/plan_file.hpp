@@ -13,6 +13,7 @@
 #include <tankwright/commissioning/hold_section.hpp>
 #include <tankwright/commissioning/life_plan.hpp>
 #include <tankwright/commissioning/power_cut_plan.hpp>
+#include <tankwright/commissioning/room_plan.hpp>
 #include <tankwright/commissioning/water_plan.hpp>
 #include <tankwright/core/text.hpp>
 
@@ -25,6 +26,7 @@ struct plan {
   std::optional<tankwright::commissioning::hold_section> hold;
   std::optional<tankwright::commissioning::plumbing_plan> plumbing;
   std::optional<tankwright::commissioning::water_plan> water;
+  std::optional<tankwright::commissioning::room_plan> room;
   std::optional<tankwright::commissioning::life_plan> life;
 };
 
@@ -41,6 +43,8 @@ struct plan {
 [[nodiscard]] tankwright::commissioning::plumbing_plan read_plumbing(section& in);
 /// [water]
 [[nodiscard]] tankwright::commissioning::water_plan read_water(section& in);
+/// [room]
+[[nodiscard]] tankwright::commissioning::room_plan read_room(section& in);
 /// [life]
 [[nodiscard]] tankwright::commissioning::life_plan read_life(section& in);
 

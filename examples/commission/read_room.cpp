@@ -53,19 +53,27 @@ twc::room_season season_from(section in) {
 
 room::agitation movement_from(section& in) {
   switch (in.word("movement", {"still", "gentle", "lively", "splashing"}).value_or(1)) {
-    case 0: return room::still_surface;
-    case 2: return room::lively;
-    case 3: return room::splashing;
-    default: return room::gently_moving;
+    case 0:
+      return room::still_surface;
+    case 2:
+      return room::lively;
+    case 3:
+      return room::splashing;
+    default:
+      return room::gently_moving;
   }
 }
 
 room::cover_material cover_from(section& in) {
   switch (in.word("cover", {"lid", "foam", "bubble sheet", "floating discs"}).value_or(0)) {
-    case 1: return room::foam_cover;
-    case 2: return room::bubble_cover;
-    case 3: return room::floating_discs;
-    default: return room::rigid_lid;
+    case 1:
+      return room::foam_cover;
+    case 2:
+      return room::bubble_cover;
+    case 3:
+      return room::floating_discs;
+    default:
+      return room::rigid_lid;
   }
 }
 
@@ -84,22 +92,32 @@ room::wet_surface wet_surface_from(section in) {
   const auto label = in.text("label").value_or("surface");
   (void)in.need<area>("area");
   const twc::open_surface s = open_surface_from(in);
-  return {.label = label, .area = *s.area, .moved = s.moved, .air_speed = s.air_speed, .covered = s.covered,
+  return {.label = label,
+          .area = *s.area,
+          .moved = s.moved,
+          .air_speed = s.air_speed,
+          .covered = s.covered,
           .cover = s.cover};
 }
 
 room::controlled_dehumidifier dehumidifier_from(section in) {
   // A litre of condensate is a kilogram.
-  const flow_rate label = held(in, "capacity", in.need<flow_rate>("capacity"),
-                               limits{"capacity", "m3/s", positive});
+  const flow_rate label = held(in, "capacity", in.need<flow_rate>("capacity"), limits{"capacity", "m3/s", positive});
   room::controlled_dehumidifier machine{.machine = {.capacity = kilograms_per_day(in_litres_per_day(label))},
                                         .set_point = in.need<relative_humidity>("set_point")};
   in.hold("set_point", room::dehumidifier_humidity_limits, machine.set_point->fraction());
   switch (in.word("rated_at", {"80 F, 60 %", "73 F, 60 %", "65 F, 60 %", "30 C, 80 %"}).value_or(0)) {
-    case 1: machine.machine.rated_at = room::rated_73F_60; break;
-    case 2: machine.machine.rated_at = room::rated_65F_60; break;
-    case 3: machine.machine.rated_at = room::rated_30C_80; break;
-    default: break;
+    case 1:
+      machine.machine.rated_at = room::rated_73F_60;
+      break;
+    case 2:
+      machine.machine.rated_at = room::rated_65F_60;
+      break;
+    case 3:
+      machine.machine.rated_at = room::rated_30C_80;
+      break;
+    default:
+      break;
   }
   if (const auto p = in.maybe<power>("power")) {
     machine.machine.electrical = held(in, "power", *p, room::dehumidifier_power_limits);
@@ -110,7 +128,8 @@ room::controlled_dehumidifier dehumidifier_from(section in) {
 
 std::optional<twc::cold_surface> cold_surface_from(std::optional<section> in) {
   if (!in) return std::nullopt;
-  const auto u = held(*in, "transmittance", in->need<thermal_transmittance>("transmittance"), room::transmittance_limits);
+  const auto u =
+      held(*in, "transmittance", in->need<thermal_transmittance>("transmittance"), room::transmittance_limits);
   in->finish();
   return twc::cold_surface{.transmittance = u};
 }
@@ -186,8 +205,10 @@ twc::top_off_plan top_off_from(section in) {
   plan.highest = in.value_or<practical_salinity>("highest_salinity", plan.highest);
   in.hold("highest_salinity", {"highest salinity", "", positive, {0.0, 42.0}, "PSS-78"}, plan.highest.value());
   if (plan.highest <= plan.lowest) in.fail_key("highest_salinity", "is not above lowest_salinity");
-  if (const auto v = in.maybe<volume>("free_volume")) plan.free_volume = held(in, "free_volume", *v, room::free_volume_limits);
-  if (in.has("fresh_water")) plan.fresh_water = need_temperature(in, "fresh_water", room::fresh_water_temperature_limits);
+  if (const auto v = in.maybe<volume>("free_volume"))
+    plan.free_volume = held(in, "free_volume", *v, room::free_volume_limits);
+  if (in.has("fresh_water"))
+    plan.fresh_water = need_temperature(in, "fresh_water", room::fresh_water_temperature_limits);
   if (const auto chamber = in.sub("chamber")) plan.chamber = chamber_from(*chamber);
   in.finish();
   return plan;
@@ -222,7 +243,8 @@ twc::system_state stand_in() {
 
 twc::room_plan read_room(section& in) {
   twc::room_plan room{.volume = room_volume_from(in)};
-  room.air_changes = held(in, "air_changes", in.value_or<rate>("air_changes", room.air_changes), room::air_change_limits);
+  room.air_changes =
+      held(in, "air_changes", in.value_or<rate>("air_changes", room.air_changes), room::air_change_limits);
   room.target = in.value_or<relative_humidity>("highest_humidity", room.target);
   in.hold("highest_humidity", {"highest humidity", "", {0.2, 1.0}}, room.target.fraction());
   if (const auto winter = in.sub("winter")) room.winter = season_from(*winter);
@@ -244,8 +266,8 @@ twc::room_plan read_room(section& in) {
   if (const auto price = in.maybe<double>("price_per_kwh")) {
     room.price = room::electricity_price{held(in, "price_per_kwh", *price, room::price_limits)};
   }
-  room.heating_performance = held(in, "heating_performance", in.value_or<double>("heating_performance", 1.0),
-                                  room::performance_limits);
+  room.heating_performance =
+      held(in, "heating_performance", in.value_or<double>("heating_performance", 1.0), room::performance_limits);
   read_water_of(in, room);
   in.finish();
   in.attempt([&] { return twc::assess_room(room, stand_in()); });

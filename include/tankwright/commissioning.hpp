@@ -14,6 +14,8 @@
 #include <tankwright/commissioning/life_plan.hpp>
 #include <tankwright/commissioning/plumbing_plan.hpp>
 #include <tankwright/commissioning/power_cut_plan.hpp>
+#include <tankwright/commissioning/room_parts.hpp>
+#include <tankwright/commissioning/room_plan.hpp>
 #include <tankwright/commissioning/salinity_reading.hpp>
 #include <tankwright/commissioning/start_up_forecast.hpp>
 #include <tankwright/commissioning/system_state.hpp>

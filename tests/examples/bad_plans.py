@@ -12,6 +12,8 @@ GOOD = '''title = "t"
 temperature = "24 °C"
 new_water = "2150 L"
 '''
+ROOM = '[room]\nvolume = "60 m3"\n'
+WINTER = '[room.winter]\nindoors = "22 C"\noutdoors = "3 C"\noutdoor_humidity = "85 %"\n'
 
 # An animal room on top of it: lines 5 to 10.
 LIFE = GOOD + '''[life]
@@ -62,6 +64,27 @@ CASES = [
     ('half a scale', GOOD + '[water.hydrometer]\nscale = "60F"\n', r'water\.hydrometer\.scale: must be two temperatures'),
     ('pH without scale', GOOD + 'ph = 8.1\n', r'water\.ph: needs its scale'),
     ('ammonia without pH', GOOD + 'ammonia = "0.1 mg/L"\n', r'gives ammonia but no ph'),
+    ('room without size', '[room]\n', r'plan\.toml:1: \[room\] needs volume, or length, width and height'),
+    ('room of no volume', '[room]\nvolume = "0 m3"\n', r'plan\.toml:2: room\.volume: room volume = 0 m3 is not possible'),
+    ('room without height', '[room]\nlength = "6 m"\nwidth = "4 m"\n', r'plan\.toml:1: \[room\] needs height'),
+    ('winter without humidity', ROOM + '[room.winter]\nindoors = "22 C"\noutdoors = "3 C"\n', r'plan\.toml:3: \[room\.winter\] needs outdoor_humidity'),
+    ('a sauna', ROOM + '[room.winter]\nindoors = "60 C"\n', r'plan\.toml:4: room\.winter\.indoors: temperature indoors = 60 degC is outside .* 6 to 35'),
+    ('unknown cover', ROOM + '[room.display]\ncover = "glass"\n', r'plan\.toml:4: room\.display\.cover: "glass" is not one of "lid", "foam"'),
+    ('surface without area', ROOM + '[[room.surface]]\nlabel = "weir"\n', r'plan\.toml:3: \[room\.surface\] needs area'),
+    ('more than covered', ROOM + '[room.display]\ncovered = "120 %"\n', r'plan\.toml:4: room\.display\.covered: '),
+    ('dehumidifier in watts', ROOM + '[room.dehumidifier]\ncapacity = "300 W"\n', r'plan\.toml:4: room\.dehumidifier\.capacity: .*300 W.*expected'),
+    ('dehumidifier too dry', ROOM + '[room.dehumidifier]\ncapacity = "20 L/d"\nset_point = "30 %"\n', r'plan\.toml:5: room\.dehumidifier\.set_point: relative humidity = 0\.3 is outside'),
+    ('window that conducts nothing', ROOM + '[room.window]\ntransmittance = "0 W/(m2 K)"\n', r'plan\.toml:4: room\.window\.transmittance: transmittance = 0'),
+    ('pane thinner than the air', ROOM + WINTER + '[room.window]\ntransmittance = "12 W/(m2 K)"\n', r'plan\.toml:1: \[room\] transmittance = 12 W/\(m2 K\) leaves nothing for the wall'),
+    ('heater of no power', ROOM + '[room.heating]\nheater = "0 W"\n', r'plan\.toml:4: room\.heating\.heater: heater = 0 W is not possible'),
+    ('margin below one', ROOM + '[room.heating]\nmargin = 0.8\n', r'plan\.toml:4: room\.heating\.margin: margin = 0\.8 is not possible'),
+    ('tank wall of cheese', ROOM + '[[room.heating.wall]]\narea = "2 m2"\nmaterial = "cheese"\n', r'room\.heating\.wall\.material: "cheese" is not one of "glass"'),
+    ('outage for ever', ROOM + '[room.heating.outage]\nlasts = "0 h"\n', r'plan\.toml:4: room\.heating\.outage\.lasts: time = 0 s is not possible'),
+    ('half a cooling room', ROOM + '[room.heating.outage]\nlasts = "8 h"\nlowest = "20 C"\nroom_settles_at = "8 C"\n', r'plan\.toml:3: \[room\.heating\.outage\] needs room_time_constant'),
+    ('salinities crossed', ROOM + '[room.top_off]\nreservoir = "40 L"\nlowest_salinity = 36\nhighest_salinity = 34\n', r'plan\.toml:6: room\.top_off\.highest_salinity: is not above lowest_salinity'),
+    ('levels crossed', ROOM + '[room.top_off]\nreservoir = "40 L"\n[room.top_off.chamber]\nsurface = "0.3 m2"\nrunning_level = "10 cm"\nlowest_level = "20 cm"\n', r'plan\.toml:8: room\.top_off\.chamber\.lowest_level: is above running_level'),
+    ('misspelt room key', ROOM + 'air_change = "1 1/h"\n', r'plan\.toml:3: room\.air_change: is not a key of \[room\]; known here: .*air_changes'),
+    ('price with a currency', ROOM + 'price_per_kwh = "0.3 EUR"\n', r'plan\.toml:3: room\.price_per_kwh: '),
     ('food without protein', GOOD + '[[life.food]]\namount = "20 g/d"\n', r'plan\.toml:5: \[life\.food\] needs protein, for instance protein = "87 %"'),
     ('food as one table', GOOD + '[life.food]\namount = "20 g/d"\n', r'plan\.toml:5: life\.food: must be written as \[\[life\.food\]\], once for each'),
     ('food of no kind', GOOD + '[[life.food]]\namount = "20 g/d"\nprotein = "45 %"\n', r'plan\.toml:5: \[life\.food\] needs kind = "dry" .* or "wet"'),

@@ -49,6 +49,10 @@ namespace tankwright::commissioning::detail::closing {
     f.numbers.push_back({s.words("without covers, in winter", "without covers, in summer"),
                          amount_of(s.humidity_uncovered.central.air.humidity.get()), role::detail});
     if (s.as_planned.dehumidifier) {
+      room::tank_room alone = s.as_planned;
+      alone.dehumidifier.reset();
+      f.numbers.push_back({s.words("without the dehumidifier, winter", "without the dehumidifier, summer"),
+                           amount_of(room::humidity_balance(alone).central.air.humidity.get()), role::detail});
       f.numbers.push_back({s.words("dehumidifier runs in winter", "dehumidifier runs in summer"),
                            amount_of(s.humidity.central.duty), role::detail});
     }
@@ -59,7 +63,7 @@ namespace tankwright::commissioning::detail::closing {
   const auto say = [&](std::string_view sentence) { f.note.append(f.note.empty() ? "" : " ").append(sentence); };
   if (saturated) say("The air can get saturated: what it cannot hold runs down walls and windows.");
   if (!measured) say("Part of the band lies outside 28 to 95 %, where evaporation was measured.");
-  if (left_out) say("No dehumidifier is counted where the room is outside 21 to 32 °C: its output is not known there.");
+  if (left_out) say("No dehumidifier is counted where the room is outside 21 to 32 °C, where its output is known.");
   f.sources = evaporation_sources();
   f.sources.push_back(room::ashrae_2017);
   if (c.plan.dehumidifier) f.sources.push_back(room::energyplus_dehumidifier);
@@ -108,16 +112,17 @@ namespace tankwright::commissioning::detail::closing {
   for (const solved_season& s : c.seasons) {
     if (s.machine_counts && room::dehumidifier_humidity_limits.published.contains(c.plan.target.fraction())) {
       const auto size = room::dehumidifier_for(s.as_planned, c.plan.target, rated_at);
-      f.numbers.push_back({s.words("to remove in winter", "to remove in summer"), amount_of(size.load), role::detail});
+      f.numbers.push_back({s.words("to remove in winter", "to remove in summer"),
+                           amount_of(map_rising(size.load, as_litres)), role::detail});
       if (size.needed) {
         f.numbers.push_back({s.words("dehumidifier by its label, winter", "dehumidifier by its label, summer"),
-                             amount_of(size.suggested)});
+                             amount_of(as_litres(size.suggested))});
       }
       if (c.plan.dehumidifier) {
         const mass_flow label = c.plan.dehumidifier->machine.capacity;
         const auto spare = map_falling(size.rated, [&](mass_flow m) { return label - m; });
-        f.numbers.push_back(
-            {s.words("spare capacity in winter", "spare capacity in summer"), amount_of(spare), role::margin});
+        f.numbers.push_back({s.words("spare capacity in winter", "spare capacity in summer"),
+                             amount_of(map_rising(spare, as_litres)), role::margin});
         f.says = graver(f.says, verdict_of_margin(spare, 0.15 * label));  // machines of one label differ by 15 %
       }
     } else {
@@ -136,7 +141,7 @@ namespace tankwright::commissioning::detail::closing {
   }
   if (c.plan.dehumidifier) {
     f.numbers.push_back({"dehumidifier in the plan, by its label",
-                         amount_of(c.plan.dehumidifier->machine.capacity.get()), role::detail});
+                         amount_of(as_litres(c.plan.dehumidifier->machine.capacity)), role::detail});
   }
   f.sources = evaporation_sources();
   f.sources.push_back(room::energyplus_dehumidifier);

@@ -66,7 +66,7 @@ struct solved_season {
   room::room_humidity humidity;
   room::room_humidity humidity_uncovered;
 
-  [[nodiscard]] std::string_view words(std::string_view winter, std::string_view summer) const noexcept {
+  [[nodiscard]] const char* words(const char* winter, const char* summer) const noexcept {
     return is_winter ? winter : summer;
   }
   [[nodiscard]] estimate<relative_humidity> settles_at() const noexcept {
@@ -101,6 +101,9 @@ struct room_case {
 [[nodiscard]] inline amount top_off_amount(const estimate<mass_flow>& e, temperature fresh_water = celsius(20.0)) {
   return e.low.value() >= 0.0 ? amount_of(room::top_off_rate(e, fresh_water)) : amount_of(e);
 }
+
+/// Condensate as people read it off a bucket: a kilogram is a litre.
+[[nodiscard]] inline flow_rate as_litres(mass_flow m) noexcept { return litres_per_day(in_kilograms_per_day(m)); }
 
 [[nodiscard]] inline std::vector<citation> evaporation_sources() {
   using law = room::evaporation_law;
