@@ -81,7 +81,7 @@ int main(int argc, char** argv) {
   try {
     const plan_file::plan plan = given.plan.empty() ? plan_file::read_text(demo_plan, "demo plan")
                                                     : plan_file::read_file(given.plan);
-    const report::assessment all = plan_file::assess(plan);
+    const report::assessment all = tankwright::commissioning::assess(plan.build);
     const auto units = given.units.empty() ? plan.units
                        : given.units == "us" ? tankwright::unit_system::us
                                              : tankwright::unit_system::si;

@@ -9,34 +9,23 @@
 
 #include "toml_section.hpp"
 
-#include <tankwright/commissioning/assessment.hpp>
-#include <tankwright/commissioning/hold_section.hpp>
-#include <tankwright/commissioning/life_plan.hpp>
-#include <tankwright/commissioning/power_cut_plan.hpp>
-#include <tankwright/commissioning/room_plan.hpp>
-#include <tankwright/commissioning/water_plan.hpp>
+#include <tankwright/commissioning/assess.hpp>
 #include <tankwright/core/text.hpp>
 
 namespace plan_file {
 
-/// What a file holds.
+/// What a file holds: the plan, and the units its report is to be in.
 struct plan {
-  std::string title;
+  tankwright::commissioning::plan build;
   tankwright::unit_system units = tankwright::unit_system::si;
-  std::optional<tankwright::commissioning::hold_section> hold;
-  std::optional<tankwright::commissioning::plumbing_plan> plumbing;
-  std::optional<tankwright::commissioning::water_plan> water;
-  std::optional<tankwright::commissioning::room_plan> room;
-  std::optional<tankwright::commissioning::life_plan> life;
 };
 
 /// Read a plan; throws `plan_error` with one line that names file, line and key.
 [[nodiscard]] plan read_file(const std::string& path);
 [[nodiscard]] plan read_text(std::string_view text, const std::string& name);
 
-/// The findings of a plan.
-[[nodiscard]] tankwright::commissioning::assessment assess(const plan& all);
-
+/// [vessel]
+[[nodiscard]] tankwright::commissioning::vessel_plan read_vessel(section& in);
 /// [hold]
 [[nodiscard]] tankwright::commissioning::hold_section read_hold(section& in);
 /// [plumbing]

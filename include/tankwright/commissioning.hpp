@@ -5,6 +5,7 @@
 
 #include <tankwright/commissioning/animals_plan.hpp>
 #include <tankwright/commissioning/assessment.hpp>
+#include <tankwright/commissioning/closing_plan.hpp>
 #include <tankwright/commissioning/figure.hpp>
 #include <tankwright/commissioning/filter_plan.hpp>
 #include <tankwright/commissioning/finding.hpp>
@@ -20,4 +21,5 @@
 #include <tankwright/commissioning/start_up_forecast.hpp>
 #include <tankwright/commissioning/system_state.hpp>
 #include <tankwright/commissioning/verdict.hpp>
+#include <tankwright/commissioning/vessel_plan.hpp>
 #include <tankwright/commissioning/water_plan.hpp>
