@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/commissioning/animals_plan.hpp>
+#include <tankwright/commissioning/assess.hpp>
 #include <tankwright/commissioning/assessment.hpp>
 #include <tankwright/commissioning/closing_plan.hpp>
 #include <tankwright/commissioning/figure.hpp>
@@ -13,6 +14,7 @@
 #include <tankwright/commissioning/hold_section.hpp>
 #include <tankwright/commissioning/hold_test.hpp>
 #include <tankwright/commissioning/life_plan.hpp>
+#include <tankwright/commissioning/plan.hpp>
 #include <tankwright/commissioning/plumbing_plan.hpp>
 #include <tankwright/commissioning/power_cut_plan.hpp>
 #include <tankwright/commissioning/room_parts.hpp>

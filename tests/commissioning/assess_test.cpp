@@ -15,17 +15,17 @@ namespace {
 const evidence by_hand{"tankwright::commissioning::assess", kind::identity, "the sections called by hand"};
 const evidence shared{"tankwright::commissioning::state_of", kind::identity, "the sections' own figures"};
 
-twc::water_plan water() {
+twc::water_plan lagoon_water() {
   twc::water_plan plan{.temperature = celsius(24.0)};
   plan.new_water = estimate<volume>{litres(2100.0), litres(2150.0), litres(2200.0), "tape measure"};
   plan.target = practical_salinity{35.0};
   return plan;
 }
 
-twc::plumbing_plan plumbing() {
+twc::plumbing_plan lagoon_plumbing() {
   twc::plumbing_plan plan{
       .display = {.surface = square_metres(2.4),
-                  .edge = plumbing::full_width_edge{.width = metres(0.8), .crest_height = metres(0.8)}},
+                  .edge = tankwright::plumbing::full_width_edge{.width = metres(0.8), .crest_height = metres(0.8)}},
       .sump = {.rim = metres(0.45), .running_level = metres(0.25), .chambers = {{.label = "pump", .plan = square_metres(0.9)}}}};
   plan.returns = {{.label = "return", .below_edge = millimetres(20.0)}};
   return plan;
@@ -45,7 +45,7 @@ std::vector<double> numbers(const std::vector<twc::finding>& all) {
 TEST_CASE("assess: nothing in, nothing out") { CHECK(twc::assess({.title = "empty"}).findings.empty()); }
 
 TEST_CASE("assess: the sections in the order of the job, identical to calling them") {
-  const twc::plan plan{.title = "two sections", .plumbing = plumbing(), .water = water()};
+  const twc::plan plan{.title = "two sections", .plumbing = lagoon_plumbing(), .water = lagoon_water()};
   const auto all = twc::assess(plan);
   const auto state = twc::state_of(plan);
   std::vector<twc::finding> expected = twc::assess_plumbing(*plan.plumbing, state).findings;
@@ -60,7 +60,7 @@ TEST_CASE("assess: the sections in the order of the job, identical to calling th
 }
 
 TEST_CASE("assess: one net volume feeds the sections") {
-  twc::plan plan{.title = "shared", .plumbing = plumbing(), .water = water()};
+  twc::plan plan{.title = "shared", .plumbing = lagoon_plumbing(), .water = lagoon_water()};
   const auto state = twc::state_of(plan);
   REQUIRE(state.display_water);
   REQUIRE(state.sump_water);
@@ -78,7 +78,7 @@ TEST_CASE("assess: one net volume feeds the sections") {
 }
 
 TEST_CASE("assess: ids are unique, and what is not enough known says what it needs") {
-  const auto findings = twc::assess({.title = "all", .plumbing = plumbing(), .water = water()}).findings;
+  const auto findings = twc::assess({.title = "all", .plumbing = lagoon_plumbing(), .water = lagoon_water()}).findings;
   for (std::size_t i = 0; i < findings.size(); ++i) {
     for (std::size_t j = i + 1; j < findings.size(); ++j) CHECK(findings[i].id != findings[j].id);
     if (findings[i].says == twc::verdict::not_enough_known) CHECK_FALSE(findings[i].measure_next.empty());

@@ -31,8 +31,9 @@ void append(assessment& all, Section section) {
 
 }  // namespace detail
 
-/// What the sections share: the water's temperature and salinity from its plan, net volumes and surfaces from vessel and
-/// sump, the flow from the circuit. Without a vessel, the display holds what the sump does not of the water to be made.
+/// What the sections share: the water's temperature and salinity from its plan, net volumes and surfaces from vessel
+/// and sump, the flow from the circuit. Without a vessel, the display holds what the sump does not of the water to be
+/// made.
 ///
 ///   `describe` of the vessel, then of the plumbing
 ///

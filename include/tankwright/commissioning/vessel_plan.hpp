@@ -225,7 +225,8 @@ template <class Q, class Of>
                {"wet, pores full", amount_of(weight(&vessel::item_weight::wet))},
                {"weight under water", amount_of(submerged)},
                {"water it keeps out",
-                amount_of(sum_over<volume>(plan.rock, [](const auto& i) { return as_volume(i.solids); })), role::detail},
+                amount_of(sum_over<volume>(plan.rock, [](const auto& i) { return as_volume(i.solids); })),
+                role::detail},
                {"room it takes", amount_of(sum_over<volume>(plan.rock, [](const auto& i) {
                   return as_volume(i.envelope);
                 })),
@@ -271,7 +272,8 @@ template <class Q, class Of>
   if (!plan.floor) {
     f.says = verdict::not_enough_known;
     f.numbers.push_back({"water and what is in it", amount_of(content.on_the_floor)});
-    f.measure_next.push_back("give the floor: footprint of the stand, mass of tank and stand, the load it is built for");
+    f.measure_next.push_back(
+        "give the floor: footprint of the stand, mass of tank and stand, the load it is built for");
     return f;
   }
   const floor_plan& floor = *plan.floor;
