@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "plan_file.hpp"
 
+#include <cmath>
+
 #include <tankwright/plumbing/pipe_sizes.hpp>
 
 namespace plan_file {
@@ -10,6 +12,22 @@ namespace tp = tankwright::plumbing;
 using commissioning::plumbing_plan;
 
 namespace {
+
+/// A length held to the limits of the function that will get it, while its key is still known.
+length need_length(section& in, std::string_view key, const limits& limit) {
+  const auto read = in.need<length>(key);
+  in.hold(key, limit, read.value());
+  return read;
+}
+
+/// A whole number, from 1 to `most`.
+std::size_t count_from(section& in, std::string_view key, double otherwise, double most, const std::string& what) {
+  const double read = in.value_or<double>(key, otherwise);
+  if (!(read >= 1.0 && read <= most && read == std::floor(read))) {
+    in.fail_key(key, text_of(read) + " is not " + what + "; expected a whole number from 1 to " + text_of(most));
+  }
+  return static_cast<std::size_t>(read);
+}
 
 /// `bore = "34 mm"`, or the nominal size of a PVC pipe: `nominal = "1.5"`, `schedule = "40"`.
 tp::pipe_bore bore_from(section& in) {
@@ -31,11 +49,11 @@ tp::pipe_bore bore_from(section& in) {
 /// A run of pipe: bore, length, the sum of its loss coefficients with a band.
 tp::pipe_run run_from(section& in, std::string label) {
   tp::pipe_run run{.label = std::move(label), .bore = bore_from(in)};
-  run.length = in.need<length>("length");
-  in.hold("length", tp::run_length_limits, run.length.value());
+  run.length = need_length(in, "length", tp::run_length_limits);
   const double k = in.value_or<double>("loss", 0.0);
   const double band = in.value_or<proportion>("loss_uncertainty", percent(30.0)).value();
   in.hold("loss", tp::run_loss_limits, k);
+  in.hold("loss_uncertainty", {"loss_uncertainty", "", zero_to_one}, band);
   run.fittings = {tp::loss_coefficient{k * (1.0 - band)}, tp::loss_coefficient{k}, tp::loss_coefficient{k * (1.0 + band)},
                   "loss coefficients of the fittings"};
   return run;
@@ -53,15 +71,17 @@ tp::pump_curve curve_from(section& in, const std::string& label) {
 }
 
 tp::sump sump_from(section in) {
-  tp::sump sump{.rim = in.need<length>("rim"), .running_level = in.need<length>("running_level"), .chambers = {}};
-  in.hold("rim", tp::rim_limits, sump.rim->value());
+  tp::sump sump{.rim = need_length(in, "rim", tp::rim_limits),
+                .running_level = need_length(in, "running_level", tp::running_level_limits),
+                .chambers = {}};
   for (section& one : in.sections("chamber")) {
     sump.chambers.push_back({.label = one.text("label").value_or(""), .plan = one.need<area>("plan"),
                              .gear = one.value_or<area>("gear", area{})});
     one.finish();
   }
   for (section& one : in.sections("baffle")) {
-    tp::baffle baffle{.crest = one.need<length>("crest"), .width = one.need<length>("width")};
+    tp::baffle baffle{.crest = need_length(one, "crest", tp::crest_limits),
+                      .width = need_length(one, "width", tp::baffle_width_limits)};
     baffle.gap = one.value_or<length>("gap", length{});
     baffle.thickness = one.value_or<length>("thickness", length{});
     one.finish();
@@ -77,7 +97,8 @@ tp::sump sump_from(section in) {
 tp::overflow_edge edge_from(section& in) {
   const auto crest = in.need<length>("crest_height");
   if (in.has("gaps")) {
-    return tp::toothed_edge{.gap_width = in.need<length>("gap_width"), .gaps = static_cast<int>(in.need<double>("gaps")),
+    return tp::toothed_edge{.gap_width = in.need<length>("gap_width"),
+                            .gaps = static_cast<int>(count_from(in, "gaps", 1.0, 10000.0, "a number of gaps")),
                             .tooth_width = in.need<length>("tooth_width"), .gap_height = in.need<length>("gap_height"),
                             .crest_height = crest};
   }
@@ -89,9 +110,13 @@ tp::display_tank display_from(section& in) {
   auto overflow = in.sub("overflow");
   if (!overflow) in.fail_here("needs [plumbing.overflow]: surface, crest_height and width of the edge");
   tp::display_tank display{.surface = overflow->need<area>("surface"), .edge = edge_from(*overflow)};
+  overflow->hold("surface", tp::detail::surface_limits, display.surface->value());
+  overflow->attempt([&] { return tp::head_over(display.edge, flow_rate{}); });
   overflow->finish();
   if (auto box = in.sub("box")) {
     display.box = tp::overflow_box{.plan = box->need<area>("plan"), .falls_by = box->need<length>("falls_by")};
+    box->hold("plan", tp::detail::box_plan_limits, display.box->plan->value());
+    box->hold("falls_by", tp::detail::box_fall_limits, display.box->falls_by->value());
     box->finish();
   }
   return display;
@@ -105,7 +130,9 @@ void read_circuit(section& in, plumbing_plan& plan) {
     const std::string label = pump->text("label").value_or("pump");
     plan.circuit.sources.push_back({.label = "sump", .level = plan.sump.running_level});
     plan.circuit.pumps.push_back({.label = label, .from = "sump", .to = branch, .curve = curve_from(*pump, label)});
-    plan.circuit.pumps.back().speed = tp::speed_ratio{pump->value_or<double>("speed", 1.0)};
+    const double speed = pump->value_or<double>("speed", 1.0);
+    pump->hold("speed", tp::speed_limits, speed);
+    plan.circuit.pumps.back().speed = tp::speed_ratio{speed};
     pump->finish();
   }
   if (auto trunk = in.sub("trunk")) {
@@ -119,6 +146,9 @@ void read_circuit(section& in, plumbing_plan& plan) {
   for (section& one : in.sections("return")) {
     const auto label = one.text("label");
     if (!label) one.fail_here("needs a label, such as label = \"left return\"");
+    for (const auto& other : plan.returns) {
+      if (other.label == *label) one.fail_here(*label + ": is the label of two returns");
+    }
     tp::pipe_run run = run_from(one, *label + " pipe");
     run.from = branch;
     run.to = *label;
@@ -145,22 +175,27 @@ plumbing_plan read_plumbing(section& in) {
   plumbing_plan plan{.display = display_from(in), .sump = sump_from(*sump)};
   read_circuit(in, plan);
   for (section& one : in.sections("drain")) {
-    const std::string label = one.text("label").value_or("drain");
-    tp::drain drain{.pipe = run_from(one, label), .drop = one.need<length>("drop"),
+    const std::string number = "drain " + std::to_string(plan.drains.size() + 1);
+    tp::drain drain{.pipe = run_from(one, one.text("label").value_or(number)), .drop = one.need<length>("drop"),
                     .inlet_head = one.need<length>("inlet_head"), .strainer = one.flag("strainer", false)};
     if (one.flag("runs_full", false)) plan.display.drains.push_back(drain.pipe);
     one.finish();
     plan.drains.push_back(std::move(drain));
   }
-  plan.drains_into = static_cast<std::size_t>(in.value_or<double>("drains_into", 1.0) - 1.0);
+  plan.drains_into =
+      count_from(in, "drains_into", 1.0, static_cast<double>(plan.sump.chambers.size()), "a chamber of the sump") - 1;
   plan.edge_to_rim = in.maybe<length>("edge_to_rim");
   plan.area_uncertainty = in.value_or<proportion>("area_uncertainty", plan.area_uncertainty);
   plan.level_uncertainty = in.value_or<length>("level_uncertainty", plan.level_uncertainty);
   plan.reserve = in.value_or<length>("reserve", plan.reserve);
+  in.hold("area_uncertainty", tp::detail::area_uncertainty_limits, plan.area_uncertainty.value());
+  in.hold("level_uncertainty", tp::detail::level_uncertainty_limits, plan.level_uncertainty.value());
+  in.hold("reserve", tp::detail::reserve_limits, plan.reserve.value());
   plan.surge = in.value_or<length>("surge", plan.surge);
+  in.hold("surge", tp::box_surge_limits, plan.surge.value());
   plan.wanted_turnover = in.maybe<rate>("wanted_turnover");
   if (auto inlet = in.sub("pump_inlet")) {
-    plan.inlet = tp::pump_inlet{.above_floor = inlet->need<length>("above_floor"), .bore = bore_from(*inlet)};
+    plan.inlet = tp::pump_inlet{.above_floor = need_length(*inlet, "above_floor", tp::inlet_height_limits), .bore = bore_from(*inlet)};
     inlet->finish();
   }
   in.finish();

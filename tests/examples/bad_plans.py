@@ -114,6 +114,95 @@ CASES = [
     ('ten megabytes', '#' + 'x' * 10_000_000, r'10000001 bytes; a plan has at most 1000000'),
 ]
 
+GOOD_PLUMBING = '''[plumbing]
+lift = "1.4 m"
+drains_into = 1
+[plumbing.overflow]
+surface = "2.0 m²"
+width = "0.8 m"
+crest_height = "0.6 m"
+[plumbing.pump]
+label = "P1"
+flows = ["0 L/h", "5000 L/h", "9000 L/h"]
+heads = ["4 m", "3 m", "1 m"]
+[[plumbing.return]]
+label = "left"
+bore = "34 mm"
+length = "2 m"
+loss = 4
+below_edge = "20 mm"
+[[plumbing.drain]]
+nominal = 2
+schedule = "40"
+length = "1 m"
+drop = "0.9 m"
+inlet_head = "60 mm"
+[plumbing.sump]
+rim = "450 mm"
+running_level = "200 mm"
+[[plumbing.sump.chamber]]
+label = "drains"
+plan = "0.3 m²"
+[[plumbing.sump.chamber]]
+label = "pump"
+plan = "0.4 m²"
+[[plumbing.sump.baffle]]
+crest = "300 mm"
+width = "500 mm"
+[plumbing.pump_inlet]
+above_floor = "20 mm"
+bore = "60 mm"
+'''
+
+
+def plumbing(good, bad):
+    """The good plumbing with one thing changed."""
+    if GOOD_PLUMBING.count(good) != 1:
+        raise SystemExit(f'{good!r} is not once in the good plumbing')
+    return GOOD_PLUMBING.replace(good, bad)
+
+
+PLUMBING = [
+    ('bore of zero', plumbing('"34 mm"', '"0 mm"'), r'plan\.toml:14: plumbing\.return\.bore: bore = 0 m is not possible; expected more than 0 m'),
+    ('negative length', plumbing('"2 m"', '"-2 m"'), r'plan\.toml:15: plumbing\.return\.length: length = -2 m is not possible'),
+    ('negative loss', plumbing('loss = 4', 'loss = -4'), r'plan\.toml:16: plumbing\.return\.loss: .*-4 is not possible'),
+    ('more than all of the loss uncertain', plumbing('loss = 4', 'loss = 4\nloss_uncertainty = "130 %"'), r'plan\.toml:17: plumbing\.return\.loss_uncertainty: "130 %"'),
+    ('rising pump curve', plumbing('"3 m", "1 m"', '"3 m", "3.5 m"'), r'plan\.toml:8: \[plumbing\.pump\] P1 point 3 has a head of 3\.5 m, not less than the point before it'),
+    ('curve that starts late', plumbing('"0 L/h", ', '"500 L/h", '), r'plan\.toml:8: \[plumbing\.pump\] P1 begins at a flow .*must be at zero flow'),
+    ('one point', plumbing('["0 L/h", "5000 L/h", "9000 L/h"]\nheads = ["4 m", "3 m", "1 m"]', '["0 L/h"]\nheads = ["4 m"]'), r'plan\.toml:8: \[plumbing\.pump\] needs flows and heads, two lists of the same length with two points or more'),
+    ('lists of different length', plumbing(', "1 m"]', ']'), r'plan\.toml:8: \[plumbing\.pump\] needs flows and heads, two lists of the same length'),
+    ('head in a flow', plumbing('"5000 L/h"', '"5000 L"'), r'plan\.toml:10: plumbing\.pump\.flows: .*5000 L'),
+    ('pump that stands', plumbing('label = "P1"', 'label = "P1"\nspeed = 0'), r'plan\.toml:10: plumbing\.pump\.speed: speed = 0 is not possible'),
+    ('baffle above the rim', plumbing('"300 mm"', '"500 mm"'), r'plan\.toml:24: \[plumbing\.sump\] baffle between drains and pump: crest = 0\.5 m stands higher than the rim of the sump, 0\.45 m'),
+    ('running level above the rim', plumbing('"200 mm"', '"470 mm"'), r'plan\.toml:24: \[plumbing\.sump\] pump: running level = 0\.47 m stands above the rim of the sump, 0\.45 m'),
+    ('running level above the baffle', plumbing('"200 mm"', '"310 mm"'), r'plan\.toml:24: \[plumbing\.sump\] pump: running level = 0\.31 m stands above the crest'),
+    ('negative running level', plumbing('"200 mm"', '"-1 mm"'), r'plan\.toml:26: plumbing\.sump\.running_level: running level = -0\.001 m is not possible'),
+    ('chamber without area', plumbing('"0.4 m²"', '"0 m²"'), r'plan\.toml:24: \[plumbing\.sump\] pump: .*0 m2 is not possible'),
+    ('gear that fills its chamber', plumbing('"0.4 m²"', '"0.4 m²"\ngear = "0.5 m²"'), r'plan\.toml:24: \[plumbing\.sump\] pump: free plan area = -0\.1 m2 is not possible'),
+    ('sump without chambers', re.sub(r'(?s)\[\[plumbing\.sump\.chamber.*(?=\[plumbing\.pump_inlet)', '', GOOD_PLUMBING), r'plan\.toml:24: \[plumbing\.sump\] needs its chambers: \[\[plumbing\.sump\.chamber\]\]'),
+    ('no baffle', plumbing('[[plumbing.sump.baffle]]\ncrest = "300 mm"\nwidth = "500 mm"\n', ''), r'plan\.toml:24: \[plumbing\.sump\] sump: number of baffles = 0 does not go with 2 chambers'),
+    ('no sump', re.sub(r'(?s)\[plumbing\.sump\].*(?=\[plumbing\.pump_inlet)', '', GOOD_PLUMBING), r'plan\.toml:1: \[plumbing\] needs \[plumbing\.sump\]'),
+    ('no overflow', re.sub(r'(?s)\[plumbing\.overflow\].*(?=\[plumbing\.pump\])', '', GOOD_PLUMBING), r'plan\.toml:1: \[plumbing\] needs \[plumbing\.overflow\]'),
+    ('no lift', plumbing('lift = "1.4 m"\n', ''), r'plan\.toml:1: \[plumbing\] needs lift, for instance lift = '),
+    ('return without label', plumbing('label = "left"\n', ''), r'plan\.toml:12: \[plumbing\.return\] needs a label, such as label = "left return"'),
+    ('two returns of one label', plumbing('[[plumbing.drain]]', '[[plumbing.return]]\nlabel = "left"\nbore = "34 mm"\nlength = "1 m"\nbelow_edge = "10 mm"\n[[plumbing.drain]]'), r'plan\.toml:18: \[plumbing\.return\] left: is the label of two returns'),
+    ('unknown key of a return', plumbing('below_edge = "20 mm"', 'below_edge = "20 mm"\nheight = "1 m"'), r'plan\.toml:18: plumbing\.return\.height: is not a key of \[plumbing\.return\]; known here: .*below_edge'),
+    ('unknown kind', plumbing('loss = 4', 'kind = "spray"'), r'plan\.toml:16: plumbing\.return\.kind: "spray" is not one of "submerged", "open"'),
+    ('size that is not made', plumbing('nominal = 2', 'nominal = 1.75'), r'plan\.toml:18: \[plumbing\.drain\] nominal size = 1\.75 in is not made; sizes are 0\.5 .* 4'),
+    ('size without schedule', plumbing('schedule = "40"\n', ''), r'plan\.toml:18: \[plumbing\.drain\] gives a nominal size; needs schedule'),
+    ('bore and size', plumbing('nominal = 2', 'nominal = 2\nbore = "50 mm"'), r'plan\.toml:18: \[plumbing\.drain\] needs bore = "34 mm", or nominal'),
+    ('drains into nothing', plumbing('drains_into = 1', 'drains_into = 0'), r'plan\.toml:3: plumbing\.drains_into: 0 is not a chamber of the sump; expected a whole number from 1 to 2'),
+    ('drains beyond the chambers', plumbing('drains_into = 1', 'drains_into = 3'), r'plan\.toml:3: plumbing\.drains_into: 3 is not a chamber of the sump'),
+    ('drains between the chambers', plumbing('drains_into = 1', 'drains_into = 1.5'), r'plan\.toml:3: plumbing\.drains_into: 1\.5 is not a chamber of the sump'),
+    ('overflow without surface', plumbing('"2.0 m²"', '"0 m²"'), r'plan\.toml:5: plumbing\.overflow\.surface: surface = 0 m2 is not possible'),
+    ('overflow without width', plumbing('"0.8 m"', '"0 m"'), r'plan\.toml:4: \[plumbing\.overflow\] width = 0 m is not possible'),
+    ('half a gap', plumbing('width = "0.8 m"', 'gaps = 2.5\ngap_width = "10 mm"\ntooth_width = "5 mm"\ngap_height = "30 mm"'), r'plan\.toml:6: plumbing\.overflow\.gaps: 2\.5 is not a number of gaps'),
+    ('negative reserve', plumbing('drains_into = 1', 'reserve = "-5 mm"'), r'plan\.toml:3: plumbing\.reserve: reserve = -0\.005 m is not possible'),
+    ('all of the area uncertain', plumbing('drains_into = 1', 'area_uncertainty = "100 %"'), r'plan\.toml:3: plumbing\.area_uncertainty: area_uncertainty = 1 is not possible'),
+    ('negative surge', plumbing('drains_into = 1', 'surge = "-5 mm"'), r'plan\.toml:3: plumbing\.surge: surge = -0\.005 m is not possible'),
+    ('inlet under the floor', plumbing('above_floor = "20 mm"', 'above_floor = "-20 mm"'), r'plan\.toml:\d+: plumbing\.pump_inlet\.above_floor: above_floor of the inlet = -0\.02 m is not possible'),
+]
+
 ARGUMENTS = [
     ('no such file', ['no/such/plan.toml'], r'no/such/plan\.toml: no such file'),
     ('a folder', ['.'], r'is a folder, not a plan'),
@@ -145,7 +234,7 @@ def main(program):
     bad = 0
     with tempfile.TemporaryDirectory() as folder:
         path = os.path.join(folder, 'plan.toml')
-        for name, content, wanted in CASES:
+        for name, content, wanted in CASES + PLUMBING:
             with open(path, 'wb') as file:
                 file.write(content if isinstance(content, bytes) else content.encode())
             problem = complaint_about(program, ['plan.toml'], wanted, folder)
@@ -157,13 +246,14 @@ def main(program):
             if problem:
                 bad += 1
                 print(f'{name}: {problem}')
-        with open(path, 'w') as file:  # the twin: what is good must pass
-            file.write(GOOD)
-        run = subprocess.run([program, path], stdout=subprocess.PIPE, stderr=subprocess.PIPE)
-        if run.returncode != 0 or not run.stdout or run.stderr:
-            bad += 1
-            print(f'the good plan: status {run.returncode}: {run.stderr.decode()}')
-    print(f'{len(CASES) + len(ARGUMENTS)} mistakes, {bad} problems')
+        for good in (GOOD, GOOD_PLUMBING):  # the twins: what is good must pass
+            with open(path, 'w') as file:
+                file.write(good)
+            run = subprocess.run([program, path], stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+            if run.returncode != 0 or not run.stdout or run.stderr:
+                bad += 1
+                print(f'the good plan: status {run.returncode}: {run.stderr.decode()}')
+    print(f'{len(CASES) + len(PLUMBING) + len(ARGUMENTS)} mistakes, {bad} problems')
     return 1 if bad else 0
 
 

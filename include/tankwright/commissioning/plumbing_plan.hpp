@@ -5,6 +5,8 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <tankwright/commissioning/figure.hpp>
@@ -23,7 +25,7 @@ namespace tankwright::commissioning {
 struct return_outlet {
   std::string label;
   required<length> below_edge;           ///< top of the opening below the overflow edge; negative above it
-  std::optional<length> siphon_break{};  ///< hole below the overflow edge
+  std::optional<length> siphon_break{};  ///< hole below the overflow edge; counts only where it lies above the opening
   std::optional<plumbing::pipe_run> pipe{};
 };
 
@@ -39,7 +41,7 @@ struct plumbing_plan {
   std::vector<plumbing::pipe_run> shared_pipes{};  ///< trunks of the returns, which empty too
   proportion area_uncertainty = percent(3.0);
   length level_uncertainty = millimetres(3.0);
-  length reserve = millimetres(20.0);  ///< height to keep free below the rim
+  length reserve = millimetres(20.0);  ///< height to keep free below the rims of sump and display
   std::optional<plumbing::pump_inlet> inlet{};
   length surge{};                         ///< see `plumbing::restart_input`
   std::optional<rate> wanted_turnover{};  ///< display volumes in a time
@@ -59,6 +61,18 @@ inline constexpr std::string_view plumbing_day = "Plumbing";
   return water::seawater(state.salinity, state.water);
 }
 
+/// Whether there is a flow to compute: a pump, and somewhere for its water to go.
+[[nodiscard]] inline bool has_circuit(const plumbing_plan& plan) noexcept {
+  return !plan.circuit.pumps.empty() && !plan.circuit.outlets.empty();
+}
+
+/// How a number with a band stands against the most that it may be.
+template <class Q>
+[[nodiscard]] verdict verdict_at_most(const estimate<Q>& number, const Q& most) {
+  if (number.high <= most) return verdict::holds;
+  return number.central <= most ? verdict::thin_margin : verdict::does_not_hold;
+}
+
 /// The circuit at the three ends of its loss coefficients.
 struct circuit_band {
   plumbing::circuit_solution least;
@@ -72,7 +86,8 @@ struct circuit_band {
           plumbing::operating_point(plan.circuit, water, plumbing::losses::least)};
 }
 
-[[nodiscard]] inline estimate<flow_rate> ordered(flow_rate a, flow_rate central, flow_rate b) {
+template <class Q>
+[[nodiscard]] estimate<Q> ordered(Q a, Q central, Q b) {
   return {std::min({a, central, b}), central, std::max({a, central, b}), "the loss coefficients of the fittings"};
 }
 
@@ -106,9 +121,13 @@ struct circuit_band {
   const auto fastest = std::max_element(runs.begin(), runs.end(), [](const auto& a, const auto& b) {
     return std::fabs(a.velocity.value()) < std::fabs(b.velocity.value());
   });
-  if (fastest == runs.end()) return f;
-  f.says = fastest->faster_than_recommended ? verdict::does_not_hold : verdict::holds;
-  f.numbers = {{"fastest, in " + fastest->label, amount_of(fastest->velocity)},
+  const auto speed = [&](const plumbing::circuit_solution& solution) {
+    const auto place = static_cast<std::size_t>(fastest - runs.begin());
+    return velocity::from_value(std::fabs(solution.runs[place].velocity.value()));
+  };
+  const estimate<velocity> fast = ordered(speed(solved.least), speed(solved.central), speed(solved.most));
+  f.says = verdict_at_most(fast, plumbing::recommended_velocity);
+  f.numbers = {{"fastest, in " + fastest->label, amount_of(fast)},
                {"recommended at most", amount_of(plumbing::recommended_velocity), role::limit}};
   if (fastest->faster_than_recommended) f.note = "Faster water is noisy and hard on the pipe: take a size larger.";
   f.sources = {plumbing::todini_pilati_1988};
@@ -130,6 +149,7 @@ struct circuit_band {
                                 turns(solved.central.delivered, volume_now->central),
                                 turns(solved.most.delivered, volume_now->low), "losses of the fittings and net volume"};
   f.numbers = {{"turns", amount_of(turnover)}};
+  f.sources = {plumbing::todini_pilati_1988};
   if (plan.wanted_turnover) {
     f.numbers.push_back({"wanted", amount_of(*plan.wanted_turnover), role::limit});
     f.says = turnover.low >= *plan.wanted_turnover       ? verdict::holds
@@ -143,16 +163,24 @@ struct circuit_band {
   finding f{.id = "plumbing.overflow",
             .day = plumbing_day,
             .question = "How high does the water stand over the overflow edge?"};
-  const auto over = plumbing::head_over(plan.display.edge, solved.central.delivered, extrapolate);
-  f.numbers = {{"over the edge", amount_of(over.head)}};
-  if (over.extrapolated) f.note = "Below the range of the published weir formulas; the band allows for it.";
+  const auto at = [&](const plumbing::circuit_solution& solution) {
+    return plumbing::head_over(plan.display.edge, solution.delivered, extrapolate);
+  };
+  const auto over = at(solved.central);
+  const estimate<length> head{at(solved.least).head.low, over.head.central, at(solved.most).head.high,
+                              "weir formula, form of the edge, and the band of the flow"};
+  f.numbers = {{"over the edge", amount_of(head)}};
+  if (over.extrapolated) f.note = "Outside the range of the published weir formulas; the band allows for it.";
   if (plan.edge_to_rim) {
     f.numbers.push_back({"from the edge to the rim", amount_of(*plan.edge_to_rim), role::limit});
-    const auto margin = map_falling(over.head, [&](length h) { return *plan.edge_to_rim - h; });
+    const auto margin = map_falling(head, [&](length h) { return *plan.edge_to_rim - h; });
     f.numbers.push_back({"left below the rim", amount_of(margin), role::margin});
     f.says = verdict_of_margin(margin, plan.reserve);
+  } else {
+    f.measure_next = {"give the height from the overflow edge to the rim of the display"};
   }
   f.sources = {plumbing::rehbock_1929};
+  f.before_acting = solved.central.caution.text;
   return f;
 }
 
@@ -174,14 +202,26 @@ struct circuit_band {
                                             const water::liquid& water) {
   finding f{
       .id = "plumbing.drains", .day = plumbing_day, .question = "Do the drains take it, and with one of them blocked?"};
+  if (plan.drains.empty()) {
+    f.says = verdict::not_enough_known;
+    f.measure_next = {"give each drain: bore, length, drop, and how high the water may stand over its top"};
+    f.before_acting = plumbing::drain_caution.text;
+    return f;
+  }
   const flow_rate flow = solved.most.delivered;  // the drains must take the most that may come
-  flow_rate surely{};
-  for (const auto& drain : plan.drains) surely += plumbing::drain_mode_for(drain, flow_rate{}, water).surely;
-  f.numbers = {{"all drains carry at least", amount_of(surely)},
-               {"the returns bring at most", amount_of(flow), role::limit}};
+  estimate<flow_rate> carried{{}, {}, {}, "siphon formula, inlets and the losses of the fittings"};
+  for (const auto& drain : plan.drains) {
+    const auto one = plumbing::drain_mode_for(drain, flow, water);
+    carried.low += one.surely;
+    carried.central += std::min(one.full.central, one.inlet.central);
+    carried.high += std::min(one.full.high, one.inlet.high);
+  }
+  f.numbers = {{"all drains carry", amount_of(carried)}, {"the returns bring at most", amount_of(flow), role::limit}};
   const auto first = plumbing::drain_mode_for(plan.drains.front(), flow, water);
   f.note = plan.drains.front().pipe.label + " alone with this flow: " + std::string{mode_words(first.mode)} + ".";
-  f.says = surely >= flow ? verdict::holds : verdict::does_not_hold;
+  f.says = carried.low >= flow       ? verdict::holds
+           : carried.central >= flow ? verdict::thin_margin
+                                     : verdict::does_not_hold;
   if (plan.drains.size() >= 2) {
     const auto blocked = plumbing::one_drain_blocked(plan.drains, flow, water);
     const auto worst = std::min_element(blocked.cases.begin(), blocked.cases.end(),
@@ -242,7 +282,7 @@ struct circuit_band {
 /// @accuracy    as its parts
 /// @source      the sources of `plumbing/`
 inline void describe(system_state& state, const plumbing_plan& plan) {
-  if (!plan.circuit.pumps.empty()) {
+  if (detail::has_circuit(plan)) {
     state.flow = plumbing::operating_point(plan.circuit, detail::liquid_of(state)).delivered;
   }
   const auto levels = plumbing::running_levels(plan.sump, state.flow.value_or(flow_rate{}));
@@ -273,12 +313,13 @@ inline void describe(system_state& state, const plumbing_plan& plan) {
 [[nodiscard]] inline plumbing_assessment assess_plumbing(const plumbing_plan& plan, const system_state& state) {
   plumbing_assessment all;
   const water::liquid water = detail::liquid_of(state);
-  if (plan.circuit.pumps.empty()) {
+  if (!detail::has_circuit(plan)) {
     finding f{.id = "plumbing.flow",
               .day = detail::plumbing_day,
               .question = "How much flow do I really get?",
               .says = verdict::not_enough_known};
-    f.measure_next = {"give the pump's curve and the returns"};
+    f.measure_next = {plan.circuit.pumps.empty() ? "give the pump's curve" : "give the returns that the pump feeds"};
+    f.before_acting = plumbing::circuit_caution.text;
     all.findings.push_back(std::move(f));
     return all;
   }
@@ -287,7 +328,7 @@ inline void describe(system_state& state, const plumbing_plan& plan) {
   all.findings.push_back(detail::velocity_finding(solved));
   all.findings.push_back(detail::turnover_finding(plan, state, solved));
   all.findings.push_back(detail::overflow_finding(plan, solved));
-  if (!plan.drains.empty()) all.findings.push_back(detail::drains_finding(plan, solved, water));
+  all.findings.push_back(detail::drains_finding(plan, solved, water));
   if (auto picture = detail::flow_figure(plan, solved, water)) all.figures.push_back(std::move(*picture));
   return all;
 }
