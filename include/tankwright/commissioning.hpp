@@ -13,6 +13,7 @@
 #include <tankwright/commissioning/hold_plan.hpp>
 #include <tankwright/commissioning/hold_section.hpp>
 #include <tankwright/commissioning/hold_test.hpp>
+#include <tankwright/commissioning/joint.hpp>
 #include <tankwright/commissioning/life_plan.hpp>
 #include <tankwright/commissioning/plan.hpp>
 #include <tankwright/commissioning/plumbing_plan.hpp>

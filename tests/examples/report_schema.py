@@ -8,7 +8,8 @@ import sys
 
 import jsonschema
 
-MUST_WARN = ('hold.', 'sump.', 'panel.', 'life.', 'salt.mix', 'water.ammonia', 'plumbing.drains', 'plumbing.flow')
+MUST_WARN = ('hold.', 'sump.', 'life.', 'room.', 'vessel.panels', 'vessel.first_fill', 'vessel.floor', 'vessel.brace',
+             'vessel.lids', 'salt.mix', 'salt.match', 'water.ammonia', 'plumbing.drains', 'plumbing.flow', 'plumbing.overflow')
 
 
 def problems_of(report):

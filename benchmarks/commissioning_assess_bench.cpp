@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: BSL-1.0
+// The whole demo plan, read by the example's own reader: what a front end pays for one assessment.
+#include <tankwright/core/monte_carlo.hpp>
+
+#include "bench.hpp"
+#include "demo_plan.hpp"
+#include "plan_file.hpp"
+
+namespace tw = tankwright;
+
+namespace {
+
+tw::commissioning::plan demo() { return plan_file::read_text(demo_plan, "demo plan").build; }
+
+void assess_without_start_up(benchmark::State& state) {
+  auto plan = demo();
+  plan.life->forecast = false;
+  for (auto _ : state) benchmark::DoNotOptimize(tw::commissioning::assess(plan));
+  tw::bench::per_value(state, 1.0);
+}
+BENCHMARK(assess_without_start_up);
+
+void assess_with_start_up(benchmark::State& state) {
+  const auto plan = demo();
+  for (auto _ : state) benchmark::DoNotOptimize(tw::commissioning::assess(plan));
+  tw::bench::per_value(state, 1.0);
+}
+BENCHMARK(assess_with_start_up);
+
+// 100 000 simulated power cuts: the margin with the running level and the depth of the outlets drawn anew each time.
+void simulated_power_cuts(benchmark::State& state) {
+  const auto plan = demo();
+  auto input = tw::commissioning::detail::power_cut_of(*plan.plumbing, tw::commissioning::state_of(plan));
+  const double depth = input.returns[0].outlet_below_edge->value();
+  const auto margin = [&](tw::length level, tw::length deeper) {
+    input.sump.running_level = level;
+    input.returns[0].outlet_below_edge = tw::metres(depth) + deeper;
+    return tw::plumbing::power_cut(input).margin.central;
+  };
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(tw::simulate({.samples = 100000, .seed = 1}, margin,
+                                          tw::give_or_take(tw::millimetres(250.0), tw::millimetres(4.0)),
+                                          tw::give_or_take(tw::millimetres(0.0), tw::millimetres(4.0))));
+  }
+  tw::bench::per_value(state, 100000.0);
+}
+BENCHMARK(simulated_power_cuts)->Unit(benchmark::kMillisecond);
+
+}  // namespace
+
+BENCHMARK_MAIN();
