@@ -20,7 +20,7 @@ namespace {
 constexpr double page_width = 680.0;
 constexpr double page_height = 320.0;
 constexpr double left_margin = 66.0;
-constexpr double right_margin = 14.0;
+constexpr double right_margin = 26.0;
 constexpr double top_margin = 12.0;
 constexpr double bottom_margin = 46.0;
 
