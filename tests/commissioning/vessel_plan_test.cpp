@@ -276,6 +276,22 @@ TEST_CASE("vessel: verdicts of brace, lids, view, slope and floor on both sides 
   CHECK(says("vessel.floor") == twc::verdict::does_not_hold);
 }
 
+TEST_CASE("vessel: rock whose pores are full of air may float, and says so") {
+  auto plan = lagoon();
+  CHECK(find(twc::assess_bottom(plan, {}), "vessel.rock").says == twc::verdict::for_information);
+  plan.rock = {vessel::rock_by_mass({.dry_mass = kilograms(40.0), .flooded_pores = fraction(0.0)})};
+  const auto dry = find(twc::assess_bottom(plan, {}), "vessel.rock");
+  REQUIRE(number(dry, "weight under water").low < 0.0);
+  REQUIRE(number(dry, "weight under water").central > 0.0);
+  CHECK(dry.says == twc::verdict::thin_margin);
+  CHECK_FALSE(dry.note.empty());
+
+  vessel::grains pumice = vessel::reef_rock;
+  pumice.pores = {porosity{0.75}, porosity{0.80}, porosity{0.85}, "test"};
+  plan.rock = {vessel::rock_by_mass({.dry_mass = kilograms(40.0), .rock = pumice, .flooded_pores = fraction(0.0)})};
+  CHECK(find(twc::assess_bottom(plan, {}), "vessel.rock").says == twc::verdict::does_not_hold);
+}
+
 TEST_CASE("vessel: what is missing is named") {
   const twc::vessel_plan empty{.display = lagoon().display, .water_level = metres(0.8)};
   const auto all = twc::assess_vessel(empty, described(empty));

@@ -220,7 +220,9 @@ template <class Q, class Of>
     return sum_over<mass>(plan.rock, [&](const auto& i) { return vessel::weight_of(i, water_density).*member; });
   };
   const auto submerged = weight(&vessel::item_weight::submerged);
-  f.says = submerged.low.value() < 0.0 ? verdict::does_not_hold : verdict::for_information;
+  f.says = submerged.central.value() < 0.0 ? verdict::does_not_hold
+           : submerged.low.value() < 0.0   ? verdict::thin_margin
+                                           : verdict::for_information;
   f.numbers = {{"dry", amount_of(weight(&vessel::item_weight::dry))},
                {"wet, pores full", amount_of(weight(&vessel::item_weight::wet))},
                {"weight under water", amount_of(submerged)},
