@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #include "plan_file.hpp"
 
+#include <cmath>
+
 #include <tankwright/vessel/rock.hpp>
 #include <tankwright/vessel/sand.hpp>
 
@@ -115,12 +117,17 @@ vessel::panel_material sheet_from(section& in) {
 vessel::panel_material bar_from(section& in) {
   if (in.has("material")) return sheet_from(in);
   const auto modulus = in.need<stress>("modulus");
+  const auto allowable = in.need<stress>("allowable");
+  const auto density = in.need<mass_density>("density");
+  in.hold("modulus", {"modulus", "Pa", positive}, modulus.value());
+  in.hold("allowable", {"allowable stress", "Pa", positive}, allowable.value());
+  in.hold("density", {"density", "kg/m3", positive}, density.value());
   return {.name = "as given",
           .modulus = modulus,
           .long_term_modulus = {modulus, modulus, modulus, "as given"},
           .poisson = 0.3,
-          .density = in.need<mass_density>("density"),
-          .allowable = {"as given", in.need<stress>("allowable"), vessel::load_basis::permanent,
+          .density = density,
+          .allowable = {"as given", allowable, vessel::load_basis::permanent,
                         standing::common_practice, "the plan"},
           .read_as = standing::common_practice,
           .source = "the plan"};
@@ -168,14 +175,16 @@ twc::floor_plan floor_from(section in, const vessel::shape& display) {
 }
 
 twc::brace_plan brace_from(section in, length rim) {
-  twc::brace_plan brace{.rail = in.need<length>("rail"), .rail_height = in.need<length>("rail_height"),
-                        .braces = static_cast<int>(in.value_or<double>("count", 1.0)),
-                        .span = in.need<length>("span"), .breadth = in.need<length>("breadth"),
-                        .depth = in.need<length>("depth"), .material = bar_from(in)};
   const double count = in.value_or<double>("count", 1.0);
-  if (count != brace.braces.get()) in.fail_key("count", "must be a whole number");
+  in.hold("count", {"number of braces", "", {1.0, 20.0}}, count);
+  if (count != std::floor(count)) in.fail_key("count", "must be a whole number");
+  twc::brace_plan brace{.rail = in.need<length>("rail"), .rail_height = in.need<length>("rail_height"),
+                        .braces = static_cast<int>(count), .span = in.need<length>("span"),
+                        .breadth = in.need<length>("breadth"), .depth = in.need<length>("depth"),
+                        .material = bar_from(in)};
   brace.label = label_of(in, brace.label);
   brace.joint = in.maybe<force>("joint");
+  if (brace.joint) in.hold("joint", {"what the fixing holds", "N", positive}, brace.joint->value());
   for (section& one : in.sections("load")) {
     brace.on_it.push_back({.load = one.need<mass>("mass") * standard_gravity, .at = one.need<length>("at"),
                            .label = label_of(one, "load")});

@@ -30,6 +30,21 @@ measured_at_mass = "20 g"
 measured_at = "25 °C"
 '''
 
+VESSEL = '''[vessel]
+length = "2.40 m"
+width = "1.00 m"
+height = "0.85 m"
+water_level = "0.80 m"
+'''
+PANEL = VESSEL + '''[[vessel.panel]]
+label = "front"
+width = "2.20 m"
+height = "0.65 m"
+thickness = "18 mm"
+edges = "all supported"
+material = "annealed glass"
+'''
+
 # name, file content (text or bytes), what the one line must say
 CASES = [
     ('empty file', '', r'plan\.toml:1: the plan is empty'),
@@ -109,6 +124,29 @@ CASES = [
     ('bag without ammonia', LIFE + '[life.arrivals]\nph = 7.2\nph_scale = "nbs"\n', r'plan\.toml:10: \[life\.arrivals\] needs the ammonia of the bag'),
     ('filter in water too hot', LIFE.replace('24 °C', '34 °C') + '[[life.surface]]\narea = "5 m²"\n', r'plan\.toml:5: \[life\] temperature = 34 degC is outside the published range 10 to 30 degC'),
     ('misspelt key of life', LIFE + '[life.rooms]\nrun = "2 m"\n', r'plan\.toml:10: life\.rooms: is not a key of \[life\]; known here: .*room'),
+    ('display of no height', VESSEL.replace('0.85 m', '0 m'), r'plan\.toml:4: vessel\.height: height = 0 m is not possible; expected more than 0 m'),
+    ('water above the rim', VESSEL.replace('0.80 m', '0.90 m'), r'plan\.toml:5: vessel\.water_level: water level = 0\.9 m is not possible; expected .*0\.85 m'),
+    ('outside without the walls', VESSEL + 'measured = "outside"\n', r'plan\.toml:1: \[vessel\] needs wall_thickness'),
+    ('walls as thick as the display', VESSEL + 'measured = "outside"\nwall_thickness = "0.6 m"\nfloor_thickness = "20 mm"\n', r'plan\.toml:1: \[vessel\] outside dimension = 1 m leaves nothing between panels'),
+    ('stage above the rim', VESSEL + 'stages = ["0.4 m", "0.9 m"]\n', r'plan\.toml:6: vessel\.stages: water level = 0\.9 m is not possible'),
+    ('sand two ways', VESSEL + '[[vessel.sand]]\ndepth = "0.1 m"\nmass = "100 kg"\n', r'plan\.toml:6: \[vessel\.sand\] needs one of depth, shallow_end \(with deep_end and run\) or mass'),
+    ('slope upside down', VESSEL + '[[vessel.sand]]\nshallow_end = "0.2 m"\ndeep_end = "0.1 m"\nrun = "1 m"\n', r'plan\.toml:6: \[vessel\.sand\] deep end = 0\.1 m is not possible; expected at least 0\.2 m'),
+    ('rock larger than the tank', VESSEL + '[[vessel.rock]]\ndry_mass = "9000 kg"\n', r'plan\.toml:1: \[vessel\] volume of all items = .* m3 is not possible; expected 0 to 1\.92 m3'),
+    ('rock heavier under water', VESSEL + '[[vessel.rock]]\ndry_mass = "5 kg"\nsubmerged_mass = "6 kg"\n', r'plan\.toml:6: \[vessel\.rock\] rock: submerged mass = 6 kg is not below the dry mass, 5 kg'),
+    ('panel above the rim', PANEL + 'lower_edge = "0.30 m"\n', r'plan\.toml:9: vessel\.panel\.height: height = 0\.65 m is not possible; expected .*0\.55'),
+    ('panel of no thickness', PANEL.replace('18 mm', '0 mm'), r'plan\.toml:6: \[vessel\.panel\] front: thickness = 0 m is not possible'),
+    ('panel without edges', PANEL.replace('edges', '# edges'), r'plan\.toml:6: \[vessel\.panel\] needs edges = "all supported"'),
+    ('panel of wood', PANEL.replace('annealed glass', 'oak'), r'plan\.toml:12: vessel\.panel\.material: "oak" is not one of "annealed glass", "cast acrylic"'),
+    ('panel long as a strip', PANEL.replace('0.65 m', '0.10 m'), r'plan\.toml:6: \[vessel\.panel\] front: width over height = 22 is not possible'),
+    ('feet larger than the stand', VESSEL + '[vessel.floor]\ntank_and_stand = "400 kg"\nfootprint = "3 m²"\nbearing = "4 m²"\n', r'plan\.toml:6: \[vessel\.floor\] display: bearing area = 4 m2 is not possible; expected .*3 m2'),
+    ('floor two ways', VESSEL + '[vessel.floor]\ntank_and_stand = "400 kg"\nfootprint = "3 m²"\nroom = "living"\nbuilt_for = "10 kPa"\n', r'plan\.toml:9: vessel\.floor\.room: says what a code asks; give it or built_for, not both'),
+    ('half a brace', VESSEL + '[vessel.brace]\ncount = 1.5\nrail = "2.4 m"\nrail_height = "0.85 m"\nspan = "1 m"\nbreadth = "45 mm"\ndepth = "90 mm"\nmaterial = "annealed glass"\n', r'plan\.toml:7: vessel\.brace\.count: must be a whole number'),
+    ('light beside the brace', VESSEL + '[vessel.brace]\nrail = "2.4 m"\nrail_height = "0.85 m"\nspan = "1 m"\nbreadth = "45 mm"\ndepth = "90 mm"\nmaterial = "annealed glass"\n[[vessel.brace.load]]\nlabel = "light"\nmass = "12 kg"\nat = "1.3 m"\n', r'plan\.toml:6: \[vessel\.brace\] brace: light: place = 1\.3 m is not possible; expected 0 to 1 m'),
+    ('a million braces', VESSEL + '[vessel.brace]\ncount = 1e300\nrail = "2.4 m"\nrail_height = "0.85 m"\nspan = "1 m"\nbreadth = "45 mm"\ndepth = "90 mm"\nmaterial = "annealed glass"\n', r'plan\.toml:7: vessel\.brace\.count: number of braces = 1e\+?300 is not possible; expected 1 to 20'),
+    ('fixing that holds nothing', VESSEL + '[vessel.brace]\nrail = "2.4 m"\nrail_height = "0.85 m"\nspan = "1 m"\nbreadth = "45 mm"\ndepth = "90 mm"\nmaterial = "annealed glass"\njoint = "-1 kN"\n', r'plan\.toml:13: vessel\.brace\.joint: what the fixing holds = -1000 N is not possible; expected more than 0 N'),
+    ('bar of no strength', VESSEL + '[vessel.brace]\nrail = "2.4 m"\nrail_height = "0.85 m"\nspan = "1 m"\nbreadth = "45 mm"\ndepth = "90 mm"\nmodulus = "10 GPa"\nallowable = "0 MPa"\ndensity = "600 kg/m3"\n', r'plan\.toml:13: vessel\.brace\.allowable: allowable stress = 0 Pa is not possible'),
+    ('lid of no span', VESSEL + '[[vessel.lid]]\nspan = "0 m"\nthickness = "8 mm"\nmaterial = "cast acrylic"\n', r'plan\.toml:6: \[vessel\.lid\] lid 1: span = 0 m is not possible'),
+    ('rock behind the panel', VESSEL + '[vessel.view]\nnearest_rock = "-5 cm"\n', r'plan\.toml:6: \[vessel\.view\] distance in the water = -0\.05 m is not possible'),
     ('invalid UTF-8', b'title = "\xff\xfe"\n', r'plan\.toml:1: '),
     ('binary', bytes(range(256)), r'plan\.toml:\d+: '),
     ('ten megabytes', '#' + 'x' * 10_000_000, r'10000001 bytes; a plan has at most 1000000'),
