@@ -78,10 +78,10 @@ struct aerated_tank {
   detail::check(here, water_temperature_limits, in_celsius(tank.temperature));
   rate sum = {};
   for (const aeration& way : tank.ways.get()) {
-    detail::check_of(way.label, here, open_surface_limits, in_square_metres(way.surface));
-    detail::check_of(way.label, here, transfer_velocity_limits, way.transfer.value() * 3.6e5);
-    detail::check_of(way.label, here, bubbles_limits, in_per_hour(way.bubbles));
-    detail::check_of(way.label, here, alpha_limits, way.alpha.value());
+    detail::check_element(here, way.label, open_surface_limits, in_square_metres(way.surface));
+    detail::check_element(here, way.label, transfer_velocity_limits, way.transfer.value() * 3.6e5);
+    detail::check_element(here, way.label, bubbles_limits, in_per_hour(way.bubbles));
+    detail::check_element(here, way.label, alpha_limits, way.alpha.value());
     sum += way.surface * way.transfer / tank.net.get() + transfer_at(way.bubbles, tank.temperature) * way.alpha.value();
   }
   return sum;

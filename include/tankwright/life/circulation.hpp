@@ -54,8 +54,8 @@ template <class Share>
 double sum_of_flows(std::string_view here, std::span<const loop> loops, Share share) {
   double sum = 0.0;
   for (const loop& l : loops) {
-    check_of(l.label, here, loop_flow_limits, in_litres_per_hour(l.flow));
-    check_of(l.label, here, removal_efficiency_limits, l.efficiency.value());
+    check_element(here, l.label, loop_flow_limits, in_litres_per_hour(l.flow));
+    check_element(here, l.label, removal_efficiency_limits, l.efficiency.value());
     sum += l.flow->value() * share(l);
   }
   return sum;

@@ -126,8 +126,8 @@ struct film_areas {
 inline film_areas sum_of_areas(std::string_view here, std::span<const filter_surface> surfaces) {
   film_areas sum;
   for (const filter_surface& s : surfaces) {
-    check_of(s.label, here, film_area_limits, in_square_metres(s.wet));
-    check_of(s.label, here, film_seeded_limits, s.seeded.value());
+    check_element(here, s.label, film_area_limits, in_square_metres(s.wet));
+    check_element(here, s.label, film_seeded_limits, s.seeded.value());
     sum.mature += s.wet->value();
     sum.today += s.wet->value() * s.seeded.value();
   }

@@ -59,7 +59,7 @@ inline constexpr limits nitrifier_oxygen_limits{"oxygen", "mg/L", not_negative};
 namespace detail {
 
 inline void check_nitrifier(std::string_view label, std::string_view here, const nitrifier& group) {
-  const auto hold = [&](const limits& limit, double value) { check_of(label, here, limit, value); };
+  const auto hold = [&](const limits& limit, double value) { check_element(here, label, limit, value); };
   hold({"growth", "1/d", positive}, in_per_day(group.growth));
   hold({"half-saturation of nitrogen", "mg/L", positive}, in_milligrams_per_litre(group.half_nitrogen));
   hold({"yield", "", {0.0, 10.0, edge::open}}, group.yield);
@@ -162,7 +162,7 @@ struct working_filter {
   detail::check(here, {"share moved", "", zero_to_one}, filter.moved.value());
   const auto grown = [&](std::string_view label, const nitrifier& group) {
     detail::check_nitrifier(label, here, group);
-    detail::check_of(label, here, {"decay", "1/d", positive}, in_per_day(group.decay));
+    detail::check_element(here, label, {"decay", "1/d", positive}, in_per_day(group.decay));
     const auto g = detail::growth_at(group, in_celsius(filter.temperature), 1.0);
     return filter.load->as_nitrogen() * (g.yield * filter.moved.value()) / per_day(g.decay);
   };

@@ -86,7 +86,7 @@ inline constexpr limits activity_limits{"activity", "", not_negative};
 /// @source       allometric and Q10 scaling; Carlson et al. 1999; Dowd et al. 2006; exponents from memory
 [[nodiscard]] inline oxygen_demand oxygen_use(const animals& group, temperature water) {
   constexpr std::string_view here = "tankwright::life::oxygen_use";
-  const auto hold = [&](const limits& limit, double value) { detail::check_of(group.label, here, limit, value); };
+  const auto hold = [&](const limits& limit, double value) { detail::check_element(here, group.label, limit, value); };
   hold(animal_mass_limits, in_kilograms(group.each));
   hold({"mass of the measured animal", "kg", positive}, in_kilograms(group.measured_at_mass));
   hold(animal_count_limits, group.count);

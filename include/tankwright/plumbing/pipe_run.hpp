@@ -12,9 +12,13 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
-#include <tankwright/plumbing/detail/labelled.hpp>
+#include <tankwright/core/detail/labelled.hpp>
 
 namespace tankwright::plumbing {
+
+namespace detail {
+using namespace tankwright::detail;
+}
 
 /// Inside diameter of a pipe: what the water sees. A nominal size names a pipe and is no diameter at all
 /// (pipe_sizes.hpp), so the two do not convert.

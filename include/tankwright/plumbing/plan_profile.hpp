@@ -12,9 +12,13 @@
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/plumbing/detail/labelled.hpp>
+#include <tankwright/core/detail/labelled.hpp>
 
 namespace tankwright::plumbing {
+
+namespace detail {
+using namespace tankwright::detail;
+}
 
 /// The free plan area at one height above the floor.
 struct plan_slice {

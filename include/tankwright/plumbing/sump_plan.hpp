@@ -6,10 +6,14 @@
 #include <string>
 #include <vector>
 
-#include <tankwright/plumbing/detail/labelled.hpp>
+#include <tankwright/core/detail/labelled.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 
 namespace tankwright::plumbing {
+
+namespace detail {
+using namespace tankwright::detail;
+}
 
 /// One chamber of a sump.
 struct chamber {

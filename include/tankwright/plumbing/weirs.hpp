@@ -13,10 +13,14 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
-#include <tankwright/plumbing/detail/labelled.hpp>
+#include <tankwright/core/detail/labelled.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 
 namespace tankwright::plumbing {
+
+namespace detail {
+using namespace tankwright::detail;
+}
 
 // ---- the edges ------------------------------------------------------------------------------------------------------
 

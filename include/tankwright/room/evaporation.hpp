@@ -9,7 +9,7 @@
 #include <vector>
 
 #include <tankwright/core/estimate.hpp>
-#include <tankwright/room/detail/labelled.hpp>
+#include <tankwright/core/detail/labelled.hpp>
 #include <tankwright/room/evaporation_laws.hpp>
 
 namespace tankwright::room {
@@ -105,11 +105,11 @@ template <class T>
 }
 
 [[nodiscard]] inline wet_areas checked_areas(std::string_view function, const wet_surface& s, range_policy policy) {
-  check_labelled(function, s.label, area_limits, s.area.get().value());
-  check_labelled(function, s.label, agitation_limits, s.moved.value(), policy);
-  check_labelled(function, s.label, room_air_speed_limits, s.air_speed.value(), policy);
-  check_labelled(function, s.label, covered_limits, s.covered.value());
-  check_labelled(function, s.label, cover_effectiveness_limits, s.cover.effectiveness.value());
+  check_element(function, s.label, area_limits, s.area.get().value());
+  check_element(function, s.label, agitation_limits, s.moved.value(), policy);
+  check_element(function, s.label, room_air_speed_limits, s.air_speed.value(), policy);
+  check_element(function, s.label, covered_limits, s.covered.value());
+  check_element(function, s.label, cover_effectiveness_limits, s.cover.effectiveness.value());
   const double bare = s.area.get().value() * s.moved.value() * wind_factor(s.air_speed.value());
   const double held = s.covered.value() * s.cover.effectiveness.value();
   const double leak = s.covered.value() * (1.0 - s.cover.effectiveness.value());

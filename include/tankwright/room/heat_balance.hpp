@@ -101,20 +101,20 @@ namespace detail {
     m.cover_conductance += covered * indoor_film.value();
   }
   for (const tank_wall& w : t.walls) {
-    check_labelled(function, w.label, area_limits, w.area.get().value());
-    check_labelled(function, w.label, tank_transmittance_limits, w.transmittance.get().value());
+    check_element(function, w.label, area_limits, w.area.get().value());
+    check_element(function, w.label, tank_transmittance_limits, w.transmittance.get().value());
     const double conductance = w.area.get().value() * w.transmittance.get().value();
     if (!w.outside) {
       m.walls_to_air += conductance;
     } else {
-      check_labelled(function, w.label, {"outside temperature", "degC", above_absolute_zero_celsius},
+      check_element(function, w.label, {"outside temperature", "degC", above_absolute_zero_celsius},
                      in_celsius(*w.outside));
       m.walls_elsewhere += conductance;
       m.walls_inflow += conductance * in_kelvins(*w.outside);
     }
   }
   for (const heat_source& h : t.sources) {
-    check_labelled(function, h.label, heat_limits, h.heat.get().value());
+    check_element(function, h.label, heat_limits, h.heat.get().value());
     m.gains += h.heat.get().value();
   }
   return m;

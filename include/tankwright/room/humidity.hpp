@@ -106,7 +106,7 @@ struct checked_room {
   m.changes = r.room.air_changes.get().value();
   m.outdoor = outdoor.ratio;
   for (const moisture_source& s : r.sources) {
-    check_labelled(function, s.label, source_rate_limits, s.rate.get().value());
+    check_element(function, s.label, source_rate_limits, s.rate.get().value());
     m.source += s.rate.get().value();
   }
   out.areas = checked_areas(function, r.surfaces, policy);

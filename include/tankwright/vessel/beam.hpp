@@ -211,29 +211,29 @@ struct beam_result {
 [[nodiscard]] inline beam_result bend(const beam& beam) {
   constexpr std::string_view here = "tankwright::vessel::bend";
   const double l = beam.span->value();
-  detail::check_of(here, beam.label, detail::positive_length("span"), l);
+  detail::check_element(here, beam.label, detail::positive_length("span"), l);
   const beam_section& section = beam.section;
-  detail::check_of(here, beam.label, {"area", "m2", positive}, section.area->value());
-  detail::check_of(here, beam.label, {"second moment of area", "m4", positive}, section.second_moment->value());
-  detail::check_of(here, beam.label, detail::positive_length("extreme fibre"), section.extreme_fibre->value());
-  detail::check_of(here, beam.label, {"modulus", "Pa", positive}, beam.modulus->value());
-  detail::check_of(here, beam.label, {"pull", "N", not_negative}, beam.pull.value());
+  detail::check_element(here, beam.label, {"area", "m2", positive}, section.area->value());
+  detail::check_element(here, beam.label, {"second moment of area", "m4", positive}, section.second_moment->value());
+  detail::check_element(here, beam.label, detail::positive_length("extreme fibre"), section.extreme_fibre->value());
+  detail::check_element(here, beam.label, {"modulus", "Pa", positive}, beam.modulus->value());
+  detail::check_element(here, beam.label, {"pull", "N", not_negative}, beam.pull.value());
   const auto part = [&](const std::string& what, length at) {
-    detail::check_of(here, beam.label + ": " + what, {"place", "m", {0.0, l}}, at.value());
+    detail::check_element(here, beam.label + ": " + what, {"place", "m", {0.0, l}}, at.value());
     return at.value() / l;
   };
 
   detail::deflection_curve curve;
   for (const point_load& p : beam.points) {
-    detail::check_of(here, beam.label + ": " + p.label, {"load", "N", any_finite}, p.load->value());
+    detail::check_element(here, beam.label + ": " + p.label, {"load", "N", any_finite}, p.load->value());
     curve.terms.push_back({part(p.label, p.at), 3, p.load->value()});
   }
   for (const spread_load& s : beam.spreads) {
     const std::string name = beam.label + ": " + s.label;
     const double from = part(s.label, s.from), to = part(s.label, s.to);
-    detail::check_of(here, name, {"load", "N/m", any_finite}, s.at_start->value());
-    detail::check_of(here, name, {"load", "N/m", any_finite}, s.at_end->value());
-    detail::check_of(here, name, {"end of the load", "m", {s.from->value(), l, edge::open}}, s.to->value());
+    detail::check_element(here, name, {"load", "N/m", any_finite}, s.at_start->value());
+    detail::check_element(here, name, {"load", "N/m", any_finite}, s.at_end->value());
+    detail::check_element(here, name, {"end of the load", "m", {s.from->value(), l, edge::open}}, s.to->value());
     const double first = s.at_start->value() * l, last = s.at_end->value() * l, rise = (last - first) / (to - from);
     curve.terms.push_back({from, 4, first});
     curve.terms.push_back({to, 4, -last});

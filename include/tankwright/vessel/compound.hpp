@@ -37,7 +37,7 @@ struct placed_shape {
   double rim = detail::largest, lowest = detail::largest;
   for (const placed_shape& c : chambers) {
     const double floor = c.floor.value();
-    detail::check_of(here, label, detail::length_from_zero("floor of a chamber"), floor);
+    detail::check_element(here, label, detail::length_from_zero("floor of a chamber"), floor);
     lowest = std::fmin(lowest, floor);
     rim = std::fmin(rim, floor + c.what->height().value());
     for (detail::part p : detail::parts_of(c.what)) {

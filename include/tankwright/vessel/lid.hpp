@@ -53,15 +53,15 @@ struct lid_result {
   constexpr std::string_view here = "tankwright::vessel::sag_of";
   const double l = lid.span->value(), t = lid.thickness->value();
   const panel_material& m = lid.material;
-  detail::check_of(here, lid.label, detail::positive_length("span"), l);
-  detail::check_of(here, lid.label, detail::positive_length("thickness"), t);
-  detail::check_of(here, lid.label, {"extra load", "Pa", not_negative}, lid.extra.value());
-  detail::check_of(here, lid.label, {"moisture strain", "", {0.0, 0.05}}, lid.moisture_strain);
-  detail::check_of(here, lid.label, {"density", "kg/m3", positive}, m.density.value());
-  detail::check_of(here, lid.label, {"allowable stress", "Pa", positive}, m.allowable.value.value());
+  detail::check_element(here, lid.label, detail::positive_length("span"), l);
+  detail::check_element(here, lid.label, detail::positive_length("thickness"), t);
+  detail::check_element(here, lid.label, {"extra load", "Pa", not_negative}, lid.extra.value());
+  detail::check_element(here, lid.label, {"moisture strain", "", {0.0, 0.05}}, lid.moisture_strain);
+  detail::check_element(here, lid.label, {"density", "kg/m3", positive}, m.density.value());
+  detail::check_element(here, lid.label, {"allowable stress", "Pa", positive}, m.allowable.value.value());
   for (const tankwright::stress& e :
        {m.modulus, m.long_term_modulus.low, m.long_term_modulus.central, m.long_term_modulus.high}) {
-    detail::check_of(here, lid.label, {"modulus", "Pa", positive}, e.value());
+    detail::check_element(here, lid.label, {"modulus", "Pa", positive}, e.value());
   }
   const double q = m.density.value() * standard_gravity.value() * t + lid.extra.value();
   const auto sag = [&](tankwright::stress modulus) {

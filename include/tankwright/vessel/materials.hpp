@@ -194,7 +194,7 @@ struct breakage_question {
 /// @source           ASTM E1300-12a, Table X4.1, "beyond 1 year"
 [[nodiscard]] inline allowable_stress for_permanent_load(const allowable_stress& short_term) {
   constexpr std::string_view here = "tankwright::vessel::for_permanent_load";
-  detail::check_of(here, short_term.name, {"allowable stress", "Pa", positive}, short_term.value.value());
+  detail::check_element(here, short_term.name, {"allowable stress", "Pa", positive}, short_term.value.value());
   if (short_term.basis == load_basis::permanent) {
     detail::refuse_of(here, short_term.name, "allowable stress", short_term.value.value(), "Pa",
                       "is for a permanent load already; the factor for duration is applied once");

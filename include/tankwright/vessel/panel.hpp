@@ -95,22 +95,22 @@ inline constexpr limits aspect_limits{
     "width over height", "", {0.02, 20.0}, {0.1, 10.0}, "the series as tested; a longer panel is a strip"};
 
 inline void check_panel(std::string_view here, const panel& p, range_policy policy) {
-  check_of(here, p.label, positive_length("width"), p.width->value());
-  check_of(here, p.label, positive_length("height"), p.height->value());
-  check_of(here, p.label, positive_length("thickness"), p.thickness->value());
+  check_element(here, p.label, positive_length("width"), p.width->value());
+  check_element(here, p.label, positive_length("height"), p.height->value());
+  check_element(here, p.label, positive_length("thickness"), p.thickness->value());
   const panel_material& m = p.material;
-  check_of(here, p.label, poisson_limits, m.poisson);
-  check_of(here, p.label, {"Young's modulus", "Pa", positive}, m.modulus.value());
+  check_element(here, p.label, poisson_limits, m.poisson);
+  check_element(here, p.label, {"Young's modulus", "Pa", positive}, m.modulus.value());
   for (const tankwright::stress& e : {m.long_term_modulus.low, m.long_term_modulus.central, m.long_term_modulus.high}) {
-    check_of(here, p.label, {"long-term modulus", "Pa", positive}, e.value());
+    check_element(here, p.label, {"long-term modulus", "Pa", positive}, e.value());
   }
   const allowable_stress& a = p.allowable ? *p.allowable : m.allowable;
-  check_of(here, p.label, {"allowable stress", "Pa", positive}, a.value.value());
+  check_element(here, p.label, {"allowable stress", "Pa", positive}, a.value.value());
   if (a.basis != load_basis::permanent) {
     refuse_of(here, p.label, "allowable stress", a.value.value(), "Pa",
               "is for a load of seconds; a tank is a permanent load: see for_permanent_load");
   }
-  check_of(here, p.label, aspect_limits, p.width->value() / p.height->value(), policy);
+  check_element(here, p.label, aspect_limits, p.width->value() / p.height->value(), policy);
 }
 
 [[nodiscard]] inline std::pair<edge_kind, edge_kind> edges_of(panel_edges edges) noexcept {
@@ -190,8 +190,8 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   constexpr std::string_view here = "tankwright::vessel::water_on";
   detail::check_panel(here, panel, policy);
   const double level = water.level->value(), h = panel.height->value();
-  detail::check_of(here, panel.label, detail::length_from_zero("level"), level);
-  detail::check_of(here, panel.label, detail::water_density_limits, water.water_density->value());
+  detail::check_element(here, panel.label, detail::length_from_zero("level"), level);
+  detail::check_element(here, panel.label, detail::water_density_limits, water.water_density->value());
   const auto [bottom, top] = detail::edges_of(panel.edges);
   if (top == detail::edge_kind::free && level > h) {
     detail::refuse_of(here, panel.label, "level", level, "m",
@@ -229,7 +229,7 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::vessel::uniform_on";
   detail::check_panel(here, panel, policy);
-  detail::check_of(here, panel.label, {"load", "Pa", not_negative}, load.value());
+  detail::check_element(here, panel.label, {"load", "Pa", not_negative}, load.value());
   const auto [bottom, top] = detail::edges_of(panel.edges);
   const double h = panel.height->value();
   const detail::plate<double> plate{panel.width->value() / h, panel.material->poisson, bottom, top, {.constant = 1.0}};

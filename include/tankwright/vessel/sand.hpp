@@ -36,8 +36,8 @@ struct sand_bed_size {
 /// @source    phase relations of soil mechanics
 [[nodiscard]] inline item sand_bed(const sand_bed_size& bed) {
   constexpr std::string_view here = "tankwright::vessel::sand_bed";
-  detail::check_of(here, bed.label, {"floor area", "m2", positive}, bed.floor->value());
-  detail::check_of(here, bed.label, detail::length_from_zero("depth"), bed.depth->value());
+  detail::check_element(here, bed.label, {"floor area", "m2", positive}, bed.floor->value());
+  detail::check_element(here, bed.label, detail::length_from_zero("depth"), bed.depth->value());
   detail::check_grains(here, bed.label, bed.sand);
   const double v = bed.floor->value() * bed.depth->value();
   const detail::band n = detail::numbers(bed.sand.pores), rho = detail::numbers(bed.sand.grain_density);
@@ -66,7 +66,7 @@ struct sand_mass {
 [[nodiscard]] inline item sand_by_mass(const sand_mass& bags) {
   constexpr std::string_view here = "tankwright::vessel::sand_by_mass";
   const double m = bags.dry_mass->value();
-  detail::check_of(here, bags.label, {"dry mass", "kg", not_negative}, m);
+  detail::check_element(here, bags.label, {"dry mass", "kg", not_negative}, m);
   detail::check_grains(here, bags.label, bags.sand);
   const detail::band n = detail::numbers(bags.sand.pores), rho = detail::numbers(bags.sand.grain_density);
   const detail::band solids{m / rho.high, m / rho.central, m / rho.low};
@@ -86,7 +86,7 @@ struct sand_mass {
 /// @accuracy    exact for the inputs
 /// @source      geometry
 [[nodiscard]] inline estimate<length> bed_depth(const item& bed, area floor) {
-  detail::check_of("tankwright::vessel::bed_depth", bed.label, {"floor area", "m2", positive}, floor.value());
+  detail::check_element("tankwright::vessel::bed_depth", bed.label, {"floor area", "m2", positive}, floor.value());
   return map_rising(bed.envelope, [&](envelope_volume v) { return v.value() / floor; });
 }
 

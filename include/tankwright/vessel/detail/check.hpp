@@ -6,22 +6,10 @@
 #include <string>
 #include <string_view>
 
-#include <tankwright/core/validity.hpp>
+#include <tankwright/core/detail/labelled.hpp>
 
 namespace tankwright::vessel::detail {
 using namespace tankwright::detail;
-
-/// `check` for one thing among several: its label stands in front of the argument.
-inline void check_of(std::string_view function, std::string_view label, const limits& limit, double value,
-                     range_policy policy = range_policy::published) {
-  const bool covered = policy == range_policy::extrapolate || limit.published.contains(value);
-  if (limit.possible.contains(value) && covered) [[likely]]
-    return;
-  const std::string argument = std::string{label}.append(": ").append(limit.argument);
-  limits named = limit;
-  named.argument = argument;
-  check(function, named, value, policy);
-}
 
 /// `fail<invalid_input>` for one thing among several; `reason` completes "function: label: argument = value ...".
 [[noreturn]] inline void refuse_of(std::string_view function, std::string_view label, std::string_view argument,

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// Errors about one element of a plumbing: they name it by its label.
+/// Errors about one of several elements: they name it by its label.
 #pragma once
 
 #include <string>
 #include <string_view>
+
 #include <tankwright/core/errors.hpp>
 #include <tankwright/core/validity.hpp>
 
-namespace tankwright::plumbing::detail {
-using namespace tankwright::detail;
+namespace tankwright::detail {
 
 /// Hold a value of an element against its range. A refusal reads "return A: bore = 0 m is not possible ...".
 inline void check_element(std::string_view function, std::string_view label, const limits& limit, double value,
@@ -35,4 +35,4 @@ inline void check_element(std::string_view function, std::string_view label, con
   throw invalid_input{line, {std::string{function}, std::string{label}, none, none, none, {}, {}}};
 }
 
-}  // namespace tankwright::plumbing::detail
+}  // namespace tankwright::detail
