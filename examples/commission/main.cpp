@@ -86,10 +86,11 @@ int main(int argc, char** argv) {
                        : given.units == "us" ? tankwright::unit_system::us
                                              : tankwright::unit_system::si;
     if (!given.html.empty()) {
-      write_whole(given.html, report::as_html(all, units));
+      write_whole(given.html, report::as_html(all, tankwright::commissioning::figures_of(plan.build), units));
       return 0;
     }
-    const std::string out = given.json ? report::as_json(all) : report::as_text(all, units);
+    const std::string out = given.json ? report::as_json(all, tankwright::commissioning::figures_of(plan.build))
+                                       : report::as_text(all, units);
     if (std::fputs(out.c_str(), stdout) < 0 || std::fflush(stdout) != 0) return refuse("cannot write the report");
   } catch (const std::exception& mistake) {
     return refuse(mistake.what());

@@ -4,18 +4,21 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <tankwright/commissioning/assessment.hpp>
+#include <tankwright/commissioning/figure.hpp>
 #include <tankwright/core/text.hpp>
 
 namespace report {
 
 using tankwright::commissioning::assessment;
+using figures = std::vector<tankwright::commissioning::figure>;
 
 [[nodiscard]] std::string as_text(const assessment& all, tankwright::unit_system units);
-[[nodiscard]] std::string as_json(const assessment& all);
+[[nodiscard]] std::string as_json(const assessment& all, const figures& pictures);
 /// One page that needs nothing else: no script, no network, its own style for light, dark and print.
-[[nodiscard]] std::string as_html(const assessment& all, tankwright::unit_system units);
+[[nodiscard]] std::string as_html(const assessment& all, const figures& pictures, tankwright::unit_system units);
 
 /// "Feistel 2008", "Millero et al. 2008 (from memory)".
 [[nodiscard]] std::string source_text(const tankwright::citation& source);

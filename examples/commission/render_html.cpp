@@ -103,7 +103,7 @@ std::string article(const finding& f, unit_system units) {
 
 }  // namespace
 
-std::string as_html(const assessment& all, unit_system units) {
+std::string as_html(const assessment& all, const figures& pictures, unit_system units) {
   std::string out = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                     "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +
@@ -124,7 +124,7 @@ std::string as_html(const assessment& all, unit_system units) {
     const finding& f = all.findings[i];
     if (f.day != day) out += "<h2>" + escaped(day = f.day) + "</h2>\n";
     out += article(f, units);
-    for (const auto& picture : all.figures) {
+    for (const auto& picture : pictures) {
       if (picture.id == f.id) out += as_svg(picture, units);  // a figure stands under the finding it belongs to
     }
   }

@@ -115,15 +115,15 @@ ordered_json object_of(const commissioning::figure& f) {
 
 }  // namespace
 
-std::string as_json(const assessment& all) {
+std::string as_json(const assessment& all, const figures& pictures) {
   ordered_json findings = ordered_json::array();
   for (const auto& f : all.findings) findings.push_back(object_of(f));
-  ordered_json figures = ordered_json::array();
-  for (const auto& f : all.figures) figures.push_back(object_of(f));
+  ordered_json drawn = ordered_json::array();
+  for (const auto& f : pictures) drawn.push_back(object_of(f));
   const ordered_json whole{{"tankwright", TANKWRIGHT_VERSION},
                            {"title", all.title},
                            {"findings", std::move(findings)},
-                           {"figures", std::move(figures)}};
+                           {"figures", std::move(drawn)}};
   return whole.dump(2) + "\n";
 }
 

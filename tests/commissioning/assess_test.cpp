@@ -48,8 +48,8 @@ TEST_CASE("assess: the sections in the order of the job, identical to calling th
   const twc::plan plan{.title = "two sections", .plumbing = lagoon_plumbing(), .water = lagoon_water()};
   const auto all = twc::assess(plan);
   const auto state = twc::state_of(plan);
-  std::vector<twc::finding> expected = twc::assess_plumbing(*plan.plumbing, state).findings;
-  for (auto& f : twc::assess_power_cut(*plan.plumbing, state).findings) expected.push_back(std::move(f));
+  std::vector<twc::finding> expected = twc::assess_plumbing(*plan.plumbing, state);
+  for (auto& f : twc::assess_power_cut(*plan.plumbing, state)) expected.push_back(std::move(f));
   for (auto& f : twc::assess_water(*plan.water)) expected.push_back(std::move(f));
   REQUIRE(all.findings.size() == expected.size());
   for (std::size_t i = 0; i < expected.size(); ++i) CHECK(all.findings[i].id == expected[i].id);

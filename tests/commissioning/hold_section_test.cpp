@@ -36,7 +36,7 @@ TEST_CASE("hold section: the findings are the parts called by hand") {
   section.air = room::air{.temperature = celsius(20.0), .humidity = relative_humidity::from_percent(55.0)};
   section.water = celsius(19.0);
   const auto all = twc::assess_hold(section);
-  REQUIRE(all.findings.size() == 1);
+  REQUIRE(all.size() == 1);
 
   // By hand: evaporation of a square metre of fresh water at 19 degC, as a fall.
   const auto flux = room::evaporation({.water = {.temperature = celsius(19.0), .salinity = practical_salinity{0.0}},
@@ -47,31 +47,32 @@ TEST_CASE("hold section: the findings are the parts called by hand") {
   twc::hold_test test = *section.done;
   test.evaporation = map_rising(flux, [&](mass_flow m) { return metres_per_second(in_kilograms_per_second(m) / rho); });
   const auto result = twc::read_hold_test(test);
-  TW_CHECK(by_hand, number(all.findings[0], "leak"), in_cubic_metres_per_second(result.leak.central), relative(1e-12));
-  TW_CHECK(by_hand, number(all.findings[0], "largest leak allowed"), in_cubic_metres_per_second(result.allowed),
+  TW_CHECK(by_hand, number(all[0], "leak"), in_cubic_metres_per_second(result.leak.central), relative(1e-12));
+  TW_CHECK(by_hand, number(all[0], "largest leak allowed"), in_cubic_metres_per_second(result.allowed),
            relative(1e-15));
-  CHECK(all.findings[0].says == result.says);
-  CHECK_FALSE(all.findings[0].before_acting.empty());
-  CHECK_FALSE(all.findings[0].sources.empty());
-  CHECK_FALSE(all.findings[0].measure_next.empty());  // no pan, no water temperature
-  REQUIRE(all.figures.size() == 1);
-  CHECK(all.figures[0].id == all.findings[0].id);
-  CHECK(all.figures[0].curves[2].x.size() == 9);
+  CHECK(all[0].says == result.says);
+  CHECK_FALSE(all[0].before_acting.empty());
+  CHECK_FALSE(all[0].sources.empty());
+  CHECK_FALSE(all[0].measure_next.empty());  // no pan, no water temperature
+  const auto figures = twc::figures_of(section);
+  REQUIRE(figures.size() == 1);
+  CHECK(figures[0].id == all[0].id);
+  CHECK(figures[0].curves[2].x.size() == 9);
 }
 
 TEST_CASE("hold section: a planned test, and one that cannot see its leak") {
   twc::hold_plan plan{.surface = square_metres(2.4), .resolution = millimetres(0.5), .pan = true};
   twc::hold_section section{.planned = plan, .leak_to_see = litres_per_day(0.5)};
   auto all = twc::assess_hold(section);
-  REQUIRE(all.findings.size() == 1);
-  TW_CHECK(by_hand, number(all.findings[0], "days of readings"),
+  REQUIRE(all.size() == 1);
+  TW_CHECK(by_hand, number(all[0], "days of readings"),
            in_seconds(*twc::days_to_see(plan, litres_per_day(0.5))), relative(1e-15));
-  CHECK_FALSE(all.findings[0].before_acting.empty());
+  CHECK_FALSE(all[0].before_acting.empty());
 
   section.planned->pan = false;
   section.planned->evaporation = {millimetres_per_day(2.0), millimetres_per_day(3.0), millimetres_per_day(4.0), "guess"};
   all = twc::assess_hold(section);
-  CHECK(all.findings[0].says == twc::verdict::not_enough_known);
-  CHECK_FALSE(all.findings[0].measure_next.empty());
-  CHECK(twc::assess_hold({}).findings.empty());
+  CHECK(all[0].says == twc::verdict::not_enough_known);
+  CHECK_FALSE(all[0].measure_next.empty());
+  CHECK(twc::assess_hold({}).empty());
 }

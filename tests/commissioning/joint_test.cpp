@@ -46,7 +46,7 @@ bool has(const std::vector<std::string>& steps, std::string_view word) {
 TEST_CASE("outage: the findings of the sections, and the worst verdict") {
   const evidence by_hand{"tankwright::commissioning::assess_outage", kind::identity, "the sections called by hand"};
   auto plan = plan_with_sump();
-  const auto cut = twc::assess_power_cut(*plan.plumbing, twc::state_of(plan)).findings;
+  const auto cut = twc::assess_power_cut(*plan.plumbing, twc::state_of(plan));
   auto answer = twc::assess_outage(plan);
   REQUIRE(answer.findings.size() == 3);  // power cut, running level, outlet depth; no inlet, no room, no animals
   TW_CHECK(by_hand, answer.findings[0].numbers[0].value.central, cut[0].numbers[0].value.central, relative(0.0));

@@ -99,7 +99,7 @@ TEST_CASE("moving in: the load of dry and of wet food") {
   // 24 g of food with 11 % of protein, which is 16 % nitrogen; 4 g with 48 %, 9.2 % of it ammonia nitrogen.
   TW_CHECK(load_by_hand, load.central.as_nitrogen(), grams_per_day(24.0 * 0.11 * 0.16 + 4.0 * 0.48 * 0.092),
            relative(1e-14));
-  const auto all = assess_life(p, state()).findings;
+  const auto all = assess_life(p, state());
   same(number(found(all, "life.load"), "ammonia in a day, as nitrogen"), amount_of(map_rising(load, day_of)));
 }
 
@@ -110,7 +110,7 @@ TEST_CASE("moving in: the filter by hand, today and when mature") {
   const life::film_water water{.ammonia = p.filter.stay_below, .temperature = celsius(24.0)};
   const auto rock = life::balance_of_moved_rock(
       {.proven = load.central, .moved = fraction(0.75), .new_load = load.central, .net = all_water});
-  const auto all = assess_life(p, state()).findings;
+  const auto all = assess_life(p, state());
   for (const bool mature : {false, true}) {
     CAPTURE(mature);
     const std::array surfaces{
@@ -152,7 +152,7 @@ TEST_CASE("moving in: the filter on both sides of its limit") {
   const auto says = [&](double moved, const life_plan& of) {
     life_plan q = of;
     q.filter.rock->moved = fraction(moved);
-    return found(assess_life(q, state()).findings, "life.filter_today").says;
+    return found(assess_life(q, state()), "life.filter_today").says;
   };
   CHECK(says(1.0, p) == verdict::holds);  // the same food and all of the rock: the rule's band does not count twice
   CHECK(says(0.999, p) == verdict::does_not_hold);
@@ -165,7 +165,7 @@ TEST_CASE("moving in: the filter on both sides of its limit") {
   // New surfaces alone take nothing today: the ammonia finds no level.
   p.filter.rock.reset();
   p.filter.surfaces = {{.label = "media", .wet = square_metres(30.0)}};
-  const auto all = assess_life(p, state()).findings;
+  const auto all = assess_life(p, state());
   CHECK(found(all, "life.filter_today").says == verdict::does_not_hold);
   CHECK(found(all, "life.filter_today").note.starts_with("No ammonia level balances this load"));
   CHECK(found(all, "life.free_ammonia").says == verdict::does_not_hold);
@@ -175,7 +175,7 @@ TEST_CASE("moving in: the filter on both sides of its limit") {
 TEST_CASE("moving in: free ammonia by hand") {
   auto p = plan();
   p.forecast = false;
-  const auto all = assess_life(p, state()).findings;
+  const auto all = assess_life(p, state());
   const finding& f = found(all, "life.free_ammonia");
   const amount settled = number(found(all, "life.filter_today"), "total ammonia settles at");
   const auto free = [&](double total) {
@@ -195,13 +195,13 @@ TEST_CASE("moving in: free ammonia by hand") {
   CHECK(f.says == verdict::holds);
   CHECK(f.before_acting == water::ammonia_caution.text);
   p.ph = water::ph_nbs{9.5};
-  CHECK(found(assess_life(p, state()).findings, "life.free_ammonia").says == verdict::does_not_hold);
+  CHECK(found(assess_life(p, state()), "life.free_ammonia").says == verdict::does_not_hold);
 }
 
 TEST_CASE("moving in: the weeks are two simulations, and may be left out") {
   auto p = plan();
   const auto made = assess_life(p, state());
-  const finding& f = found(made.findings, "life.start_up");
+  const finding& f = found(made, "life.start_up");
   const auto load = load_of(p.filter.food);
   const double share = life::seawater_film.plateau->value() / life::freshwater_film.plateau->value();  // 0.28 / 0.69
   std::vector<life::start_up_result> runs;  // sea, fresh water, sea with half of the bacteria dead
@@ -241,8 +241,9 @@ TEST_CASE("moving in: the weeks are two simulations, and may be left out") {
   CHECK(f.says == verdict::for_information);  // a simulation never clears a tank
   CHECK(f.before_acting == life::start_up_caution.text);
   CHECK(f.note.find("Only a measured challenge test") != std::string::npos);
-  REQUIRE(made.figures.size() == 1);
-  const figure& picture = made.figures[0];
+  const auto figures = figures_of(p, state());
+  REQUIRE(figures.size() == 1);
+  const figure& picture = figures[0];
   CHECK(picture.id == "life.start_up");
   REQUIRE(picture.curves.size() == 4);
   REQUIRE(picture.curves[0].y.size() == runs[0].samples.size());
@@ -263,9 +264,9 @@ TEST_CASE("moving in: the weeks are two simulations, and may be left out") {
 
   p.forecast = false;
   const auto without = assess_life(p, state());
-  CHECK_FALSE(has(without.findings, "life.start_up"));
-  CHECK(without.figures.empty());
-  CHECK(without.findings.size() + 1 == made.findings.size());
+  CHECK_FALSE(has(without, "life.start_up"));
+  CHECK(figures_of(p, state()).empty());
+  CHECK(without.size() + 1 == made.size());
 }
 
 TEST_CASE("moving in: alkalinity by hand and at its limit") {
@@ -276,7 +277,7 @@ TEST_CASE("moving in: alkalinity by hand and at its limit") {
     return life::time_alkalinity_lasts(
         {.load = n, .net = all_water, .now = p.alkalinity->now, .lowest = p.alkalinity->lowest});
   };
-  const auto f = found(assess_life(p, state()).findings, "life.alkalinity");
+  const auto f = found(assess_life(p, state()), "life.alkalinity");
   const amount answer = number(f, "until the lowest that may be");
   TW_CHECK(by_hand, answer.low, lasts(load.high).lasts->low.value(), relative(1e-14));
   TW_CHECK(by_hand, answer.central, lasts(load.central).lasts->central.value(), relative(1e-14));
@@ -284,11 +285,11 @@ TEST_CASE("moving in: alkalinity by hand and at its limit") {
   CHECK(f.before_acting == lasts(load.central).caution.text);
   CHECK(f.note.find(water::alkalinity_caution.text) != std::string::npos);
   p.alkalinity->measured_every = lasts(load.high).lasts->low;
-  CHECK(found(assess_life(p, state()).findings, "life.alkalinity").says == verdict::holds);
+  CHECK(found(assess_life(p, state()), "life.alkalinity").says == verdict::holds);
   p.alkalinity->measured_every = lasts(load.central).lasts->central;
-  CHECK(found(assess_life(p, state()).findings, "life.alkalinity").says == verdict::thin_margin);
+  CHECK(found(assess_life(p, state()), "life.alkalinity").says == verdict::thin_margin);
   p.alkalinity->measured_every = lasts(load.central).lasts->central + hours(1.0);
-  CHECK(found(assess_life(p, state()).findings, "life.alkalinity").says == verdict::does_not_hold);
+  CHECK(found(assess_life(p, state()), "life.alkalinity").says == verdict::does_not_hold);
 }
 
 TEST_CASE("moving in: the oxygen of a power cut by hand") {
@@ -307,7 +308,7 @@ TEST_CASE("moving in: the oxygen of a power cut by hand") {
     return {.tank = {.net = display, .use = animals * use + filter, .saturation = saturation, .aeration = in(n)},
             .start = saturation * 0.95};
   };
-  const auto all = assess_life(p, state()).findings;
+  const auto all = assess_life(p, state());
   const finding& f = found(all, "life.power_cut");
   const amount bare = number(f, "oxygen lasts, by the surface alone");
   TW_CHECK(by_hand, bare.central, life::time_to_oxygen_limit(course(1.0, 1)).time->value(), relative(1e-14));
@@ -323,7 +324,7 @@ TEST_CASE("moving in: the oxygen of a power cut by hand") {
   const auto says = [&](duration help) {
     life_plan q = p;
     q.power_cut->help_within = help;
-    return found(assess_life(q, state()).findings, "life.power_cut").says;
+    return found(assess_life(q, state()), "life.power_cut").says;
   };
   const amount aided = number(f, "  plan for half of that");
   CHECK(says(duration::from_value(aided.low * 0.999)) == verdict::holds);
@@ -334,7 +335,7 @@ TEST_CASE("moving in: the oxygen of a power cut by hand") {
   // Air that holds the level for as long as it is needed.
   p.power_cut->battery = battery_air{.bubbles = per_hour(3.0)};
   p.power_cut->help_within = hours(48.0);
-  const auto held = assess_life(p, state()).findings;
+  const auto held = assess_life(p, state());
   CHECK(found(held, "life.power_cut").says == verdict::holds);
   CHECK(found(held, "life.power_cut").note.starts_with("With the air that is left the oxygen stays above its limit."));
 
@@ -345,16 +346,16 @@ TEST_CASE("moving in: the oxygen of a power cut by hand") {
   auto alone = course(1.0, 1).tank;
   alone.aeration = life::aeration_rate({.net = display, .temperature = celsius(24.0), .ways = std::span{&open, 1}});
   p.power_cut->battery->runs = hours(10.0);
-  same(number(found(assess_life(p, wide).findings, "life.power_cut"), "where it settles in the end"),
+  same(number(found(assess_life(p, wide), "life.power_cut"), "where it settles in the end"),
        amount_of(*life::steady_oxygen(alone)));
 
   // Without a battery the verdict is that of the surface alone.
   p.power_cut->battery.reset();
-  CHECK(found(assess_life(p, state()).findings, "life.power_cut").says == verdict::does_not_hold);
+  CHECK(found(assess_life(p, state()), "life.power_cut").says == verdict::does_not_hold);
 
   auto unknown = state();
   unknown.display_surface.reset();
-  const auto closed = found(assess_life(p, unknown).findings, "life.power_cut");
+  const auto closed = found(assess_life(p, unknown), "life.power_cut");
   CHECK(number(closed, "oxygen lasts, by the surface alone").central < bare.central);
   CHECK(closed.measure_next[0].find("surface of the display") != std::string::npos);
 }
@@ -364,7 +365,7 @@ TEST_CASE("moving in: circulation by hand and at its limits") {
   p.forecast = false;
   const life::loop whole[] = {{.flow = litres_per_hour(6000.0)}};
   const life::loop carbon[] = {{.flow = litres_per_hour(900.0), .efficiency = fraction(0.6)}};
-  const auto clear = found(assess_life(p, state()).findings, "life.circulation");
+  const auto clear = found(assess_life(p, state()), "life.circulation");
   const auto hand = life::time_to_remove({.net = all_water, .loops = carbon}, percent(99.0));
   TW_CHECK(by_hand, number(clear, "99 % is out after").central, hand.time.value(), relative(1e-14));
   CHECK(clear.before_acting == hand.caution.text);
@@ -374,9 +375,9 @@ TEST_CASE("moving in: circulation by hand and at its limits") {
   TW_CHECK(by_hand, turnover.low, life::turnover_rate({.net = litres(2010.0), .loops = whole}).value(),
            relative(1e-14));
   p.circulation.clear_within = hand.time * 1.001;
-  CHECK(found(assess_life(p, state()).findings, "life.circulation").says == verdict::thin_margin);
+  CHECK(found(assess_life(p, state()), "life.circulation").says == verdict::thin_margin);
   p.circulation.clears.clear();
-  const auto best = found(assess_life(p, state()).findings, "life.circulation");
+  const auto best = found(assess_life(p, state()), "life.circulation");
   TW_CHECK(by_hand, number(best, "99 % is out after").central,
            life::time_to_remove({.net = all_water, .loops = whole}, percent(99.0)).time.value(), relative(1e-14));
 }
@@ -389,7 +390,7 @@ TEST_CASE("moving in: arrivals and acclimation by hand") {
                                                   .ph = water::ph_nbs{8.1},
                                                   .salinity = practical_salinity{35.0},
                                                   .temperature = celsius(24.0)}});
-  const auto all = assess_life(p, state()).findings;
+  const auto all = assess_life(p, state());
   const finding& f = found(all, "life.arrivals");
   TW_CHECK(by_hand, number(f, "free ammonia in the bag, opened, as NH3").central,
            match.ammonia_at_tank_ph.central.as_ammonia().value(), relative(1e-15));
@@ -421,7 +422,7 @@ TEST_CASE("moving in: arrivals and acclimation by hand") {
                      .ph = water::ph_nbs{8.1},
                      .salinity = practical_salinity{35.0},
                      .temperature = celsius(24.0)};
-  const auto straight = assess_life(p, state()).findings;
+  const auto straight = assess_life(p, state());
   CHECK(found(straight, "life.arrivals").says == verdict::holds);
   CHECK(found(straight, "life.acclimation").numbers.empty());
 }
@@ -434,18 +435,18 @@ TEST_CASE("moving in: room to swim is that of the animal with the least") {
   p.animals[1].swims = swimmer{.adult = centimetres(20.0), .speed = centimetres_per_second(8.0)};
   const auto room = life::swim_clearance(
       {.animal = centimetres(38.0), .run = metres(2.0), .width = metres(0.8), .speed = centimetres_per_second(5.0)});
-  const auto f = found(assess_life(p, state()).findings, "life.room");
+  const auto f = found(assess_life(p, state()), "life.room");
   TW_CHECK(by_hand, number(f, "straight run, in body lengths").central, room.run_in_lengths, relative(1e-15));
   TW_CHECK(by_hand, number(f, "width asked for").central, room.width_wanted.value(), relative(1e-15));
   CHECK(f.says == verdict::holds);
   CHECK(f.note.starts_with("Tightest for the garden eels."));
   CHECK(f.before_acting == room.caution.text);
   p.room = swim_run{.run = metres(2.0), .width = metres(0.75)};
-  CHECK(found(assess_life(p, state()).findings, "life.room").says == verdict::does_not_hold);
+  CHECK(found(assess_life(p, state()), "life.room").says == verdict::does_not_hold);
 }
 
 TEST_CASE("moving in: what is missing is said, and never thrown") {
-  const auto empty = assess_life({}, {}).findings;
+  const auto empty = assess_life({}, {});
   for (const std::string_view id : {"life.load", "life.filter_today", "life.filter_later", "life.free_ammonia",
                                     "life.start_up", "life.alkalinity", "life.power_cut", "life.circulation"}) {
     CAPTURE(std::string{id});
@@ -455,13 +456,13 @@ TEST_CASE("moving in: what is missing is said, and never thrown") {
   CHECK(empty.size() == 8);
   auto p = plan();
   p.room.reset();
-  CHECK(found(assess_life(p, state()).findings, "life.room").says == verdict::not_enough_known);
+  CHECK(found(assess_life(p, state()), "life.room").says == verdict::not_enough_known);
   p.ph.reset();
-  CHECK(found(assess_life(p, state()).findings, "life.arrivals").says == verdict::not_enough_known);
+  CHECK(found(assess_life(p, state()), "life.arrivals").says == verdict::not_enough_known);
 }
 
 TEST_CASE("moving in: every finding about animals or chemicals carries its caution") {
-  for (const auto& all : {assess_life(plan(), state()).findings, assess_life({}, state()).findings}) {
+  for (const auto& all : {assess_life(plan(), state()), assess_life({}, state())}) {
     for (const finding& f : all) {
       CAPTURE(std::string{f.id});
       CHECK(f.day == "Moving in");

@@ -25,9 +25,9 @@ const evidence by_gum{"tankwright::commissioning::assess_power_cut", kind::ident
 const twc::system_state state{.water = celsius(24.0), .salinity = practical_salinity{34.0}};
 const water::liquid liquid = water::seawater(state.salinity, state.water);
 
-twc::finding find(const twc::plumbing_assessment& all, std::string_view id) {
-  const auto found = std::find_if(all.findings.begin(), all.findings.end(), [&](const auto& f) { return f.id == id; });
-  REQUIRE_MESSAGE(found != all.findings.end(), id);
+twc::finding find(const std::vector<twc::finding>& all, std::string_view id) {
+  const auto found = std::find_if(all.begin(), all.end(), [&](const auto& f) { return f.id == id; });
+  REQUIRE_MESSAGE(found != all.end(), id);
   return *found;
 }
 
@@ -113,10 +113,10 @@ TEST_CASE("power cut: the findings are power_cut and restart by hand") {
   same(find(all, "sump.restart"), "lowest level of the pump chamber", again.lowest_level);
   same(find(all, "sump.restart"), "until water runs over the edge again", again.until_it_runs_over);
 
-  for (const auto& f : all.findings) CHECK_FALSE(f.before_acting.empty());
+  for (const auto& f : all) CHECK_FALSE(f.before_acting.empty());
   CHECK(floor.before_acting == tp::power_cut_caution.text);
   CHECK(find(all, "sump.restart").before_acting == tp::restart_caution.text);
-  for (const auto& f : all.findings) CHECK_FALSE(f.sources.empty());
+  for (const auto& f : all) CHECK_FALSE(f.sources.empty());
 }
 
 TEST_CASE("power cut: what stands in the pipes comes down, the trunk's water too") {
@@ -296,7 +296,7 @@ TEST_CASE("power cut: verdicts on both sides of each limit") {
 TEST_CASE("power cut: what is missing is said, never taken as no water") {
   const auto needs = [](const twc::plumbing_plan& plan, std::string_view what) {
     const auto all = twc::assess_power_cut(plan, state);
-    REQUIRE(all.findings.size() == 1);
+    REQUIRE(all.size() == 1);
     const auto& f = find(all, "sump.power_cut");
     CHECK(f.says == twc::verdict::not_enough_known);
     CHECK(f.before_acting == tp::power_cut_caution.text);
@@ -315,15 +315,17 @@ TEST_CASE("power cut: what is missing is said, never taken as no water") {
   plan = lagoon_plumbing();
   plan.inlet.reset();
   const auto all = twc::assess_power_cut(plan, state);
-  CHECK(std::none_of(all.findings.begin(), all.findings.end(), [](const auto& f) { return f.id == "sump.restart"; }));
+  CHECK(std::none_of(all.begin(), all.end(), [](const auto& f) { return f.id == "sump.restart"; }));
 }
 
 TEST_CASE("power cut: the sump is drawn to scale") {
   const auto plan = lagoon_plumbing();
-  const auto all = twc::assess_power_cut(plan, state);
-  REQUIRE(all.figures.size() == 1);
+  const auto figures = twc::figures_of(plan, state);
+  REQUIRE(figures.size() == 2);
+  CHECK(figures[0].id == "plumbing.flow");
+  CHECK(figures[1].id == "sump.power_cut");
   double rise = 0.0, wide = 0.0;
-  for (const auto& plate : all.figures[0].plates) {
+  for (const auto& plate : figures[1].plates) {
     if (plate.fill == "rise") rise += plate.width * plate.height;
     if (plate.fill == "room") wide += plate.width;
   }

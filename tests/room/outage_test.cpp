@@ -125,6 +125,31 @@ TEST_CASE("outage: time to a limit is where the curve meets it") {
   CHECK(*warm.soonest <= *warm.expected);
 }
 
+TEST_CASE("outage: a limit is reached exactly where the curve passes it, in a room that drifts too") {
+  const evidence same{"tankwright::room::time_to_limit", kind::identity, "the lowest or highest point of outage_curve"};
+  for (const double room_end : {8.0, 12.0, 15.0, 18.0, 26.0, 33.0}) {
+    for (const double settle_hours : {3.0, 60.0}) {
+      auto o = without_power(25.0, 18.0, 50.0);
+      o.room = twr::drifting_room{.settles_at = celsius(room_end), .time_constant = hours(settle_hours)};
+      const auto course = twr::outage_curve(o, days(7.0), hours(1.0)).points;
+      double lowest = 1e3, highest = 0.0;
+      for (const auto& p : course) {
+        lowest = std::fmin(lowest, in_celsius(p.water.central));
+        highest = std::fmax(highest, in_celsius(p.water.central));
+      }
+      // The points are an hour apart and the courses are slow: a tenth of a kelvin to either side is enough.
+      for (const double by : {-0.1, 0.1}) {
+        if (lowest + by < 24.9) {
+          TW_HOLDS(same, twr::time_to_limit(o, celsius(lowest + by)).expected.has_value() == (by > 0.0));
+        }
+        if (highest + by > 25.1) {
+          TW_HOLDS(same, twr::time_to_limit(o, celsius(highest + by)).expected.has_value() == (by < 0.0));
+        }
+      }
+    }
+  }
+}
+
 TEST_CASE("outage: mistakes") {
   auto o = without_power(25.0, 18.0, 50.0);
   CHECK_THROWS_AS((void)twr::outage_curve(o, hours(-1.0)), invalid_input);

@@ -16,13 +16,6 @@ inline void append(assessment& all, std::vector<finding> findings) {
   for (finding& f : findings) all.findings.push_back(std::move(f));
 }
 
-/// A section that brings figures too.
-template <class Section>
-void append(assessment& all, Section section) {
-  append(all, std::move(section.findings));
-  for (figure& f : section.figures) all.figures.push_back(std::move(f));
-}
-
 /// The salting day makes the water that the vessel and the sump hold, unless the plan says how much.
 [[nodiscard]] inline water_plan with_volume(water_plan water, const system_state& state) {
   if (!water.new_water) water.new_water = state.all_water();
@@ -67,7 +60,7 @@ void append(assessment& all, Section section) {
 ///   all of them, so that one net volume serves salt, heat, drain-down and animals
 ///
 /// @param all the plan; missing sections are left out, missing parts are said
-/// @return    findings and figures
+/// @return    the findings; their pictures are made by `figures_of`, when somebody looks
 /// @throws    invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
 /// @accuracy  as its parts
 /// @source    the sources of the sections, carried by each finding
@@ -86,6 +79,28 @@ void append(assessment& all, Section section) {
   if (all.room) detail::append(result, assess_room(*all.room, state));
   if (all.life) detail::append(result, assess_life(*all.life, state));
   return result;
+}
+
+/// The pictures of the findings, as data. They cost more than the findings: a slider asks for `assess` alone.
+///
+///   `figures_of` of the hold test, the plumbing, the room and the animals, with one `system_state`
+///
+/// @param all the plan
+/// @return    figures that carry the id of their finding, in the order of the job
+/// @throws    invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
+/// @accuracy  as its parts
+/// @source    the sources of the sections
+[[nodiscard]] inline std::vector<figure> figures_of(const plan& all) {
+  std::vector<figure> figures;
+  const auto append = [&](std::vector<figure> some) {
+    for (figure& f : some) figures.push_back(std::move(f));
+  };
+  const system_state state = state_of(all);
+  if (all.hold) append(figures_of(*all.hold));
+  if (all.plumbing) append(figures_of(*all.plumbing, state));
+  if (all.room) append(figures_of(*all.room, state));
+  if (all.life) append(figures_of(*all.life, state));
+  return figures;
 }
 
 }  // namespace tankwright::commissioning

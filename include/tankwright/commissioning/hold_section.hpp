@@ -22,12 +22,6 @@ struct hold_section {
   std::optional<flow_rate> leak_to_see{};  ///< the leak that would matter
 };
 
-/// Findings hold.leak and hold.days, and the figure of the readings.
-struct hold_assessment {
-  std::vector<finding> findings{};
-  std::vector<figure> figures{};
-};
-
 namespace detail {
 
 inline constexpr std::string_view first_fill = "First fill";
@@ -141,22 +135,35 @@ inline constexpr std::string_view first_fill = "First fill";
 ///   `read_hold_test` and `days_to_see`; evaporation from `room::evaporation` where there is neither a pan nor a figure
 ///
 /// @param section the test as done, as planned, or both; the air of the room
-/// @return        findings hold.leak and hold.days, and a figure of the readings
+/// @return        findings hold.leak and hold.days
 /// @throws        invalid_input, out_of_range (from the functions used)
 /// @accuracy      as its parts
 /// @source        the sources of `hold_test.hpp` and `room/evaporation.hpp`, carried by each finding
-[[nodiscard]] inline hold_assessment assess_hold(const hold_section& section) {
-  hold_assessment all;
+[[nodiscard]] inline std::vector<finding> assess_hold(const hold_section& section) {
+  std::vector<finding> all;
   if (section.done) {
     const hold_test test = detail::with_evaporation(*section.done, section);
-    const hold_result result = read_hold_test(test);
-    all.findings.push_back(detail::leak_finding(test, result));
-    all.figures.push_back(detail::hold_figure(test, result));
+    all.push_back(detail::leak_finding(test, read_hold_test(test)));
   }
   if (section.planned && section.leak_to_see) {
-    all.findings.push_back(detail::days_finding(*section.planned, *section.leak_to_see));
+    all.push_back(detail::days_finding(*section.planned, *section.leak_to_see));
   }
   return all;
+}
+
+/// The readings of the hold test, drawn: hold.leak.
+///
+///   the line fitted by `read_hold_test`, and what a tight tank would have done
+///
+/// @param section the test as done; without one there is no figure
+/// @return        the figure hold.leak, heights above the last reading [m] over time [s]
+/// @throws        invalid_input, out_of_range (from the functions used)
+/// @accuracy      as its parts
+/// @source        the sources of `hold_test.hpp` and `room/evaporation.hpp`
+[[nodiscard]] inline std::vector<figure> figures_of(const hold_section& section) {
+  if (!section.done) return {};
+  const hold_test test = detail::with_evaporation(*section.done, section);
+  return {detail::hold_figure(test, read_hold_test(test))};
 }
 
 }  // namespace tankwright::commissioning

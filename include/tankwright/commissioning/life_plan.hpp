@@ -47,12 +47,6 @@ struct life_plan {
   std::optional<swim_run> room{};
 };
 
-/// Findings and the figure of the weeks.
-struct life_assessment {
-  std::vector<finding> findings;
-  std::vector<figure> figures;
-};
-
 namespace detail {
 
 [[nodiscard]] inline finding alkalinity_finding(const life_plan& plan, const system_state& state,
@@ -142,6 +136,13 @@ namespace detail {
   return f;
 }
 
+[[nodiscard]] inline forecast_basis forecast_basis_of(const life_plan& plan, const system_state& state,
+                                                      const estimate<life::nitrogen_load>& load, volume net) {
+  const proportion saturated = plan.power_cut ? plan.power_cut->start : fraction(0.95);
+  const auto full = water::oxygen_saturation_concentration(state.salinity, state.water, state.air);
+  return {plan.filter, plan.weeks, state, load, net, full * saturated.value()};
+}
+
 }  // namespace detail
 
 /// The decisions of the day the animals move in.
@@ -152,48 +153,57 @@ namespace detail {
 /// @param plan  animals, food, filter and what else keeps them alive
 /// @param state water temperature 10 to 30 degC, salinity, air, volumes, surface and flow of the earlier sections
 /// @return      findings life.load, life.filter_today, life.filter_later, life.free_ammonia, life.start_up (where the
-///              forecast is wanted; with its figure), life.alkalinity, life.power_cut, life.circulation, and
+///              forecast is wanted), life.alkalinity, life.power_cut, life.circulation, and
 ///              where the plan asks for them life.arrivals, life.acclimation and life.room
 /// @throws      invalid_input, out_of_range (names the argument of the function that refused it), no_convergence
 /// @accuracy    the bands of the findings
 /// @source      the sources of the functions of `life/` and `water/`, carried by each finding
-[[nodiscard]] inline life_assessment assess_life(const life_plan& plan, const system_state& state) {
+[[nodiscard]] inline std::vector<finding> assess_life(const life_plan& plan, const system_state& state) {
   const estimate<life::nitrogen_load> load = load_of(plan.filter.food);
-  life_assessment all;
-  all.findings.reserve(12);
-  all.findings.push_back(detail::load_finding(plan.filter, load));
-  all.findings.push_back(detail::filter_finding(plan.filter, state, load, false));
-  all.findings.push_back(detail::filter_finding(plan.filter, state, load, true));
-  all.findings.push_back(detail::free_ammonia_finding(plan.filter, plan.ph, state, load));
+  std::vector<finding> all;
+  all.reserve(12);
+  all.push_back(detail::load_finding(plan.filter, load));
+  all.push_back(detail::filter_finding(plan.filter, state, load, false));
+  all.push_back(detail::filter_finding(plan.filter, state, load, true));
+  all.push_back(detail::free_ammonia_finding(plan.filter, plan.ph, state, load));
   const auto net = state.all_water();
   if (plan.forecast && net && !plan.filter.food.empty()) {
-    const proportion saturated = plan.power_cut ? plan.power_cut->start : fraction(0.95);
-    const detail::forecast_basis from{
-        plan.filter,
-        plan.weeks,
-        state,
-        load,
-        net->central,
-        water::oxygen_saturation_concentration(state.salinity, state.water, state.air) * saturated.value()};
-    const auto runs = detail::simulate_cases(from);
-    all.findings.push_back(detail::start_up_finding(from, runs));
-    all.figures.push_back(detail::start_up_figure(from, runs));
+    const auto from = detail::forecast_basis_of(plan, state, load, net->central);
+    all.push_back(detail::start_up_finding(from, detail::simulate_cases(from)));
   } else if (plan.forecast) {
     finding missing = detail::start_up_question();
     missing.says = verdict::not_enough_known;
     if (plan.filter.food.empty()) missing.measure_next.emplace_back(detail::needs_food);
     if (!net) missing.measure_next.emplace_back(detail::needs_net_volume);
-    all.findings.push_back(std::move(missing));
+    all.push_back(std::move(missing));
   }
-  all.findings.push_back(detail::alkalinity_finding(plan, state, load));
-  all.findings.push_back(detail::animals_power_cut_finding(plan.animals, plan.power_cut, state, load));
-  all.findings.push_back(detail::circulation_finding(plan, state));
+  all.push_back(detail::alkalinity_finding(plan, state, load));
+  all.push_back(detail::animals_power_cut_finding(plan.animals, plan.power_cut, state, load));
+  all.push_back(detail::circulation_finding(plan, state));
   if (plan.arrivals) {
-    all.findings.push_back(detail::arrival_finding(*plan.arrivals, plan.ph, state));
-    all.findings.push_back(detail::acclimation_finding(*plan.arrivals, state));
+    all.push_back(detail::arrival_finding(*plan.arrivals, plan.ph, state));
+    all.push_back(detail::acclimation_finding(*plan.arrivals, state));
   }
-  if (auto room = detail::swim_room_finding(plan.animals, plan.room)) all.findings.push_back(std::move(*room));
+  if (auto room = detail::swim_room_finding(plan.animals, plan.room)) all.push_back(std::move(*room));
   return all;
+}
+
+/// The weeks of the start-up, drawn: life.start_up, where the forecast is wanted and there is food and water for it.
+///
+///   `life::simulate_start_up` in three cases, as for the finding
+///
+/// @param plan  animals, food and filter
+/// @param state temperature, salinity, air and volumes of the earlier sections
+/// @return      ammonia, nitrite and nitrate as nitrogen [kg/m^3] over time [s], with their bands
+/// @throws      invalid_input, out_of_range (names the argument of the function that refused it)
+/// @accuracy    the shape, never the dates
+/// @source      the sources of `life/start_up.hpp`
+[[nodiscard]] inline std::vector<figure> figures_of(const life_plan& plan, const system_state& state) {
+  const auto net = state.all_water();
+  if (!plan.forecast || !net || plan.filter.food.empty()) return {};
+  const estimate<life::nitrogen_load> load = load_of(plan.filter.food);
+  const auto from = detail::forecast_basis_of(plan, state, load, net->central);
+  return {detail::start_up_figure(from, detail::simulate_cases(from))};
 }
 
 }  // namespace tankwright::commissioning

@@ -47,12 +47,6 @@ struct plumbing_plan {
   std::optional<rate> wanted_turnover{};  ///< display volumes in a time
 };
 
-/// Findings and figures of a section.
-struct plumbing_assessment {
-  std::vector<finding> findings{};
-  std::vector<figure> figures{};
-};
-
 namespace detail {
 
 inline constexpr std::string_view plumbing_day = "Plumbing";
@@ -238,9 +232,7 @@ template <class Q>
 }
 
 /// Pump curve, and what the pipes ask for at each flow: the circuit solved with the pump at many speeds.
-[[nodiscard]] inline std::optional<figure> flow_figure(const plumbing_plan& plan, const circuit_band& solved,
-                                                       const water::liquid& water) {
-  if (plan.circuit.pumps.size() != 1) return std::nullopt;
+[[nodiscard]] inline figure flow_figure(const plumbing_plan& plan, const water::liquid& water) {
   const auto& pump = plan.circuit.pumps.front();
   figure picture{.id = "plumbing.flow",
                  .title = "What the pump gives, what the pipes ask for, and where they meet",
@@ -264,7 +256,7 @@ template <class Q>
     asks.x.push_back(point.flow.value());
     asks.y.push_back(point.head.value());
   }
-  const auto& meets = solved.central.pumps.front();
+  const auto meets = plumbing::operating_point(plan.circuit, water).pumps.front();
   curve here{.label = "operating point", .x = {meets.flow.value()}, .y = {meets.head.value()}, .as = stroke::points};
   picture.curves = {std::move(gives), std::move(asks), std::move(here)};
   return picture;
@@ -306,12 +298,12 @@ inline void describe(system_state& state, const plumbing_plan& plan) {
 ///
 /// @param plan  circuit, display edge, drains and sump
 /// @param state temperature and salinity of the water; net volume of the display for the turnover
-/// @return      findings plumbing.flow, .velocity, .turnover, .overflow and .drains, and the figure of the flow
+/// @return      findings plumbing.flow, .velocity, .turnover, .overflow and .drains
 /// @throws      invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
 /// @accuracy    as its parts
 /// @source      the sources of `plumbing/`, carried by each finding
-[[nodiscard]] inline plumbing_assessment assess_plumbing(const plumbing_plan& plan, const system_state& state) {
-  plumbing_assessment all;
+[[nodiscard]] inline std::vector<finding> assess_plumbing(const plumbing_plan& plan, const system_state& state) {
+  std::vector<finding> all;
   const water::liquid water = detail::liquid_of(state);
   if (!detail::has_circuit(plan)) {
     finding f{.id = "plumbing.flow",
@@ -320,16 +312,15 @@ inline void describe(system_state& state, const plumbing_plan& plan) {
               .says = verdict::not_enough_known};
     f.measure_next = {plan.circuit.pumps.empty() ? "give the pump's curve" : "give the returns that the pump feeds"};
     f.before_acting = plumbing::circuit_caution.text;
-    all.findings.push_back(std::move(f));
+    all.push_back(std::move(f));
     return all;
   }
   const detail::circuit_band solved = detail::solve_band(plan, water);
-  all.findings.push_back(detail::flow_finding(solved));
-  all.findings.push_back(detail::velocity_finding(solved));
-  all.findings.push_back(detail::turnover_finding(plan, state, solved));
-  all.findings.push_back(detail::overflow_finding(plan, solved));
-  all.findings.push_back(detail::drains_finding(plan, solved, water));
-  if (auto picture = detail::flow_figure(plan, solved, water)) all.figures.push_back(std::move(*picture));
+  all.push_back(detail::flow_finding(solved));
+  all.push_back(detail::velocity_finding(solved));
+  all.push_back(detail::turnover_finding(plan, state, solved));
+  all.push_back(detail::overflow_finding(plan, solved));
+  all.push_back(detail::drains_finding(plan, solved, water));
   return all;
 }
 

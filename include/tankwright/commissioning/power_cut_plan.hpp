@@ -245,12 +245,12 @@ struct dry_chance {
 ///
 /// @param plan  display, sump and returns
 /// @param state temperature and salinity of the water
-/// @return      findings sump.power_cut, .running_level, .outlet_depth and, with a pump inlet, .restart; the sump drawn
+/// @return      findings sump.power_cut, .running_level, .outlet_depth and, with a pump inlet, .restart
 /// @throws      invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
 /// @accuracy    as its parts; the chance within 2 points of a simulation of the same doubts where none dominates
 /// @source      the sources of `plumbing/power_cut.hpp` and `core/uncertainty.hpp`, carried by each finding
-[[nodiscard]] inline plumbing_assessment assess_power_cut(const plumbing_plan& plan, const system_state& state) {
-  plumbing_assessment all;
+[[nodiscard]] inline std::vector<finding> assess_power_cut(const plumbing_plan& plan, const system_state& state) {
+  std::vector<finding> all;
   const auto not_yet = [&](std::string missing) {
     finding f{.id = "sump.power_cut",
               .day = detail::power_cut_day,
@@ -258,7 +258,7 @@ struct dry_chance {
               .says = verdict::not_enough_known};
     f.measure_next = {std::move(missing)};
     f.before_acting = plumbing::power_cut_caution.text;
-    all.findings.push_back(std::move(f));
+    all.push_back(std::move(f));
     return all;
   };
   if (plan.returns.empty()) return not_yet("give each return and how far its opening lies below the overflow edge");
@@ -266,11 +266,31 @@ struct dry_chance {
   const auto in = detail::power_cut_of(plan, state);
   if (plumbing::detail::total_flow(in.returns) == 0.0) return not_yet("take a pump that lifts water to the returns");
   const auto cut = plumbing::power_cut(in);
-  all.findings.push_back(detail::power_cut_finding(in, cut));
-  all.findings.push_back(detail::running_level_finding(in, cut));
-  all.findings.push_back(detail::outlet_depth_finding(in, cut));
-  if (plan.inlet) all.findings.push_back(detail::restart_finding(plan, in));
-  all.figures.push_back(detail::sump_figure(plan.sump, cut));
+  all.push_back(detail::power_cut_finding(in, cut));
+  all.push_back(detail::running_level_finding(in, cut));
+  all.push_back(detail::outlet_depth_finding(in, cut));
+  if (plan.inlet) all.push_back(detail::restart_finding(plan, in));
+  return all;
+}
+
+/// The plumbing, drawn: plumbing.flow where there is one pump, and sump.power_cut where water comes down.
+///
+///   pump curve and system curve, by solving the circuit with the pump at many speeds; levels by `plumbing::power_cut`
+///
+/// @param plan  circuit, display, sump and returns
+/// @param state temperature and salinity of the water
+/// @return      curves of head [m] over flow [m^3/s]; the sump's plates to scale [m]
+/// @throws      invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
+/// @accuracy    as its parts
+/// @source      the sources of `plumbing/`
+[[nodiscard]] inline std::vector<figure> figures_of(const plumbing_plan& plan, const system_state& state) {
+  std::vector<figure> all;
+  if (!detail::has_circuit(plan)) return all;
+  if (plan.circuit.pumps.size() == 1) all.push_back(detail::flow_figure(plan, detail::liquid_of(state)));
+  const auto in = detail::power_cut_of(plan, state);
+  if (!in.returns.empty() && plumbing::detail::total_flow(in.returns) > 0.0) {
+    all.push_back(detail::sump_figure(plan.sump, plumbing::power_cut(in)));
+  }
   return all;
 }
 

@@ -81,6 +81,13 @@ struct checked_outage {
     }
     return m;
   }
+  /// The water cannot pass a temperature at which it gains heat, or for a limit above it loses heat, from first to last.
+  /// The surroundings drift one way, and warmer air always takes less heat: their first and last state bound the rest.
+  [[nodiscard]] bool never_passes(double kelvin, double conductances<double>::*end) const noexcept {
+    const double first = start.net(kelvin, end);
+    const double last = finally().net(kelvin, end);
+    return kelvin < water ? std::max(first, last) <= 0.0 : std::min(first, last) >= 0.0;
+  }
   [[nodiscard]] double slope(double time, double kelvin, double conductances<double>::*end) const noexcept {
     if (room_tau > 0.0) return -at(time).net(kelvin, end) / capacity;
     return -start.net(kelvin, end) / capacity;
@@ -211,6 +218,7 @@ struct checked_outage {
     const bool below = wanted < c.water;
     double t = c.water;
     if (t == wanted) return seconds(0.0);
+    if (c.never_passes(wanted, end)) return {};
     for (double now = 0.0; now < within.value(); now += h) {
       const double next = detail::runge_kutta(slope, now, t, h);
       if (below ? next <= wanted : next >= wanted) {

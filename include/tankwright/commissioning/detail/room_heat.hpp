@@ -122,16 +122,14 @@ enum class powered { all, always, none, on_average };
 inline constexpr std::string_view outage_band = "the band of the evaporation, and how well the volume is known";
 inline constexpr temperature_difference thin_temperature = kelvin_steps(1.0);
 
-[[nodiscard]] inline finding outage_finding(const room_case& c, const solved_season& winter, figure& picture) {
+[[nodiscard]] inline finding outage_finding(const room_case& c, const solved_season& winter) {
   finding f = asked(outage_question);
   const outage_plan& plan = *c.plan.heating->outage;
   const estimate<volume>& water = *c.all_water;
   const room::outage central = outage_of(c, winter, water.central);
   const range_policy policy = policy_for(central.tank.air);
-  // The end of the power cut is one of the points: as many steps before it as after it.
-  const room::outage_course course =
-      room::outage_curve(central, 2.0 * plan.lasts.get(), plan.lasts.get() / 24.0, policy);
-  const estimate<temperature>& cold = course.points[24].water;
+  const room::outage_course course = room::outage_curve(central, plan.lasts, plan.lasts, policy);
+  const estimate<temperature>& cold = course.points.back().water;
   const auto left =
       map_rising(cold, [&](temperature t) { return kelvin_steps(in_kelvins(t) - in_kelvins(plan.lowest)); });
   f.says = verdict_of_margin(left, thin_temperature);
@@ -158,11 +156,19 @@ inline constexpr temperature_difference thin_temperature = kelvin_steps(1.0);
   f.sources = heat_sources();
   f.before_acting = course.caution.text;
   if (!plan.room) f.measure_next.push_back("say how the room cools without power: here it stays as warm as it is");
+  return f;
+}
 
-  picture = {.id = "room.outage",
-             .title = "Water without power",
-             .across = {"time", "duration"},
-             .up = {"temperature", "temperature"}};
+[[nodiscard]] inline figure outage_figure(const room_case& c, const solved_season& winter) {
+  const outage_plan& plan = *c.plan.heating->outage;
+  const room::outage central = outage_of(c, winter, c.all_water->central);
+  // The end of the power cut is one of the points: as many steps before it as after it.
+  const room::outage_course course =
+      room::outage_curve(central, 2.0 * plan.lasts.get(), plan.lasts.get() / 24.0, policy_for(central.tank.air));
+  figure picture{.id = "room.outage",
+                 .title = "Water without power",
+                 .across = {"time", "duration"},
+                 .up = {"temperature", "temperature"}};
   curve line{.label = "water"};
   for (const room::outage_point& p : course.points) {
     line.x.push_back(p.time.value());
@@ -178,9 +184,9 @@ inline constexpr temperature_difference thin_temperature = kelvin_steps(1.0);
                             .as = stroke::dashed});
   picture.curves.push_back({.label = "end of the power cut",
                             .x = {plan.lasts->value()},
-                            .y = {in_kelvins(cold.central)},
+                            .y = {in_kelvins(course.points[24].water.central)},
                             .as = stroke::points});
-  return f;
+  return picture;
 }
 
 }  // namespace tankwright::commissioning::detail::closing
