@@ -4,10 +4,12 @@
 /// well, and does the pump stay wet when it starts again?
 #pragma once
 
-#include <array>
+#include <algorithm>
 #include <cmath>
+#include <string>
+#include <string_view>
+#include <tankwright/commissioning/dry_floor.hpp>
 #include <tankwright/commissioning/plumbing_plan.hpp>
-#include <tankwright/core/uncertainty.hpp>
 
 namespace tankwright::commissioning {
 
@@ -22,7 +24,12 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   in.level_uncertainty = plan.level_uncertainty;
   in.reserve = plan.reserve;
   std::optional<plumbing::circuit_solution> solved;
-  if (has_circuit(plan)) solved = plumbing::operating_point(plan.circuit, liquid_of(state));
+  if (has_circuit(plan)) {
+    const circuit_band band = solve_band(plan, liquid_of(state));
+    solved = band.central;
+    const double flow = solved->delivered.value();
+    if (flow > 0.0) in.flow_uncertainty = fraction(0.5 * (band.most.delivered - band.least.delivered).value() / flow);
+  }
   for (const return_outlet& outlet : plan.returns) {
     flow_rate flow{};
     if (solved) flow = std::max(flow_rate{}, solved->outlet(outlet.label).flow);
@@ -39,69 +46,24 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   return in;
 }
 
-/// What makes the margin uncertain. Areas and the passing of the edges are factors of what the plan says, lengths are
-/// added to it.
-struct margin_doubts {
-  double display_area = 1.0;
-  double sump_area = 1.0;
-  double edges_pass = 1.0;  ///< flow over all edges and baffles at a given head
-  length running_level{};
-  length outlets{};  ///< depth below the edge
-  length box_falls{};
-};
-
-/// The margin below the rim of the sump, with the plan moved by its doubts.
-[[nodiscard]] inline length margin_with(const plumbing::power_cut_input& in, const margin_doubts& by) {
-  plumbing::power_cut_input moved = in;
-  moved.area_uncertainty = fraction(0.0);
-  moved.level_uncertainty = length{};
-  // A sump of other areas is the same sump with everything that comes down made larger or smaller.
-  const double to_sump = 1.0 / by.sump_area;
-  const auto shrink = [&](plumbing::pipe_run& pipe) { pipe.length = pipe.length * to_sump; };
-  moved.display.surface = in.display.surface.get() * (by.display_area * to_sump);
-  for (auto& pipe : moved.display.drains) shrink(pipe);
-  if (in.display.box) {
-    moved.display.box->plan = in.display.box->plan.get() * (by.display_area * to_sump);
-    moved.display.box->falls_by = std::max(length{}, in.display.box->falls_by.get() + by.box_falls);
+[[nodiscard]] inline std::string_view words_of(margin_doubt doubt) noexcept {
+  switch (doubt) {
+    case margin_doubt::display_area:
+      return "the plan area of the display";
+    case margin_doubt::sump_area:
+      return "the plan areas of the sump";
+    case margin_doubt::flow:
+      return "the flow of the returns (with a bucket)";
+    case margin_doubt::weir_heads:
+      return "the head over the edge (with the pump running)";
+    case margin_doubt::running_level:
+      return "the running level of the pump chamber";
+    case margin_doubt::outlet_depth:
+      return "the depth of the return outlets";
+    case margin_doubt::box_fall:
+      break;
   }
-  moved.sump.running_level = in.sump.running_level.get() + by.running_level;
-  for (auto& line : moved.returns) {
-    line.flow = line.flow.get() * (1.0 / by.edges_pass);
-    line.outlet_below_edge = line.outlet_below_edge.get() + by.outlets;
-    if (line.break_below_edge) line.break_below_edge = *line.break_below_edge + by.outlets;
-    if (line.pipe) shrink(*line.pipe);
-  }
-  return plumbing::power_cut(moved).margin.central;
-}
-
-/// Half of the band of the flow over the edge, as a part of the flow.
-[[nodiscard]] inline double edge_doubt(const plumbing::power_cut_input& in, const plumbing::power_cut_answer& cut) {
-  const auto passes = plumbing::flow_over(in.display.edge, cut.head_over_edge.central, extrapolate).flow;
-  return 0.5 * (passes.high - passes.low).value() / passes.central.value();
-}
-
-/// Chance that the floor stays dry, from the margin and its standard uncertainty, and the inputs that matter most.
-struct dry_chance {
-  double chance;
-  length uncertainty;
-  std::array<double, 6> shares;  ///< in the order of `margin_doubts`
-};
-
-/// First order by the GUM: each uncertainty of the plan is taken as half the width of a rectangle.
-[[nodiscard]] inline dry_chance chance_of_dry_floor(const plumbing::power_cut_input& in,
-                                                    const plumbing::power_cut_answer& cut) {
-  const auto margin = [&](double display, double sump, double edges, length level, length outlets, length box) {
-    return margin_with(in, {display, sump, edges, level, outlets, box});
-  };
-  const double part = in.area_uncertainty.value();
-  const length level = in.level_uncertainty;
-  const auto result =
-      propagate(margin, give_or_take(1.0, part), give_or_take(1.0, part), give_or_take(1.0, edge_doubt(in, cut)),
-                give_or_take(length{}, level), give_or_take(length{}, level), give_or_take(length{}, level));
-  const double z = result.value.value() / result.uncertainty.value();
-  dry_chance answer{0.5 * std::erfc(-z / std::sqrt(2.0)), result.uncertainty, {}};
-  for (std::size_t i = 0; i < answer.shares.size(); ++i) answer.shares[i] = result.inputs[i].share;
-  return answer;
+  return "the fall of the overflow box";
 }
 
 [[nodiscard]] inline finding power_cut_finding(const plumbing::power_cut_input& in,
@@ -119,20 +81,15 @@ struct dry_chance {
     f.numbers.push_back({"left if the siphon breaks are blocked", amount_of(cut.margin_if_breaks_block), role::detail});
     if (cut.margin_if_breaks_block.value() < 0.0 && f.says == verdict::holds) f.says = verdict::thin_margin;
   }
-  const dry_chance chance = chance_of_dry_floor(in, cut);
+  const dry_floor dry = chance_of_dry_floor(in);
   f.numbers.push_back({relies_on_breaks ? "chance of a dry floor if they work" : "chance of a dry floor",
-                       amount_of(fraction(chance.chance)), role::detail});
-  constexpr std::array names{"the plan area of the display",
-                             "the plan areas of the sump",
-                             "the head over the edge (with the pump running)",
-                             "the running level of the pump chamber",
-                             "the depth of the return outlets",
-                             "the fall of the overflow box"};
-  const auto largest =
-      static_cast<std::size_t>(std::max_element(chance.shares.begin(), chance.shares.end()) - chance.shares.begin());
-  f.measure_next.push_back(std::string{"measure "} + names[largest] + " better: it makes " +
-                           tankwright::detail::number_text(std::round(100.0 * chance.shares[largest])) +
-                           " % of the doubt");
+                       amount_of(dry.chance), role::detail});
+  const auto& most =
+      *std::max_element(dry.doubts.begin(), dry.doubts.end(), [](auto& a, auto& b) { return a.share < b.share; });
+  if (most.share > 0.0) {
+    f.measure_next.push_back("measure " + std::string{words_of(most.of)} + " better: it makes " +
+                             tankwright::detail::number_text(std::round(100.0 * most.share)) + " % of the doubt");
+  }
   f.sources = {plumbing::rehbock_1929, gum};
   f.before_acting = cut.caution.text;
   return f;
@@ -240,15 +197,14 @@ struct dry_chance {
 
 /// The decisions of the power-cut test.
 ///
-///   `plumbing::power_cut` with the flows of the solved circuit; the chance of a dry floor from the margin and its
-///   standard uncertainty by the GUM; `plumbing::restart`
+///   `plumbing::power_cut` with the flows of the solved circuit; `chance_of_dry_floor`; `plumbing::restart`
 ///
 /// @param plan  display, sump and returns
 /// @param state temperature and salinity of the water
 /// @return      findings sump.power_cut, .running_level, .outlet_depth and, with a pump inlet, .restart
 /// @throws      invalid_input, out_of_range, no_convergence (from the functions used; they name the element)
-/// @accuracy    as its parts; the chance within 2 points of a simulation of the same doubts where none dominates
-/// @source      the sources of `plumbing/power_cut.hpp` and `core/uncertainty.hpp`, carried by each finding
+/// @accuracy    as its parts; the chance within 1.5 points of a simulation of the same doubts
+/// @source      the sources of `plumbing/power_cut.hpp` and `dry_floor.hpp`, carried by each finding
 [[nodiscard]] inline std::vector<finding> assess_power_cut(const plumbing_plan& plan, const system_state& state) {
   std::vector<finding> all;
   const auto not_yet = [&](std::string missing) {

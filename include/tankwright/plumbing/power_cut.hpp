@@ -51,6 +51,7 @@ struct power_cut_input {
   std::size_t drains_into = 0;                  ///< chamber that the drains end in, counted from 0
   proportion area_uncertainty = percent(3.0);   ///< of every plan area
   length level_uncertainty = millimetres(3.0);  ///< of the running level, the box's fall and the outlets' depth
+  proportion flow_uncertainty = percent(0.0);   ///< of what the returns bring together
   length reserve = metres(0.0);                 ///< height to keep free below the rim, for the last two answers
 };
 
@@ -93,6 +94,7 @@ inline constexpr limits return_flow_limits{"flow", "m3/s", not_negative};
 inline constexpr limits outlet_depth_limits{"outlet_below_edge", "m", any_finite};
 inline constexpr limits break_depth_limits{"break_below_edge", "m", any_finite};
 inline constexpr limits area_uncertainty_limits{"area_uncertainty", "", zero_to_below_one};
+inline constexpr limits flow_uncertainty_limits{"flow_uncertainty", "", zero_to_below_one};
 inline constexpr limits level_uncertainty_limits{"level_uncertainty", "m", not_negative};
 inline constexpr limits reserve_limits{"reserve", "m", not_negative};
 
@@ -124,6 +126,7 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
   }
   check(here, area_uncertainty_limits, in.area_uncertainty.value());
   check(here, level_uncertainty_limits, in.level_uncertainty.value());
+  check(here, flow_uncertainty_limits, in.flow_uncertainty.value());
   check(here, reserve_limits, in.reserve.value());
 }
 
@@ -144,7 +147,30 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
   return deepest;
 }
 
-/// One credible case of a power cut: all areas, levels and heads at the same end of their bands.
+/// How a power cut differs from the plan: factors of its areas and flow, heights added to its levels.
+struct power_cut_moves {
+  double display_area = 1.0;  // and that of the box
+  double sump_area = 1.0;
+  double flow = 1.0;
+  double running_level = 0.0;
+  double outlets = 0.0;  // deeper
+  double box_falls = 0.0;
+  band_side side = band_side::central;  // of the weir formulas
+};
+
+/// The credible ends: `sign` is -1 for the mild end, 0 for the middle, 1 for the worst. All move together.
+[[nodiscard]] inline power_cut_moves moved_to_end(const power_cut_input& in, int sign) noexcept {
+  const double area = sign * in.area_uncertainty.value(), level = sign * in.level_uncertainty.value();
+  return {.display_area = 1.0 + area,
+          .sump_area = 1.0 - area,
+          .flow = 1.0 + sign * in.flow_uncertainty.value(),
+          .running_level = level,
+          .outlets = level,
+          .box_falls = level,
+          .side = sign > 0 ? band_side::least : sign < 0 ? band_side::most : band_side::central};
+}
+
+/// One case of a power cut.
 struct power_cut_case {
   std::span<double> running, settled;  // one level a chamber
   double head = 0.0;
@@ -173,23 +199,24 @@ struct power_cut_fixed {
   return f;
 }
 
-/// `sign` is -1 for the mild end, 0 for the middle, 1 for the worst; `water` is scratch, one number a chamber.
+/// The power cut of the plan, moved; `water` is scratch, one number a chamber.
 inline void work_out(std::string_view here, const power_cut_input& in, const sump_shape& shape,
-                     const power_cut_fixed& fixed, int sign, std::span<double> water, power_cut_case& c) {
-  const band_side side = sign > 0 ? band_side::least : sign < 0 ? band_side::most : band_side::central;
-  const double u = sign * in.area_uncertainty.value(), shift = sign * in.level_uncertainty.value();
+                     const power_cut_fixed& fixed, const power_cut_moves& by, std::span<double> water,
+                     power_cut_case& c) {
   const std::size_t n = shape.size();
-  c.sump_scale = 1.0 - u;
-  c.display_area = in.display.surface->value() * (1.0 + u);
-  c.back_siphon = c.display_area * std::fmax(0.0, fixed.depth + shift);
+  const double flow = fixed.flow * by.flow;
+  c.sump_scale = by.sump_area;
+  c.display_area = in.display.surface->value() * by.display_area;
+  c.back_siphon = c.display_area * std::fmax(0.0, fixed.depth + by.outlets);
   c.box = 0.0;
   if (in.display.box) {
-    c.box = in.display.box->plan->value() * (1.0 + u) * std::fmax(0.0, in.display.box->falls_by->value() + shift);
+    const double falls = std::fmax(0.0, in.display.box->falls_by->value() + by.box_falls);
+    c.box = in.display.box->plan->value() * by.display_area * falls;
   }
-  c.extrapolated = run(here, in.sump, fixed.flow, side, shift, c.running);
+  c.extrapolated = run(here, in.sump, flow, by.side, by.running_level, c.running);
   std::visit(
       [&](const auto& e) {
-        c.head = edge_head(here, e, fixed.flow, side, guess_head(e, fixed.flow));
+        c.head = edge_head(here, e, flow, by.side, guess_head(e, flow));
         c.extrapolated = c.extrapolated || outside_published(e, c.head);
       },
       in.display.edge);
@@ -212,15 +239,16 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
 /// What a power cut brings down, how far the sump rises and what is left below its rim.
 ///
 ///   falls = A (h over the edge + depth of the deepest opening) + box + pipes, poured into the running sump;
-///   margin = rim - highest level;  the band: all areas, levels and weir heads at their mild or worst end together
+///   margin = rim - highest level;  the band: all areas, levels, the flow and the weir
+///   heads at their mild or worst end together
 ///
 /// The highest safe running level and the deepest safe outlet are those at which the worst case just keeps the reserve.
 ///
 /// @param in display, sump and returns: lengths [m], areas [m^2], flows [m^3/s]; see the fields
 /// @return   volumes, levels, margins, the two limits, and a caution
 /// @throws   invalid_input (names the element by its label: chamber, baffle, return, pipe)
-/// @accuracy volume conserved to 1e-12; the band is that of the areas, levels and weir formulas as given, no more: it
-///           knows nothing of a leaking siphon break, a blocked drain or a sump that is not level
+/// @accuracy volume conserved to 1e-12; the band is that of the areas, levels, flow and weir formulas as given, no
+///           more: it knows nothing of a leaking siphon break, a blocked drain or a sump that is not level
 /// @source   geometry; Rehbock 1929 and the formulas of `weirs.hpp` for the heads
 [[nodiscard]] inline power_cut_answer power_cut(const power_cut_input& in) {
   constexpr std::string_view here = "tankwright::plumbing::power_cut";
@@ -234,12 +262,13 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
   detail::power_cut_case mild{.running = row(0), .settled = row(1)};
   detail::power_cut_case middle{.running = row(2), .settled = row(3)};
   detail::power_cut_case worst{.running = row(4), .settled = row(5)};
-  detail::work_out(here, in, shape, fixed, 0, water, middle);
+  const detail::power_cut_moves at_worst = detail::moved_to_end(in, 1);
+  detail::work_out(here, in, shape, fixed, {}, water, middle);
   for (std::size_t i = 0; i < n; ++i) detail::check_below_rim(here, in.sump, i, middle.running[i]);
-  detail::work_out(here, in, shape, fixed, -1, water, mild);
-  detail::work_out(here, in, shape, fixed, 1, water, worst);
+  detail::work_out(here, in, shape, fixed, detail::moved_to_end(in, -1), water, mild);
+  detail::work_out(here, in, shape, fixed, at_worst, water, worst);
 
-  constexpr std::string_view why = "plan areas, levels and weir heads, all at one end of their bands together";
+  constexpr std::string_view why = "plan areas, levels, flow and weir heads, all at one end of their bands together";
   const auto lengths = [&](double low, double central, double high) {
     return estimate<length>{length::from_value(low), length::from_value(central), length::from_value(high), why};
   };
@@ -281,7 +310,7 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
     detail::power_cut_fixed without = fixed;
     without.depth = blocked;
     detail::power_cut_case c{.running = levels, .settled = levels};  // its levels are not asked for
-    detail::work_out(here, in, shape, without, 1, water, c);
+    detail::work_out(here, in, shape, without, at_worst, water, c);
     answer.margin_if_breaks_block = length::from_value(rim - c.highest);
   }
 
@@ -290,7 +319,7 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
   const double target = rim - in.reserve.value();
   const double room = worst.sump_scale * shape.below_all(target) - total(worst);
   const auto height_left = [&](double running) {
-    detail::run(here, in.sump, fixed.flow, detail::band_side::least, shift + running - in.sump.running_level->value(),
+    detail::run(here, in.sump, fixed.flow * at_worst.flow, at_worst.side, shift + running - in.sump.running_level->value(),
                 levels);
     double held = 0.0, free = target;
     for (std::size_t i = 0; i < n; ++i) {

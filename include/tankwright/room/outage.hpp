@@ -121,14 +121,10 @@ struct checked_outage {
   return c;
 }
 
-/// Go on from `time` to `to` in equal steps of at most `longest`.
-[[nodiscard]] inline double go_on(const checked_outage& o, double conductances<double>::*end, double time,
-                                  double kelvin, double to, double longest) noexcept {
-  const double steps = std::ceil((to - time) / longest);
-  const double h = (to - time) / steps;
-  const auto slope = [&](double at, double t) { return o.slope(at, t, end); };
-  for (double i = 0.0; i < steps; i += 1.0) kelvin = runge_kutta(slope, time + i * h, kelvin, h);
-  return kelvin;
+/// The course of the water at one end of the band, from the start of the outage.
+[[nodiscard]] inline auto course_of(const checked_outage& o, double conductances<double>::*end) {
+  const auto slope = [&o, end](double time, double kelvin) { return o.slope(time, kelvin, end); };
+  return course{slope, 0.0, o.water, o.longest_step(end), kelvins_per_step};
 }
 
 [[nodiscard]] inline estimate<temperature> temperature_estimate(double a, double central, double b,
@@ -151,7 +147,7 @@ struct checked_outage {
 /// @throws       invalid_input, out_of_range (also when the water leaves the range of the evaporation), no_convergence
 /// @accuracy     1e-8 K for the losses given, 1e-5 K where an end of the band changes from one correlation to another;
 ///               the band is that of the evaporation. Still water layers: the top of a deep tank cools first
-/// @source       energy balance; classical Runge-Kutta
+/// @source       energy balance; Dormand & Prince 1980
 [[nodiscard]] inline outage_course outage_curve(const outage& o, duration time, duration step = minutes(30.0),
                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::outage_curve";
@@ -169,27 +165,81 @@ struct checked_outage {
       .caution = outage_caution};
   const double to = time.value();
   const double dt = step.value();
-  const double longest_low = c.longest_step(&ends::low);
-  const double longest_central = c.longest_step(&ends::central);
-  const double longest_high = c.longest_step(&ends::high);
-  double low = c.water;
-  double central = c.water;
-  double high = c.water;
+  auto low = detail::course_of(c, &ends::low);
+  auto central = detail::course_of(c, &ends::central);
+  auto high = detail::course_of(c, &ends::high);
+  const auto add = [&](double now) {
+    course.points.push_back({.time = seconds(now),
+                             .water = detail::temperature_estimate(low.value(), central.value(), high.value(), why)});
+  };
   course.points.reserve(static_cast<std::size_t>(to / dt) + 2);
-  course.points.push_back({.time = seconds(0.0), .water = detail::temperature_estimate(low, central, high, why)});
+  add(0.0);
   for (std::size_t i = 0; dt * static_cast<double>(i) < to; ++i) {
-    const double now = dt * static_cast<double>(i);
     const double next = std::min(to, dt * static_cast<double>(i + 1));
-    low = detail::go_on(c, &ends::low, now, low, next, longest_low);
-    central = detail::go_on(c, &ends::central, now, central, next, longest_central);
-    high = detail::go_on(c, &ends::high, now, high, next, longest_high);
-    course.points.push_back({.time = seconds(next), .water = detail::temperature_estimate(low, central, high, why)});
+    low.go_to(next);
+    central.go_to(next);
+    high.go_to(next);
+    add(next);
   }
   detail::check(
       here,
       {"water temperature", "degC", {}, about(evaporation_law::shah).water_celsius, about(evaporation_law::shah).name},
-      std::min({low, central, high}) - 273.15, policy);
+      std::min({low.value(), central.value(), high.value()}) - 273.15, policy);
   return course;
+}
+
+namespace detail {
+
+/// When a course of the water meets a limit; nothing where it does not within `within` [s].
+[[nodiscard]] inline std::optional<duration> meets(std::string_view here, const checked_outage& o,
+                                                   double conductances<double>::*end, double limit, double within) {
+  if (o.water == limit) return seconds(0.0);
+  if (o.never_passes(limit, end)) return {};
+  auto water = course_of(o, end);
+  const bool below = limit < o.water;
+  while (water.time() < within) {
+    water.step(within);
+    if (below ? water.value() <= limit : water.value() >= limit) return seconds(water.met(here, limit));
+  }
+  return {};
+}
+
+}  // namespace detail
+
+/// When the water reaches a limit in an outage: soonest, expected, latest. For water that is known within limits.
+///
+///   the time at which the courses of outage_curve meet the limit: soonest with the least water, latest with the most
+///
+/// @param o             the tank and room, as for outage_curve; its own heat capacity is not used
+/// @param heat_capacity of the least, the expected and the most water [J/K] > 0
+/// @param limit         temperature that must not be passed, below or above the start
+/// @param within        how far to look ahead [s], 0 to 1e8
+/// @param policy        `extrapolate` to go past the published ranges
+/// @return              times [s]; empty where the limit is not reached within that time. Plan on the soonest
+/// @throws              invalid_input, out_of_range, no_convergence
+/// @accuracy            1e-6 of the time for the losses given; the band is that of the evaporation and of the water
+/// @source              energy balance; Dormand & Prince 1980
+[[nodiscard]] inline outage_limit time_to_limit(outage o, const estimate<heat_capacity>& heat_capacity,
+                                                temperature limit, duration within = days(7.0),
+                                                range_policy policy = range_policy::published) {
+  constexpr std::string_view here = "tankwright::room::time_to_limit";
+  using ends = detail::conductances<double>;
+  detail::check(here, limit_temperature_limits, in_celsius(limit), policy);
+  detail::check(here, outage_time_limits, within.value());
+  const auto of = [&](tankwright::heat_capacity c) {
+    o.heat_capacity = c;
+    return detail::checked(here, o, policy);
+  };
+  const auto when = [&](const detail::checked_outage& c, double ends::*end) {
+    return detail::meets(here, c, end, in_kelvins(limit), within.value());
+  };
+  const detail::checked_outage least = of(heat_capacity.low), middle = of(heat_capacity.central);
+  const auto strong = when(least, &ends::high), weak = when(least, &ends::low);
+  const bool strong_first = strong && (!weak || *strong < *weak);
+  return {.soonest = strong_first ? strong : weak,
+          .expected = when(middle, &ends::central),
+          .latest = when(of(heat_capacity.high), strong_first ? &ends::low : &ends::high),
+          .caution = outage_caution};
 }
 
 /// When the water reaches a limit in an outage: soonest, expected, latest.
@@ -203,42 +253,11 @@ struct checked_outage {
 /// @return       times [s]; empty where the limit is not reached within that time. Plan on the soonest
 /// @throws       invalid_input, out_of_range, no_convergence
 /// @accuracy     1e-6 of the time for the losses given; the band is that of the evaporation
-/// @source       energy balance; classical Runge-Kutta
+/// @source       energy balance; Dormand & Prince 1980
 [[nodiscard]] inline outage_limit time_to_limit(const outage& o, temperature limit, duration within = days(7.0),
                                                 range_policy policy = range_policy::published) {
-  constexpr std::string_view here = "tankwright::room::time_to_limit";
-  using ends = detail::conductances<double>;
-  const detail::checked_outage c = detail::checked(here, o, policy);
-  detail::check(here, limit_temperature_limits, in_celsius(limit), policy);
-  detail::check(here, outage_time_limits, within.value());
-  const double wanted = in_kelvins(limit);
-  const auto when = [&](double ends::*end) -> std::optional<duration> {
-    const double h = c.longest_step(end);
-    const auto slope = [&](double at, double t) { return c.slope(at, t, end); };
-    const bool below = wanted < c.water;
-    double t = c.water;
-    if (t == wanted) return seconds(0.0);
-    if (c.never_passes(wanted, end)) return {};
-    for (double now = 0.0; now < within.value(); now += h) {
-      const double next = detail::runge_kutta(slope, now, t, h);
-      if (below ? next <= wanted : next >= wanted) {
-        const double part = detail::bracketed_root<double>(
-            here, "time", [&](double x) { return detail::runge_kutta(slope, now, t, x) - wanted; }, 0.0, h,
-            {.absolute = 1e-6});
-        if (now + part > within.value()) return {};
-        return seconds(now + part);
-      }
-      t = next;
-    }
-    return {};
-  };
-  const std::optional<duration> a = when(&ends::low);
-  const std::optional<duration> b = when(&ends::high);
-  const bool a_first = a && (!b || *a < *b);
-  return {.soonest = a_first ? a : b,
-          .expected = when(&ends::central),
-          .latest = a_first ? b : a,
-          .caution = outage_caution};
+  const heat_capacity c = o.heat_capacity;
+  return time_to_limit(o, {c, c, c, {}}, limit, within, policy);
 }
 
 }  // namespace tankwright::room

@@ -137,13 +137,9 @@ inline constexpr temperature_difference thin_temperature = kelvin_steps(1.0);
                {"lowest that the animals stand", amount_of(plan.lowest.get()), role::limit},
                {"left", amount_of(left), role::margin},
                {"power cut", amount_of(plan.lasts.get()), role::detail}};
-  // The least water cools soonest, the most latest.
-  const auto when = [&](volume v) {
-    return room::time_to_limit(outage_of(c, winter, v), plan.lowest, days(7.0), policy);
-  };
-  const auto soonest = when(water.low).soonest;
-  const auto expected = when(water.central).expected;
-  const auto latest = when(water.high).latest;
+  const auto heat = map_rising(water, [&](volume v) { return room::heat_capacity_of(c.water, v); });
+  const auto [soonest, expected, latest, caution] =
+      room::time_to_limit(central, heat, plan.lowest, days(7.0), policy);
   if (soonest && expected && latest) {
     f.numbers.push_back({"the limit is reached after",
                          amount_of(estimate<duration>{*soonest, *expected, *latest, outage_band}), role::detail});
@@ -154,7 +150,7 @@ inline constexpr temperature_difference thin_temperature = kelvin_steps(1.0);
   }
   f.numbers.push_back({"in the end it settles at", amount_of(course.settles_at), role::detail});
   f.sources = heat_sources();
-  f.before_acting = course.caution.text;
+  f.before_acting = caution.text;
   if (!plan.room) f.measure_next.push_back("say how the room cools without power: here it stays as warm as it is");
   return f;
 }

@@ -1,18 +1,97 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// One step of the classical Runge-Kutta method, for the slow and smooth courses of a tank.
+/// Steps along a slow course of a tank, and the moment at which it meets a value: the fifth-order method of Dormand &
+/// Prince 1980 (J. Comput. Appl. Math. 6:19), coefficients in the order of its tableau.
 #pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+#include <tankwright/core/errors.hpp>
 
 namespace tankwright::room::detail {
 
-/// y(t + h) from y(t) and dy/dt = f(t, y).
+/// Where a step ends: the value, the slope there, and how far the embedded fourth-order result is from it.
+struct step_end {
+  double value;
+  double slope;
+  double error;
+};
+
+/// A step h along dy/dt = f(t, y), with the slope at its start. For dy/dt = -y/tau its error is (h/tau)^6/3600.
 template <class F>
-[[nodiscard]] double runge_kutta(F f, double t, double y, double h) {
-  const double k1 = f(t, y);
-  const double k2 = f(t + 0.5 * h, y + 0.5 * h * k1);
-  const double k3 = f(t + 0.5 * h, y + 0.5 * h * k2);
-  const double k4 = f(t + h, y + h * k3);
-  return y + h / 6.0 * (k1 + 2.0 * (k2 + k3) + k4);
+[[nodiscard]] step_end dormand_prince(F f, double t, double y, double k1, double h) {
+  const double k2 = f(t + h / 5.0, y + h * k1 / 5.0);
+  const double k3 = f(t + h * 3.0 / 10.0, y + h * (k1 * (3.0 / 40.0) + k2 * (9.0 / 40.0)));
+  const double k4 = f(t + h * 4.0 / 5.0, y + h * (k1 * (44.0 / 45.0) - k2 * (56.0 / 15.0) + k3 * (32.0 / 9.0)));
+  const double k5 =
+      f(t + h * 8.0 / 9.0, y + h * (k1 * (19372.0 / 6561.0) - k2 * (25360.0 / 2187.0) + k3 * (64448.0 / 6561.0) -
+                                    k4 * (212.0 / 729.0)));
+  const double k6 = f(t + h, y + h * (k1 * (9017.0 / 3168.0) - k2 * (355.0 / 33.0) + k3 * (46732.0 / 5247.0) +
+                                      k4 * (49.0 / 176.0) - k5 * (5103.0 / 18656.0)));
+  const double end = y + h * (k1 * (35.0 / 384.0) + k3 * (500.0 / 1113.0) + k4 * (125.0 / 192.0) -
+                              k5 * (2187.0 / 6784.0) + k6 * (11.0 / 84.0));
+  const double k7 = f(t + h, end);
+  const double error = h * (k1 * (71.0 / 57600.0) - k3 * (71.0 / 16695.0) + k4 * (71.0 / 1920.0) -
+                            k5 * (17253.0 / 339200.0) + k6 * (22.0 / 525.0) - k7 / 40.0);
+  return {end, k7, std::fabs(error)};
 }
+
+/// A course from (t, y). Its steps are at most `longest`, and shorter where one law of evaporation gives way to another
+/// and the slope has a kink: until both results of the method agree within `tolerance`.
+template <class F>
+class course {
+ public:
+  course(F f, double t, double y, double longest, double tolerance)
+      : f_{f}, now_{t, y, f(t, y)}, longest_{longest}, tolerance_{tolerance}, next_{longest} {}
+
+  [[nodiscard]] double time() const noexcept { return now_.time; }
+  [[nodiscard]] double value() const noexcept { return now_.value; }
+
+  /// One step, at most to `end`.
+  void step(double end) {
+    const double rest = end - now_.time;
+    double h = std::min(next_, rest);
+    step_end to = dormand_prince(f_, now_.time, now_.value, now_.slope, h);
+    while (to.error > tolerance_ && h > least_part * longest_) {
+      h = next_ = 0.5 * h;
+      to = dormand_prince(f_, now_.time, now_.value, now_.slope, h);
+    }
+    if (h == next_ && to.error < 0.01 * tolerance_) next_ = std::min(longest_, 2.0 * h);
+    before_ = now_;
+    now_ = {h == rest ? end : now_.time + h, to.value, to.slope};
+  }
+  void go_to(double end) {
+    while (now_.time < end) step(end);
+  }
+
+  /// When, within the last step, the course met `wanted`: Newton's method from the straight line.
+  [[nodiscard]] double met(std::string_view function, double wanted) const {
+    const double h = now_.time - before_.time;
+    double part = h * (wanted - before_.value) / (now_.value - before_.value);
+    for (int i = 0; i < 50; ++i) {
+      const step_end there = dormand_prince(f_, before_.time, before_.value, before_.slope, part);
+      const double by = (there.value - wanted) / there.slope;
+      if (!std::isfinite(by)) break;
+      part = std::clamp(part - by, 0.0, h);
+      if (std::fabs(by) <= 1e-7 * h) return before_.time + part;  // the next one would be below 1e-12
+    }
+    tankwright::detail::fail<no_convergence>(function, "time", before_.time, "s", "did not converge");
+  }
+
+ private:
+  struct point {
+    double time, value, slope;
+  };
+  static constexpr double least_part = 1e-4;
+
+  F f_;
+  point now_;
+  point before_{};
+  double longest_;
+  double tolerance_;
+  double next_;
+};
 
 }  // namespace tankwright::room::detail
