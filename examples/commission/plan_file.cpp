@@ -15,13 +15,46 @@ namespace {
 
 constexpr std::uintmax_t largest_plan = 1000000;  // bytes; a plan is a page or two
 
-/// Read one section, and try what it will be asked for, so that a mistake is reported at its table.
-template <class Section, class Read, class Try>
-void read_section(section& top, std::string_view key, std::optional<Section>& into, Read read, Try attempt) {
-  if (auto table = top.sub(key)) {
-    into = read(*table);
-    table->attempt(attempt);
+/// Try what a section will be asked for with what the others say, so that a mistake is reported at its table; one about
+/// the water is reported at the water's temperature, where that is given.
+template <class Try>
+void try_section(section& top, std::string_view key, const std::optional<commissioning::water_plan>& water,
+                 Try attempt) {
+  const auto table = top.sub(key);
+  if (!table) return;
+  const auto of_section = [&] {
+    try {
+      attempt();
+    } catch (const error& mistake) {
+      const bool of_the_water = water && mistake.details().argument == "temperature" &&
+                                mistake.details().value == in_celsius(water->temperature);
+      if (!of_the_water) throw;
+      top.sub("water")->fail_key("temperature", reason_of(mistake) + ", as [" + std::string{key} + "] needs it");
+    }
+  };
+  table->attempt(of_section, {{"mix yield", "mix_yield"}, {"mix yield", "trial_batch"}});
+}
+
+/// Every section with the state that all of them make. `finish` has been called.
+void try_together(section& top, const commissioning::plan& build) {
+  const auto& water = build.water;
+  const auto with_state = [&](std::string_view key, auto assess) {
+    try_section(top, key, water, [&] { assess(commissioning::state_of(build)); });
+  };
+  if (build.vessel) with_state("vessel", [&](const auto& s) { (void)commissioning::assess_vessel(*build.vessel, s); });
+  if (build.plumbing) {
+    with_state("plumbing", [&](const auto& s) {
+      (void)commissioning::assess_plumbing(*build.plumbing, s);
+      (void)commissioning::assess_power_cut(*build.plumbing, s);
+    });
   }
+  if (water) {
+    with_state("water", [&](const auto& s) {
+      (void)commissioning::assess_water(commissioning::detail::with_volume(*water, s));
+    });
+  }
+  if (build.room) with_state("room", [&](const auto& s) { (void)commissioning::assess_room(*build.room, s); });
+  if (build.life) with_state("life", [&](const auto& s) { (void)commissioning::assess_life(*build.life, s); });
 }
 
 plan plan_from(const toml::table& table, const std::string& name) {
@@ -33,16 +66,16 @@ plan plan_from(const toml::table& table, const std::string& name) {
   all.units = top.word("units", {"si", "us"}).value_or(0) == 1 ? unit_system::us : unit_system::si;
   if (auto water = top.sub("water")) build.water = read_water(*water);
   if (auto hold = top.sub("hold")) build.hold = read_hold(*hold);
-  read_section(top, "vessel", build.vessel, read_vessel, [&] { (void)commissioning::state_of(build); });
+  if (auto vessel = top.sub("vessel")) build.vessel = read_vessel(*vessel);
   if (auto plumbing = top.sub("plumbing")) build.plumbing = read_plumbing(*plumbing);
-  read_section(top, "room", build.room, read_room,
-               [&] { (void)commissioning::assess_room(*build.room, commissioning::state_of(build)); });
-  read_section(top, "life", build.life, read_life,
-               [&] { (void)commissioning::assess_life(*build.life, commissioning::state_of(build)); });
+  if (auto room = top.sub("room")) build.room = read_room(*room);
+  if (auto life = top.sub("life")) build.life = read_life(*life);
   top.finish();
   if (!build.hold && !build.vessel && !build.plumbing && !build.water && !build.room && !build.life) {
     top.fail_here("nothing to assess; expected a table such as [water]");
   }
+  refuse_contradictions(top, build);
+  try_together(top, build);
   return all;
 }
 

@@ -37,6 +37,10 @@ struct plan {
 /// [life]
 [[nodiscard]] tankwright::commissioning::life_plan read_life(section& in);
 
+/// Refuse keys that are each possible and cannot all be true, in one section or across sections. `top` is the whole file,
+/// `build` what was read from it.
+void refuse_contradictions(section top, const tankwright::commissioning::plan& build);
+
 /// Total ammonia as the kit counts it (ammonia_nitrogen, ammonia or ammonium), and pH with its scale, in any table.
 [[nodiscard]] std::optional<tankwright::water::total_ammonia> read_ammonia(section& in);
 [[nodiscard]] std::optional<tankwright::water::ph_reading> read_ph(section& in);

@@ -80,7 +80,8 @@ twc::hold_section read_hold(section& in) {
     planned->finish();
   }
   in.finish();
-  in.attempt([&] { return twc::assess_hold(hold); });
+  in.attempt([&] { return twc::assess_hold(hold); },
+             {{"largest change of the level", "levels"}, {"resolution", "resolution"}, {"confidence", "confidence"}});
   return hold;
 }
 

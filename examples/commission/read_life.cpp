@@ -281,6 +281,9 @@ life_plan read_life(section& in) {
     plan.room = swim_run{.run = room->need<length>("run"), .width = room->need<length>("width")};
     room->hold("run", life::straight_run_limits, in_metres(plan.room->run));
     room->hold("width", life::clear_width_limits, in_metres(plan.room->width));
+    if (plan.room->width.get() > plan.room->run.get()) {
+      room->fail_key("width", "is more than run, which is the longest straight one: they may be exchanged");
+    }
     room->finish();
   }
   in.finish();

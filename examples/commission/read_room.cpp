@@ -47,6 +47,9 @@ twc::room_season season_from(section in) {
     season.air_changes = held(in, "air_changes", *changes, room::air_change_limits);
   }
   if (in.has("coldest_night")) season.coldest_night = need_temperature(in, "coldest_night", outdoor_limits);
+  if (season.coldest_night > season.outdoors.get()) {
+    in.fail_key("coldest_night", "is warmer than outdoors, the mean of the season");
+  }
   in.finish();
   return season;
 }

@@ -43,8 +43,17 @@ vessel::shape shape_from(section& in) {
   return vessel::box({.length = across("length"), .width = across("width"), .height = height, .label = label});
 }
 
+/// What an item displaces alone, held against the water that is to be in the display.
+void refuse_what_does_not_fit(const section& in, std::string_view key, const vessel::item& made, volume water) {
+  const volume takes = made.envelope.central.value();
+  if (takes <= water) return;
+  in.fail_key(key, "takes the room of " + text_in(takes, "L") + "; the display holds " + text_in(water, "L") +
+                       " up to the water level");
+}
+
 /// By depth, by the two depths of a slope, or by mass.
-vessel::item sand_from(section in, const vessel::shape& display, std::optional<vessel::bed_slope>& slope) {
+vessel::item sand_from(section in, const vessel::shape& display, volume water,
+                       std::optional<vessel::bed_slope>& slope) {
   const vessel::grains kind =
       in.word("kind", {"aragonite", "quartz"}).value_or(0) == 1 ? vessel::quartz_sand : vessel::aragonite_sand;
   const std::string label = label_of(in, "sand");
@@ -64,17 +73,21 @@ vessel::item sand_from(section in, const vessel::shape& display, std::optional<v
         {.floor = floor, .depth = vessel::sloped_bed(bed).mean_depth, .sand = kind, .label = label});
   });
   in.finish();
+  refuse_what_does_not_fit(in, in.has("mass") ? "mass" : in.has("depth") ? "depth" : "deep_end", made, water);
   return made;
 }
 
 /// By its dry mass, by its weight under water too, or by how far it raised the water.
-vessel::item rock_from(section in, const vessel::shape& display) {
+vessel::item rock_from(section in, const vessel::shape& display, volume water) {
   const std::string label = label_of(in, "rock");
   const vessel::grains kind =
       in.word("kind", {"reef rock", "branch tips"}).value_or(0) == 1 ? vessel::coral_branch_tips : vessel::reef_rock;
   if (in.has("dry_mass") == in.has("level_before")) in.fail_here("needs dry_mass, or level_before with level_after");
   const auto made = in.attempt([&] {
     if (const auto before = in.maybe<length>("level_before")) {
+      for (const std::string_view key : {"level_before", "level_after"}) {
+        in.hold(key, {"level", "m", {0.0, display.height().value()}}, in.need<length>(key).value());
+      }
       return vessel::rock_by_level_rise(
           display, {.before = *before, .after = in.need<length>("level_after"), .rock = kind, .label = label});
     }
@@ -91,14 +104,17 @@ vessel::item rock_from(section in, const vessel::shape& display) {
                                  .label = label});
   });
   in.finish();
+  refuse_what_does_not_fit(in, in.has("dry_mass") ? "dry_mass" : "level_after", made, water);
   return made;
 }
 
-vessel::item equipment_from(section in) {
+vessel::item equipment_from(section in, volume water) {
   const vessel::equipment_size size{.outside = in.need<volume>("volume"), .mass = in.need<mass>("mass"),
                                     .label = label_of(in, "equipment")};
   in.finish();
-  return in.attempt([&] { return vessel::equipment(size); });
+  const auto made = in.attempt([&] { return vessel::equipment(size); });
+  refuse_what_does_not_fit(in, "volume", made, water);
+  return made;
 }
 
 /// A sheet material; `allowable` replaces its stress for a load that stays.
@@ -144,7 +160,8 @@ twc::wall_panel panel_from(section in, const twc::vessel_plan& so_far) {
                                               .material = sheet_from(in),
                                               .label = label_of(in, "panel " + std::to_string(so_far.panels.size() + 1))}};
   wall.lower_edge = in.value_or<length>("lower_edge", length{});
-  in.hold("lower_edge", {"lower edge", "m", not_negative}, wall.lower_edge.value());
+  in.hold("lower_edge", {"lower edge", "m", {0.0, so_far.display->height().value(), edge::closed, edge::open}},
+          wall.lower_edge.value());
   in.hold("height", {"height", "m", {0.0, (so_far.display->height() - wall.lower_edge).value() * (1.0 + 1e-9), edge::open}},
           wall.panel->height->value());
   in.finish();
@@ -223,9 +240,10 @@ twc::vessel_plan read_vessel(section& in) {
   const length rim = plan.display->height();
   const limits within_the_rim{"water level", "m", {0.0, rim.value(), edge::open}};
   in.hold("water_level", within_the_rim, plan.water_level->value());
-  for (section& one : in.sections("sand")) plan.sand.push_back(sand_from(one, plan.display, plan.sand_slope));
-  for (section& one : in.sections("rock")) plan.rock.push_back(rock_from(one, plan.display));
-  for (section& one : in.sections("equipment")) plan.equipment.push_back(equipment_from(one));
+  const volume water = vessel::filled_volume(plan.display, plan.water_level);
+  for (section& one : in.sections("sand")) plan.sand.push_back(sand_from(one, plan.display, water, plan.sand_slope));
+  for (section& one : in.sections("rock")) plan.rock.push_back(rock_from(one, plan.display, water));
+  for (section& one : in.sections("equipment")) plan.equipment.push_back(equipment_from(one, water));
   for (section& one : in.sections("panel")) plan.panels.push_back(panel_from(one, plan));
   plan.stages = in.list<length>("stages");
   for (const length& level : plan.stages) in.hold("stages", within_the_rim, level.value());

@@ -75,6 +75,10 @@ estimate<proportion> yield_from(section in) {
   water::trial_batch trial{.mix = in.need<mass>("mix"), .fresh_water = in.need<mass>("fresh_water"),
                            .reached = in.need<practical_salinity>("reached")};
   if (const auto error = in.maybe<practical_salinity>("reading_error")) trial.reading_error = *error;
+  if (in.has("reading_error")) {
+    in.hold("reading_error", {"error of the reading", "", {0.0, trial.reached->value(), edge::closed, edge::open}},
+            trial.reading_error.value());
+  }
   in.finish();
   return in.attempt([&] { return water::measured_yield(trial); });
 }
@@ -82,6 +86,10 @@ estimate<proportion> yield_from(section in) {
 }  // namespace
 
 std::optional<water::total_ammonia> read_ammonia(section& in) {
+  if (in.has("ammonia_nitrogen") + in.has("ammonia") + in.has("ammonium") > 1) {
+    in.fail_key(in.has("ammonia_nitrogen") ? "ammonia_nitrogen" : "ammonia",
+                "is given two ways; give one of ammonia_nitrogen, ammonia and ammonium, as the kit counts it");
+  }
   if (const auto c = in.maybe<mass_concentration>("ammonia_nitrogen")) return water::total_ammonia::from_nitrogen(*c);
   if (const auto c = in.maybe<mass_concentration>("ammonia")) return water::total_ammonia::from_ammonia(*c);
   if (const auto c = in.maybe<mass_concentration>("ammonium")) return water::total_ammonia::from_ammonium(*c);
@@ -110,12 +118,19 @@ water_plan read_water(section& in) {
     in.hold("mix_yield", water::mix_yield_limits, y->value());
     water.mix_yield = estimate<proportion>{*y, *y, *y, "given"};
   }
-  if (auto trial = in.sub("trial_batch")) water.mix_yield = yield_from(*trial);
+  if (auto trial = in.sub("trial_batch")) {
+    if (water.mix_yield) in.fail_key("mix_yield", "is measured by [water.trial_batch]; give one of them, not both");
+    water.mix_yield = yield_from(*trial);
+  }
   if (auto older = in.sub("older_tank")) water.older_tank = reading_from(*older);
   water.target = in.maybe<practical_salinity>("target");
   if (water.target) in.hold("target", water::practical_salinity_limits, water.target->value());
+  if (water.target && water.older_tank) {
+    in.fail_key("target", "is for water that matches no other tank; give it or [water.older_tank], not both");
+  }
   if (auto now = in.sub("now")) water.now = reading_from(*now);
   if (const auto within = in.maybe<practical_salinity>("match_within")) water.match_within = *within;
+  in.hold("match_within", {"difference in salinity", "", not_negative}, water.match_within.value());
   if (auto instrument = in.sub("hydrometer")) {
     water.hydrometer = hydrometer_from(*instrument);
     instrument->finish();
@@ -130,7 +145,10 @@ water_plan read_water(section& in) {
   if (water.ammonia && !water.ph) in.fail_here("gives ammonia but no ph; free ammonia needs both");
   if (const auto p = in.maybe<absolute_pressure>("air_pressure")) water.air = *p;
   in.finish();
-  in.attempt([&] { return commissioning::assess_water(water); });
+  in.attempt([&] { return commissioning::assess_water(water); },
+             {{"temperature", "temperature"},
+              {"temperature of the prism", "temperature"},
+              {"air pressure", "air_pressure"}});
   return water;
 }
 

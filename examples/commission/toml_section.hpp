@@ -133,14 +133,31 @@ class section {
     }
   }
 
-  /// Do what the table asks for; a mistake that only then shows is reported at the table.
+  /// An argument of a library function, and the key it was read from.
+  struct from_key {
+    std::string_view argument;
+    std::string_view key;
+  };
+
+  /// Do what the table asks for; a mistake that only then shows is reported at the key of its argument where that is
+  /// known, otherwise at the table.
   template <class Work>
-  auto attempt(Work work) const {
+  auto attempt(Work work, std::initializer_list<from_key> keys = {}) const {
     try {
       return work();
     } catch (const tankwright::error& mistake) {
+      for (const from_key& known : keys) {
+        if (mistake.details().argument == known.argument && has(known.key)) fail_key(known.key, reason_of(mistake));
+      }
       fail_here(reason_of(mistake));
     }
+  }
+
+  /// Where a key stands, for a message about another one: "vessel.height, line 4".
+  [[nodiscard]] std::string place_of(std::string_view key) const {
+    const toml::node* node = table_->get(key);
+    const toml::source_region& region = node ? node->source() : table_->source();
+    return (node ? full(key) : path_) + ", line " + std::to_string(region.begin.line);
   }
 
   /// Refuse keys that were not asked for.

@@ -180,6 +180,9 @@ TEST_CASE("hold test: bad input says what is wrong") {
     }
   };
   refuses([](auto& t) { t.readings.erase(t.readings.begin() + 2, t.readings.end()); }, "too few");
+  refuses([](auto& t) { t.readings[1].level = centimetres(750.0); }, "is more than the depth of the water, 0.75 m");
+  refuses([](auto& t) { t.resolution = metres(1.0); }, "resolution = 1 m is not possible; expected more than 0 and at "
+                                                       "most 0.75 m");
   refuses([](auto& t) { t.readings[2].at = t.readings[0].at; }, "not later");
   refuses(
       [](auto& t) {

@@ -75,8 +75,13 @@ TEST_CASE("displacement: impossible scenes are refused") {
   };
   CHECK_THROWS_WITH_AS(
       (void)content(pump, 200),
-      "tankwright::vessel::water_in: volume of all items = 0.3 m3 is not possible; expected 0 to 0.2 m3",
+      "tankwright::vessel::water_in: equipment: volume = 0.3 m3 is not possible; expected 0 to 0.2 m3", invalid_input);
+  const std::vector<vs::item> two_pumps{pump[0], pump[0]};
+  CHECK_THROWS_WITH_AS(
+      (void)content(two_pumps, 400),
+      "tankwright::vessel::water_in: volume of all items = 0.6 m3 is not possible; expected 0 to 0.4 m3",
       invalid_input);
+  CHECK_NOTHROW((void)content(two_pumps, 600));
   CHECK_THROWS_AS((void)content(pump, 0), invalid_input);
   CHECK_THROWS_AS((void)content(pump, nan), invalid_input);
   CHECK_THROWS_AS((void)content(pump, 500, nan), invalid_input);

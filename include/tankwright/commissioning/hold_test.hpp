@@ -109,15 +109,17 @@ inline constexpr limits level_limits{"level", "m", any_finite};
 /// Standard deviation of a reading rounded to steps of `resolution`.
 [[nodiscard]] inline double rounding_scatter(double resolution) noexcept { return resolution / std::sqrt(12.0); }
 
-inline void check_readings(std::string_view here, std::span<const level_reading> readings) {
+inline void check_readings(std::string_view here, std::span<const level_reading> readings, double depth) {
   const double count = static_cast<double>(readings.size());
   if (readings.size() < 3) {
     fail<invalid_input>(here, "number of readings", count, "", "is too few; a line with its error needs three or more");
   }
   bool moved = false;
+  double lowest = readings[0].level->value(), highest = lowest;
   for (std::size_t i = 0; i < readings.size(); ++i) {
     const double level = readings[i].level->value();
     check(here, level_limits, level);
+    lowest = std::fmin(lowest, level), highest = std::fmax(highest, level);
     if (readings[i].pan.has_value() != readings[0].pan.has_value() ||
         readings[i].water.has_value() != readings[0].water.has_value()) {
       fail<invalid_input>(here, "reading number", static_cast<double>(i + 1), "",
@@ -134,6 +136,11 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
     fail<invalid_input>(here, "level", readings[0].level->value(), "m",
                         "in every reading: the gauge is stuck or too coarse to show even evaporation");
   }
+  if (highest - lowest > depth) {
+    fail<invalid_input>(here, "largest change of the level", highest - lowest, "m",
+                        "is more than the depth of the water, " + number_with_unit(depth, "m") +
+                            ": one of the readings may be in another unit");
+  }
 }
 
 }  // namespace detail
@@ -144,7 +151,8 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
 ///   leak = A (b - E),  u^2 = se_b^2 + u_E^2,  limits leak -+ t(confidence, n - 2) A u;
 ///   the scatter of a reading is taken as at least resolution/sqrt(12)
 ///
-/// @param test surface A > 0, capacity > 0, depth > 0, resolution > 0, three or more readings in order of time;
+/// @param test surface A > 0, capacity > 0, depth > 0, resolution > 0 and at most the depth, three or more readings in
+///             order of time that move by no more than the depth;
 ///             evaporation E >= 0 (none and no pan: taken as zero, so that the leak is an upper bound), confidence
 ///             0.5 to 1
 /// @return     fall, evaporation and leak with their bands, the verdict against the criterion, a caution
@@ -161,8 +169,9 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
   detail::check(here, detail::capacity_limits, test.capacity->value());
   detail::check(here, detail::depth_limits, depth);
   detail::check(here, detail::resolution_limits, resolution);
+  detail::check(here, {"resolution", "m", {0.0, depth, edge::open}}, resolution);
   detail::check(here, detail::confidence_limits, test.confidence.value());
-  detail::check_readings(here, test.readings);
+  detail::check_readings(here, test.readings, depth);
 
   const bool has_pan = test.readings[0].pan.has_value();
   std::vector<double> t;

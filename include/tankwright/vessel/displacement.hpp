@@ -69,6 +69,7 @@ struct water_content {
   detail::check(here, detail::water_density_limits, water);
   detail::band solids{}, pores{}, envelope{}, dry{}, under{};
   for (const item& i : scene.items.get()) {
+    detail::check_element(here, i.label, {"volume", "m3", {0.0, gross}}, detail::numbers(i.envelope).central);
     solids = detail::sum(solids, detail::numbers(i.solids));
     pores = detail::sum(pores, detail::numbers(i.pores));
     envelope = detail::sum(envelope, detail::numbers(i.envelope));
