@@ -10,7 +10,7 @@
 #include <type_traits>
 #include <variant>
 
-#include <tankwright/plumbing/detail/quadrature.hpp>
+#include <tankwright/core/detail/quadrature.hpp>
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
 #include <tankwright/water/liquid.hpp>

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include <tankwright/core/estimate.hpp>
-#include <tankwright/plumbing/detail/quadrature.hpp>
+#include <tankwright/core/detail/quadrature.hpp>
 #include <tankwright/plumbing/friction.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 

@@ -4,8 +4,12 @@
 /// does not settle at room temperature but below it, towards the wet bulb.
 #pragma once
 
+#include <algorithm>
+#include <cmath>
+#include <limits>
 #include <optional>
 
+#include <tankwright/room/detail/integrate.hpp>
 #include <tankwright/room/warm_up.hpp>
 
 namespace tankwright::room {
@@ -56,6 +60,11 @@ inline constexpr limits limit_temperature_limits{"limit temperature", "degC", ab
 
 namespace detail {
 
+/// The temperature moves so slowly that this many steps in a time constant leave an error of 1e-8 of the way.
+inline constexpr double steps_per_time_constant = 8.0;
+/// What a step may be wrong by where its slope has a kink [K].
+inline constexpr double kelvins_per_step = 3e-7;
+
 struct checked_outage {
   heat_model start;
   double capacity;
@@ -63,13 +72,17 @@ struct checked_outage {
   double room_start;
   double room_end;
   double room_tau;  ///< s; 0: the room stays as it is
+  double condenses_from = std::numeric_limits<double>::infinity();  ///< s, when the air is cooled to its dew point
 
+  [[nodiscard]] double air_at(double time) const noexcept {
+    return room_end + (room_start - room_end) * std::exp(-time / room_tau);
+  }
   /// The surroundings at a time. Air that cools below its dew point loses the water that it cannot hold.
   [[nodiscard]] heat_model at(double time) const noexcept {
     heat_model m = start;
     if (room_tau > 0.0) {
-      m.air = room_end + (room_start - room_end) * std::exp(-time / room_tau);
-      m.vapour = std::min(start.vapour, saturation_pressure(m.air));
+      m.air = air_at(time);
+      if (time > condenses_from) m.vapour = saturation_pressure(m.air);
     }
     return m;
   }
@@ -92,7 +105,7 @@ struct checked_outage {
     if (room_tau > 0.0) return -at(time).net(kelvin, end) / capacity;
     return -start.net(kelvin, end) / capacity;
   }
-  /// The longest step whose error stays below 1e-9 of the way while the losses are smooth.
+  /// The longest step while the losses are smooth.
   [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {
     const double tau = 2.0 * capacity / (start.net(water + 1.0, end) - start.net(water - 1.0, end));
     const double fastest = room_tau > 0.0 ? std::min(tau, room_tau) : tau;
@@ -117,6 +130,11 @@ struct checked_outage {
            about(evaporation_law::shah).name},
           c.room_end - 273.15, policy);
     check(function, room_time_constant_limits, c.room_tau);
+    if (saturation_pressure(c.room_end) < c.start.vapour) {
+      // In parts of the time constant: after forty the drift has run out.
+      const auto spare = [&](double x) { return saturation_pressure(c.air_at(x * c.room_tau)) - c.start.vapour; };
+      c.condenses_from = spare(0.0) <= 0.0 ? 0.0 : c.room_tau * bracketed_root(function, "time", spare, 0.0, 40.0);
+    }
   }
   return c;
 }
@@ -124,7 +142,7 @@ struct checked_outage {
 /// The course of the water at one end of the band, from the start of the outage.
 [[nodiscard]] inline auto course_of(const checked_outage& o, double conductances<double>::*end) {
   const auto slope = [&o, end](double time, double kelvin) { return o.slope(time, kelvin, end); };
-  return course{slope, 0.0, o.water, o.longest_step(end), kelvins_per_step};
+  return course{slope, 0.0, o.water, o.longest_step(end), kelvins_per_step, o.condenses_from};
 }
 
 [[nodiscard]] inline estimate<temperature> temperature_estimate(double a, double central, double b,
@@ -145,7 +163,7 @@ struct checked_outage {
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       points from 0 to `time`, and where the water settles
 /// @throws       invalid_input, out_of_range (also when the water leaves the range of the evaporation), no_convergence
-/// @accuracy     1e-8 K for the losses given, 1e-5 K where an end of the band changes from one correlation to another;
+/// @accuracy     1e-7 K for the losses given, 1e-5 K where an end of the band changes from one correlation to another;
 ///               the band is that of the evaporation. Still water layers: the top of a deep tank cools first
 /// @source       energy balance; Dormand & Prince 1980
 [[nodiscard]] inline outage_course outage_curve(const outage& o, duration time, duration step = minutes(30.0),

@@ -4,11 +4,12 @@
 /// the hand calculation.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
-#include <limits>
+#include <optional>
 
+#include <tankwright/core/detail/quadrature.hpp>
 #include <tankwright/core/thin_types.hpp>
-#include <tankwright/room/detail/integrate.hpp>
 #include <tankwright/room/heat_balance.hpp>
 
 namespace tankwright::room {
@@ -46,40 +47,52 @@ inline constexpr limits water_volume_limits{"volume", "m3", positive};
 
 namespace detail {
 
-/// The temperature moves so slowly that this many steps in a time constant leave an error of 1e-9.
-inline constexpr double steps_per_time_constant = 12.0;
-/// What a step may be wrong by where its slope has a kink [K].
-inline constexpr double kelvins_per_step = 3e-8;
+/// Times [s] to warm the water at the three ends of the band.
+///
+///   t = integral from T0 to T1 of C dT / (P - Q(T)),   P among the gains of the model
+///
+/// A panel is halved until both halves agree with it: one law of evaporation giving way to another makes a kink.
+class warming {
+ public:
+  warming(std::string_view function, const heat_model& heated, double capacity)
+      : function_{function}, heated_{heated}, capacity_{capacity} {}
 
-/// A tank whose heat content changes; at one end of the evaporation band.
-struct heat_course {
-  const heat_model& model;
-  double capacity;
-  double heater;
-  double conductances<double>::*end;
-  [[nodiscard]] double operator()(double, double kelvin) const noexcept {
-    return (heater - model.net(kelvin, end)) / capacity;
+  [[nodiscard]] conductances<double> between(double from, double to) const {
+    const conductances<double> whole = on_panel(from, to);
+    return refined(from, to, whole, 1e-8 * std::max({whole.low, whole.central, whole.high}), 50);
   }
-  /// Loss coefficient at a temperature [W/K].
-  [[nodiscard]] double slope(double kelvin) const noexcept {
-    return 0.5 * (model.net(kelvin + 1.0, end) - model.net(kelvin - 1.0, end));
+
+ private:
+  [[nodiscard]] conductances<double> on_panel(double a, double b) const {
+    conductances<double> sum{};
+    gauss_points(a, b, [&](double kelvin, double weight) {
+      const conductances<double> net = heated_.net(kelvin);
+      sum = plus(sum, {-weight * capacity_ / net.low, -weight * capacity_ / net.central, -weight * capacity_ / net.high});
+    });
+    return sum;
   }
+  [[nodiscard]] conductances<double> refined(double a, double b, const conductances<double>& whole, double tolerance,
+                                             int halvings) const {
+    const double middle = 0.5 * (a + b);
+    const conductances<double> left = on_panel(a, middle), right = on_panel(middle, b), both = plus(left, right);
+    if (std::max({std::fabs(both.low - whole.low), std::fabs(both.central - whole.central),
+                  std::fabs(both.high - whole.high)}) <= tolerance) {
+      return both;
+    }
+    if (halvings == 0) {
+      fail<no_convergence>(function_, "target temperature", b - 273.15, "degC",
+                           "is where the heater just about holds it: there is no telling when it gets there");
+    }
+    return plus(refined(a, middle, left, tolerance, halvings - 1), refined(middle, b, right, tolerance, halvings - 1));
+  }
+  [[nodiscard]] static conductances<double> plus(const conductances<double>& a, const conductances<double>& b) noexcept {
+    return {a.low + b.low, a.central + b.central, a.high + b.high};
+  }
+
+  std::string_view function_;
+  const heat_model& heated_;
+  double capacity_;
 };
-
-/// When a course that starts at `from` meets `to` [s]. The caller knows that it does.
-[[nodiscard]] inline double time_to_reach(std::string_view function, const heat_course& heat, double from,
-                                          double to) {
-  const double tau = heat.capacity / std::max(heat.slope(from), heat.slope(to));
-  const double straight = std::fabs((to - from) / heat(0.0, from));
-  course<heat_course> water{heat, 0.0, from, std::min(tau, 10.0 * straight) / steps_per_time_constant,
-                            kelvins_per_step};
-  const bool rising = to > from;
-  for (int i = 0; i < 100000; ++i) {
-    water.step(std::numeric_limits<double>::infinity());
-    if (rising ? water.value() >= to : water.value() <= to) return water.met(function, to);
-  }
-  fail<no_convergence>(function, "time", water.time(), "s", "is not enough to get there: the target is where it settles");
-}
 
 }  // namespace detail
 
@@ -149,7 +162,7 @@ struct heat_course {
 /// @throws       invalid_input (also when the heater is too small to get there; it says where it would settle),
 ///               out_of_range, no_convergence
 /// @accuracy     1e-8 of the time for the losses given; the band is that of the evaporation
-/// @source       energy balance; Dormand & Prince 1980
+/// @source       energy balance; Gauss and Legendre's quadrature
 [[nodiscard]] inline warm_up_result warm_up(const warm_up_request& w, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::warm_up";
   using ends = detail::conductances<double>;
@@ -167,8 +180,9 @@ struct heat_course {
   }
   detail::heat_model heated = m;
   heated.gains += p;
-  if (!(heated.net(to, &ends::high) < 0.0)) {
-    const double t = detail::settled_temperature(here, heated, &ends::high);
+  for (const auto end : {&ends::high, &ends::central, &ends::low}) {
+    if (heated.net(to, end) < 0.0) continue;
+    const double t = detail::settled_temperature(here, heated, end);
     detail::fail<invalid_input>(
         here, heater_limits.argument, p, "W",
         "is too small: where evaporation is strong it settles at " + detail::number_with_unit(t - 273.15, "degC"));
@@ -177,13 +191,11 @@ struct heat_course {
   if (heated.net(363.15, &ends::low) > 0.0) {
     stuck_on = kelvins(detail::settled_temperature(here, heated, &ends::low));
   }
-  const auto time = [&](double ends::*end) {
-    return duration::from_value(detail::time_to_reach(here, detail::heat_course{m, c, p, end}, from, to));
-  };
+  const ends times = detail::warming{here, heated, c}.between(from, to);
   const std::string_view why = m.areas.agitated ? agitated_band : still_band;
-  const duration a = time(&ends::low);
-  const duration b = time(&ends::high);
-  const estimate<duration> needed{std::min(a, b), time(&ends::central), std::max(a, b), why};
+  const auto in_seconds = [](double t) { return duration::from_value(t); };
+  const estimate<duration> needed{in_seconds(std::min(times.low, times.high)), in_seconds(times.central),
+                                  in_seconds(std::max(times.low, times.high)), why};
   const auto spent = [&](duration t) { return energy::from_value(p * t.value()); };
   return {.time = needed,
           .heater_energy = map_rising(needed, spent),

@@ -70,11 +70,15 @@ struct heat_model {
             .walls = walls_to_air * warmer + walls_elsewhere * kelvin - walls_inflow};
   }
 
-  /// What has to be put in to hold the temperature, at one end of the band [W].
-  [[nodiscard]] double net(double kelvin, double conductances<double>::*end) const noexcept {
+  /// What has to be put in to hold the temperature, at the three ends of the band [W], and at one.
+  [[nodiscard]] conductances<double> net(double kelvin) const noexcept {
     const heat_parts p = parts(kelvin);
-    return p.evaporation.*end + p.convection.*end + p.make_up.*end + p.radiation + p.covers + p.walls - gains;
+    const double sharp = p.radiation + p.covers + p.walls - gains;
+    return {p.evaporation.low + p.convection.low + p.make_up.low + sharp,
+            p.evaporation.central + p.convection.central + p.make_up.central + sharp,
+            p.evaporation.high + p.convection.high + p.make_up.high + sharp};
   }
+  [[nodiscard]] double net(double kelvin, double conductances<double>::*end) const noexcept { return net(kelvin).*end; }
 };
 
 /// Where the water settles without further heat. Its loss rises with its temperature, so there is one such point.

@@ -39,18 +39,19 @@ template <class F>
 }
 
 /// A course from (t, y). Its steps are at most `longest`, and shorter where one law of evaporation gives way to another
-/// and the slope has a kink: until both results of the method agree within `tolerance`.
+/// and the slope has a kink: until both results of the method agree within `tolerance`. A kink at a known time is met.
 template <class F>
 class course {
  public:
-  course(F f, double t, double y, double longest, double tolerance)
-      : f_{f}, now_{t, y, f(t, y)}, longest_{longest}, tolerance_{tolerance}, next_{longest} {}
+  course(F f, double t, double y, double longest, double tolerance, double kink)
+      : f_{f}, now_{t, y, f(t, y)}, longest_{longest}, tolerance_{tolerance}, kink_{kink}, next_{longest} {}
 
   [[nodiscard]] double time() const noexcept { return now_.time; }
   [[nodiscard]] double value() const noexcept { return now_.value; }
 
   /// One step, at most to `end`.
   void step(double end) {
+    if (now_.time < kink_ && kink_ < end) end = kink_;
     const double rest = end - now_.time;
     double h = std::min(next_, rest);
     step_end to = dormand_prince(f_, now_.time, now_.value, now_.slope, h);
@@ -91,6 +92,7 @@ class course {
   point before_{};
   double longest_;
   double tolerance_;
+  double kink_;
   double next_;
 };
 
