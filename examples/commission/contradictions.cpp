@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Keys that are each possible and cannot all be true. Refused is what cannot be built, filled or dated that way; what is
-// only unusual passes, and what fails its purpose is a finding of the report.
+// Keys that are each possible and cannot all be true. Refused is what cannot be built, filled or dated that way; what
+// is only unusual passes, and what fails its purpose is a finding of the report.
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -23,6 +23,8 @@ constexpr length thickest_wall = metres(0.15);
 /// A rail lies on the rim or below it, so its middle is never this far above.
 constexpr length thickest_rail = metres(0.15);
 
+constexpr duration duration_without_end = days(1e9);
+
 constexpr digits exactly_said = significant(6);
 std::string said(length l) { return text_in(l, "m", exactly_said); }
 std::string said(area a) { return text_in(a, "m²", exactly_said); }
@@ -31,7 +33,7 @@ std::string said(duration d) { return text_in(d, "d", exactly_said); }
 std::string said(practical_salinity s) { return text_of(s.value(), exactly_said); }
 std::string said(temperature t) { return text_in(t, "°C", exactly_said); }
 
-/// The most that something can be, where that is said, and how much more passes for the same: walls, doubt of a measure.
+/// The most that something can be, where that is said, and how much more passes: for walls, for the doubt of a measure.
 template <class Q>
 struct bound {
   Q most;
@@ -143,6 +145,8 @@ void refuse_in_walls(const display& d) {
     at_most(*brace, "rail_height", brace->need<length>("rail_height"), on_the_rim,
             "is off the walls, above the rim of the display,");
     at_most(*brace, "span", brace->need<length>("span"), d.over_walls, "is longer than the display,");
+    at_most(*brace, "depth", brace->need<length>("depth"), {brace->need<length>("span"), brace->place_of("span")},
+            "upright is more than the brace is long,");
     at_most(*brace, "breadth", brace->need<length>("breadth") * static_cast<double>(d.plan.brace->braces.get()), rail,
             "of braces side by side is more than their rail,");
   }
@@ -151,6 +155,7 @@ void refuse_in_walls(const display& d) {
   }
   if (auto view = keys.sub("view")) {
     at_most(*view, "nearest_rock", view->need<length>("nearest_rock"), d.line, "is farther than the display reaches,");
+    at_most(*view, "thickness", view->value_or<length>("thickness", {}), d.line, "of pane is more than the display,");
   }
 }
 
@@ -184,6 +189,22 @@ void refuse_in_returns(section& in, const twc::plumbing_plan& plan) {
   }
 }
 
+/// A pipe is not wider than the display. A nominal size is among those that are made.
+void refuse_in_bores(section& in, const twc::plumbing_plan& plan) {
+  const bound<area> surface{plan.display.surface, in.sub("overflow")->place_of("surface")};
+  const auto held = [&](section& pipe) {
+    if (!pipe.has("bore")) return;
+    const length bore = pipe.need<length>("bore");
+    at_most(pipe, "bore", 0.25 * std::numbers::pi * bore * bore, surface, "of opening is more than the whole display,");
+  };
+  for (const std::string_view one : {"trunk", "pump_inlet"}) {
+    if (auto pipe = in.sub(one)) held(*pipe);
+  }
+  for (const std::string_view many : {"return", "drain"}) {
+    for (section& pipe : in.sections(many)) held(pipe);
+  }
+}
+
 void refuse_in_plumbing(section in, const twc::plumbing_plan& plan, const sump_seen& sump) {
   const bound<length> lift{in.need<length>("lift"), in.place_of("lift")};
   if (lift.most <= sump.plan.running_level.get()) {
@@ -191,6 +212,8 @@ void refuse_in_plumbing(section in, const twc::plumbing_plan& plan, const sump_s
                             said(sump.running_level().most) + " (" + sump.running_level().place + ")");
   }
   at_most(in, "reserve", plan.reserve, sump.rim(), "to keep free is more than the sump is high,");
+  at_most(in, "level_uncertainty", plan.level_uncertainty, sump.rim(), "of doubt is more than the sump is high,");
+  refuse_in_bores(in, plan);
   refuse_in_returns(in, plan);
   constexpr std::string_view under_the_sump = "ends below the floor of the sump; from the overflow edge it is";
   for (section& drain : in.sections("drain")) {
@@ -205,8 +228,8 @@ void refuse_in_plumbing(section in, const twc::plumbing_plan& plan, const sump_s
   }
 }
 
-void refuse_in_start_up(section in, const twc::start_up_forecast& weeks) {
-  const bound<duration> end{weeks.horizon,
+void refuse_in_start_up(section in, const twc::start_up_forecast& weeks, bool forecast) {
+  const bound<duration> end{forecast ? weeks.horizon : duration_without_end,
                             in.has("horizon") ? in.place_of("horizon") : "horizon, where it is not given"};
   constexpr std::string_view too_late = "is after the end of the forecast,";
   at_most(in, "rock_on", weeks.rock_on, end, too_late);
@@ -246,8 +269,9 @@ void refuse_overflow(section in, const twc::plumbing_plan& plan, const display& 
     at_most(overflow, "gaps", comb, d.around, "of comb is more than all walls of the display,");
   } else {
     at_most(overflow, "width", overflow.need<length>("width"), d.around, "is wider than all walls of the display,");
+    at_most(overflow, "thickness", overflow.value_or<length>("thickness", {}), d.line, "is more than the display,");
   }
-  const area has = d.surface_at(edge).most;
+  const area has = d.surface_at(std::min(edge, d.rim.most)).most;
   at_most(overflow, "surface", plan.display.surface.get(), about(has, d.wall.place, plan.area_uncertainty),
           "is more than the display has at its overflow edge,");
 }
@@ -271,29 +295,57 @@ void refuse_hold(section in, const display& d) {
   }
 }
 
-/// The room, and what stands in it.
-void refuse_room(section in, const twc::room_plan& room, const display* d, const sump_seen* sump) {
-  const volume tanks = tanks_hold(d, sump);
-  if (tanks >= room.volume.get()) {
-    in.fail_key(in.has("volume") ? "volume" : "height", "makes a room of " + said(room.volume.get()) +
-                                                            ", which does not hold its tanks, " + said(tanks) + " (" +
-                                                            (d ? d->rim.place : sump->rim().place) + ")");
-  }
-  if (!in.has("volume")) {
-    const length across = in.need<length>("length");
-    const area floor = across * in.need<length>("width");
-    const auto stands = [&](const bound<area>& tank, const std::string& what) {
-      if (tank.most <= floor) return;
-      in.fail_key("length", "makes a floor of " + said(floor) + ", too small for the " + what + ", " + said(tank.most) +
-                                " (" + tank.place + ")");
-    };
-    if (d) stands(d->floor(), "display");
-    if (sump) stands(sump->floor(), "sump");
-    if (d && d->rim.most >= in.need<length>("height")) {
-      in.fail_key("height", said(in.need<length>("height")) + " is no higher than the display, " + said(d->rim.most) +
-                                " (" + d->rim.place + ")");
+/// The room by its three sides, and what stands on its floor.
+void refuse_on_the_floor(section in, const twc::plan& build, const display* d, const sump_seen* sump) {
+  const length across = in.need<length>("length");
+  const length deep = in.need<length>("width");
+  const length high = in.need<length>("height");
+  const bound<area> floor{across * deep, in.place_of("length")};
+  const bound<length> corner_to_corner{metres(std::hypot(in_metres(across), in_metres(deep))), floor.place};
+  const bound<length> ceiling{high, in.place_of("height")};
+  if (d) {
+    section vessel = d->keys;
+    const std::string_view size = vessel.has("diameter") ? "diameter" : "length";
+    at_most(vessel, size, d->line.most, corner_to_corner, "of display, corner to corner, is more than the room,");
+    at_most(vessel, size, d->floor().most, floor, "of display is more than the floor of the room,");
+    at_most(vessel, "height", d->rim.most, ceiling, "is higher than the room,");
+    if (build.vessel->floor) {
+      at_most(*vessel.sub("floor"), "footprint", build.vessel->floor->footprint.get(), floor,
+              "is more than the floor of the room,");
     }
   }
+  if (sump) {
+    section keys = sump->keys;
+    at_most(keys, "chamber", sump->floor().most, floor, "of chambers is more than the floor of the room,");
+    at_most(keys, "rim", sump->plan.rim.get(), ceiling, "is higher than the room,");
+    for (section& baffle : keys.sections("baffle")) {
+      at_most(baffle, "width", baffle.need<length>("width"), corner_to_corner, "is wider than the room,");
+    }
+  }
+}
+
+/// Walls, floor and cover of the display, as far as heat goes through them.
+void refuse_heated_walls(section in, const display& d) {
+  auto heating = in.sub("heating");
+  if (!heating) return;
+  // Twice as much passes: the outside of thick walls, and the sump.
+  const area all = d.around.most * d.rim.most + 2.0 * d.floor().most;
+  for (section& wall : heating->sections("wall")) {
+    at_most(wall, "area", wall.need<area>("area"), {all, d.wall.place, all}, "is more than all of the display,");
+    at_most(wall, "thickness", wall.value_or<length>("thickness", {}), d.line, "of wall is more than the display,");
+  }
+}
+
+/// The room, and what stands in it.
+void refuse_room(section in, const twc::plan& build, const display* d, const sump_seen* sump) {
+  const volume tanks = tanks_hold(d, sump);
+  const volume room = build.room->volume;
+  if (in.has("volume") && tanks >= room) {
+    in.fail_key("volume", said(room) + " does not hold its tanks, " + said(tanks) + " (" +
+                              (d ? d->rim.place : sump->rim().place) + ")");
+  }
+  if (!in.has("volume")) refuse_on_the_floor(in, build, d, sump);
+  if (d) refuse_heated_walls(in, *d);
   const auto open = [&](std::string_view key, const bound<area>& has, std::string_view is_past) {
     auto surface = in.sub(key);
     if (!surface) return;
@@ -391,7 +443,7 @@ void refuse_contradictions(section top, const twc::plan& build) {
     if (d) refuse_overflow(*plumbing, *build.plumbing, *d);
   }
   if (auto room = top.sub("room")) {
-    refuse_room(*room, *build.room, d, sump);
+    refuse_room(*room, build, d, sump);
     refuse_outage(*room, *build.room, top.sub("water"));
     refuse_salinities(*room, *build.room, build.water, top.sub("water"));
     if (auto top_off = room->sub("top_off"); top_off && d && sump && top_off->has("free_volume")) {
@@ -401,7 +453,7 @@ void refuse_contradictions(section top, const twc::plan& build) {
     if (plumbing) refuse_top_off(*room, *build.plumbing, *plumbing, *sump);
   }
   if (auto life = top.sub("life")) {
-    if (auto weeks = life->sub("start_up")) refuse_in_start_up(*weeks, build.life->weeks);
+    if (auto weeks = life->sub("start_up")) refuse_in_start_up(*weeks, build.life->weeks, build.life->forecast);
     if (d) refuse_life(*life, *d, sump);
   }
 }

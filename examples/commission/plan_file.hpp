@@ -37,8 +37,8 @@ struct plan {
 /// [life]
 [[nodiscard]] tankwright::commissioning::life_plan read_life(section& in);
 
-/// Refuse keys that are each possible and cannot all be true, in one section or across sections. `top` is the whole file,
-/// `build` what was read from it.
+/// Refuse keys that are each possible and cannot all be true, in one section or across sections. `top` is the whole
+/// file, `build` what was read from it.
 void refuse_contradictions(section top, const tankwright::commissioning::plan& build);
 
 /// Total ammonia as the kit counts it (ammonia_nitrogen, ammonia or ammonium), and pH with its scale, in any table.

@@ -81,7 +81,10 @@ twc::hold_section read_hold(section& in) {
   }
   in.finish();
   in.attempt([&] { return twc::assess_hold(hold); },
-             {{"largest change of the level", "levels"}, {"resolution", "resolution"}, {"confidence", "confidence"}});
+             {{"largest change of the level", "levels"},
+              {"largest change in the pan", "pan"},
+              {"resolution", "resolution"},
+              {"confidence", "confidence"}});
   return hold;
 }
 

@@ -130,7 +130,7 @@ water_plan read_water(section& in) {
   }
   if (auto now = in.sub("now")) water.now = reading_from(*now);
   if (const auto within = in.maybe<practical_salinity>("match_within")) water.match_within = *within;
-  in.hold("match_within", {"difference in salinity", "", not_negative}, water.match_within.value());
+  in.hold("match_within", {"difference in salinity", "", {0.0, 42.0}}, water.match_within.value());
   if (auto instrument = in.sub("hydrometer")) {
     water.hydrometer = hydrometer_from(*instrument);
     instrument->finish();

@@ -181,6 +181,12 @@ TEST_CASE("hold test: bad input says what is wrong") {
   };
   refuses([](auto& t) { t.readings.erase(t.readings.begin() + 2, t.readings.end()); }, "too few");
   refuses([](auto& t) { t.readings[1].level = centimetres(750.0); }, "is more than the depth of the water, 0.75 m");
+  refuses(
+      [](auto& t) {
+        for (auto& r : t.readings) r.pan = millimetres(60.0);
+        t.readings[2].pan = metres(6.0);
+      },
+      "largest change in the pan = 5.94 m is more than the depth of the water, 0.75 m");
   refuses([](auto& t) { t.resolution = metres(1.0); }, "resolution = 1 m is not possible; expected more than 0 and at "
                                                        "most 0.75 m");
   refuses([](auto& t) { t.readings[2].at = t.readings[0].at; }, "not later");

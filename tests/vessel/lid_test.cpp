@@ -47,7 +47,7 @@ TEST_CASE("lid: long-term sag, stress and extra load") {
 }
 
 TEST_CASE("lid: impossible lids are refused by name") {
-  check_edges({"cover: span", "m", positive}, [](double x, range_policy) { return vs::sag_of(acrylic(12, x)); });
+  check_edges({"cover: span", "m", positive}, [](double x, range_policy) { return vs::sag_of(acrylic(1e-6, x)); });
   check_edges({"cover: thickness", "m", positive},
               [](double x, range_policy) { return vs::sag_of(acrylic(1e3 * x, 1)); });
   check_edges({"cover: extra load", "Pa", not_negative}, [](double x, range_policy) {
@@ -60,6 +60,10 @@ TEST_CASE("lid: impossible lids are refused by name") {
     lid.moisture_strain = x;
     return vs::sag_of(lid);
   });
+  CHECK_THROWS_WITH_AS((void)vs::sag_of(acrylic(1000, 0.5)),
+                       "tankwright::vessel::sag_of: cover: thickness = 1 m is not less than the span, 0.5 m: that is a "
+                       "block, not a lid",
+                       invalid_input);
   auto soft = acrylic(12, 1);
   vs::panel_material none = vs::cast_acrylic;
   none.modulus = pascals(0);

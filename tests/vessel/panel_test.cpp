@@ -389,6 +389,10 @@ TEST_CASE("panel: impossible panels are refused by name") {
     (void)full(p);
     (void)vs::uniform_on(p, pascals(100));
   };
+  CHECK_THROWS_WITH_AS(with([](auto& p) { p.thickness = metres(1.2); }),
+                       "tankwright::vessel::water_on: front: thickness = 1.2 m is not less than the shorter side, 1.2 m: "
+                       "that is a block, not a panel",
+                       invalid_input);
   for (const double bad : {0.0, -1.0, nan, HUGE_VAL}) {
     CHECK_THROWS_AS(with([&](vs::panel& p) { p.width = metres(bad); }), invalid_input);
     CHECK_THROWS_AS(with([&](vs::panel& p) { p.height = metres(bad); }), invalid_input);

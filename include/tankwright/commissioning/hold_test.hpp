@@ -116,10 +116,13 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
   }
   bool moved = false;
   double lowest = readings[0].level->value(), highest = lowest;
+  double pan_low = readings[0].pan.value_or(length{}).value(), pan_high = pan_low;
   for (std::size_t i = 0; i < readings.size(); ++i) {
     const double level = readings[i].level->value();
     check(here, level_limits, level);
     lowest = std::fmin(lowest, level), highest = std::fmax(highest, level);
+    const double pan = readings[i].pan.value_or(length{}).value();
+    pan_low = std::fmin(pan_low, pan), pan_high = std::fmax(pan_high, pan);
     if (readings[i].pan.has_value() != readings[0].pan.has_value() ||
         readings[i].water.has_value() != readings[0].water.has_value()) {
       fail<invalid_input>(here, "reading number", static_cast<double>(i + 1), "",
@@ -136,11 +139,14 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
     fail<invalid_input>(here, "level", readings[0].level->value(), "m",
                         "in every reading: the gauge is stuck or too coarse to show even evaporation");
   }
-  if (highest - lowest > depth) {
-    fail<invalid_input>(here, "largest change of the level", highest - lowest, "m",
+  const auto within_the_depth = [&](std::string_view what, double change) {
+    if (change <= depth) return;
+    fail<invalid_input>(here, what, change, "m",
                         "is more than the depth of the water, " + number_with_unit(depth, "m") +
                             ": one of the readings may be in another unit");
-  }
+  };
+  within_the_depth("largest change of the level", highest - lowest);
+  within_the_depth("largest change in the pan", pan_high - pan_low);
 }
 
 }  // namespace detail
@@ -152,7 +158,7 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
 ///   the scatter of a reading is taken as at least resolution/sqrt(12)
 ///
 /// @param test surface A > 0, capacity > 0, depth > 0, resolution > 0 and at most the depth, three or more readings in
-///             order of time that move by no more than the depth;
+///             order of time that move, as the pan does, by no more than the depth;
 ///             evaporation E >= 0 (none and no pan: taken as zero, so that the leak is an upper bound), confidence
 ///             0.5 to 1
 /// @return     fall, evaporation and leak with their bands, the verdict against the criterion, a caution

@@ -43,7 +43,8 @@ struct lid_result {
 ///
 ///   sag = 5 q L^4 / (384 E t^3/12),  sigma = 6 (q L^2/8) / t^2,  bow = (strain/t) L^2 / 8
 ///
-/// @param lid span and thickness [m] > 0; material; extra load [Pa] >= 0; moisture strain, 0 to 0.05
+/// @param lid span and thickness [m] > 0, the thickness below the span; material; extra load [Pa] >= 0; moisture
+///            strain, 0 to 0.05
 /// @return    load [Pa], sags and bow [m], stress [Pa]
 /// @throws    invalid_input (names the label)
 /// @accuracy  exact for a strip; a lid that also rests on its ends sags less. The long-term modulus is known to 10 to
@@ -55,6 +56,10 @@ struct lid_result {
   const panel_material& m = lid.material;
   detail::check_element(here, lid.label, detail::positive_length("span"), l);
   detail::check_element(here, lid.label, detail::positive_length("thickness"), t);
+  if (t >= l) {
+    detail::refuse_of(here, lid.label, "thickness", t, "m",
+                      "is not less than the span, " + detail::number_text(l) + " m: that is a block, not a lid");
+  }
   detail::check_element(here, lid.label, {"extra load", "Pa", not_negative}, lid.extra.value());
   detail::check_element(here, lid.label, {"moisture strain", "", {0.0, 0.05}}, lid.moisture_strain);
   detail::check_element(here, lid.label, {"density", "kg/m3", positive}, m.density.value());

@@ -98,6 +98,11 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   check_element(here, p.label, positive_length("width"), p.width->value());
   check_element(here, p.label, positive_length("height"), p.height->value());
   check_element(here, p.label, positive_length("thickness"), p.thickness->value());
+  const double shorter_side = std::fmin(p.width->value(), p.height->value());
+  if (p.thickness->value() >= shorter_side) {
+    refuse_of(here, p.label, "thickness", p.thickness->value(), "m",
+              "is not less than the shorter side, " + number_text(shorter_side) + " m: that is a block, not a panel");
+  }
   const panel_material& m = p.material;
   check_element(here, p.label, poisson_limits, m.poisson);
   check_element(here, p.label, {"Young's modulus", "Pa", positive}, m.modulus.value());
@@ -175,7 +180,7 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
 ///
 ///   D del^4 w = q,  q = rho g (level - y) where there is water;  sigma = 6 M / t^2,  D = E t^3 / (12 (1 - nu^2))
 ///
-/// @param panel  width, height, thickness [m] > 0; edges; material. Width over height 0.1 to 10
+/// @param panel  width, height, thickness [m] > 0, thickness below both; edges; material. Width over height 0.1 to 10
 /// @param water  level above the lower edge [m] >= 0; density [kg/m^3] > 0
 /// @param policy `extrapolate` to go past the range of width over height, to 0.02 and 20
 /// @return       push, moments, stress, deflection, utilisation, and what is outside the theory
@@ -218,7 +223,7 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
 ///
 ///   D del^4 w = q;  sigma = 6 M / t^2,  D = E t^3 / (12 (1 - nu^2))
 ///
-/// @param panel  width, height, thickness [m] > 0; edges; material. Width over height 0.1 to 10
+/// @param panel  width, height, thickness [m] > 0, thickness below both; edges; material. Width over height 0.1 to 10
 /// @param load   pressure [Pa] >= 0
 /// @param policy `extrapolate` to go past the range of width over height, to 0.02 and 20
 /// @return       push, moments, stress, deflection, utilisation, and what is outside the theory
