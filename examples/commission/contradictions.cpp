@@ -1,254 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
-// Keys that are each possible and cannot all be true. Refused is what cannot be built, filled or dated that way; what
-// is only unusual passes, and what fails its purpose is a finding of the report.
-#include <algorithm>
-#include <cmath>
-#include <numbers>
-
-#include "plan_file.hpp"
+// Keys of two sections that cannot all be true.
+#include "contradictions.hpp"
 
 namespace plan_file {
 
-using namespace tankwright;
-namespace twc = tankwright::commissioning;
-
 namespace {
-
-/// Sums of rounded dimensions: 72 in and 182.88 cm are one length.
-constexpr double rounding = 1e-9;
-/// How well plan areas agree that were worked out from different measures, where the plan does not say.
-constexpr proportion areas_agree = percent(3.0);
-/// A lid, a rail or a brace may lie on the walls; where the plan does not give them, they are not thicker than this.
-constexpr length thickest_wall = metres(0.15);
-/// A rail lies on the rim or below it, so its middle is never this far above.
-constexpr length thickest_rail = metres(0.15);
-
-constexpr duration duration_without_end = days(1e9);
-
-constexpr digits exactly_said = significant(6);
-std::string said(length l) { return text_in(l, "m", exactly_said); }
-std::string said(area a) { return text_in(a, "m²", exactly_said); }
-std::string said(volume v) { return text_in(v, "L", exactly_said); }
-std::string said(duration d) { return text_in(d, "d", exactly_said); }
-std::string said(practical_salinity s) { return text_of(s.value(), exactly_said); }
-std::string said(temperature t) { return text_in(t, "°C", exactly_said); }
-
-/// The most that something can be, where that is said, and how much more passes: for walls, for the doubt of a measure.
-template <class Q>
-struct bound {
-  Q most;
-  std::string place;
-  Q slack{};
-};
-
-/// Hold `value`, read from `key`, to a bound: "0.9 m is above the rim of the display, 0.85 m (vessel.height, line 4)".
-template <class Q>
-void at_most(const section& in, std::string_view key, const Q& value, const bound<Q>& limit, std::string_view is_past) {
-  const double most = limit.most.value();
-  if (value.value() <= most + limit.slack.value() + rounding * std::fabs(most)) return;
-  in.fail_key(key, said(value) + " " + std::string{is_past} + " " + said(limit.most) + " (" + limit.place + ")");
-}
-
-/// An area, and the doubt that such areas agree with.
-bound<area> about(area most, std::string place, proportion doubt = areas_agree) {
-  return {most, std::move(place), most * doubt.value()};
-}
-
-/// The display as the other sections see it. Its outline comes from the keys that the shape was read from.
-struct display {
-  const twc::vessel_plan& plan;
-  section keys;
-  bound<length> rim;         ///< above the floor inside
-  bound<length> wall;        ///< the longest, along the inside
-  bound<length> line;        ///< the longest straight line over the floor
-  bound<length> over_walls;  ///< the same, with the walls at its two ends
-  bound<length> around;      ///< along all walls
-
-  [[nodiscard]] bound<area> floor() const { return about(vessel::plan_area(plan.display, length{}), wall.place); }
-  [[nodiscard]] bound<area> surface_at(length level) const {
-    return about(vessel::plan_area(plan.display, level), wall.place);
-  }
-  [[nodiscard]] volume capacity() const { return plan.display->capacity(); }
-};
-
-display display_of(section keys, const twc::vessel_plan& plan) {
-  const bool outside = keys.text("measured") == "outside";
-  const length walls = 2.0 * (outside ? keys.need<length>("wall_thickness") : thickest_wall);
-  const auto across = [&](std::string_view key) {
-    return outside ? keys.need<length>(key) - walls : keys.need<length>(key);
-  };
-  const bound<length> rim{plan.display->height(), keys.place_of("height")};
-  const auto seen = [&](length wall, length line, length around, const std::string& place) {
-    return display{plan, keys, rim, {wall, place}, {line, place}, {line, place, walls}, {around, place}};
-  };
-  if (keys.has("diameter")) {
-    const length round = across("diameter");
-    return seen(std::numbers::pi * round, round, std::numbers::pi * round, keys.place_of("diameter"));
-  }
-  const length front = across("length");
-  const length deep = across("width");
-  const length bow = keys.value_or<length>("bow", length{});  // its arc is shorter than chord and twice the bow
-  return seen(std::max(front + 2.0 * bow, deep), metres(std::hypot(in_metres(front), in_metres(deep + bow))),
-              2.0 * (front + deep + 2.0 * bow), keys.place_of(front >= deep ? "length" : "width"));
-}
-
-/// The sump as the other sections see it.
-struct sump_seen {
-  const plumbing::sump& plan;
-  section keys;
-
-  [[nodiscard]] bound<area> floor(proportion doubt = areas_agree) const {
-    area sum{};
-    for (const plumbing::chamber& one : plan.chambers) sum += one.plan.at(length{});
-    return about(sum, keys.place_of("chamber"), doubt);
-  }
-  [[nodiscard]] bound<length> rim() const { return {plan.rim, keys.place_of("rim")}; }
-  [[nodiscard]] bound<length> running_level() const { return {plan.running_level, keys.place_of("running_level")}; }
-  [[nodiscard]] volume capacity() const { return plumbing::sump_capacity(plan); }
-};
-
-/// All that display and sump can hold.
-volume tanks_hold(const display* d, const sump_seen* sump) {
-  return (d ? d->capacity() : volume{}) + (sump ? sump->capacity() : volume{});
-}
-
-// ---- within a section ---------------------------------------------------------------------------------------------
-
-void refuse_in_sand(const display& d) {
-  section keys = d.keys;
-  for (section& sand : keys.sections("sand")) {
-    for (const std::string_view key : {"depth", "shallow_end", "deep_end"}) {
-      if (const auto deep = sand.maybe<length>(key)) {
-        at_most(sand, key, *deep, d.rim, "of sand is above the rim of the display,");
-      }
-    }
-    if (const auto run = sand.maybe<length>("run")) {
-      at_most(sand, "run", *run, d.line, "is longer than the display inside,");
-    }
-    if (const auto bed = sand.maybe<area>("area")) {
-      at_most(sand, "area", *bed, d.floor(), "is more than the floor of the display,");
-    }
-  }
-}
-
-void refuse_in_walls(const display& d) {
-  section keys = d.keys;
-  for (section& panel : keys.sections("panel")) {
-    at_most(panel, "width", panel.need<length>("width"), d.wall,
-            "is wider than the longest wall inside (give the clear width),");
-  }
-  if (auto brace = keys.sub("brace")) {
-    const bound<length> rail{brace->need<length>("rail"), brace->place_of("rail")};
-    const bound<length> wall_outside{d.wall.most, d.wall.place, d.over_walls.slack};
-    const bound<length> on_the_rim{d.rim.most, d.rim.place, thickest_rail};
-    at_most(*brace, "rail", rail.most, wall_outside, "is longer than the longest wall,");
-    at_most(*brace, "rail_height", brace->need<length>("rail_height"), on_the_rim,
-            "is off the walls, above the rim of the display,");
-    at_most(*brace, "span", brace->need<length>("span"), d.over_walls, "is longer than the display,");
-    at_most(*brace, "depth", brace->need<length>("depth"), {brace->need<length>("span"), brace->place_of("span")},
-            "upright is more than the brace is long,");
-    at_most(*brace, "breadth", brace->need<length>("breadth") * static_cast<double>(d.plan.brace->braces.get()), rail,
-            "of braces side by side is more than their rail,");
-  }
-  for (section& lid : keys.sections("lid")) {
-    at_most(lid, "span", lid.need<length>("span"), d.over_walls, "is longer than the display,");
-  }
-  if (auto view = keys.sub("view")) {
-    at_most(*view, "nearest_rock", view->need<length>("nearest_rock"), d.line, "is farther than the display reaches,");
-    at_most(*view, "thickness", view->value_or<length>("thickness", {}), d.line, "of pane is more than the display,");
-  }
-}
-
-void refuse_in_stages(const display& d) {
-  const std::vector<length>& stages = d.plan.stages;
-  for (std::size_t i = 1; i < stages.size(); ++i) {
-    if (stages[i] > stages[i - 1]) continue;
-    d.keys.fail_key("stages", said(stages[i]) + " does not stand above the stage before it, " + said(stages[i - 1]) +
-                                  "; a fill rises");
-  }
-}
-
-void refuse_in_returns(section& in, const twc::plumbing_plan& plan) {
-  section overflow = *in.sub("overflow");
-  const bound<length> edge{overflow.need<length>("crest_height"), overflow.place_of("crest_height")};
-  constexpr std::string_view under_the_floor =
-      "below the overflow edge is under the floor of the display; the edge is at";
-  for (section& one : in.sections("return")) {
-    const length below = one.need<length>("below_edge");
-    at_most(one, "below_edge", below, edge, under_the_floor);
-    if (const auto hole = one.maybe<length>("siphon_break")) at_most(one, "siphon_break", *hole, edge, under_the_floor);
-    const bool open = one.word("kind", {"submerged", "open"}).value_or(0) == 1;
-    if (open && below > plan.level_uncertainty) {
-      one.fail_key("kind", "\"open\" ends in the air, but its opening is " + said(below) +
-                               " below the overflow edge, under water (" + one.place_of("below_edge") + ")");
-    }
-    if (!open && plan.edge_to_rim) {
-      at_most(one, "below_edge", -below, {*plan.edge_to_rim, in.place_of("edge_to_rim")},
-              "above the overflow edge is out of the water (kind = \"open\", where it is); edge to rim is");
-    }
-  }
-}
-
-/// A pipe is not wider than the display. A nominal size is among those that are made.
-void refuse_in_bores(section& in, const twc::plumbing_plan& plan) {
-  const bound<area> surface{plan.display.surface, in.sub("overflow")->place_of("surface")};
-  const auto held = [&](section& pipe) {
-    if (!pipe.has("bore")) return;
-    const length bore = pipe.need<length>("bore");
-    at_most(pipe, "bore", 0.25 * std::numbers::pi * bore * bore, surface, "of opening is more than the whole display,");
-  };
-  for (const std::string_view one : {"trunk", "pump_inlet"}) {
-    if (auto pipe = in.sub(one)) held(*pipe);
-  }
-  for (const std::string_view many : {"return", "drain"}) {
-    for (section& pipe : in.sections(many)) held(pipe);
-  }
-}
-
-void refuse_in_plumbing(section in, const twc::plumbing_plan& plan, const sump_seen& sump) {
-  const bound<length> lift{in.need<length>("lift"), in.place_of("lift")};
-  if (lift.most <= sump.plan.running_level.get()) {
-    in.fail_key("lift", said(lift.most) + " puts the overflow edge no higher than the water in the sump, " +
-                            said(sump.running_level().most) + " (" + sump.running_level().place + ")");
-  }
-  at_most(in, "reserve", plan.reserve, sump.rim(), "to keep free is more than the sump is high,");
-  at_most(in, "level_uncertainty", plan.level_uncertainty, sump.rim(), "of doubt is more than the sump is high,");
-  refuse_in_bores(in, plan);
-  refuse_in_returns(in, plan);
-  constexpr std::string_view under_the_sump = "ends below the floor of the sump; from the overflow edge it is";
-  for (section& drain : in.sections("drain")) {
-    const bound<length> drop{drain.need<length>("drop"), drain.place_of("drop")};
-    at_most(drain, "drop", drop.most, lift, under_the_sump);
-    at_most(drain, "inlet_head", drain.need<length>("inlet_head"), drop, "is more than the whole drop of the drain,");
-  }
-  if (auto box = in.sub("box")) at_most(*box, "falls_by", box->need<length>("falls_by"), lift, under_the_sump);
-  if (auto inlet = in.sub("pump_inlet")) {
-    at_most(*inlet, "above_floor", inlet->need<length>("above_floor"), sump.running_level(),
-            "is not under water; the sump runs at");
-  }
-}
-
-void refuse_in_start_up(section in, const twc::start_up_forecast& weeks, bool forecast) {
-  const bound<duration> end{forecast ? weeks.horizon : duration_without_end,
-                            in.has("horizon") ? in.place_of("horizon") : "horizon, where it is not given"};
-  constexpr std::string_view too_late = "is after the end of the forecast,";
-  at_most(in, "rock_on", weeks.rock_on, end, too_late);
-  std::optional<bound<duration>> before;
-  for (section& step : in.sections("animals")) {
-    const duration on = step.need<duration>("on");
-    if (before && on <= before->most) {
-      step.fail_key("on", said(on) + " is not after the step before it, " + said(before->most) + " (" + before->place +
-                              "); put the steps in order");
-    }
-    at_most(step, "on", on, end, too_late);
-    before = {on, step.place_of("on")};
-  }
-  for (const std::string_view kind : {"culture", "ammonia_dose", "water_change"}) {
-    for (section& one : in.sections(kind)) at_most(one, "first", one.value_or<duration>("first", {}), end, too_late);
-  }
-}
-
-// ---- between sections ---------------------------------------------------------------------------------------------
 
 /// The overflow edge and the surface it skims, in the display that they belong to.
 void refuse_overflow(section in, const twc::plumbing_plan& plan, const display& d) {
@@ -432,14 +188,12 @@ void refuse_contradictions(section top, const twc::plan& build) {
   const sump_seen* const sump = below ? &*below : nullptr;
 
   if (d) {
-    refuse_in_sand(*d);
-    refuse_in_walls(*d);
-    refuse_in_stages(*d);
+    refuse_within(*d);
     if (sump) refuse_sump_below(*d, *sump);
   }
   if (auto hold = top.sub("hold"); hold && d) refuse_hold(*hold, *d);
   if (plumbing) {
-    refuse_in_plumbing(*plumbing, *build.plumbing, *sump);
+    refuse_within(*plumbing, *build.plumbing, *sump);
     if (d) refuse_overflow(*plumbing, *build.plumbing, *d);
   }
   if (auto room = top.sub("room")) {
@@ -453,7 +207,7 @@ void refuse_contradictions(section top, const twc::plan& build) {
     if (plumbing) refuse_top_off(*room, *build.plumbing, *plumbing, *sump);
   }
   if (auto life = top.sub("life")) {
-    if (auto weeks = life->sub("start_up")) refuse_in_start_up(*weeks, build.life->weeks, build.life->forecast);
+    if (auto weeks = life->sub("start_up")) refuse_within(*weeks, build.life->weeks, build.life->forecast);
     if (d) refuse_life(*life, *d, sump);
   }
 }
