@@ -3,7 +3,10 @@
 /// How many days, how fine a gauge? Planning a hold test so that it can see the leak that matters.
 #pragma once
 
+#include <cmath>
+#include <limits>
 #include <tankwright/commissioning/hold_test.hpp>
+#include <utility>
 
 namespace tankwright::commissioning {
 
@@ -43,17 +46,26 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
   return std::fmax(3.0, std::floor(days * per_day) + 1.0);
 }
 
-/// Smallest leak [m^3/s] that `days` of readings with scatter `sigma` [m] find.
-[[nodiscard]] inline double detectable(const hold_plan& plan, double days, double sigma) {
+/// Standard error [m/s] of the fall that `days` of readings with scatter `sigma` [m] find.
+[[nodiscard]] inline double fall_error(const hold_plan& plan, double days, double sigma) noexcept {
   const double n = readings_in(days, plan.readings_per_day);
   const double seconds = days * 86400.0;
   const double sxx = seconds * seconds * n * (n + 1.0) / (12.0 * (n - 1.0));  // evenly spaced
   const double evaporation_error =
       plan.pan ? 0.0 : (plan.evaporation.high - plan.evaporation.low).value() / std::sqrt(12.0);
-  const double error = std::hypot(sigma / std::sqrt(sxx), evaporation_error);
-  const double freedom = n - 2.0;
-  return plan.surface->value() * error *
-         (student_t_quantile(plan.confidence.value(), freedom) + student_t_quantile(plan.power.value(), freedom));
+  return std::hypot(sigma / std::sqrt(sxx), evaporation_error);
+}
+
+/// How many standard errors a leak must be above none to be found: t(confidence) + t(power).
+[[nodiscard]] inline double errors_to_see(const hold_plan& plan, double freedom) {
+  const double confidence = student_t_quantile(plan.confidence.value(), freedom);
+  return confidence + (plan.power == plan.confidence ? confidence : student_t_quantile(plan.power.value(), freedom));
+}
+
+/// Smallest leak [m^3/s] that `days` of readings with scatter `sigma` [m] find.
+[[nodiscard]] inline double detectable(const hold_plan& plan, double days, double sigma) {
+  const double freedom = readings_in(days, plan.readings_per_day) - 2.0;
+  return plan.surface->value() * fall_error(plan, days, sigma) * errors_to_see(plan, freedom);
 }
 
 /// Standard deviation [m] of one reading, of the difference to the pan where there is one.
@@ -100,14 +112,29 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
   const auto seen = [&](double steps) {
     return detail::detectable(plan, steps / plan.readings_per_day, sigma) <= leak.value();
   };
-  double enough = 366.0 * plan.readings_per_day;
-  double too_few = 1.0;
-  if (!seen(enough)) return std::nullopt;
+  const double most = 366.0 * plan.readings_per_day;
+  if (!seen(most)) return std::nullopt;
   if (seen(2.0)) return days(2.0 / plan.readings_per_day);
-  while (enough - too_few > 1.0) {
-    const double middle = std::floor((enough + too_few) / 2.0);
-    (seen(middle) ? enough : too_few) = middle;
+  const auto halve = [](double too_few, double enough, auto sees) {
+    while (enough - too_few > 1.0) {
+      const double middle = std::floor((enough + too_few) / 2.0);
+      (sees(middle) ? enough : too_few) = middle;
+    }
+    return std::pair{too_few, enough};
+  };
+  // With the normal law instead of Student's it takes a few readings less: from there on, in doubled strides.
+  const double normal = detail::errors_to_see(plan, std::numeric_limits<double>::infinity());
+  double too_few = halve(1.0, most, [&](double steps) {
+                     const double error = detail::fall_error(plan, steps / plan.readings_per_day, sigma);
+                     return plan.surface->value() * error * normal <= leak.value();
+                   }).first;
+  double stride = 1.0, enough = std::fmin(too_few + stride, most);
+  while (!seen(enough)) {
+    too_few = enough;
+    stride *= 2.0;
+    enough = std::fmin(too_few + stride, most);
   }
+  enough = halve(too_few, enough, seen).second;
   return days(std::ceil(enough) / plan.readings_per_day);
 }
 

@@ -101,6 +101,15 @@ struct checked_outage {
     const double last = finally().net(kelvin, end);
     return kelvin < water ? std::max(first, last) <= 0.0 : std::min(first, last) >= 0.0;
   }
+  /// Cooling to a limit, whether more evaporation loses more heat all the way: it does at the limit, in the surroundings
+  /// of the start and of the end, and so does warmer water.
+  [[nodiscard]] bool loses_more_at(double limit) const noexcept {
+    const auto more = [&](const heat_model& m) {
+      const conductances<double> net = m.net(limit);
+      return net.high >= net.low;
+    };
+    return limit < water && more(start) && more(finally());
+  }
   [[nodiscard]] double slope(double time, double kelvin, double conductances<double>::*end) const noexcept {
     if (room_tau > 0.0) return -at(time).net(kelvin, end) / capacity;
     return -start.net(kelvin, end) / capacity;
@@ -252,7 +261,10 @@ namespace detail {
     return detail::meets(here, c, end, in_kelvins(limit), within.value());
   };
   const detail::checked_outage least = of(heat_capacity.low), middle = of(heat_capacity.central);
-  const auto strong = when(least, &ends::high), weak = when(least, &ends::low);
+  // Which end of the evaporation gets there first: above its wet bulb water cools faster by evaporating more.
+  const auto strong = when(least, &ends::high);
+  const bool strong_loses = least.loses_more_at(in_kelvins(limit));
+  const auto weak = strong && strong_loses ? std::nullopt : when(least, &ends::low);
   const bool strong_first = strong && (!weak || *strong < *weak);
   return {.soonest = strong_first ? strong : weak,
           .expected = when(middle, &ends::central),
