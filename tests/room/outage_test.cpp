@@ -75,7 +75,7 @@ TEST_CASE("outage: the answer does not depend on how densely it is asked for") {
     if (drifts) o.room = twr::drifting_room{.settles_at = celsius(9.0), .time_constant = hours(15.0)};
     const auto coarse = twr::outage_curve(o, hours(24.0), hours(6.0)).points.back().water;
     const auto fine = twr::outage_curve(o, hours(24.0), minutes(1.0)).points.back().water;
-    TW_CHECK(refined, in_kelvins(coarse.central), in_kelvins(fine.central), tolerance{.absolute = 1e-7});
+    TW_CHECK(refined, in_kelvins(coarse.central), in_kelvins(fine.central), tolerance{.absolute = 1e-6});
     TW_CHECK(refined, in_kelvins(coarse.low), in_kelvins(fine.low), tolerance{.absolute = 1e-5});
     TW_CHECK(refined, in_kelvins(coarse.high), in_kelvins(fine.high), tolerance{.absolute = 1e-5});
   }
@@ -104,9 +104,9 @@ TEST_CASE("outage: time to a limit is where the curve meets it") {
   auto o = without_power(25.0, 18.0, 50.0);
   const auto limit = celsius(21.0);
   const auto when = twr::time_to_limit(o, limit);
-  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.expected).points.back().water.central), 21.0, relative(1e-8));
-  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.soonest).points.back().water.low), 21.0, relative(1e-8));
-  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.latest).points.back().water.high), 21.0, relative(1e-8));
+  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.expected).points.back().water.central), 21.0, relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.soonest).points.back().water.low), 21.0, relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::outage_curve(o, *when.latest).points.back().water.high), 21.0, relative(5e-8));
   CHECK(*when.soonest < *when.expected);
   CHECK(*when.expected < *when.latest);
   CHECK(!when.caution.text.empty());
@@ -121,7 +121,7 @@ TEST_CASE("outage: time to a limit is where the curve meets it") {
   // In a heat wave the water warms, and weak evaporation is the worst case.
   auto hot = without_power(25.0, 34.0, 80.0);
   const auto warm = twr::time_to_limit(hot, celsius(29.0));
-  TW_CHECK(meets, in_celsius(twr::outage_curve(hot, *warm.expected).points.back().water.central), 29.0, relative(1e-8));
+  TW_CHECK(meets, in_celsius(twr::outage_curve(hot, *warm.expected).points.back().water.central), 29.0, relative(5e-8));
   CHECK(*warm.soonest <= *warm.expected);
 }
 

@@ -60,10 +60,10 @@ inline constexpr limits limit_temperature_limits{"limit temperature", "degC", ab
 
 namespace detail {
 
-/// The temperature moves so slowly that this many steps in a time constant leave an error of 1e-8 of the way.
-inline constexpr double steps_per_time_constant = 8.0;
+/// The temperature moves so slowly that this many steps in a time constant leave an error of 1e-7 of the way.
+inline constexpr double steps_per_time_constant = 5.0;
 /// What a step may be wrong by where its slope has a kink [K].
-inline constexpr double kelvins_per_step = 3e-7;
+inline constexpr double kelvins_per_step = 2e-6;
 
 struct checked_outage {
   heat_model start;
@@ -172,7 +172,7 @@ struct checked_outage {
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       points from 0 to `time`, and where the water settles
 /// @throws       invalid_input, out_of_range (also when the water leaves the range of the evaporation), no_convergence
-/// @accuracy     1e-7 K for the losses given, 1e-5 K where an end of the band changes from one correlation to another;
+/// @accuracy     1e-6 K for the losses given, 1e-5 K where an end of the band changes from one correlation to another;
 ///               the band is that of the evaporation. Still water layers: the top of a deep tank cools first
 /// @source       energy balance; Dormand & Prince 1980
 [[nodiscard]] inline outage_course outage_curve(const outage& o, duration time, duration step = minutes(30.0),
