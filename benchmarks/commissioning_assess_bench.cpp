@@ -59,7 +59,8 @@ BENCHMARK_CAPTURE(section, life, [](const auto& p, const auto& s) { return asses
 // 100 000 simulated power cuts: the margin with the running level and the depth of the outlets drawn anew each time.
 void simulated_power_cuts(benchmark::State& state) {
   const auto plan = demo();
-  auto input = tw::commissioning::detail::power_cut_of(*plan.plumbing, tw::commissioning::state_of(plan));
+  auto input = tw::commissioning::detail::power_cut_of(
+      *plan.plumbing, tw::commissioning::detail::solved_circuit(*plan.plumbing, tw::commissioning::state_of(plan)));
   const double depth = input.returns[0].outlet_below_edge->value();
   const auto margin = [&](tw::length level, tw::length deeper) {
     input.sump.running_level = level;

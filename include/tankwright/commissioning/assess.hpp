@@ -70,8 +70,9 @@ inline void append(assessment& all, std::vector<finding> findings) {
   if (all.vessel) detail::append(result, assess_first_fill(*all.vessel, state));
   if (all.hold) detail::append(result, assess_hold(*all.hold));
   if (all.plumbing) {
-    detail::append(result, assess_plumbing(*all.plumbing, state));
-    detail::append(result, assess_power_cut(*all.plumbing, state));
+    const auto circuit = detail::solved_circuit(*all.plumbing, state);  // both days live on one flow
+    detail::append(result, detail::plumbing_findings(*all.plumbing, state, circuit));
+    detail::append(result, detail::power_cut_findings(*all.plumbing, circuit));
   }
   if (all.vessel) detail::append(result, assess_bottom(*all.vessel, state));
   if (all.water) detail::append(result, assess_water(detail::with_volume(*all.water, state)));

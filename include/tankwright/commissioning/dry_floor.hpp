@@ -48,25 +48,34 @@ namespace detail {
 class moved_margin {
  public:
   explicit moved_margin(const plumbing::power_cut_input& in)
-      : in_{&in}, shape_{in.sump}, fixed_{plumbing::detail::fixed_parts(in, true)}, numbers_(3 * shape_.size()) {}
-
-  [[nodiscard]] double operator()(const plumbing::detail::power_cut_moves& by) {
-    const std::size_t n = shape_.size();
-    const std::span<double> all{numbers_};
-    plumbing::detail::power_cut_case c{.running = all.subspan(0, n), .settled = all.subspan(n, n)};
-    plumbing::detail::work_out(here, *in_, shape_, fixed_, by, all.subspan(2 * n, n), c);
-    head = c.head;
-    return in_->sump.rim->value() - c.highest;
+      : in_{&in}, shape_{in.sump}, fixed_{plumbing::detail::fixed_parts(in, true)}, numbers_(4 * shape_.size()) {
+    as_planned_ = {.running = row(0), .settled = row(1)};
+    plumbing::detail::run_moved(here, in, fixed_, {}, as_planned_);
   }
 
-  double head = 0.0;  ///< over the edge, of the last call
+  [[nodiscard]] double operator()(const plumbing::detail::power_cut_moves& by) {
+    auto c = as_planned_;  // most moves leave the running levels as they are
+    if (by.flow != 1.0 || by.running_level != 0.0) {
+      c.running = row(2);
+      plumbing::detail::run_moved(here, *in_, fixed_, by, c);
+    }
+    plumbing::detail::stop_moved(here, *in_, shape_, fixed_, by, row(3), c);
+    return in_->sump.rim->value() - c.highest;
+  }
+  [[nodiscard]] double head_over_edge() const noexcept { return as_planned_.head; }
+
   static constexpr std::string_view here = "tankwright::commissioning::chance_of_dry_floor";
 
  private:
+  [[nodiscard]] std::span<double> row(std::size_t k) {
+    return std::span<double>{numbers_}.subspan(k * shape_.size(), shape_.size());
+  }
+
   const plumbing::power_cut_input* in_;
   plumbing::detail::sump_shape shape_;
   plumbing::detail::power_cut_fixed fixed_;
   std::vector<double> numbers_;
+  plumbing::detail::power_cut_case as_planned_{};
 };
 
 /// Half of the band of the flow over the edge at a head, as a part of the flow.
@@ -99,7 +108,7 @@ class moved_margin {
   detail::moved_margin margin{in};
   const double middle = margin({});
   const double area = in.area_uncertainty.value(), level = in.level_uncertainty.value();
-  const double edges = detail::edge_doubt(in.display.edge, margin.head);
+  const double edges = detail::edge_doubt(in.display.edge, margin.head_over_edge());
 
   struct doubt {
     margin_doubt of;
@@ -120,24 +129,25 @@ class moved_margin {
     moved.*all[i].moved = all[i].from + part * all[i].width;
     return margin(moved);
   };
-  std::array<double, margin_doubts> widths{}, bends{};
-  double variance = 0.0;
+  std::array<double, margin_doubts> up{}, down{}, widths{};
+  double variance = 0.0, bends = 0.0;
+  const auto bend = [&](std::size_t i) { return (up[i] + down[i] - 2.0 * middle) / 6.0; };  // mean over -1 .. 1
   for (std::size_t i = 0; i < margin_doubts; ++i) {
-    const double up = at(i, 1.0), down = at(i, -1.0);
-    widths[i] = 0.5 * std::fabs(up - down);
-    bends[i] = (up + down - 2.0 * middle) / 6.0;  // mean of a parabola over -1 .. 1
+    up[i] = all[i].width > 0.0 ? at(i, 1.0) : middle;
+    down[i] = all[i].width > 0.0 ? at(i, -1.0) : middle;
+    widths[i] = 0.5 * std::fabs(up[i] - down[i]);
+    bends += bend(i);
     variance += widths[i] * widths[i] / 3.0;
   }
   const auto first = static_cast<std::size_t>(std::max_element(widths.begin(), widths.end()) - widths.begin());
-  double others = 0.0;
-  for (std::size_t i = 0; i < margin_doubts; ++i) others += i == first ? 0.0 : bends[i];
   double chance = variance > 0.0 ? 0.0 : middle >= 0.0 ? 1.0 : 0.0;
   if (variance > 0.0) {
     constexpr int pieces = 8;
     std::array<double, margin_doubts> with_piece = widths;
-    double before = at(first, -1.0);
+    const double others = bends - bend(first);
+    double before = down[first];
     for (int k = 1; k <= pieces; ++k) {
-      const double after = at(first, 2.0 * k / pieces - 1.0);
+      const double after = k == pieces ? up[first] : at(first, 2.0 * k / pieces - 1.0);
       with_piece[first] = 0.5 * std::fabs(after - before);
       chance += tankwright::detail::even_sum_above(-(0.5 * (before + after) + others), with_piece) / pieces;
       before = after;

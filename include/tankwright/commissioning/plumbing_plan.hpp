@@ -204,20 +204,21 @@ template <class Q>
   }
   const flow_rate flow = solved.most.delivered;  // the drains must take the most that may come
   estimate<flow_rate> carried{{}, {}, {}, "siphon formula, inlets and the losses of the fittings"};
+  std::vector<plumbing::drain_answer> each;
   for (const auto& drain : plan.drains) {
-    const auto one = plumbing::drain_mode_for(drain, flow, water);
+    const auto& one = each.emplace_back(plumbing::drain_mode_for(drain, flow, water));
     carried.low += one.surely;
     carried.central += std::min(one.full.central, one.inlet.central);
     carried.high += std::min(one.full.high, one.inlet.high);
   }
   f.numbers = {{"all drains carry", amount_of(carried)}, {"the returns bring at most", amount_of(flow), role::limit}};
-  const auto first = plumbing::drain_mode_for(plan.drains.front(), flow, water);
+  const auto& first = each.front();
   f.note = plan.drains.front().pipe.label + " alone with this flow: " + std::string{mode_words(first.mode)} + ".";
   f.says = carried.low >= flow       ? verdict::holds
            : carried.central >= flow ? verdict::thin_margin
                                      : verdict::does_not_hold;
   if (plan.drains.size() >= 2) {
-    const auto blocked = plumbing::one_drain_blocked(plan.drains, flow, water);
+    const auto blocked = plumbing::detail::blocked_cases(plan.drains, each, flow);
     const auto worst = std::min_element(blocked.cases.begin(), blocked.cases.end(),
                                         [](const auto& a, const auto& b) { return a.surely < b.surely; });
     f.numbers.push_back({"with " + worst->blocked + " blocked", amount_of(worst->surely), role::detail});
@@ -262,6 +263,34 @@ template <class Q>
   return picture;
 }
 
+/// The circuit at both ends and in the middle of its losses; nothing where there is no flow to compute.
+[[nodiscard]] inline std::optional<circuit_band> solved_circuit(const plumbing_plan& plan, const system_state& state) {
+  if (!has_circuit(plan)) return std::nullopt;
+  return solve_band(plan, liquid_of(state));
+}
+
+[[nodiscard]] inline std::vector<finding> plumbing_findings(const plumbing_plan& plan, const system_state& state,
+                                                            const std::optional<circuit_band>& band) {
+  std::vector<finding> all;
+  const water::liquid water = liquid_of(state);
+  if (!band) {
+    finding f{.id = "plumbing.flow",
+              .day = plumbing_day,
+              .question = "How much flow do I really get?",
+              .says = verdict::not_enough_known};
+    f.measure_next = {plan.circuit.pumps.empty() ? "give the pump's curve" : "give the returns that the pump feeds"};
+    f.before_acting = plumbing::circuit_caution.text;
+    all.push_back(std::move(f));
+    return all;
+  }
+  all.push_back(flow_finding(*band));
+  all.push_back(velocity_finding(*band));
+  all.push_back(turnover_finding(plan, state, *band));
+  all.push_back(overflow_finding(plan, *band));
+  all.push_back(drains_finding(plan, *band, water));
+  return all;
+}
+
 }  // namespace detail
 
 /// Fill in what the plumbing tells the other sections: the flow of all returns, and the water and surface of the sump.
@@ -303,25 +332,7 @@ inline void describe(system_state& state, const plumbing_plan& plan) {
 /// @accuracy    as its parts
 /// @source      the sources of `plumbing/`, carried by each finding
 [[nodiscard]] inline std::vector<finding> assess_plumbing(const plumbing_plan& plan, const system_state& state) {
-  std::vector<finding> all;
-  const water::liquid water = detail::liquid_of(state);
-  if (!detail::has_circuit(plan)) {
-    finding f{.id = "plumbing.flow",
-              .day = detail::plumbing_day,
-              .question = "How much flow do I really get?",
-              .says = verdict::not_enough_known};
-    f.measure_next = {plan.circuit.pumps.empty() ? "give the pump's curve" : "give the returns that the pump feeds"};
-    f.before_acting = plumbing::circuit_caution.text;
-    all.push_back(std::move(f));
-    return all;
-  }
-  const detail::circuit_band solved = detail::solve_band(plan, water);
-  all.push_back(detail::flow_finding(solved));
-  all.push_back(detail::velocity_finding(solved));
-  all.push_back(detail::turnover_finding(plan, state, solved));
-  all.push_back(detail::overflow_finding(plan, solved));
-  all.push_back(detail::drains_finding(plan, solved, water));
-  return all;
+  return detail::plumbing_findings(plan, state, detail::solved_circuit(plan, state));
 }
 
 }  // namespace tankwright::commissioning

@@ -17,22 +17,20 @@ namespace detail {
 
 inline constexpr std::string_view power_cut_day = "Power-cut test";
 
-[[nodiscard]] inline plumbing::power_cut_input power_cut_of(const plumbing_plan& plan, const system_state& state) {
+[[nodiscard]] inline plumbing::power_cut_input power_cut_of(const plumbing_plan& plan,
+                                                            const std::optional<circuit_band>& band) {
   plumbing::power_cut_input in{.display = plan.display, .sump = plan.sump, .returns = {}};
   in.drains_into = plan.drains_into;
   in.area_uncertainty = plan.area_uncertainty;
   in.level_uncertainty = plan.level_uncertainty;
   in.reserve = plan.reserve;
-  std::optional<plumbing::circuit_solution> solved;
-  if (has_circuit(plan)) {
-    const circuit_band band = solve_band(plan, liquid_of(state));
-    solved = band.central;
-    const double flow = solved->delivered.value();
-    if (flow > 0.0) in.flow_uncertainty = fraction(0.5 * (band.most.delivered - band.least.delivered).value() / flow);
+  if (band && band->central.delivered.value() > 0.0) {
+    const double between = (band->most.delivered - band->least.delivered).value();
+    in.flow_uncertainty = fraction(0.5 * between / band->central.delivered.value());
   }
   for (const return_outlet& outlet : plan.returns) {
     flow_rate flow{};
-    if (solved) flow = std::max(flow_rate{}, solved->outlet(outlet.label).flow);
+    if (band) flow = std::max(flow_rate{}, band->central.outlet(outlet.label).flow);
     plumbing::return_line line{.label = outlet.label, .flow = flow, .outlet_below_edge = outlet.below_edge};
     line.break_below_edge = outlet.siphon_break;
     line.pipe = outlet.pipe;
@@ -193,6 +191,31 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   return picture;
 }
 
+[[nodiscard]] inline std::vector<finding> power_cut_findings(const plumbing_plan& plan,
+                                                             const std::optional<circuit_band>& band) {
+  std::vector<finding> all;
+  const auto not_yet = [&](std::string missing) {
+    finding f{.id = "sump.power_cut",
+              .day = power_cut_day,
+              .question = "Does the floor stay dry when the power fails?",
+              .says = verdict::not_enough_known};
+    f.measure_next = {std::move(missing)};
+    f.before_acting = plumbing::power_cut_caution.text;
+    all.push_back(std::move(f));
+    return all;
+  };
+  if (plan.returns.empty()) return not_yet("give each return and how far its opening lies below the overflow edge");
+  if (!band) return not_yet("give the pump's curve: its flow stands over the edge and comes down");
+  const auto in = power_cut_of(plan, band);
+  if (plumbing::detail::total_flow(in.returns) == 0.0) return not_yet("take a pump that lifts water to the returns");
+  const auto cut = plumbing::power_cut(in);
+  all.push_back(power_cut_finding(in, cut));
+  all.push_back(running_level_finding(in, cut));
+  all.push_back(outlet_depth_finding(in, cut));
+  if (plan.inlet) all.push_back(restart_finding(plan, in));
+  return all;
+}
+
 }  // namespace detail
 
 /// The decisions of the power-cut test.
@@ -206,27 +229,7 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
 /// @accuracy    as its parts; the chance within 1.5 points of a simulation of the same doubts
 /// @source      the sources of `plumbing/power_cut.hpp` and `dry_floor.hpp`, carried by each finding
 [[nodiscard]] inline std::vector<finding> assess_power_cut(const plumbing_plan& plan, const system_state& state) {
-  std::vector<finding> all;
-  const auto not_yet = [&](std::string missing) {
-    finding f{.id = "sump.power_cut",
-              .day = detail::power_cut_day,
-              .question = "Does the floor stay dry when the power fails?",
-              .says = verdict::not_enough_known};
-    f.measure_next = {std::move(missing)};
-    f.before_acting = plumbing::power_cut_caution.text;
-    all.push_back(std::move(f));
-    return all;
-  };
-  if (plan.returns.empty()) return not_yet("give each return and how far its opening lies below the overflow edge");
-  if (!detail::has_circuit(plan)) return not_yet("give the pump's curve: its flow stands over the edge and comes down");
-  const auto in = detail::power_cut_of(plan, state);
-  if (plumbing::detail::total_flow(in.returns) == 0.0) return not_yet("take a pump that lifts water to the returns");
-  const auto cut = plumbing::power_cut(in);
-  all.push_back(detail::power_cut_finding(in, cut));
-  all.push_back(detail::running_level_finding(in, cut));
-  all.push_back(detail::outlet_depth_finding(in, cut));
-  if (plan.inlet) all.push_back(detail::restart_finding(plan, in));
-  return all;
+  return detail::power_cut_findings(plan, detail::solved_circuit(plan, state));
 }
 
 /// The plumbing, drawn: plumbing.flow where there is one pump, and sump.power_cut where water comes down.
@@ -243,7 +246,7 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   std::vector<figure> all;
   if (!detail::has_circuit(plan)) return all;
   if (plan.circuit.pumps.size() == 1) all.push_back(detail::flow_figure(plan, detail::liquid_of(state)));
-  const auto in = detail::power_cut_of(plan, state);
+  const auto in = detail::power_cut_of(plan, detail::solved_circuit(plan, state));
   if (!in.returns.empty() && plumbing::detail::total_flow(in.returns) > 0.0) {
     all.push_back(detail::sump_figure(plan.sump, plumbing::power_cut(in)));
   }

@@ -312,6 +312,27 @@ struct blocked_answer {
   tankwright::caution caution;
 };
 
+namespace detail {
+
+/// The cases of blocked drains from what each drain by itself does; `each` in the order of the drains.
+[[nodiscard]] inline blocked_answer blocked_cases(const std::vector<drain>& drains,
+                                                  const std::vector<drain_answer>& each, flow_rate flow) {
+  flow_rate self_venting{}, surely{};
+  for (const drain_answer& d : each) {
+    self_venting += d.self_venting;
+    surely += d.surely;
+  }
+  blocked_answer answer{{}, true, drain_caution};
+  for (std::size_t i = 0; i < drains.size(); ++i) {
+    const flow_rate quiet = self_venting - each[i].self_venting, sure = surely - each[i].surely;
+    answer.cases.push_back({drains[i].pipe.label, quiet, sure, flow <= quiet && flow <= sure, flow <= sure});
+    answer.holds = answer.holds && flow <= sure;
+  }
+  return answer;
+}
+
+}  // namespace detail
+
 /// Whether the drains carry the flow with any one of them blocked.
 ///
 ///   sum over the others of min(full siphon, inlet) at the low ends of their bands, against the flow
@@ -330,19 +351,8 @@ struct blocked_answer {
   detail::check(here, count_of_drains_limits, static_cast<double>(drains.size()));
   detail::check(here, drain_flow_limits, flow.value());
   std::vector<drain_answer> each;
-  flow_rate self_venting{}, surely{};
-  for (const drain& d : drains) {
-    each.push_back(drain_mode_for(d, flow_rate{}, water));
-    self_venting += each.back().self_venting;
-    surely += each.back().surely;
-  }
-  blocked_answer answer{{}, true, drain_caution};
-  for (std::size_t i = 0; i < drains.size(); ++i) {
-    const flow_rate quiet = self_venting - each[i].self_venting, sure = surely - each[i].surely;
-    answer.cases.push_back({drains[i].pipe.label, quiet, sure, flow <= quiet && flow <= sure, flow <= sure});
-    answer.holds = answer.holds && flow <= sure;
-  }
-  return answer;
+  for (const drain& d : drains) each.push_back(drain_mode_for(d, flow_rate{}, water));
+  return detail::blocked_cases(drains, each, flow);
 }
 
 }  // namespace tankwright::plumbing

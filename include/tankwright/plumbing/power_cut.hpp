@@ -199,12 +199,24 @@ struct power_cut_fixed {
   return f;
 }
 
-/// The power cut of the plan, moved; `water` is scratch, one number a chamber.
-inline void work_out(std::string_view here, const power_cut_input& in, const sump_shape& shape,
-                     const power_cut_fixed& fixed, const power_cut_moves& by, std::span<double> water,
-                     power_cut_case& c) {
-  const std::size_t n = shape.size();
+/// Levels and head while the pump runs.
+inline void run_moved(std::string_view here, const power_cut_input& in, const power_cut_fixed& fixed,
+                      const power_cut_moves& by, power_cut_case& c) {
   const double flow = fixed.flow * by.flow;
+  c.extrapolated = run(here, in.sump, flow, by.side, by.running_level, c.running);
+  std::visit(
+      [&](const auto& e) {
+        c.head = edge_head(here, e, flow, by.side, guess_head(e, flow));
+        c.extrapolated = c.extrapolated || outside_published(e, c.head);
+      },
+      in.display.edge);
+}
+
+/// What comes down from there, and where it settles; `water` is scratch, one number a chamber.
+inline void stop_moved(std::string_view here, const power_cut_input& in, const sump_shape& shape,
+                       const power_cut_fixed& fixed, const power_cut_moves& by, std::span<double> water,
+                       power_cut_case& c) {
+  const std::size_t n = shape.size();
   c.sump_scale = by.sump_area;
   c.display_area = in.display.surface->value() * by.display_area;
   c.back_siphon = c.display_area * std::fmax(0.0, fixed.depth + by.outlets);
@@ -213,13 +225,6 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
     const double falls = std::fmax(0.0, in.display.box->falls_by->value() + by.box_falls);
     c.box = in.display.box->plan->value() * by.display_area * falls;
   }
-  c.extrapolated = run(here, in.sump, flow, by.side, by.running_level, c.running);
-  std::visit(
-      [&](const auto& e) {
-        c.head = edge_head(here, e, flow, by.side, guess_head(e, flow));
-        c.extrapolated = c.extrapolated || outside_published(e, c.head);
-      },
-      in.display.edge);
   c.over_edge = c.display_area * c.head;
   double before = 0.0, highest = 0.0;
   for (std::size_t i = 0; i < n; ++i) {
@@ -232,6 +237,14 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
   water[n - 1] += last;
   c.spare = c.sump_scale * shape.below_all(in.sump.rim->value()) - before - first - last;
   c.highest = std::fmax(highest, settle(here, shape, c.sump_scale, water, c.settled));
+}
+
+/// The power cut of the plan, moved.
+inline void work_out(std::string_view here, const power_cut_input& in, const sump_shape& shape,
+                     const power_cut_fixed& fixed, const power_cut_moves& by, std::span<double> water,
+                     power_cut_case& c) {
+  run_moved(here, in, fixed, by, c);
+  stop_moved(here, in, shape, fixed, by, water, c);
 }
 
 }  // namespace detail
