@@ -67,16 +67,16 @@ class course {
     while (now_.time < end) step(end);
   }
 
-  /// When, within the last step, the course met `wanted`: Newton's method from the straight line.
+  /// When, within the last step, the course met `wanted`: Newton's method from the cubic through both ends of the step.
   [[nodiscard]] double met(std::string_view function, double wanted) const {
     const double h = now_.time - before_.time;
-    double part = h * (wanted - before_.value) / (now_.value - before_.value);
+    double part = h * cubic_part(wanted, h);
     for (int i = 0; i < 50; ++i) {
       const step_end there = dormand_prince(f_, before_.time, before_.value, before_.slope, part);
       const double by = (there.value - wanted) / there.slope;
       if (!std::isfinite(by)) break;
       part = std::clamp(part - by, 0.0, h);
-      if (std::fabs(by) <= 1e-7 * h) return before_.time + part;  // the next one would be below 1e-12
+      if (std::fabs(by) <= 1e-4 * h) return before_.time + part;  // the next one would be below 1e-8
     }
     tankwright::detail::fail<no_convergence>(function, "time", before_.time, "s", "did not converge");
   }
@@ -86,6 +86,18 @@ class course {
     double time, value, slope;
   };
   static constexpr double least_part = 1e-4;
+
+  /// Part of the last step at which the cubic with its values and slopes is `wanted`.
+  [[nodiscard]] double cubic_part(double wanted, double h) const noexcept {
+    const double rise = now_.value - before_.value, a = h * before_.slope, b = h * now_.slope;
+    const double second = 3.0 * rise - 2.0 * a - b, third = a + b - 2.0 * rise;
+    double x = (wanted - before_.value) / rise;
+    for (int i = 0; i < 4; ++i) {
+      const double value = before_.value + x * (a + x * (second + x * third));
+      x = std::clamp(x - (value - wanted) / (a + x * (2.0 * second + x * 3.0 * third)), 0.0, 1.0);
+    }
+    return std::isfinite(x) ? x : (wanted - before_.value) / rise;
+  }
 
   F f_;
   point now_;
