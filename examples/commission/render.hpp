@@ -8,6 +8,7 @@
 
 #include <tankwright/commissioning/assessment.hpp>
 #include <tankwright/commissioning/figure.hpp>
+#include <tankwright/commissioning/measure_first.hpp>
 #include <tankwright/core/text.hpp>
 
 namespace report {

@@ -31,7 +31,8 @@ h3 { font-size: 1rem; margin: 0; }
 table { border-collapse: collapse; width: 100%; }
 .glance td { padding: .25rem .5rem .25rem 0; border-bottom: 1px solid var(--line); vertical-align: top; }
 .glance td:last-child { text-align: right; padding-right: 0; }
-.glance a { color: inherit; text-decoration-color: var(--line); }
+.first { margin: 0; padding-left: 1.4rem; }
+.glance a, .first a { color: inherit; text-decoration-color: var(--line); }
 article { background: var(--card); border-left: 4px solid var(--line); padding: .7rem .9rem .8rem; margin: .8rem 0;
   break-inside: avoid; }
 article.good { border-color: var(--good); } article.thin { border-color: var(--thin); }
@@ -119,6 +120,11 @@ std::string as_html(const assessment& all, const figures& pictures, unit_system 
            "\">" + escaped(f.question) + "</a></td><td>" + escaped(answer) + "</td></tr>\n";
   }
   out += "</table>\n";
+  std::string list;
+  for (const auto& m : commissioning::measure_first(all)) {
+    list += "<li>" + escaped(m.what) + " (<a href=\"#" + escaped(m.id) + "\">" + escaped(m.question) + "</a>)</li>\n";
+  }
+  if (!list.empty()) out += "<h2>Measure first</h2>\n<ol class=\"first\">\n" + list + "</ol>\n";
   std::string_view day;
   for (std::size_t i = 0; i < all.findings.size(); ++i) {
     const finding& f = all.findings[i];

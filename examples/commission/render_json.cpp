@@ -120,8 +120,11 @@ std::string as_json(const assessment& all, const figures& pictures) {
   for (const auto& f : all.findings) findings.push_back(object_of(f));
   ordered_json drawn = ordered_json::array();
   for (const auto& f : pictures) drawn.push_back(object_of(f));
+  ordered_json first = ordered_json::array();
+  for (const auto& m : commissioning::measure_first(all)) first.push_back({{"id", m.id}, {"measure", m.what}});
   const ordered_json whole{{"tankwright", TANKWRIGHT_VERSION},
                            {"title", all.title},
+                           {"measure_first", std::move(first)},
                            {"findings", std::move(findings)},
                            {"figures", std::move(drawn)}};
   return whole.dump(2) + "\n";

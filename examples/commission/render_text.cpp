@@ -57,19 +57,38 @@ std::string answer_of(const finding& f, unit_system units) {
   return found == f.numbers.end() ? std::string{} : text_of(found->value, units);
 }
 
-/// One line for each finding: verdict, question, and the answer at the right edge; two lines where one is too short.
+/// A question and its answer at the right edge; two lines where one is too short.
+std::string line_of(const finding& f, unit_system units) {
+  const std::string left = "  " + std::string{f.question};
+  const std::string answer = answer_of(f, units);
+  const std::size_t used = columns(left) + columns(answer);
+  if (answer.empty()) return left + "\n";
+  if (used + 2 <= width) return left + std::string(width - used, ' ') + answer + "\n";
+  return left + "\n" + std::string(width - std::min(width, columns(answer)), ' ') + answer + "\n";
+}
+
+/// One screen: what to act on, what to know, what to measure. Of what holds, how many.
 std::string glance(const assessment& all, unit_system units) {
+  using enum commissioning::verdict;
   std::string out = "At a glance\n-----------\n";
-  for (const finding& f : all.findings) {
-    const bool bare = f.says == commissioning::verdict::for_information;
-    const std::string left = padded(bare ? "" : std::string{words(f.says)}, 18) + std::string{f.question};
-    const std::string answer = answer_of(f, units);
-    const std::size_t used = columns(left) + columns(answer);
-    if (used + 2 <= width) {
-      out += left + (answer.empty() ? "" : std::string(width - used, ' ') + answer) + "\n";
-    } else {
-      out += left + "\n" + std::string(width - std::min(width, columns(answer)), ' ') + answer + "\n";
+  const auto count = [&](commissioning::verdict says) {
+    return std::count_if(all.findings.begin(), all.findings.end(), [&](const finding& f) { return f.says == says; });
+  };
+  for (const auto says : {does_not_hold, not_enough_known, thin_margin, for_information}) {
+    if (count(says) == 0) continue;
+    out += std::string{words(says)} + "\n";
+    for (const finding& f : all.findings) {
+      if (f.says == says) out += line_of(f, units);
     }
+  }
+  if (const auto holding = count(holds); holding > 0) {
+    out += std::string{words(holds)} + "\n  " + std::to_string(holding) + " of " + std::to_string(all.findings.size()) +
+           " decisions; they are below with the others, day by day\n";
+  }
+  const auto first = commissioning::measure_first(all);
+  if (!first.empty()) out += "measure first\n";
+  for (std::size_t i = 0; i < first.size(); ++i) {
+    out += filled("  " + std::to_string(i + 1) + ". ", first[i].what + " (" + std::string{first[i].question} + ")");
   }
   return out;
 }

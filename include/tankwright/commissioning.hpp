@@ -15,6 +15,7 @@
 #include <tankwright/commissioning/hold_test.hpp>
 #include <tankwright/commissioning/joint.hpp>
 #include <tankwright/commissioning/life_plan.hpp>
+#include <tankwright/commissioning/measure_first.hpp>
 #include <tankwright/commissioning/plan.hpp>
 #include <tankwright/commissioning/plumbing_plan.hpp>
 #include <tankwright/commissioning/power_cut_plan.hpp>

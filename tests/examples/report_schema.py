@@ -26,6 +26,10 @@ def problems_of(report):
             values = [number[k] for k in ('low', 'central', 'high')]
             if None not in values and not values[0] <= values[1] <= values[2]:
                 yield f'{name}: {number["label"]}: {values} are not in order'
+    asked = {f['id']: f['measure_next'] for f in report['findings']}
+    for first in report['measure_first']:
+        if first['measure'] not in asked.get(first['id'], []):
+            yield f'{first["id"]} does not ask for: {first["measure"]}'
     for figure in report['figures']:
         if figure['id'] not in ids:
             yield f'figure {figure["id"]} belongs to no finding'
