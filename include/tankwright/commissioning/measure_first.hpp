@@ -25,7 +25,7 @@ namespace detail {
 
 /// How open a finding is, 0 to 2: what a better measurement could change about it.
 ///
-/// A margin whose band lies on both sides of zero may turn out either way (1 to 2, most where both sides are alike).
+/// A margin, or an answer that is one, whose band lies on both sides of zero may turn out either way (1 to 2, most where both sides are alike).
 /// Without the parts there is no answer (1). A thin margin may become a good one (0.75). The rest only gets sharper: half
 /// the share of its band in what it says, below 0.5.
 [[nodiscard]] inline double openness(const finding& f) noexcept {
@@ -33,7 +33,7 @@ namespace detail {
   for (const entry& e : f.numbers) {
     const double width = e.value.high - e.value.low;
     if (!(width > 0.0) || !std::isfinite(width)) continue;
-    if (e.as == role::margin && e.value.low < 0.0 && e.value.high > 0.0) {
+    if ((e.as == role::margin || e.as == role::answer) && e.value.low < 0.0 && e.value.high > 0.0) {
       return 1.0 + 2.0 * std::fmin(-e.value.low, e.value.high) / width;
     }
     if (e.as == role::answer) sharper = std::fmax(sharper, 0.5 * width / (width + std::fabs(e.value.central)));
