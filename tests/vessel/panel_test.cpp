@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/vessel/panel.hpp>
 
+#include <array>
 #include <cmath>
 #include <vector>
 
@@ -47,9 +48,10 @@ double tabulated(const reference_row& row, bool uniform) {
   if (what == "w at y" || what == "M at y") {
     const vd::plate_load<double> load =
         uniform ? vd::plate_load<double>{.constant = 1.0} : vd::plate_load<double>{.constant = 1.0, .slope = -1.0};
-    const auto at = vd::midline<double>(plate_of(w, nu, held, load)).at(row["y"]);
-    if (what == "w at y") return at.deflection / std::pow(side, 4);
-    return std::fmax(at.across, at.up) / (side * side);
+    vd::plate_modes<double> modes(plate_of(w, nu, held, load));
+    const auto at = vd::midline<double>(modes).at(row["y"]);
+    if (what == "w at y") return at.deflection.value / std::pow(side, 4);
+    return std::fmax(at.across.value, at.up.value) / (side * side);
   }
   const vs::panel p{.width = metres(w),
                     .height = metres(1),
@@ -130,11 +132,13 @@ TEST_CASE("panel: a wide panel is a strip") {
 TEST_CASE("panel: the accelerated series against the plain one in long double") {
   const evidence plain{"tankwright::vessel::water_on", kind::identity, "3 000 terms of the same series in long double"};
   const auto brute = [](const vd::plate<long double>& p, long double y) {
-    vd::midline_point<long double> sum{}, before{};
+    struct values {
+      long double deflection, across, up;
+    } sum{}, before{};
     for (int i = 0; i < 3000; ++i) {
       const auto f = vd::solve_mode(p, 2 * i + 1, i % 2 ? -1.0L : 1.0L);
       auto g = vd::waves(f, y, std::exp(-f.k * y), std::exp(-f.k * (1 - y)));
-      const auto rest = vd::particular(p.load, f.k, y, p.load.from_level(f.k, y));
+      const auto rest = vd::particular(p.load.at(y), f.k, p.load.from_level(f.k, y));
       for (std::size_t j = 0; j < 4; ++j) g[j] += f.size * rest[j];
       before = sum;
       sum.deflection += g[0];
@@ -142,8 +146,8 @@ TEST_CASE("panel: the accelerated series against the plain one in long double") 
       sum.up += f.k * f.k * (p.poisson * g[0] - g[2]);
     }
     const auto mean = [](long double a, long double b) { return static_cast<double>((a + b) / 2); };
-    return vd::midline_point<double>{
-        mean(sum.deflection, before.deflection), mean(sum.across, before.across), mean(sum.up, before.up), 0, 0, 0};
+    return std::array{mean(sum.deflection, before.deflection), mean(sum.across, before.across),
+                      mean(sum.up, before.up)};
   };
   using enum vs::panel_edges;
   for (const auto held : {all_supported, top_free, bottom_clamped, bottom_clamped_top_free}) {
@@ -153,20 +157,45 @@ TEST_CASE("panel: the accelerated series against the plain one in long double") 
         const auto p = plate_of(width, 0.3, held, load);
         const vd::plate<long double> exact{
             width, 0.3L, p.bottom, p.top, {load.constant, load.slope, load.partly_filled, load.level}};
-        const vd::midline<double> line(p);
-        std::vector<vd::midline_point<double>> fast, slow;
+        vd::plate_modes<double> modes(p);
+        const vd::midline<double> line(modes);
+        std::vector<vd::midline_point<double>> fast;
+        std::vector<std::array<double, 3>> slow;
         double most_w = 0, most_m = 0;
         for (const double y : {0.0, 0.03, 0.2, 0.5, 0.6, 0.9, 1.0}) {
           fast.push_back(line.at(y));
           slow.push_back(brute(exact, y));
-          most_w = std::fmax(most_w, std::fabs(slow.back().deflection));
-          most_m = std::fmax(most_m, std::fmax(std::fabs(slow.back().across), std::fabs(slow.back().up)));
+          most_w = std::fmax(most_w, std::fabs(slow.back()[0]));
+          most_m = std::fmax(most_m, std::fmax(std::fabs(slow.back()[1]), std::fabs(slow.back()[2])));
         }
         CAPTURE(width);
         for (std::size_t i = 0; i < fast.size(); ++i) {
-          TW_CHECK(plain, fast[i].deflection, slow[i].deflection, tolerance{.absolute = 1e-10 * most_w});
-          TW_CHECK(plain, fast[i].across, slow[i].across, tolerance{.absolute = 1e-10 * most_m});
-          TW_CHECK(plain, fast[i].up, slow[i].up, tolerance{.absolute = 1e-10 * most_m});
+          TW_CHECK(plain, fast[i].deflection.value, slow[i][0], tolerance{.absolute = 1e-10 * most_w});
+          TW_CHECK(plain, fast[i].across.value, slow[i][1], tolerance{.absolute = 1e-10 * most_m});
+          TW_CHECK(plain, fast[i].up.value, slow[i][2], tolerance{.absolute = 1e-10 * most_m});
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("panel: slopes and curvatures along the middle line are those of the values") {
+  const evidence slopes{"tankwright::vessel::water_on", kind::property, "slope and curvature by central differences"};
+  using enum vs::panel_edges;
+  for (const auto held : {all_supported, bottom_clamped_top_free}) {
+    for (const vd::plate_load<double> load :
+         {vd::plate_load<double>{.constant = 1.0, .slope = -1.0}, {.partly_filled = true, .level = 0.6}}) {
+      vd::plate_modes<double> modes(plate_of(1.5, 0.3, held, load));
+      const vd::midline<double> line(modes);
+      for (const double y : {0.2, 0.55, 0.8}) {
+        const double h = 1e-4;
+        const auto at = line.at(std::array{y - h, y, y + h, y});
+        for (const auto of : {&vd::midline_point<double>::deflection, &vd::midline_point<double>::across,
+                              &vd::midline_point<double>::up}) {
+          const auto &below = at[0].*of, &here = at[1].*of, &above = at[2].*of;
+          const double scale = 0.01 * std::fabs(here.value);
+          TW_CHECK(slopes, here.slope, (above.value - below.value) / (2 * h), tolerance{.absolute = 1e-3 * scale});
+          TW_CHECK(slopes, here.curve, (above.slope - below.slope) / (2 * h), tolerance{.absolute = 1e-2 * scale});
         }
       }
     }
@@ -250,11 +279,14 @@ TEST_CASE("panel: the governing moment is the largest of a fine grid") {
           const auto p = plate_of(width, poisson, held,
                                   level < 1.0 ? vd::plate_load<double>{.partly_filled = true, .level = level}
                                               : vd::plate_load<double>{.constant = 1.0, .slope = -1.0});
-          const vd::field<double> moments(p);
+          vd::plate_modes<double> modes(p);
+          const vd::field<double> moments(modes);
           double most = 0.0;
           for (int j = 0; j <= 40; ++j) {
-            const auto row = moments.at_height(j / 40.0, vd::field<double>::most);
-            for (int i = 0; i <= 40; ++i) most = std::fmax(most, std::fabs(moments.principal(row, width * i / 80.0)));
+            const auto row = moments.at_heights(std::array{j / 40.0}, vd::field<double>::most);
+            for (int i = 0; i <= 40; ++i) {
+              most = std::fmax(most, std::fabs(moments.principal(row, width * i / 80.0)[0]));
+            }
           }
           CAPTURE(static_cast<int>(held));
           CAPTURE(level);

@@ -160,22 +160,25 @@ template <class Q, class Of>
   if (levels.empty()) {
     for (const double part : {0.25, 0.5, 0.75, 1.0}) levels.push_back(plan.water_level.get() * part);
   }
-  const length highest = *std::max_element(levels.begin(), levels.end());
+  const std::size_t highest = std::size_t(std::max_element(levels.begin(), levels.end()) - levels.begin());
+  std::vector<std::vector<vessel::fill_stage>> stages;  // of each panel
   double most_used = 0.0;
   for (const wall_panel& wall : plan.panels) {
-    const auto last = vessel::water_on(wall.panel, {.level = behind(wall, highest), .water_density = water_density});
-    most_used = std::max(most_used, last.utilisation);
+    std::vector<length> behind_it;
+    for (const length& level : levels) behind_it.push_back(behind(wall, level));
+    stages.push_back(vessel::first_fill(wall.panel, behind_it, water_density));
+    most_used = std::max(most_used, stages.back()[highest].panel.utilisation);
   }
   f.numbers.push_back({"most that a panel uses of its allowable stress", amount_of(fraction(most_used))});
-  for (const length& level : levels) {
-    f.numbers.push_back({"water at", amount_of(level), role::detail});
+  for (std::size_t i = 0; i < levels.size(); ++i) {
+    f.numbers.push_back({"water at", amount_of(levels[i]), role::detail});
     f.numbers.push_back(
-        {"  pressure on the floor", amount_of(vessel::hydrostatic_pressure(level, water_density)), role::detail});
-    for (const wall_panel& wall : plan.panels) {
-      const length here[]{behind(wall, level)};
-      const auto stage = vessel::first_fill(wall.panel, here, water_density).front().panel;
-      f.numbers.push_back({"  stress in " + wall.panel->label, amount_of(stage.stress), role::detail});
-      f.numbers.push_back({"  bulge of " + wall.panel->label, amount_of(stage.deflection), role::detail});
+        {"  pressure on the floor", amount_of(vessel::hydrostatic_pressure(levels[i], water_density)), role::detail});
+    for (std::size_t j = 0; j < stages.size(); ++j) {
+      const std::string& label = plan.panels[j].panel->label;
+      const vessel::panel_result& stage = stages[j][i].panel;
+      f.numbers.push_back({"  stress in " + label, amount_of(stage.stress), role::detail});
+      f.numbers.push_back({"  bulge of " + label, amount_of(stage.deflection), role::detail});
     }
   }
   f.note = "For the display's seawater; fresh water puts 2 to 3 % less on it. Stop at each stage, hold a straight edge "

@@ -21,7 +21,7 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/vessel/cautions.hpp>
 #include <tankwright/vessel/detail/check.hpp>
-#include <tankwright/vessel/detail/levy.hpp>
+#include <tankwright/vessel/detail/levy_peaks.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
 #include <tankwright/vessel/materials.hpp>
 
