@@ -102,6 +102,27 @@ std::string article(const finding& f, unit_system units) {
   return out + paragraph("small", sources) + "</article>\n";
 }
 
+/// The questions of some findings with their answers, worst first as in the text; nothing where there are none.
+template <class Wanted>
+std::string glance(std::string_view heading, const assessment& all, unit_system units, Wanted wanted) {
+  std::string rows;
+  for (const auto says : {verdict::does_not_hold, verdict::not_enough_known, verdict::thin_margin, verdict::holds,
+                          verdict::for_information}) {
+    for (const finding& f : all.findings) {
+      if (f.says != says || !wanted(f)) continue;
+      std::string answer;
+      for (const entry& e : f.numbers) {
+        if (e.as == role::answer && answer.empty()) answer = text_of(e.value, units);
+      }
+      rows += "<tr><td class=\"verdict " + std::string{shade(f.says)} + "\">" +
+              (f.says == verdict::for_information ? "" : escaped(words(f.says))) + "</td><td><a href=\"#" +
+              escaped(f.id) + "\">" + escaped(f.question) + "</a></td><td>" + escaped(answer) + "</td></tr>\n";
+    }
+  }
+  if (rows.empty()) return {};
+  return "<h2>" + std::string{heading} + "</h2>\n<table class=\"glance\">\n" + rows + "</table>\n";
+}
+
 }  // namespace
 
 std::string as_html(const assessment& all, const figures& pictures, unit_system units) {
@@ -109,22 +130,18 @@ std::string as_html(const assessment& all, const figures& pictures, unit_system 
                     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                     "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +
                     escaped(all.title) + "</title>\n<style>" + std::string{style} + "</style>\n</head>\n<body>\n<h1>" +
-                    escaped(all.title) + "</h1>\n<table class=\"glance\">\n";
-  for (const finding& f : all.findings) {
-    std::string answer;
-    for (const entry& e : f.numbers) {
-      if (e.as == role::answer && answer.empty()) answer = text_of(e.value, units);
-    }
-    out += "<tr><td class=\"verdict " + std::string{shade(f.says)} + "\">" +
-           (f.says == verdict::for_information ? "" : escaped(words(f.says))) + "</td><td><a href=\"#" + escaped(f.id) +
-           "\">" + escaped(f.question) + "</a></td><td>" + escaped(answer) + "</td></tr>\n";
-  }
-  out += "</table>\n";
+                    escaped(all.title) + "</h1>\n";
+  // What to act on first, then what to measure, then the rest: the first screen is for what is not well.
+  const auto to_act_on = [](const finding& f) {
+    return f.says == verdict::does_not_hold || f.says == verdict::not_enough_known || f.says == verdict::thin_margin;
+  };
+  out += glance("Act on these", all, units, to_act_on);
   std::string list;
   for (const auto& m : commissioning::measure_first(all)) {
     list += "<li>" + escaped(m.what) + " (<a href=\"#" + escaped(m.id) + "\">" + escaped(m.question) + "</a>)</li>\n";
   }
   if (!list.empty()) out += "<h2>Measure first</h2>\n<ol class=\"first\">\n" + list + "</ol>\n";
+  out += glance("Good to know", all, units, [&](const finding& f) { return !to_act_on(f); });
   std::string_view day;
   for (std::size_t i = 0; i < all.findings.size(); ++i) {
     const finding& f = all.findings[i];
