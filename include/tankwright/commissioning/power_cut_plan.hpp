@@ -150,10 +150,11 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   return f;
 }
 
-[[nodiscard]] inline finding restart_finding(const plumbing_plan& plan, const plumbing::power_cut_input& in) {
+[[nodiscard]] inline finding restart_finding(const plumbing_plan& plan, const plumbing::power_cut_input& in,
+                                             const plumbing::power_cut_answer& cut) {
   finding f{
       .id = "sump.restart", .day = power_cut_day, .question = "Does the pump stay wet when the power comes back?"};
-  const auto again = plumbing::restart({.system = in, .inlet = *plan.inlet, .surge = plan.surge});
+  const auto again = plumbing::detail::restart_after(cut, in, *plan.inlet, plan.surge);
   f.says = again.runs_dry ? verdict::does_not_hold : verdict_of_margin(again.margin, length{});
   f.numbers = {{"over what keeps a vortex away", amount_of(again.margin)},
                {"lowest level of the pump chamber", amount_of(again.lowest_level), role::detail},
@@ -212,7 +213,7 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   all.push_back(power_cut_finding(in, cut));
   all.push_back(running_level_finding(in, cut));
   all.push_back(outlet_depth_finding(in, cut));
-  if (plan.inlet) all.push_back(restart_finding(plan, in));
+  if (plan.inlet) all.push_back(restart_finding(plan, in, cut));
   return all;
 }
 

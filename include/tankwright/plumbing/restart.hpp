@@ -73,6 +73,60 @@ inline constexpr caution restart_caution{
     "Watch the first restart with a hand on the switch: a pump that draws air or runs dry can be ruined, and a float "
     "switch is no substitute. Electricity near water needs residual-current protection and a licensed electrician."};
 
+namespace detail {
+
+/// The restart after a power cut that is worked out already.
+[[nodiscard]] inline restart_answer restart_after(const power_cut_answer& cut, const power_cut_input& in,
+                                                  const pump_inlet& pump, length surge_height) {
+  constexpr std::string_view here = "tankwright::plumbing::restart";
+  check(here, inlet_height_limits, pump.above_floor->value());
+  check(here, box_surge_limits, surge_height.value());
+  const double flow = total_flow(in.returns);
+  if (flow == 0.0) refuse_element(here, in.display.label, "has returns without flow: nothing refills it");
+  const auto submergence = vortex_submergence(pump.bore, flow_rate::from_value(flow));
+
+  const sump_shape shape{in.sump};
+  const std::size_t last = shape.size() - 1, pool = shape.first_joined(last);
+  const double surface = in.display.box ? in.display.box->plan->value() : in.display.surface->value();
+  // `sign` as in the power cut: 1 is the worst, here with the running level at its low end.
+  const auto lowest = [&](int sign, double on_the_floor) {
+    const double u = sign * in.area_uncertainty.value();
+    const double level = in.sump.running_level->value() - sign * in.level_uncertainty.value();
+    const double lost = surface * (1.0 + u) * surge_height.value() + std::fmax(0.0, on_the_floor);
+    // The chambers joined to the last one stand above it by the heads of the gaps, and fall with it.
+    const auto held = [&](double z) {
+      double sum = 0.0;
+      for (std::size_t i = pool; i <= last; ++i) {
+        const length above = cut.running[i].level.central - cut.running[last].level.central;
+        sum += (1.0 - u) * shape.below(i, z + above.value());
+      }
+      return sum;
+    };
+    if (level <= 0.0 || held(level) - lost <= held(0.0)) return 0.0;
+    if (lost == 0.0) return level;
+    return bracketed_root(
+        here, "lowest level", [&](double z) { return held(z) - (held(level) - lost); }, 0.0, level);
+  };
+  const double worst = lowest(1, -cut.spare.low.value());
+  const double central = lowest(0, -cut.spare.central.value());
+  const double mild = lowest(-1, -cut.spare.high.value());
+  constexpr std::string_view why = "plan areas and levels, all at one end of their bands together";
+  const length inlet = pump.above_floor;
+  const auto margin = [&](double level, length depth) { return length::from_value(level) - inlet - depth; };
+  const double back = (cut.falls.back_siphon.central + cut.falls.return_pipes).value();
+  const double surge = surface * surge_height.value();
+  return {.lowest_level = {length::from_value(worst), length::from_value(central), length::from_value(mild), why},
+          .submergence = submergence,
+          .margin = {margin(worst, submergence.high), margin(central, submergence.central),
+                     margin(mild, submergence.low), "levels, and different rules for the submergence"},
+          .runs_dry = worst == 0.0,
+          .until_it_runs_over = duration::from_value(back / flow),
+          .until_steady = duration::from_value((cut.falls.total.central.value() + surge) / flow),
+          .caution = restart_caution};
+}
+
+}  // namespace detail
+
 /// Lowest level of the pump chamber when the pump starts and the display refills, and its margin against drawing air.
 ///
 ///   While the display, the box and the chambers upstream refill, each of them only gains; the pump chamber falls to
@@ -85,53 +139,7 @@ inline constexpr caution restart_caution{
 /// @accuracy   the bands: all areas and levels at one end together, and the rules for the submergence
 /// @source     geometry; ANSI/HI 9.8-1998; Gordon 1970
 [[nodiscard]] inline restart_answer restart(const restart_input& task) {
-  constexpr std::string_view here = "tankwright::plumbing::restart";
-  const power_cut_input& in = task.system;
-  const power_cut_answer cut = power_cut(in);
-  detail::check(here, inlet_height_limits, task.inlet.above_floor->value());
-  detail::check(here, box_surge_limits, task.surge.value());
-  const double flow = detail::total_flow(in.returns);
-  if (flow == 0.0) detail::refuse_element(here, in.display.label, "has returns without flow: nothing refills it");
-  const auto submergence = vortex_submergence(task.inlet.bore, flow_rate::from_value(flow));
-
-  const detail::sump_shape shape{in.sump};
-  const std::size_t last = shape.size() - 1, pool = shape.first_joined(last);
-  const double surface = in.display.box ? in.display.box->plan->value() : in.display.surface->value();
-  // `sign` as in the power cut: 1 is the worst, here with the running level at its low end.
-  const auto lowest = [&](int sign, double on_the_floor) {
-    const double u = sign * in.area_uncertainty.value();
-    const double level = in.sump.running_level->value() - sign * in.level_uncertainty.value();
-    const double lost = surface * (1.0 + u) * task.surge.value() + std::fmax(0.0, on_the_floor);
-    // The chambers joined to the last one stand above it by the heads of the gaps, and fall with it.
-    const auto held = [&](double z) {
-      double sum = 0.0;
-      for (std::size_t i = pool; i <= last; ++i) {
-        const length above = cut.running[i].level.central - cut.running[last].level.central;
-        sum += (1.0 - u) * shape.below(i, z + above.value());
-      }
-      return sum;
-    };
-    if (level <= 0.0 || held(level) - lost <= held(0.0)) return 0.0;
-    if (lost == 0.0) return level;
-    return detail::bracketed_root(
-        here, "lowest level", [&](double z) { return held(z) - (held(level) - lost); }, 0.0, level);
-  };
-  const double worst = lowest(1, -cut.spare.low.value());
-  const double central = lowest(0, -cut.spare.central.value());
-  const double mild = lowest(-1, -cut.spare.high.value());
-  constexpr std::string_view why = "plan areas and levels, all at one end of their bands together";
-  const length inlet = task.inlet.above_floor;
-  const auto margin = [&](double level, length depth) { return length::from_value(level) - inlet - depth; };
-  const double back = (cut.falls.back_siphon.central + cut.falls.return_pipes).value();
-  const double surge = surface * task.surge.value();
-  return {.lowest_level = {length::from_value(worst), length::from_value(central), length::from_value(mild), why},
-          .submergence = submergence,
-          .margin = {margin(worst, submergence.high), margin(central, submergence.central),
-                     margin(mild, submergence.low), "levels, and different rules for the submergence"},
-          .runs_dry = worst == 0.0,
-          .until_it_runs_over = duration::from_value(back / flow),
-          .until_steady = duration::from_value((cut.falls.total.central.value() + surge) / flow),
-          .caution = restart_caution};
+  return detail::restart_after(power_cut(task.system), task.system, task.inlet, task.surge);
 }
 
 }  // namespace tankwright::plumbing
