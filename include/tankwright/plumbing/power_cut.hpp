@@ -332,8 +332,8 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
   const double target = rim - in.reserve.value();
   const double room = worst.sump_scale * shape.below_all(target) - total(worst);
   const auto height_left = [&](double running) {
-    detail::run(here, in.sump, fixed.flow * at_worst.flow, at_worst.side, shift + running - in.sump.running_level->value(),
-                levels);
+    const double raised = shift + running - in.sump.running_level->value();
+    detail::run(here, in.sump, fixed.flow * at_worst.flow, at_worst.side, raised, levels);
     double held = 0.0, free = target;
     for (std::size_t i = 0; i < n; ++i) {
       held += worst.sump_scale * shape.below(i, levels[i]);

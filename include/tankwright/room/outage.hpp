@@ -94,15 +94,15 @@ struct checked_outage {
     }
     return m;
   }
-  /// The water cannot pass a temperature at which it gains heat, or for a limit above it loses heat, from first to last.
-  /// The surroundings drift one way, and warmer air always takes less heat: their first and last state bound the rest.
+  /// The water cannot pass a temperature at which it gains heat (above: loses heat) from first to last. The surroundings
+  /// drift one way, and warmer air always takes less heat: their first and last state bound the rest.
   [[nodiscard]] bool never_passes(double kelvin, double conductances<double>::*end) const noexcept {
     const double first = start.net(kelvin, end);
     const double last = finally().net(kelvin, end);
     return kelvin < water ? std::max(first, last) <= 0.0 : std::min(first, last) >= 0.0;
   }
-  /// Cooling to a limit, whether more evaporation loses more heat all the way: it does at the limit, in the surroundings
-  /// of the start and of the end, and so does warmer water.
+  /// Cooling to a limit, whether more evaporation loses more heat all the way: it does at the limit, in the first and
+  /// the last surroundings, and so does warmer water.
   [[nodiscard]] bool loses_more_at(double limit) const noexcept {
     const auto more = [&](const heat_model& m) {
       const conductances<double> net = m.net(limit);

@@ -67,7 +67,8 @@ class warming {
     conductances<double> sum{};
     gauss_points(a, b, [&](double kelvin, double weight) {
       const conductances<double> net = heated_.net(kelvin);
-      sum = plus(sum, {-weight * capacity_ / net.low, -weight * capacity_ / net.central, -weight * capacity_ / net.high});
+      const double heat = -weight * capacity_;
+      sum = plus(sum, {heat / net.low, heat / net.central, heat / net.high});
     });
     return sum;
   }
@@ -85,7 +86,8 @@ class warming {
     }
     return plus(refined(a, middle, left, tolerance, halvings - 1), refined(middle, b, right, tolerance, halvings - 1));
   }
-  [[nodiscard]] static conductances<double> plus(const conductances<double>& a, const conductances<double>& b) noexcept {
+  [[nodiscard]] static conductances<double> plus(const conductances<double>& a,
+                                                 const conductances<double>& b) noexcept {
     return {a.low + b.low, a.central + b.central, a.high + b.high};
   }
 
