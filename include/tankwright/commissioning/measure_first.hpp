@@ -25,9 +25,9 @@ namespace detail {
 
 /// How open a finding is, 0 to 2: what a better measurement could change about it.
 ///
-/// A margin, or an answer that is one, whose band lies on both sides of zero may turn out either way (1 to 2, most where
-/// both sides are alike). Without the parts there is no answer (1). A thin margin may become a good one (0.75). The rest
-/// only gets sharper: half the share of its band in what it says, below 0.5.
+/// A margin, or an answer that is one, whose band lies on both sides of zero may turn out either way (1 to 2, most
+/// where both sides are alike). Without the parts there is no answer (1). A thin margin may become a good one (0.75).
+/// The rest only gets sharper: half the share of its band in what it says, below 0.5.
 [[nodiscard]] inline double openness(const finding& f) noexcept {
   double sharper = 0.0;
   for (const entry& e : f.numbers) {

@@ -94,8 +94,8 @@ struct checked_outage {
     }
     return m;
   }
-  /// The water cannot pass a temperature at which it gains heat (above: loses heat) from first to last. The surroundings
-  /// drift one way, and warmer air always takes less heat: their first and last state bound the rest.
+  /// The water cannot pass a temperature at which it gains heat (above: loses heat) from first to last. The
+  /// surroundings drift one way, and warmer air always takes less heat: their first and last state bound the rest.
   [[nodiscard]] bool never_passes(double kelvin, double conductances<double>::*end) const noexcept {
     const double first = start.net(kelvin, end);
     const double last = finally().net(kelvin, end);
