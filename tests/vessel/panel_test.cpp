@@ -284,8 +284,8 @@ TEST_CASE("panel: the governing moment is the largest of a fine grid") {
           double most = 0.0;
           for (int j = 0; j <= 40; ++j) {
             const auto row = moments.at_heights(std::array{j / 40.0}, vd::field<double>::most);
-            for (int i = 0; i <= 40; ++i) {
-              most = std::fmax(most, std::fabs(moments.principal(row, width * i / 80.0)[0]));
+            for (const auto& value : moments.principal<41>(row, 0.0, width / 80.0)) {
+              most = std::fmax(most, std::fabs(value[0]));
             }
           }
           CAPTURE(static_cast<int>(held));
