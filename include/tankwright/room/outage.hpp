@@ -77,15 +77,6 @@ struct checked_outage {
   [[nodiscard]] double air_at(double time) const noexcept {
     return room_end + (room_start - room_end) * std::exp(-time / room_tau);
   }
-  /// The surroundings at a time. Air that cools below its dew point loses the water that it cannot hold.
-  [[nodiscard]] heat_model at(double time) const noexcept {
-    heat_model m = start;
-    if (room_tau > 0.0) {
-      m.air = air_at(time);
-      if (time > condenses_from) m.vapour = saturation_pressure(m.air);
-    }
-    return m;
-  }
   [[nodiscard]] heat_model finally() const noexcept {
     heat_model m = start;
     if (room_tau > 0.0) {
@@ -111,8 +102,10 @@ struct checked_outage {
     return limit < water && more(start) && more(finally());
   }
   [[nodiscard]] double slope(double time, double kelvin, double conductances<double>::*end) const noexcept {
-    if (room_tau > 0.0) return -at(time).net(kelvin, end) / capacity;
-    return -start.net(kelvin, end) / capacity;
+    if (!(room_tau > 0.0)) return -start.net(kelvin, end) / capacity;
+    const double air = air_at(time);  // cooled below its dew point it loses the water that it cannot hold
+    const double vapour = time > condenses_from ? saturation_pressure(air) : start.vapour;
+    return -(start.net_of(start.parts(kelvin, air, vapour)).*end) / capacity;
   }
   /// The longest step while the losses are smooth.
   [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {

@@ -47,21 +47,23 @@ struct heat_model {
   double gains = 0.0;              ///< W
   double specific_heat = 0.0;      ///< of the make-up [J/(kg K)]
 
-  [[nodiscard]] heat_parts parts(double kelvin) const noexcept {
-    const across<double> s{kelvin, air, vapour_pressure_at(kelvin, activity), vapour, total, 0.0};
+  [[nodiscard]] heat_parts parts(double kelvin) const noexcept { return parts(kelvin, air, vapour); }
+  /// Under other air than the model's, for a room that drifts: its temperature [K] and vapour pressure [Pa].
+  [[nodiscard]] heat_parts parts(double kelvin, double air_now, double vapour_now) const noexcept {
+    const across<double> s{kelvin, air_now, vapour_pressure_at(kelvin, activity), vapour_now, total, 0.0};
     const conductances<double> k = evaporation_conductances(s);
-    const double difference = s.at_water - vapour;
+    const double difference = s.at_water - vapour_now;
     const double latent = water::detail::latent_heat_of_water(kelvin - 273.15);
-    const double warmer = kelvin - air;
+    const double warmer = kelvin - air_now;
     // Evaporation per Pa times the latent heat times gamma is the conductance for heat: Bowen's ratio without the
     // division by a difference that may vanish.
     const double bowen = latent * psychrometric_constant<double> * total * warmer;
-    const double refill = specific_heat * (kelvin - make_up.value_or(air));
+    const double refill = specific_heat * (kelvin - make_up.value_or(air_now));
     const auto part = [&](double by) {
       return conductances<double>{k.low * areas.low * by, k.central * areas.central * by, k.high * areas.high * by};
     };
     const double t2 = kelvin * kelvin;
-    const double r = radiant.value_or(air);
+    const double r = radiant.value_or(air_now);
     return {.evaporation = part(latent * difference),
             .convection = part(bowen),
             .make_up = difference > 0.0 ? part(refill * difference) : conductances<double>{},
@@ -71,14 +73,14 @@ struct heat_model {
   }
 
   /// What has to be put in to hold the temperature, at the three ends of the band [W], and at one.
-  [[nodiscard]] conductances<double> net(double kelvin) const noexcept {
-    const heat_parts p = parts(kelvin);
+  [[nodiscard]] conductances<double> net(double kelvin) const noexcept { return net_of(parts(kelvin)); }
+  [[nodiscard]] double net(double kelvin, double conductances<double>::*end) const noexcept { return net(kelvin).*end; }
+  [[nodiscard]] conductances<double> net_of(const heat_parts& p) const noexcept {
     const double sharp = p.radiation + p.covers + p.walls - gains;
     return {p.evaporation.low + p.convection.low + p.make_up.low + sharp,
             p.evaporation.central + p.convection.central + p.make_up.central + sharp,
             p.evaporation.high + p.convection.high + p.make_up.high + sharp};
   }
-  [[nodiscard]] double net(double kelvin, double conductances<double>::*end) const noexcept { return net(kelvin).*end; }
 };
 
 /// Where the water settles without further heat. Its loss rises with its temperature, so there is one such point.
