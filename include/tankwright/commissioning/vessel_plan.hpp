@@ -64,9 +64,11 @@ inline constexpr std::string_view bottom = "Filling the bottom";
 }
 
 [[nodiscard]] inline vessel::water_content content_of(const vessel_plan& plan, mass_density water_density) {
-  std::vector<vessel::item> items = plan.sand;
-  items.insert(items.end(), plan.rock.begin(), plan.rock.end());
-  items.insert(items.end(), plan.equipment.begin(), plan.equipment.end());
+  std::vector<vessel::item> items;
+  items.reserve(plan.sand.size() + plan.rock.size() + plan.equipment.size());
+  for (const auto* some : {&plan.sand, &plan.rock, &plan.equipment}) {
+    items.insert(items.end(), some->begin(), some->end());
+  }
   return vessel::water_in({.gross = vessel::filled_volume(plan.display, plan.water_level),
                            .items = items,
                            .water_density = water_density});
