@@ -66,6 +66,7 @@ inline void append(assessment& all, std::vector<finding> findings) {
 /// @source    the sources of the sections, carried by each finding
 [[nodiscard]] inline assessment assess(const plan& all) {
   assessment result{.title = all.title};
+  result.findings.reserve(64);  // a whole plan has about fifty
   const system_state state = state_of(all);
   if (all.vessel) detail::append(result, assess_first_fill(*all.vessel, state));
   if (all.hold) detail::append(result, assess_hold(*all.hold));

@@ -9,6 +9,7 @@
 #include <tankwright/commissioning/detail/room_running.hpp>
 #include <tankwright/commissioning/detail/room_top_off.hpp>
 #include <tankwright/commissioning/room_parts.hpp>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -38,14 +39,12 @@ inline void answer_heat(const room_case& c, std::vector<finding>& all) {
   const heating_plan& heating = *c.plan.heating;
   const solved_season* winter = c.winter();
   const char* const needs = winter ? needs_water : needs_winter;
-  if (winter) {
-    all.push_back(heater_finding(c, *winter));
-  } else {
-    all.push_back(unanswered(heater_question, needs));
-  }
+  std::optional<room::heat_equipment> heater;
+  if (winter) heater = heater_of(c, *winter);
+  all.push_back(heater ? heater_finding(c, *winter, *heater) : unanswered(heater_question, needs));
   if (c.summer()) all.push_back(cooling_finding(c, *c.summer()));
   if (heating.filled_at) {
-    all.push_back(winter && c.all_water ? warm_up_finding(c, *winter) : unanswered(warm_up_question, needs));
+    all.push_back(heater && c.all_water ? warm_up_finding(c, *winter, *heater) : unanswered(warm_up_question, needs));
   }
   if (heating.outage && winter && c.all_water) {
     all.push_back(outage_finding(c, *winter));

@@ -39,10 +39,10 @@ enum class powered { all, always, none, on_average };
   return room::heater_for(t, c.plan.heating->margin, policy_for(t.air));
 }
 
-[[nodiscard]] inline finding heater_finding(const room_case& c, const solved_season& winter) {
+[[nodiscard]] inline finding heater_finding(const room_case& c, const solved_season& winter,
+                                            const room::heat_equipment& heater) {
   finding f = asked(heater_question);
   const heating_plan& heating = *c.plan.heating;
-  const room::heat_equipment heater = heater_of(c, winter);
   f.numbers.push_back({"heater to fit", amount_of(heater.suggested)});
   f.numbers.push_back({"heat to hold the water in winter", amount_of(heater.needed), role::detail});
   if (heating.heater) {
@@ -79,10 +79,10 @@ enum class powered { all, always, none, on_average };
   return f;
 }
 
-[[nodiscard]] inline finding warm_up_finding(const room_case& c, const solved_season& winter) {
+[[nodiscard]] inline finding warm_up_finding(const room_case& c, const solved_season& winter,
+                                             const room::heat_equipment& needed) {
   finding f = asked(warm_up_question);
   const heating_plan& heating = *c.plan.heating;
-  const room::heat_equipment needed = heater_of(c, winter);
   const power heater = heating.heater.value_or(needed.suggested);
   f.sources = heat_sources();
   f.before_acting = needed.caution.text;
