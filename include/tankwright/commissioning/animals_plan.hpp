@@ -306,13 +306,13 @@ struct oxygen_times {
     worst = ratio;
     const length spare_run = room->run.get() - has.run_wanted;
     const length spare_width = room->width.get() - has.width_wanted;
-    f.numbers = {{"straight run, in body lengths", amount_of(has.run_in_lengths)},
-                 {"clear width, in body lengths", amount_of(has.width_in_lengths)},
-                 {"run asked for", amount_of(has.run_wanted), role::limit},
-                 {"width asked for", amount_of(has.width_wanted), role::limit},
-                 {"run to spare", amount_of(spare_run), role::margin},
-                 {"width to spare", amount_of(spare_width), role::margin},
-                 {"crossing the run at routine speed takes", amount_of(has.crossing), role::detail}};
+    f.numbers = entries(entry{"straight run, in body lengths", amount_of(has.run_in_lengths)},
+                        entry{"clear width, in body lengths", amount_of(has.width_in_lengths)},
+                        entry{"run asked for", amount_of(has.run_wanted), role::limit},
+                        entry{"width asked for", amount_of(has.width_wanted), role::limit},
+                        entry{"run to spare", amount_of(spare_run), role::margin},
+                        entry{"width to spare", amount_of(spare_width), role::margin},
+                        entry{"crossing the run at routine speed takes", amount_of(has.crossing), role::detail});
     f.says = has.run_enough && has.width_enough ? verdict::holds : verdict::does_not_hold;
     f.note = "Tightest for the " + group.label + ". " + std::string{has.rule};
   }

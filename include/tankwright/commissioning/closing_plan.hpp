@@ -6,8 +6,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
 #include <tankwright/vessel/brace.hpp>
@@ -15,6 +13,7 @@
 #include <tankwright/vessel/panel.hpp>
 #include <tankwright/vessel/view.hpp>
 #include <tankwright/water/density.hpp>
+#include <vector>
 
 namespace tankwright::commissioning {
 
@@ -34,7 +33,7 @@ struct brace_plan {
 
 /// The nearest rock behind the front panel.
 struct view_plan {
-  required<vessel::underwater_view> rock;          ///< its distance from the inner face, and the panel
+  required<vessel::underwater_view> rock;            ///< its distance from the inner face, and the panel
   length least_clearance = vessel::usual_clearance;  ///< in the water: what the animals need to turn
 };
 
@@ -84,10 +83,8 @@ template <class Q>
 [[nodiscard]] inline finding brace_finding(const closing_plan& plan, const brace_plan& brace,
                                            mass_density water_density) {
   finding f{.id = "vessel.brace", .day = closing_the_top, .question = "Will the cross-brace carry its load?"};
-  const auto rails = vessel::rails_of({.height = brace.rail_height,
-                                       .level = plan.water_to,
-                                       .water_density = water_density,
-                                       .label = brace.label});
+  const auto rails = vessel::rails_of(
+      {.height = brace.rail_height, .level = plan.water_to, .water_density = water_density, .label = brace.label});
   const auto pull = vessel::pull_of_braces({.rail = brace.rail, .braces = brace.braces, .load = rails.top});
   const auto section = vessel::rectangular_section({.breadth = brace.breadth, .depth = brace.depth});
   const vessel::panel_material& material = brace.material;
@@ -106,11 +103,12 @@ template <class Q>
                                   .label = brace.label});
   const stress allowable = material.allowable.value;
   f.says = within(bent.combined, allowable);
-  f.numbers = {{"pull in the brace", amount_of(pull.largest)},
-               {"by its share of the length alone (too little)", amount_of(pull.by_tributary_length), role::detail},
-               {"stress, pull and bending together", amount_of(bent.combined)},
-               {"allowable stress, " + std::string{material.allowable.name}, amount_of(allowable), role::limit},
-               {"stress to spare", amount_of(allowable - bent.combined), role::margin}};
+  f.numbers =
+      entries(entry{"pull in the brace", amount_of(pull.largest)},
+              entry{"by its share of the length alone (too little)", amount_of(pull.by_tributary_length), role::detail},
+              entry{"stress, pull and bending together", amount_of(bent.combined)},
+              entry{"allowable stress, " + std::string{material.allowable.name}, amount_of(allowable), role::limit},
+              entry{"stress to spare", amount_of(allowable - bent.combined), role::margin});
   if (brace.joint) {
     f.says = worse_of(f.says, within(pull.largest, *brace.joint));
     f.numbers.push_back({"the fixing at its end holds", amount_of(*brace.joint), role::limit});
@@ -160,16 +158,16 @@ template <class Q>
   const vessel::underwater_view& rock = plan.rock;
   const length margin = rock.water.get() - plan.least_clearance;
   f.says = verdict_of_margin(without_band(margin), length{});
-  f.numbers = {{"it seems behind the glass by", amount_of(vessel::apparent_distance(rock))},
-               {"nearest rock to the inner face", amount_of(rock.water.get()), role::detail},
-               {"least clearance", amount_of(plan.least_clearance), role::limit},
-               {"clearance to spare", amount_of(margin), role::margin},
-               {"that clearance would seem",
-                amount_of(vessel::apparent_distance({.water = plan.least_clearance,
-                                                     .panel = rock.panel,
-                                                     .water_index = rock.water_index,
-                                                     .panel_index = rock.panel_index})),
-                role::detail}};
+  f.numbers = entries(entry{"it seems behind the glass by", amount_of(vessel::apparent_distance(rock))},
+                      entry{"nearest rock to the inner face", amount_of(rock.water.get()), role::detail},
+                      entry{"least clearance", amount_of(plan.least_clearance), role::limit},
+                      entry{"clearance to spare", amount_of(margin), role::margin},
+                      entry{"that clearance would seem",
+                            amount_of(vessel::apparent_distance({.water = plan.least_clearance,
+                                                                 .panel = rock.panel,
+                                                                 .water_index = rock.water_index,
+                                                                 .panel_index = rock.panel_index})),
+                            role::detail});
   f.note = "Straight on; seen at an angle everything seems nearer still.";
   return f;
 }

@@ -6,11 +6,11 @@
 
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tankwright/commissioning/verdict.hpp>
 #include <tankwright/core/amount.hpp>
 #include <tankwright/core/citation.hpp>
+#include <utility>
+#include <vector>
 
 namespace tankwright::commissioning {
 
@@ -29,6 +29,15 @@ struct entry {
   role as = role::answer;
 };
 
+/// A list of entries that are moved into it; an initializer list would copy their words.
+template <class... E>
+[[nodiscard]] std::vector<entry> entries(E&&... each) {
+  std::vector<entry> list;
+  list.reserve(sizeof...(each) + 6);  // most findings add a few
+  (list.push_back(std::forward<E>(each)), ...);
+  return list;
+}
+
 /// One decision, answered.
 struct finding {
   std::string_view id;        ///< stable name for programs: "salt.mix"
@@ -38,8 +47,8 @@ struct finding {
   std::vector<entry> numbers{};
   std::string note{};  ///< a sentence more, where the numbers need one
   std::vector<citation> sources{};
-  std::string_view before_acting{};              ///< the caution; empty where nothing can be hurt
-  std::vector<std::string> measure_next{};       ///< what would narrow the answer, or what is missing for one
+  std::string_view before_acting{};         ///< the caution; empty where nothing can be hurt
+  std::vector<std::string> measure_next{};  ///< what would narrow the answer, or what is missing for one
 };
 
 /// How a margin stands: the whole band positive holds, the central value positive is thin, otherwise it does not hold.

@@ -49,13 +49,12 @@ inline constexpr std::string_view first_fill = "First fill";
 [[nodiscard]] inline finding leak_finding(const hold_test& test, const hold_result& result) {
   const bool has_pan = test.readings.front().pan.has_value();
   finding f{.id = "hold.leak", .day = first_fill, .question = "Is it holding?", .says = result.says};
-  f.numbers = {
-      {"leak", amount_of(result.leak)},
-      {"largest leak allowed", amount_of(result.allowed), role::limit},
-      {has_pan ? "fall of the level beyond the pan's" : "fall of the level", amount_of(result.fall), role::detail},
-      {"chance of such readings from a tight tank", amount_of(result.chance_without_leak), role::detail},
-      {"days of readings", amount_of(result.lasted), role::detail},
-      {"smallest leak that this test sees", amount_of(result.smallest_seen), role::detail}};
+  f.numbers = entries(
+      entry{"leak", amount_of(result.leak)}, entry{"largest leak allowed", amount_of(result.allowed), role::limit},
+      entry{has_pan ? "fall of the level beyond the pan's" : "fall of the level", amount_of(result.fall), role::detail},
+      entry{"chance of such readings from a tight tank", amount_of(result.chance_without_leak), role::detail},
+      entry{"days of readings", amount_of(result.lasted), role::detail},
+      entry{"smallest leak that this test sees", amount_of(result.smallest_seen), role::detail});
   if (!has_pan) f.numbers.push_back({"of it evaporation", amount_of(result.evaporation), role::detail});
   f.note = "Criterion: " + std::string{test.criterion.name} + ".";
   f.sources = {test.criterion.source};

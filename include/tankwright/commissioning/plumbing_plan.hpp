@@ -121,8 +121,8 @@ template <class Q>
   };
   const estimate<velocity> fast = ordered(speed(solved.least), speed(solved.central), speed(solved.most));
   f.says = verdict_at_most(fast, plumbing::recommended_velocity);
-  f.numbers = {{"fastest, in " + fastest->label, amount_of(fast)},
-               {"recommended at most", amount_of(plumbing::recommended_velocity), role::limit}};
+  f.numbers = entries(entry{"fastest, in " + fastest->label, amount_of(fast)},
+                      entry{"recommended at most", amount_of(plumbing::recommended_velocity), role::limit});
   if (fastest->faster_than_recommended) f.note = "Faster water is noisy and hard on the pipe: take a size larger.";
   f.sources = {plumbing::todini_pilati_1988};
   return f;
@@ -142,7 +142,7 @@ template <class Q>
   const estimate<rate> turnover{turns(solved.least.delivered, volume_now->high),
                                 turns(solved.central.delivered, volume_now->central),
                                 turns(solved.most.delivered, volume_now->low), "losses of the fittings and net volume"};
-  f.numbers = {{"turns", amount_of(turnover)}};
+  f.numbers = entries(entry{"turns", amount_of(turnover)});
   f.sources = {plumbing::todini_pilati_1988};
   if (plan.wanted_turnover) {
     f.numbers.push_back({"wanted", amount_of(*plan.wanted_turnover), role::limit});
@@ -163,7 +163,7 @@ template <class Q>
   const auto over = at(solved.central);
   const estimate<length> head{at(solved.least).head.low, over.head.central, at(solved.most).head.high,
                               "weir formula, form of the edge, and the band of the flow"};
-  f.numbers = {{"over the edge", amount_of(head)}};
+  f.numbers = entries(entry{"over the edge", amount_of(head)});
   if (over.extrapolated) f.note = "Outside the range of the published weir formulas; the band allows for it.";
   if (plan.edge_to_rim) {
     f.numbers.push_back({"from the edge to the rim", amount_of(*plan.edge_to_rim), role::limit});
@@ -211,7 +211,8 @@ template <class Q>
     carried.central += std::min(one.full.central, one.inlet.central);
     carried.high += std::min(one.full.high, one.inlet.high);
   }
-  f.numbers = {{"all drains carry", amount_of(carried)}, {"the returns bring at most", amount_of(flow), role::limit}};
+  f.numbers = entries(entry{"all drains carry", amount_of(carried)},
+                      entry{"the returns bring at most", amount_of(flow), role::limit});
   const auto& first = each.front();
   f.note = plan.drains.front().pipe.label + " alone with this flow: " + std::string{mode_words(first.mode)} + ".";
   f.says = carried.low >= flow       ? verdict::holds

@@ -68,12 +68,12 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
                                                const plumbing::power_cut_answer& cut) {
   finding f{.id = "sump.power_cut", .day = power_cut_day, .question = "Does the floor stay dry when the power fails?"};
   f.says = verdict_of_margin(cut.margin, in.reserve);
-  f.numbers = {{"left below the rim of the sump", amount_of(cut.margin)},
-               {"wanted at least", amount_of(in.reserve), role::limit},
-               {"comes down", amount_of(cut.falls.total), role::detail},
-               {"of it over the edge", amount_of(cut.falls.over_edge), role::detail},
-               {"of it by back-siphon", amount_of(cut.falls.back_siphon), role::detail},
-               {"the sump still holds", amount_of(cut.spare), role::detail}};
+  f.numbers = entries(entry{"left below the rim of the sump", amount_of(cut.margin)},
+                      entry{"wanted at least", amount_of(in.reserve), role::limit},
+                      entry{"comes down", amount_of(cut.falls.total), role::detail},
+                      entry{"of it over the edge", amount_of(cut.falls.over_edge), role::detail},
+                      entry{"of it by back-siphon", amount_of(cut.falls.back_siphon), role::detail},
+                      entry{"the sump still holds", amount_of(cut.spare), role::detail});
   const bool relies_on_breaks = cut.margin_if_breaks_block < cut.margin.low;
   if (relies_on_breaks) {
     f.numbers.push_back({"left if the siphon breaks are blocked", amount_of(cut.margin_if_breaks_block), role::detail});
@@ -98,7 +98,7 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   finding f{.id = "sump.running_level",
             .day = power_cut_day,
             .question = "How high may the water stand in the pump chamber?"};
-  f.numbers = {{"it runs at", amount_of(in.sump.running_level.get())}};
+  f.numbers = entries(entry{"it runs at", amount_of(in.sump.running_level.get())});
   if (cut.highest_safe_running_level) {
     f.numbers.push_back({"may run at", amount_of(*cut.highest_safe_running_level), role::limit});
     // The limit keeps the reserve in the worst case; above it the floor may still stay dry in the middle of the band.
@@ -126,7 +126,8 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   });
   const auto last = std::max_element(in.returns.begin(), in.returns.end(),
                                      [&](const auto& a, const auto& b) { return draws_air_at(a) < draws_air_at(b); });
-  f.numbers = {{"deepest, " + deepest->label + ", below the edge", amount_of(deepest->outlet_below_edge.get())}};
+  f.numbers =
+      entries(entry{"deepest, " + deepest->label + ", below the edge", amount_of(deepest->outlet_below_edge.get())});
   if (draws_air_at(*last) < deepest->outlet_below_edge.get()) {
     f.numbers.push_back({"draws air last, " + last->label + ", at", amount_of(draws_air_at(*last)), role::detail});
   }
@@ -156,9 +157,9 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
       .id = "sump.restart", .day = power_cut_day, .question = "Does the pump stay wet when the power comes back?"};
   const auto again = plumbing::detail::restart_after(cut, in, *plan.inlet, plan.surge);
   f.says = again.runs_dry ? verdict::does_not_hold : verdict_of_margin(again.margin, length{});
-  f.numbers = {{"over what keeps a vortex away", amount_of(again.margin)},
-               {"lowest level of the pump chamber", amount_of(again.lowest_level), role::detail},
-               {"until water runs over the edge again", amount_of(again.until_it_runs_over), role::detail}};
+  f.numbers = entries(entry{"over what keeps a vortex away", amount_of(again.margin)},
+                      entry{"lowest level of the pump chamber", amount_of(again.lowest_level), role::detail},
+                      entry{"until water runs over the edge again", amount_of(again.until_it_runs_over), role::detail});
   f.sources = {plumbing::hydraulic_institute_9_8, plumbing::gordon_1970};
   f.before_acting = again.caution.text;
   return f;

@@ -4,12 +4,12 @@
 /// And what does it cost to run?
 #pragma once
 
+#include <optional>
 #include <tankwright/commissioning/detail/room_air.hpp>
 #include <tankwright/commissioning/detail/room_heat.hpp>
 #include <tankwright/commissioning/detail/room_running.hpp>
 #include <tankwright/commissioning/detail/room_top_off.hpp>
 #include <tankwright/commissioning/room_parts.hpp>
-#include <optional>
 #include <utility>
 #include <vector>
 
@@ -82,6 +82,7 @@ inline void answer_top_off(const room_case& c, std::vector<finding>& all) {
   namespace closing = detail::closing;
   const closing::room_case c = closing::case_of(plan, state);
   std::vector<finding> all;
+  all.reserve(13);
   if (c.seasons.empty()) {
     const char* const needs = c.surfaces.empty() ? closing::needs_surfaces : closing::needs_seasons;
     all.push_back(closing::unanswered(closing::evaporation_question, needs));

@@ -8,8 +8,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tankwright/commissioning/closing_plan.hpp>
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
@@ -19,6 +17,7 @@
 #include <tankwright/vessel/sand.hpp>
 #include <tankwright/vessel/shape.hpp>
 #include <tankwright/water/density.hpp>
+#include <vector>
 
 namespace tankwright::commissioning {
 
@@ -69,9 +68,8 @@ inline constexpr std::string_view bottom = "Filling the bottom";
   for (const auto* some : {&plan.sand, &plan.rock, &plan.equipment}) {
     items.insert(items.end(), some->begin(), some->end());
   }
-  return vessel::water_in({.gross = vessel::filled_volume(plan.display, plan.water_level),
-                           .items = items,
-                           .water_density = water_density});
+  return vessel::water_in(
+      {.gross = vessel::filled_volume(plan.display, plan.water_level), .items = items, .water_density = water_density});
 }
 
 template <class Thin>
@@ -127,17 +125,16 @@ template <class Q, class Of>
   }
   std::vector<std::size_t> order;  // the most used panel first
   for (std::size_t i = 0; i < all.size(); ++i) order.push_back(i);
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-    return all[a].result.utilisation > all[b].result.utilisation;
-  });
+  std::stable_sort(order.begin(), order.end(),
+                   [&](std::size_t a, std::size_t b) { return all[a].result.utilisation > all[b].result.utilisation; });
   for (const std::size_t i : order) {
     const auto& [panel, result] = all[i];
     f.says = worse_of(f.says, verdict_of(result));
     const std::string of = panel.label + ": ";
     f.numbers.push_back({of + "part of the allowable stress used", amount_of(fraction(result.utilisation))});
     f.numbers.push_back({of + "stress", amount_of(result.stress), role::detail});
-    f.numbers.push_back({of + "allowable, " + std::string{result.allowable.name}, amount_of(result.allowable.value),
-                         role::limit});
+    f.numbers.push_back(
+        {of + "allowable, " + std::string{result.allowable.name}, amount_of(result.allowable.value), role::limit});
     f.numbers.push_back({of + "stress to spare", amount_of(result.allowable.value - result.stress), role::margin});
     f.numbers.push_back({of + "thickness that would use it all", amount_of(result.thickness_needed), role::detail});
     f.numbers.push_back({of + "bulge after years", amount_of(result.long_term_deflection), role::detail});
@@ -183,8 +180,9 @@ template <class Q, class Of>
       f.numbers.push_back({"  bulge of " + label, amount_of(stage.deflection), role::detail});
     }
   }
-  f.note = "For the display's seawater; fresh water puts 2 to 3 % less on it. Stop at each stage, hold a straight edge "
-           "to each panel, and go on only when it bulges no more than this.";
+  f.note =
+      "For the display's seawater; fresh water puts 2 to 3 % less on it. Stop at each stage, hold a straight edge "
+      "to each panel, and go on only when it bulges no more than this.";
   f.sources = {vessel::timoshenko_1959};
   f.before_acting = vessel::panel_caution.text;
   return f;
@@ -202,9 +200,9 @@ template <class Q, class Of>
   f.numbers.push_back({"water it keeps out",
                        amount_of(sum_over<volume>(plan.sand, [](const auto& i) { return as_volume(i.solids); })),
                        role::detail});
-  f.numbers.push_back({"weight under water", amount_of(sum_over<mass>(plan.sand, [&](const auto& i) {
-                         return vessel::weight_of(i, water_density).submerged;
-                       })),
+  f.numbers.push_back({"weight under water",
+                       amount_of(sum_over<mass>(
+                           plan.sand, [&](const auto& i) { return vessel::weight_of(i, water_density).submerged; })),
                        role::detail});
   if (plan.sand_slope) {
     const auto slope = vessel::sloped_bed(*plan.sand_slope);
@@ -228,16 +226,14 @@ template <class Q, class Of>
   f.says = submerged.central.value() < 0.0 ? verdict::does_not_hold
            : submerged.low.value() < 0.0   ? verdict::thin_margin
                                            : verdict::for_information;
-  f.numbers = {{"dry", amount_of(weight(&vessel::item_weight::dry))},
-               {"wet, pores full", amount_of(weight(&vessel::item_weight::wet))},
-               {"weight under water", amount_of(submerged)},
-               {"water it keeps out",
-                amount_of(sum_over<volume>(plan.rock, [](const auto& i) { return as_volume(i.solids); })),
-                role::detail},
-               {"room it takes", amount_of(sum_over<volume>(plan.rock, [](const auto& i) {
-                  return as_volume(i.envelope);
-                })),
-                role::detail}};
+  f.numbers = entries(
+      entry{"dry", amount_of(weight(&vessel::item_weight::dry))},
+      entry{"wet, pores full", amount_of(weight(&vessel::item_weight::wet))},
+      entry{"weight under water", amount_of(submerged)},
+      entry{"water it keeps out",
+            amount_of(sum_over<volume>(plan.rock, [](const auto& i) { return as_volume(i.solids); })), role::detail},
+      entry{"room it takes",
+            amount_of(sum_over<volume>(plan.rock, [](const auto& i) { return as_volume(i.envelope); })), role::detail});
   if (submerged.low.value() < 0.0) f.note = "Some of it may float until its pores have filled.";
   f.sources = {vessel::bucher_1998, vessel::crane_2007};
   f.before_acting = vessel::displacement_caution.text;
@@ -252,11 +248,11 @@ template <class Q, class Of>
                                            const vessel::water_content& content) {
   finding f{.id = "vessel.water", .day = bottom, .question = "How much water is really in it?"};
   const auto net = as_volume(content.net);
-  f.numbers = {{"net, for salt and dosing", amount_of(net)},
-               {"free, outside sand and rock", amount_of(as_volume(content.free))},
-               {"empty, to the water line", amount_of(content.gross), role::detail},
-               {"kept out by what is in it", amount_of(as_volume(content.solids)), role::detail},
-               {"standing in pores", amount_of(as_volume(content.pores)), role::detail}};
+  f.numbers = entries(entry{"net, for salt and dosing", amount_of(net)},
+                      entry{"free, outside sand and rock", amount_of(as_volume(content.free))},
+                      entry{"empty, to the water line", amount_of(content.gross), role::detail},
+                      entry{"kept out by what is in it", amount_of(as_volume(content.solids)), role::detail},
+                      entry{"standing in pores", amount_of(as_volume(content.pores)), role::detail});
   if (state.sump_water) {
     const estimate<volume> total{net.low + state.sump_water->low, net.central + state.sump_water->central,
                                  net.high + state.sump_water->high, net.reason};
@@ -301,11 +297,12 @@ template <class Q, class Of>
   const auto margin = map_falling(spread, [&](pressure p) { return floor.code.value - p; });
   const auto central = load_of(in_it.central);
   f.says = verdict_of_margin(margin, floor.code.value * (1.0 - well_used));
-  f.numbers = {{"load under the footprint", amount_of(spread)},
-               {"live load of the code: " + std::string{floor.code.name}, amount_of(floor.code.value), role::limit},
-               {"load to spare", amount_of(margin), role::margin},
-               {"times the code's live load", amount_of(central.times_code), role::detail},
-               {"all of it weighs", amount_of(total), role::detail}};
+  f.numbers =
+      entries(entry{"load under the footprint", amount_of(spread)},
+              entry{"live load of the code: " + std::string{floor.code.name}, amount_of(floor.code.value), role::limit},
+              entry{"load to spare", amount_of(margin), role::margin},
+              entry{"times the code's live load", amount_of(central.times_code), role::detail},
+              entry{"all of it weighs", amount_of(total), role::detail});
   if (floor.bearing) f.numbers.push_back({"load under the feet", amount_of(central.under_feet), role::detail});
   f.note = "Live load after: " + std::string{floor.code.source} + ".";
   if (floor.sump_below && !state.sump_water) {

@@ -138,6 +138,25 @@ struct checked_room {
           .saturated = s.vapour >= m.saturation};
 }
 
+/// The checked room, which has something to settle with.
+[[nodiscard]] inline checked_room room_that_settles(std::string_view function, const tank_room& r,
+                                                    range_policy policy) {
+  checked_room room = checked(function, r, policy);
+  if (room.model.changes == 0.0 && room.areas.central == 0.0) {
+    fail<invalid_input>(function, air_change_limits.argument, 0.0, "1/s",
+                        "leaves the air as it is, or until its sources saturate it: there is no open water "
+                        "either to settle with");
+  }
+  return room;
+}
+
+/// Where the air settles at the central evaporation, for who does not ask for the band.
+[[nodiscard]] inline relative_humidity central_humidity(const tank_room& r) {
+  constexpr std::string_view here = "tankwright::room::humidity_balance";
+  const moisture_model m = room_that_settles(here, r, range_policy::published).at(band_end::central);
+  return balance_at(m, settle(here, m)).air.humidity;
+}
+
 }  // namespace detail
 
 /// The humidity at which a tank room settles, with the band of the evaporation.
@@ -157,12 +176,7 @@ struct checked_room {
 /// @source       mass balance; Shah 2014; EnergyPlus 9.5 example curves for the machine
 [[nodiscard]] inline room_humidity humidity_balance(const tank_room& r, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::humidity_balance";
-  const detail::checked_room room = detail::checked(here, r, policy);
-  if (room.model.changes == 0.0 && room.areas.central == 0.0) {
-    detail::fail<invalid_input>(here, air_change_limits.argument, 0.0, "1/s",
-                                "leaves the air as it is, or until its sources saturate it: there is no open water "
-                                "either to settle with");
-  }
+  const detail::checked_room room = detail::room_that_settles(here, r, policy);
   bool within = true;
   bool holds = r.dehumidifier.has_value();
   const auto at = [&](detail::band_end end) {

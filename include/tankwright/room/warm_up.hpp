@@ -59,7 +59,7 @@ class warming {
 
   [[nodiscard]] conductances<double> between(double from, double to) const {
     const conductances<double> whole = on_panel(from, to);
-    return refined(from, to, whole, 1e-6 * std::max({whole.low, whole.central, whole.high}), 50);
+    return refined(from, to, whole, 1e-5 * std::max({whole.low, whole.central, whole.high}), 50);
   }
 
  private:
@@ -163,7 +163,7 @@ class warming {
 /// @return       time [s], energy of the heater [J], and where it would go if the heater stuck
 /// @throws       invalid_input (also when the heater is too small to get there; it says where it would settle),
 ///               out_of_range, no_convergence
-/// @accuracy     1e-8 of the time for the losses given, 1e-6 where an end of the band changes from one correlation to
+/// @accuracy     1e-8 of the time for the losses given, 1e-5 where an end of the band changes from one correlation to
 ///               another; the band is that of the evaporation
 /// @source       energy balance; Gauss and Legendre's quadrature
 [[nodiscard]] inline warm_up_result warm_up(const warm_up_request& w, range_policy policy = range_policy::published) {

@@ -52,7 +52,7 @@ namespace tankwright::commissioning::detail::closing {
       room::tank_room alone = s.as_planned;
       alone.dehumidifier.reset();
       f.numbers.push_back({s.words("without the dehumidifier, winter", "without the dehumidifier, summer"),
-                           amount_of(room::humidity_balance(alone).central.air.humidity.get()), role::detail});
+                           amount_of(room::detail::central_humidity(alone)), role::detail});
       f.numbers.push_back({s.words("dehumidifier runs in winter", "dehumidifier runs in summer"),
                            amount_of(s.humidity.central.duty), role::detail});
     }
@@ -164,12 +164,12 @@ namespace tankwright::commissioning::detail::closing {
   const estimate<proportion> below = points_below(highest, settled);
   const room::surface_verdict seen = room::judge_surface(element, winter.humidity.central.air);
   f.says = verdict_of_margin(below, thin_humidity);
-  f.numbers = {{"humidity of the room in winter", amount_of(settled)},
-               {is_pane ? "it drips from" : "80 % at the wall from", amount_of(highest), role::limit},
-               {"points below that", amount_of(below), role::margin},
-               {"its inside face", amount_of(seen.surface), role::detail},
-               {"dew point of the room", amount_of(seen.dew_point), role::detail},
-               {"outdoors", amount_of(element.outside.get()), role::detail}};
+  f.numbers = entries(entry{"humidity of the room in winter", amount_of(settled)},
+                      entry{is_pane ? "it drips from" : "80 % at the wall from", amount_of(highest), role::limit},
+                      entry{"points below that", amount_of(below), role::margin},
+                      entry{"its inside face", amount_of(seen.surface), role::detail},
+                      entry{"dew point of the room", amount_of(seen.dew_point), role::detail},
+                      entry{"outdoors", amount_of(element.outside.get()), role::detail});
   f.sources = {room::iso_13788, room::ashrae_2017};
   f.before_acting = seen.caution.text;
   if (f.says != verdict::holds) {

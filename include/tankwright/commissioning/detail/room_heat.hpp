@@ -133,13 +133,12 @@ inline constexpr temperature_difference thin_temperature = kelvin_steps(1.0);
   const auto left =
       map_rising(cold, [&](temperature t) { return kelvin_steps(in_kelvins(t) - in_kelvins(plan.lowest)); });
   f.says = verdict_of_margin(left, thin_temperature);
-  f.numbers = {{"water at the end of the power cut", amount_of(cold)},
-               {"lowest that the animals stand", amount_of(plan.lowest.get()), role::limit},
-               {"left", amount_of(left), role::margin},
-               {"power cut", amount_of(plan.lasts.get()), role::detail}};
+  f.numbers = entries(entry{"water at the end of the power cut", amount_of(cold)},
+                      entry{"lowest that the animals stand", amount_of(plan.lowest.get()), role::limit},
+                      entry{"left", amount_of(left), role::margin},
+                      entry{"power cut", amount_of(plan.lasts.get()), role::detail});
   const auto heat = map_rising(water, [&](volume v) { return room::heat_capacity_of(c.water, v); });
-  const auto [soonest, expected, latest, caution] =
-      room::time_to_limit(central, heat, plan.lowest, days(7.0), policy);
+  const auto [soonest, expected, latest, caution] = room::time_to_limit(central, heat, plan.lowest, days(7.0), policy);
   if (soonest && expected && latest) {
     f.numbers.push_back({"the limit is reached after",
                          amount_of(estimate<duration>{*soonest, *expected, *latest, outage_band}), role::detail});

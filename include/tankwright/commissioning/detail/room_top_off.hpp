@@ -22,10 +22,9 @@ namespace tankwright::commissioning::detail::closing {
   const estimate<duration> lasts = room::reservoir_lasts(plan.reservoir, rate);
   const auto left = map_rising(lasts, [&](duration d) { return d - plan.unattended; });
   f.says = verdict_of_margin(left, days(0.0));
-  f.numbers = {{"it lasts", amount_of(lasts)},
-               {"nobody looks for", amount_of(plan.unattended), role::limit},
-               {"left", amount_of(left), role::margin},
-               {"top-off", amount_of(rate), role::detail}};
+  f.numbers =
+      entries(entry{"it lasts", amount_of(lasts)}, entry{"nobody looks for", amount_of(plan.unattended), role::limit},
+              entry{"left", amount_of(left), role::margin}, entry{"top-off", amount_of(rate), role::detail});
   f.note = "Plan on the low end: it belongs to the high evaporation.";
   f.sources = evaporation_sources();
   f.before_acting = room::top_off_caution.text;
@@ -102,8 +101,8 @@ namespace tankwright::commissioning::detail::closing {
   const room::stuck_valve_result stuck = room::stuck_valve(request(c.all_water->central), plan.reservoir);
   const auto mixed =
       map_rising(*c.all_water, [&](volume v) { return room::stuck_valve(request(v), plan.reservoir).salinity; });
-  f.numbers = {{"practical salinity when all has run in", amount_of(mixed)},
-               {"lowest that the animals stand", amount_of(plan.lowest), role::limit}};
+  f.numbers = entries(entry{"practical salinity when all has run in", amount_of(mixed)},
+                      entry{"lowest that the animals stand", amount_of(plan.lowest), role::limit});
   if (stuck.overflow.value() > 0.0) f.numbers.push_back({"of it on the floor", amount_of(stuck.overflow)});
   if (c.water.salinity.get() < plan.lowest) {
     f.says = verdict::does_not_hold;
