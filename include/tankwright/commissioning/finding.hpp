@@ -29,6 +29,8 @@ struct entry {
   role as = role::answer;
 };
 
+namespace detail {
+
 /// A list of entries that are moved into it; an initializer list would copy their words.
 template <class... E>
 [[nodiscard]] std::vector<entry> entries(E&&... each) {
@@ -37,6 +39,8 @@ template <class... E>
   (list.push_back(std::forward<E>(each)), ...);
   return list;
 }
+
+}  // namespace detail
 
 /// One decision, answered.
 struct finding {
