@@ -10,6 +10,7 @@
 #include <string>
 #include <string_view>
 #include <tankwright/commissioning/filter_plan.hpp>
+#include <tankwright/core/detail/span_of.hpp>
 #include <tankwright/life/acclimation.hpp>
 #include <tankwright/life/oxygen.hpp>
 #include <tankwright/life/oxygen_use.hpp>
@@ -115,9 +116,9 @@ struct oxygen_times {
                                                        const estimate<life::nitrogen_load>& load) {
   finding f{.id = "life.power_cut", .day = moving_in, .question = "How long do the animals live if the power fails?"};
   f.sources = {water::garcia_gordon_1992, life::cole_caraco_1998, life::asce_2006};
-  if (!plan) f.measure_next.emplace_back("say within how many hours somebody is there when the power fails");
+  if (!plan) f.measure_next.push_back("say within how many hours somebody is there when the power fails");
   if (groups.empty()) {
-    f.measure_next.emplace_back("give the animals: mass, number, and a measured oxygen use of their kind");
+    f.measure_next.push_back("give the animals: mass, number, and a measured oxygen use of their kind");
   }
   if (!state.display_water) f.measure_next.emplace_back(needs_net_volume);
   if (!f.measure_next.empty()) {
@@ -139,11 +140,14 @@ struct oxygen_times {
   std::vector<life::aeration> ways{{.label = "surface",
                                     .surface = state.display_surface.value_or(area{}),
                                     .transfer = life::still_surface_transfer}};
-  const rate still = life::aeration_rate({.net = net, .temperature = state.water, .ways = ways});
+  const auto aerated = [&] {
+    return life::aeration_rate({.net = net, .temperature = state.water, .ways = tankwright::detail::span_of(ways)});
+  };
+  const rate still = aerated();
   rate battery = still;
   if (plan->battery) {
     ways.push_back({.label = "battery air", .bubbles = plan->battery->bubbles, .alpha = plan->battery->alpha});
-    battery = life::aeration_rate({.net = net, .temperature = state.water, .ways = ways});
+    battery = aerated();
   }
   const auto course = [&](double animals_use, rate aeration) -> life::oxygen_course {
     return {.tank = {.net = net, .use = animals * animals_use + filter, .saturation = saturation, .aeration = aeration},
@@ -188,9 +192,9 @@ struct oxygen_times {
                          amount_of(life::aeration_to_hold(course(1.0, still).tank, plan->lowest)), role::detail});
   }
   if (!state.display_surface) {
-    f.measure_next.emplace_back("give the surface of the display: without it no air is counted");
+    f.measure_next.push_back("give the surface of the display: without it no air is counted");
   }
-  f.measure_next.emplace_back(
+  f.measure_next.push_back(
       "try it by day: pumps off, somebody watching, oxygen measured every ten minutes for an hour");
   return f;
 }
@@ -207,7 +211,7 @@ struct oxygen_times {
   f.sources = {water::clegg_whitfield_1995, life::husbandry_practice};
   if (!ph) {
     f.says = verdict::not_enough_known;
-    f.measure_next.emplace_back("measure the pH of the tank and of the bag with one probe");
+    f.measure_next.push_back("measure the pH of the tank and of the bag with one probe");
     return f;
   }
   const auto match =
@@ -236,7 +240,7 @@ struct oxygen_times {
     f.note += std::string{"Apart too far:"} + (match.salinity_matches ? "" : " salinity") +
               (match.temperature_matches ? "" : " temperature") + (match.ph_matches ? "" : " pH") + ".";
   }
-  f.measure_next.emplace_back("measure both waters with the same instruments, the bag as soon as it is open");
+  f.measure_next.push_back("measure both waters with the same instruments, the bag as soon as it is open");
   return f;
 }
 
@@ -291,7 +295,7 @@ struct oxygen_times {
     if (!group.swims) continue;
     if (!room) {
       f.says = verdict::not_enough_known;
-      f.measure_next.emplace_back("measure the longest straight run free of obstacles, and the clear width there");
+      f.measure_next.push_back("measure the longest straight run free of obstacles, and the clear width there");
       return f;
     }
     const swimmer& s = *group.swims;

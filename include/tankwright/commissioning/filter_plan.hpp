@@ -11,6 +11,7 @@
 #include <string_view>
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
+#include <tankwright/core/detail/span_of.hpp>
 #include <tankwright/life/circulation.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/life/nitrification.hpp>
@@ -143,7 +144,10 @@ struct settled_levels {
       return s.wet->value() * s.seeded.value() > 0.0;
     });
     if (!alive) return {};
-    return life::steady_ammonia({.load = made, .surfaces = surfaces, .temperature = state.water, .film = plan.film});
+    return life::steady_ammonia({.load = made,
+                                 .surfaces = tankwright::detail::span_of(surfaces),
+                                 .temperature = state.water,
+                                 .film = plan.film});
   };
   return {on(load.low, life::film_area_for(carried.low, water).low).low,
           on(load.central, life::film_area_for(carried.central, water).central).central,
@@ -177,7 +181,7 @@ struct settled_levels {
   f.note = "After feeding it is 1.2 to 1.5 times the daily mean.";
   f.sources = {life::timmons_ebeling_2007};
   f.before_acting = warning;
-  f.measure_next.emplace_back("weigh the food of a week");
+  f.measure_next.push_back("weigh the food of a week");
   return f;
 }
 
@@ -197,7 +201,7 @@ struct settled_levels {
   if (plan.food.empty()) f.measure_next.emplace_back(needs_food);
   if (!net) f.measure_next.emplace_back(needs_net_volume);
   if (!plan.rock && plan.surfaces.empty()) {
-    f.measure_next.emplace_back(
+    f.measure_next.push_back(
         "give the rock that moves and the food it has kept up with, or the surfaces of sand and "
         "media");
   }
@@ -206,7 +210,8 @@ struct settled_levels {
     return f;
   }
   const auto carried = carried_by_rock(plan, load, net->central);
-  const auto films = life::capacity_of(surfaces_of(plan, mature),
+  const auto surfaces = surfaces_of(plan, mature);
+  const auto films = life::capacity_of(tankwright::detail::span_of(surfaces),
                                        {.ammonia = plan.stay_below, .temperature = state.water, .film = plan.film})
                          .today;
   const auto together = [&](auto end) -> mass_flow {
@@ -266,10 +271,10 @@ struct settled_levels {
   f.before_acting = water::ammonia_caution.text;
   f.sources = {water::clegg_whitfield_1995, life::free_ammonia_harm.source};
   const auto net = state.all_water();
-  if (!ph) f.measure_next.emplace_back("measure the pH of the tank, and say on which scale");
+  if (!ph) f.measure_next.push_back("measure the pH of the tank, and say on which scale");
   if (plan.food.empty()) f.measure_next.emplace_back(needs_food);
   if (!net) f.measure_next.emplace_back(needs_net_volume);
-  if (!plan.rock && plan.surfaces.empty()) f.measure_next.emplace_back("give the surfaces of the filter");
+  if (!plan.rock && plan.surfaces.empty()) f.measure_next.push_back("give the surfaces of the filter");
   if (!f.measure_next.empty()) {
     f.says = verdict::not_enough_known;
     return f;

@@ -6,10 +6,10 @@
 
 #include <cmath>
 #include <optional>
-#include <span>
 #include <tankwright/commissioning/detail/line_fit.hpp>
 #include <tankwright/commissioning/verdict.hpp>
 #include <tankwright/core.hpp>
+#include <tankwright/core/detail/span_of.hpp>
 #include <tankwright/core/detail/student_t.hpp>
 #include <tankwright/water/density.hpp>
 #include <vector>
@@ -109,7 +109,7 @@ inline constexpr limits level_limits{"level", "m", any_finite};
 /// Standard deviation of a reading rounded to steps of `resolution`.
 [[nodiscard]] inline double rounding_scatter(double resolution) noexcept { return resolution / std::sqrt(12.0); }
 
-inline void check_readings(std::string_view here, std::span<const level_reading> readings, double depth) {
+inline void check_readings(std::string_view here, const std::vector<level_reading>& readings, double depth) {
   const double count = static_cast<double>(readings.size());
   if (readings.size() < 3) {
     fail<invalid_input>(here, "number of readings", count, "", "is too few; a line with its error needs three or more");
@@ -194,7 +194,7 @@ inline void check_readings(std::string_view here, std::span<const level_reading>
     t.push_back(reading.at->value());
     y.push_back(level);
   }
-  const auto line = detail::fit_line<double>(t, y);
+  const auto line = detail::fit_line<double>(tankwright::detail::span_of(t), tankwright::detail::span_of(y));
   const double freedom = static_cast<double>(t.size()) - 2.0;
   const double least_scatter = detail::rounding_scatter(resolution) * (has_pan ? std::sqrt(2.0) : 1.0);
   const double slope_error = std::fmax(line.scatter, least_scatter) / std::sqrt(line.sxx);

@@ -9,6 +9,7 @@
 #include <tankwright/commissioning/animals_plan.hpp>
 #include <tankwright/commissioning/filter_plan.hpp>
 #include <tankwright/commissioning/start_up_forecast.hpp>
+#include <tankwright/core/detail/span_of.hpp>
 #include <vector>
 
 namespace tankwright::commissioning {
@@ -54,7 +55,7 @@ namespace detail {
   finding f{.id = "life.alkalinity", .day = moving_in, .question = "How long does the alkalinity last?"};
   f.sources = {life::ebeling_2006, life::gujer_jenkins_1974};
   const auto net = state.all_water();
-  if (!plan.alkalinity) f.measure_next.emplace_back("measure the alkalinity, and say how low it may fall");
+  if (!plan.alkalinity) f.measure_next.push_back("measure the alkalinity, and say how low it may fall");
   if (plan.filter.food.empty()) f.measure_next.emplace_back(needs_food);
   if (!net) f.measure_next.emplace_back(needs_net_volume);
   if (!f.measure_next.empty()) {
@@ -90,7 +91,7 @@ namespace detail {
                                               .target = water::alkalinity::from_degrees_kh(fall.central)});
   f.numbers.push_back({"sodium bicarbonate that puts a day back", amount_of(dose.sodium_bicarbonate), role::detail});
   f.note = "Before dosing: " + std::string{dose.before_dosing.text};
-  f.measure_next.emplace_back("measure the alkalinity on two days a week apart: corals and plants use and make it too");
+  f.measure_next.push_back("measure the alkalinity on two days a week apart: corals and plants use and make it too");
   return f;
 }
 
@@ -107,13 +108,15 @@ namespace detail {
     loops.push_back({.label = "returns", .flow = *state.flow});
     f.note = "For a treatment of the whole flow that lets nothing past; a real one takes longer.";
   }
-  if (loops.empty()) f.measure_next.emplace_back("give the treatment: its flow, and the share that a pass removes");
+  if (loops.empty()) f.measure_next.push_back("give the treatment: its flow, and the share that a pass removes");
   if (!net) f.measure_next.emplace_back(needs_net_volume);
   if (!f.measure_next.empty()) {
     f.says = verdict::not_enough_known;
     return f;
   }
-  const auto clear = [&](volume v) { return life::time_to_remove({.net = v, .loops = loops}, percent(99.0)); };
+  const auto clear = [&](volume v) {
+    return life::time_to_remove({.net = v, .loops = tankwright::detail::span_of(loops)}, percent(99.0));
+  };
   const auto time = map_rising(*net, [&](volume v) { return clear(v).time; });
   f.numbers.push_back({"99 % is out after", amount_of(time)});
   if (plan.circulation.clear_within) {
@@ -126,13 +129,15 @@ namespace detail {
   f.numbers.push_back(
       {"turnovers by the treatment in that time", amount_of(clear(net->central).turnovers), role::detail});
   if (state.flow) {
-    const life::loop whole[] = {{.label = "returns", .flow = *state.flow}};
+    const std::vector<life::loop> whole{{.label = "returns", .flow = *state.flow}};
     f.numbers.push_back(
         {"turnovers of all the water by the returns",
-         amount_of(map_falling(*net, [&](volume v) { return life::turnover_rate({.net = v, .loops = whole}); })),
+         amount_of(map_falling(
+             *net,
+             [&](volume v) { return life::turnover_rate({.net = v, .loops = tankwright::detail::span_of(whole)}); })),
          role::detail});
   }
-  f.measure_next.emplace_back("measure the flow with a bucket and a watch: a filter that clogs takes it first");
+  f.measure_next.push_back("measure the flow with a bucket and a watch: a filter that clogs takes it first");
   return f;
 }
 
@@ -159,7 +164,7 @@ namespace detail {
 /// @accuracy    the bands of the findings
 /// @source      the sources of the functions of `life/` and `water/`, carried by each finding
 [[nodiscard]] inline std::vector<finding> assess_life(const life_plan& plan, const system_state& state) {
-  const estimate<life::nitrogen_load> load = load_of(plan.filter.food);
+  const estimate<life::nitrogen_load> load = load_of(tankwright::detail::span_of(plan.filter.food));
   std::vector<finding> all;
   all.reserve(12);
   all.push_back(detail::load_finding(plan.filter, load));
@@ -201,7 +206,7 @@ namespace detail {
 [[nodiscard]] inline std::vector<figure> figures_of(const life_plan& plan, const system_state& state) {
   const auto net = state.all_water();
   if (!plan.forecast || !net || plan.filter.food.empty()) return {};
-  const estimate<life::nitrogen_load> load = load_of(plan.filter.food);
+  const estimate<life::nitrogen_load> load = load_of(tankwright::detail::span_of(plan.filter.food));
   const auto from = detail::forecast_basis_of(plan, state, load, net->central);
   return {detail::start_up_figure(from, detail::simulate_cases(from))};
 }

@@ -198,7 +198,7 @@ template <class Read>
   if (!from.weeks.cultures.empty()) f.note += " How much of a bottled culture is alive is a guess.";
   f.sources = {life::metcalf_eddy_2014, life::nijhof_bovendeur_1990};
   f.measure_next.emplace_back(challenge_test);
-  f.measure_next.emplace_back("measure ammonia and nitrite every day for the first weeks with animals");
+  f.measure_next.push_back("measure ammonia and nitrite every day for the first weeks with animals");
   return f;
 }
 

@@ -11,12 +11,14 @@
 #include <tankwright/commissioning/closing_plan.hpp>
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
+#include <tankwright/core/detail/span_of.hpp>
 #include <tankwright/vessel/displacement.hpp>
 #include <tankwright/vessel/floor.hpp>
 #include <tankwright/vessel/panel.hpp>
 #include <tankwright/vessel/sand.hpp>
 #include <tankwright/vessel/shape.hpp>
 #include <tankwright/water/density.hpp>
+#include <utility>
 #include <vector>
 
 namespace tankwright::commissioning {
@@ -66,10 +68,11 @@ inline constexpr std::string_view bottom = "Filling the bottom";
   std::vector<vessel::item> items;
   items.reserve(plan.sand.size() + plan.rock.size() + plan.equipment.size());
   for (const auto* some : {&plan.sand, &plan.rock, &plan.equipment}) {
-    items.insert(items.end(), some->begin(), some->end());
+    for (const vessel::item& i : *some) items.push_back(i);
   }
-  return vessel::water_in(
-      {.gross = vessel::filled_volume(plan.display, plan.water_level), .items = items, .water_density = water_density});
+  return vessel::water_in({.gross = vessel::filled_volume(plan.display, plan.water_level),
+                           .items = tankwright::detail::span_of(items),
+                           .water_density = water_density});
 }
 
 template <class Thin>
@@ -123,10 +126,14 @@ template <class Q, class Of>
     all.push_back(
         {wall.panel, vessel::water_on(wall.panel, {.level = behind(wall, rim), .water_density = water_density})});
   }
-  std::vector<std::size_t> order;  // the most used panel first
-  for (std::size_t i = 0; i < all.size(); ++i) order.push_back(i);
-  std::stable_sort(order.begin(), order.end(),
-                   [&](std::size_t a, std::size_t b) { return all[a].result.utilisation > all[b].result.utilisation; });
+  std::vector<std::size_t> order(all.size());  // the most used panel first, equal ones as they come
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    std::size_t place = i;
+    for (; place > 0 && all[i].result.utilisation > all[order[place - 1]].result.utilisation; --place) {
+      order[place] = order[place - 1];
+    }
+    order[place] = i;
+  }
   for (const std::size_t i : order) {
     const auto& [panel, result] = all[i];
     f.says = worse_of(f.says, verdict_of(result));
@@ -165,7 +172,7 @@ template <class Q, class Of>
   for (const wall_panel& wall : plan.panels) {
     std::vector<length> behind_it;
     for (const length& level : levels) behind_it.push_back(behind(wall, level));
-    stages.push_back(vessel::first_fill(wall.panel, behind_it, water_density));
+    stages.push_back(vessel::first_fill(wall.panel, tankwright::detail::span_of(behind_it), water_density));
     most_used = std::max(most_used, stages.back()[highest].panel.utilisation);
   }
   f.numbers.push_back({"most that a panel uses of its allowable stress", amount_of(fraction(most_used))});
@@ -400,9 +407,8 @@ inline void describe(system_state& state, const vessel_plan& plan) {
 /// @source      as its parts
 [[nodiscard]] inline std::vector<finding> assess_vessel(const vessel_plan& plan, const system_state& state) {
   std::vector<finding> all = assess_first_fill(plan, state);
-  const auto add = [&](const std::vector<finding>& more) { all.insert(all.end(), more.begin(), more.end()); };
-  add(assess_bottom(plan, state));
-  add(assess_closing(closing_of(plan), state));
+  for (finding& f : assess_bottom(plan, state)) all.push_back(std::move(f));
+  for (finding& f : assess_closing(closing_of(plan), state)) all.push_back(std::move(f));
   return all;
 }
 

@@ -270,7 +270,7 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
   const detail::power_cut_fixed fixed = detail::fixed_parts(in, true);
   const std::size_t n = shape.size();
   std::vector<double> numbers(8 * n);  // seven rows of levels, one of volumes, one number a chamber
-  const auto row = [&](std::size_t k) { return std::span<double>{numbers}.subspan(k * n, n); };
+  const auto row = [&](std::size_t k) { return std::span<double>(numbers.data() + k * n, n); };
   const std::span<double> water = row(6), levels = row(7);
   detail::power_cut_case mild{.running = row(0), .settled = row(1)};
   detail::power_cut_case middle{.running = row(2), .settled = row(3)};

@@ -139,7 +139,7 @@ struct sump_at_rest {
     water[i] = shape.below(i, pour.levels[i].value());
   }
   water[pour.into] += pour.added->value();
-  const double highest = detail::settle(here, shape, 1.0, water, levels);
+  const double highest = detail::settle(here, shape, 1.0, {water.data(), water.size()}, {levels.data(), levels.size()});
   const double rim = pour.sump.rim->value();
   sump_at_rest result{{}, length::from_value(rim - highest), volume::from_value(0.0)};
   double over = 0.0;

@@ -32,7 +32,8 @@ struct point {
 [[nodiscard]] constexpr double cross(point a, point b) noexcept { return a.x * b.y - a.y * b.x; }
 [[nodiscard]] constexpr double dot(point a, point b) noexcept { return a.x * b.x + a.y * b.y; }
 
-[[nodiscard]] inline std::vector<point> points_of(std::span<const corner> corners) {
+template <class Corners>
+[[nodiscard]] std::vector<point> points_of(const Corners& corners) {
   std::vector<point> points;
   points.reserve(corners.size());
   for (const corner& c : corners) points.push_back({c.x->value(), c.y->value()});
@@ -56,14 +57,14 @@ struct point {
 
 /// Signed area: positive when the corners run anticlockwise. Taken about the first corner, so that a plan far from the
 /// origin loses no digits.
-[[nodiscard]] inline double signed_area(std::span<const point> p) noexcept {
+[[nodiscard]] inline double signed_area(const std::vector<point>& p) noexcept {
   double twice = 0.0;
   for (std::size_t i = 1; i + 1 < p.size(); ++i) twice += cross(p[i] - p[0], p[i + 1] - p[0]);
   return 0.5 * twice;
 }
 
 /// Refuse what is not a simple polygon, naming the corners (counted from 1) that are wrong.
-inline void check_simple(std::string_view function, std::string_view label, std::span<const point> p) {
+inline void check_simple(std::string_view function, std::string_view label, const std::vector<point>& p) {
   const auto count = static_cast<double>(p.size());
   const auto name = [](std::size_t i) { return number_text(static_cast<double>(i + 1)); };
   if (p.size() < 3) refuse_of(function, label, "number of corners", count, "", "does not enclose an area");
@@ -97,7 +98,7 @@ inline void check_simple(std::string_view function, std::string_view label, std:
   }
 }
 
-[[nodiscard]] inline double outline(std::span<const point> p) noexcept {
+[[nodiscard]] inline double outline(const std::vector<point>& p) noexcept {
   double sum = 0.0;
   for (std::size_t i = 0; i < p.size(); ++i) {
     const point edge = p[(i + 1) % p.size()] - p[i];

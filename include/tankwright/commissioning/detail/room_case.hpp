@@ -147,7 +147,7 @@ inline constexpr proportion thin_humidity = fraction(0.05);  ///< as a good hygr
   };
   add("display", plan.display, state.display_surface);
   add("sump", plan.sump, state.sump_surface);
-  c.surfaces.insert(c.surfaces.end(), plan.more_surfaces.begin(), plan.more_surfaces.end());
+  for (const room::wet_surface& more : plan.more_surfaces) c.surfaces.push_back(more);
   if (c.surfaces.empty()) return c;
 
   const auto solve = [&](const room_season& season, bool is_winter) {
