@@ -8,6 +8,7 @@
 #pragma once
 
 #include <cmath>
+#include <cstddef>
 #include <limits>
 #include <optional>
 #include <span>
@@ -296,10 +297,10 @@ class start_up_simulation {
   std::vector<start_up_summary> order;
   order.reserve(plans.size());
   for (const start_up& plan : plans) {
-    start_up_summary next = simulate_start_up(plan, policy).summary;
-    auto place = order.end();
-    while (place != order.begin() && next.ammonia.level < (place - 1)->ammonia.level) --place;
-    order.insert(place, std::move(next));
+    order.push_back(simulate_start_up(plan, policy).summary);
+    for (std::size_t i = order.size() - 1; i > 0 && order[i].ammonia.level < order[i - 1].ammonia.level; --i) {
+      std::swap(order[i], order[i - 1]);
+    }
   }
   return order;
 }
