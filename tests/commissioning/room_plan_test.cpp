@@ -13,7 +13,7 @@ namespace twc = tankwright::commissioning;
 namespace {
 
 const evidence by_hand{"tankwright::commissioning::assess_room", kind::identity, "the same calls by hand"};
-const evidence drawn{"tankwright::commissioning::figures_of", kind::identity, "the numbers of the finding"};
+const evidence pictured{"tankwright::commissioning::figures_of", kind::identity, "the numbers of the finding"};
 const evidence property{"tankwright::commissioning::assess_room", kind::property, "order and limits"};
 
 const twc::finding* look_for(const std::vector<twc::finding>& all, std::string_view id) {
@@ -286,7 +286,7 @@ TEST_CASE("room: the figures belong to findings and end where the numbers say") 
   REQUIRE(water.x.size() == 49);
   TW_CHECK(property, water.y.front(), 298.15, relative(1e-14));
   TW_CHECK(property, water.x[24], 12.0 * 3600.0, relative(1e-12));
-  TW_CHECK(drawn, water.y[24], number(find(all, "room.outage"), "water at the end of the power cut").central, within(1e-6));
+  TW_CHECK(pictured, water.y[24], number(find(all, "room.outage"), "water at the end of the power cut").central, within(1e-6));
   CHECK(water.low.back() < water.high.back());
 }
 
