@@ -106,17 +106,12 @@ std::string article(const finding& f, unit_system units) {
 template <class Wanted>
 std::string glance(std::string_view heading, const assessment& all, unit_system units, Wanted wanted) {
   std::string rows;
-  for (const auto says : {verdict::does_not_hold, verdict::not_enough_known, verdict::thin_margin, verdict::holds,
-                          verdict::for_information}) {
+  for (const verdict says : gravest_first) {
     for (const finding& f : all.findings) {
       if (f.says != says || !wanted(f)) continue;
-      std::string answer;
-      for (const entry& e : f.numbers) {
-        if (e.as == role::answer && answer.empty()) answer = text_of(e.value, units);
-      }
       rows += "<tr><td class=\"verdict " + std::string{shade(f.says)} + "\">" +
               (f.says == verdict::for_information ? "" : escaped(words(f.says))) + "</td><td><a href=\"#" +
-              escaped(f.id) + "\">" + escaped(f.question) + "</a></td><td>" + escaped(answer) + "</td></tr>\n";
+              escaped(f.id) + "\">" + escaped(f.question) + "</a></td><td>" + escaped(answer_of(f, units)) + "</td></tr>\n";
     }
   }
   if (rows.empty()) return {};

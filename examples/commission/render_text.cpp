@@ -51,12 +51,6 @@ std::string filled(std::string_view first, std::string_view text) {
   return out + line + "\n";
 }
 
-/// The first number that answers a finding; empty when there is none.
-std::string answer_of(const finding& f, unit_system units) {
-  const auto found = std::find_if(f.numbers.begin(), f.numbers.end(), [](const entry& e) { return e.as == role::answer; });
-  return found == f.numbers.end() ? std::string{} : text_of(found->value, units);
-}
-
 /// A question and its answer at the right edge; two lines where one is too short.
 std::string line_of(const finding& f, unit_system units) {
   const std::string left = "  " + std::string{f.question};
@@ -74,8 +68,8 @@ std::string glance(const assessment& all, unit_system units) {
   const auto count = [&](commissioning::verdict says) {
     return std::count_if(all.findings.begin(), all.findings.end(), [&](const finding& f) { return f.says == says; });
   };
-  for (const auto says : {does_not_hold, not_enough_known, thin_margin, for_information}) {
-    if (count(says) == 0) continue;
+  for (const auto says : gravest_first) {
+    if (says == holds || count(says) == 0) continue;
     out += std::string{words(says)} + "\n";
     for (const finding& f : all.findings) {
       if (f.says == says) out += line_of(f, units);
@@ -136,6 +130,11 @@ std::string surname(std::string_view author) {
 }
 
 }  // namespace
+
+std::string answer_of(const finding& f, unit_system units) {
+  const auto found = std::find_if(f.numbers.begin(), f.numbers.end(), [](const entry& e) { return e.as == role::answer; });
+  return found == f.numbers.end() ? std::string{} : text_of(found->value, units);
+}
 
 std::string source_text(const citation& source) {
   std::vector<std::string> names;

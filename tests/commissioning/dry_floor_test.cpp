@@ -6,6 +6,7 @@
 #include <string>
 #include <tankwright/core/monte_carlo.hpp>
 
+#include "lagoon_plumbing.hpp"
 #include "support/check.hpp"
 
 using namespace tankwright;
@@ -19,18 +20,9 @@ const std::string name = "tankwright::commissioning::chance_of_dry_floor";
 
 /// A system with everything in it; the first return is the deepest.
 tp::power_cut_input lagoon() {
-  tp::power_cut_input in{
-      .display = {.surface = square_metres(2.40),
-                  .edge = tp::full_width_edge{.width = metres(0.80), .crest_height = metres(0.80)},
-                  .box = tp::overflow_box{.plan = square_metres(0.06), .falls_by = millimetres(120.0)}},
-      .sump = {.rim = metres(0.45),
-               .running_level = metres(0.25),
-               .chambers = {{.label = "drains", .plan = square_metres(0.24)},
-                            {.label = "skimmer", .plan = square_metres(0.36), .gear = square_metres(0.04)},
-                            {.label = "pump", .plan = square_metres(0.30)}},
-               .baffles = {{.crest = metres(0.32), .width = metres(0.58)},
-                           {.crest = metres(0.28), .width = metres(0.58)}}},
-      .returns = {}};
+  const auto plan = lagoon_plumbing();
+  tp::power_cut_input in{.display = plan.display, .sump = plan.sump, .returns = {}};
+  in.display.drains.clear();
   in.returns = {{.label = "left", .flow = litres_per_hour(7000.0), .outlet_below_edge = millimetres(6.0)},
                 {.label = "right", .flow = litres_per_hour(2500.0), .outlet_below_edge = millimetres(-10.0)}};
   in.area_uncertainty = percent(3.0);

@@ -228,7 +228,7 @@ TEST_CASE("plumbing day: what is missing is said") {
 
 TEST_CASE("plumbing day: the figure meets itself") {
   const auto plan = lagoon_plumbing();
-  const auto curves = twc::detail::flow_figure(plan, liquid).curves;
+  const auto curves = twc::detail::flow_figure(plan, twc::detail::solve_band(plan, liquid), liquid).curves;
   REQUIRE(curves.size() == 3);
   const auto& gives = curves[0];
   const auto& here = curves[2];

@@ -129,12 +129,10 @@ namespace detail {
   f.numbers.push_back(
       {"turnovers by the treatment in that time", amount_of(clear(net->central).turnovers), role::detail});
   if (state.flow) {
-    const std::vector<life::loop> whole{{.label = "returns", .flow = *state.flow}};
+    const life::loop whole[] = {{.label = "returns", .flow = *state.flow}};
     f.numbers.push_back(
         {"turnovers of all the water by the returns",
-         amount_of(map_falling(
-             *net,
-             [&](volume v) { return life::turnover_rate({.net = v, .loops = tankwright::detail::span_of(whole)}); })),
+         amount_of(map_falling(*net, [&](volume v) { return life::turnover_rate({.net = v, .loops = whole}); })),
          role::detail});
   }
   f.measure_next.push_back("measure the flow with a bucket and a watch: a filter that clogs takes it first");

@@ -234,7 +234,8 @@ template <class Q>
 }
 
 /// Pump curve, and what the pipes ask for at each flow: the circuit solved with the pump at many speeds.
-[[nodiscard]] inline figure flow_figure(const plumbing_plan& plan, const water::liquid& water) {
+[[nodiscard]] inline figure flow_figure(const plumbing_plan& plan, const circuit_band& solved,
+                                        const water::liquid& water) {
   const auto& pump = plan.circuit.pumps.front();
   figure picture{.id = "plumbing.flow",
                  .title = "What the pump gives, what the pipes ask for, and where they meet",
@@ -258,7 +259,7 @@ template <class Q>
     asks.x.push_back(point.flow.value());
     asks.y.push_back(point.head.value());
   }
-  const auto meets = plumbing::operating_point(plan.circuit, water).pumps.front();
+  const auto& meets = solved.central.pumps.front();
   curve here{.label = "operating point", .x = {meets.flow.value()}, .y = {meets.head.value()}, .as = stroke::points};
   picture.curves = {std::move(gives), std::move(asks), std::move(here)};
   return picture;

@@ -246,9 +246,10 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
 /// @source      the sources of `plumbing/`
 [[nodiscard]] inline std::vector<figure> figures_of(const plumbing_plan& plan, const system_state& state) {
   std::vector<figure> all;
-  if (!detail::has_circuit(plan)) return all;
-  if (plan.circuit.pumps.size() == 1) all.push_back(detail::flow_figure(plan, detail::liquid_of(state)));
-  const auto in = detail::power_cut_of(plan, detail::solved_circuit(plan, state));
+  const auto band = detail::solved_circuit(plan, state);
+  if (!band) return all;
+  if (plan.circuit.pumps.size() == 1) all.push_back(detail::flow_figure(plan, *band, detail::liquid_of(state)));
+  const auto in = detail::power_cut_of(plan, band);
   if (!in.returns.empty() && plumbing::detail::total_flow(in.returns) > 0.0) {
     all.push_back(detail::sump_figure(plan.sump, plumbing::power_cut(in)));
   }

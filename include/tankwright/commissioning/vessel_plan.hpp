@@ -126,14 +126,11 @@ template <class Q, class Of>
     all.push_back(
         {wall.panel, vessel::water_on(wall.panel, {.level = behind(wall, rim), .water_density = water_density})});
   }
-  std::vector<std::size_t> order(all.size());  // the most used panel first, equal ones as they come
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    std::size_t place = i;
-    for (; place > 0 && all[i].result.utilisation > all[order[place - 1]].result.utilisation; --place) {
-      order[place] = order[place - 1];
-    }
-    order[place] = i;
-  }
+  std::vector<std::size_t> order;  // the most used panel first
+  for (std::size_t i = 0; i < all.size(); ++i) order.push_back(i);
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return all[a].result.utilisation > all[b].result.utilisation;
+  });
   for (const std::size_t i : order) {
     const auto& [panel, result] = all[i];
     f.says = worse_of(f.says, verdict_of(result));

@@ -246,22 +246,25 @@ namespace detail {
   using ends = detail::conductances<double>;
   detail::check(here, limit_temperature_limits, in_celsius(limit), policy);
   detail::check(here, outage_time_limits, within.value());
-  const auto of = [&](tankwright::heat_capacity c) {
-    o.heat_capacity = c;
-    return detail::checked(here, o, policy);
+  o.heat_capacity = heat_capacity.low;
+  const detail::checked_outage least = detail::checked(here, o, policy);
+  const auto with = [&](tankwright::heat_capacity c) {
+    detail::checked_outage other = least;
+    other.capacity = c.value();
+    detail::check(here, heat_capacity_limits, other.capacity);
+    return other;
   };
   const auto when = [&](const detail::checked_outage& c, double ends::*end) {
     return detail::meets(here, c, end, in_kelvins(limit), within.value());
   };
-  const detail::checked_outage least = of(heat_capacity.low), middle = of(heat_capacity.central);
   // Which end of the evaporation gets there first: above its wet bulb water cools faster by evaporating more.
   const auto strong = when(least, &ends::high);
   const bool strong_loses = least.loses_more_at(in_kelvins(limit));
   const auto weak = strong && strong_loses ? std::nullopt : when(least, &ends::low);
   const bool strong_first = strong && (!weak || *strong < *weak);
   return {.soonest = strong_first ? strong : weak,
-          .expected = when(middle, &ends::central),
-          .latest = when(of(heat_capacity.high), strong_first ? &ends::low : &ends::high),
+          .expected = when(with(heat_capacity.central), &ends::central),
+          .latest = when(with(heat_capacity.high), strong_first ? &ends::low : &ends::high),
           .caution = outage_caution};
 }
 
