@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // The whole demo plan, read by the example's own reader: what a front end pays for one assessment.
-#include <tankwright/core/monte_carlo.hpp>
+#include <tankwright/numerics/monte_carlo.hpp>
 
 #include "bench.hpp"
 #include "demo_plan.hpp"
@@ -68,7 +68,7 @@ void simulated_power_cuts(benchmark::State& state) {
     return tw::plumbing::power_cut(input).margin.central;
   };
   for (auto _ : state) {
-    benchmark::DoNotOptimize(tw::simulate({.samples = 100000, .seed = 1}, margin,
+    benchmark::DoNotOptimize(tw::numerics::simulate({.samples = 100000, .seed = 1}, margin,
                                           tw::give_or_take(tw::millimetres(250.0), tw::millimetres(4.0)),
                                           tw::give_or_take(tw::millimetres(0.0), tw::millimetres(4.0))));
   }

@@ -5,7 +5,7 @@
 
 #include <tankwright/commissioning/assess.hpp>
 #include <tankwright/commissioning/measure_first.hpp>
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 
 using namespace tankwright;
 namespace twc = tankwright::commissioning;
@@ -48,7 +48,7 @@ twc::plan lagoon() {
 void draw(const twc::finding& f) {
   std::printf("%s\n", std::string{f.question}.c_str());
   for (const twc::entry& e : f.numbers) {
-    std::printf("  %-40s %s\n", e.label.c_str(), text_of(e.value, unit_system::si).c_str());
+    std::printf("  %-40s %s\n", e.label.c_str(), text::of(e.value, text::unit_system::si).c_str());
   }
   std::printf("  -> %s\n", std::string{words(f.says)}.c_str());
   if (!f.before_acting.empty()) std::printf("  Caution: %s\n", std::string{f.before_acting}.c_str());
@@ -63,7 +63,7 @@ int main() {
     for (const twc::finding& f : twc::assess(plan).findings) {
       if (f.id != "sump.power_cut") continue;
       std::printf("running at %3.0f mm: %s left, %s\n", millimetres_up,
-                  text_of(f.numbers.front().value, unit_system::si).c_str(), std::string{words(f.says)}.c_str());
+                  text::of(f.numbers.front().value, text::unit_system::si).c_str(), std::string{words(f.says)}.c_str());
     }
   }
   // [/slider]

@@ -2,7 +2,7 @@
 // What somebody wrote on the plan, read with its unit and said back in both systems; and what a slip of the pen gives.
 #include <iostream>
 
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 
 namespace tw = tankwright;
 
@@ -11,9 +11,9 @@ namespace {
 template <class Quantity>
 void say_back(const char* written) {
   try {
-    const auto quantity = tw::parse<Quantity>(written);
-    std::cout << written << "  =  " << tw::text_of(quantity, tw::unit_system::si) << "  =  "
-              << tw::text_of(quantity, tw::unit_system::us) << '\n';
+    const auto quantity = tw::text::parse<Quantity>(written);
+    std::cout << written << "  =  " << tw::text::of(quantity, tw::text::unit_system::si) << "  =  "
+              << tw::text::of(quantity, tw::text::unit_system::us) << '\n';
   } catch (const tw::text_error& mistake) {
     std::cout << written << "  ?  " << mistake.reason() << "; expected " << mistake.expected() << '\n';
   }
@@ -32,8 +32,8 @@ int main() {
   say_back<tw::length>("12 kg");
   say_back<tw::temperature>("25");
   std::cout << '\n';
-  std::cout << "a shelf of 1.83 m: " << tw::feet_and_inches(tw::metres(1.83)) << '\n';
+  std::cout << "a shelf of 1.83 m: " << tw::text::feet_and_inches(tw::metres(1.83)) << '\n';
   const tw::estimate<tw::flow_rate> leak{tw::litres_per_day(2.31), tw::litres_per_day(3.68), tw::litres_per_day(4.63),
                                          "level gauge of 1 mm"};
-  std::cout << "a leak: " << tw::text_of(leak, tw::unit_system::si) << '\n';
+  std::cout << "a leak: " << tw::text::of(leak, tw::text::unit_system::si) << '\n';
 }

@@ -27,13 +27,13 @@ inline constexpr length thickest_rail = metres(0.15);
 /// Where nobody asks for a forecast, nothing is after its end.
 inline constexpr duration duration_without_end = days(1e9);
 
-inline constexpr digits exactly_said = significant(6);
-[[nodiscard]] inline std::string said(length l) { return text_in(l, "m", exactly_said); }
-[[nodiscard]] inline std::string said(area a) { return text_in(a, "m²", exactly_said); }
-[[nodiscard]] inline std::string said(volume v) { return text_in(v, "L", exactly_said); }
-[[nodiscard]] inline std::string said(duration d) { return text_in(d, "d", exactly_said); }
-[[nodiscard]] inline std::string said(practical_salinity s) { return text_of(s.value(), exactly_said); }
-[[nodiscard]] inline std::string said(temperature t) { return text_in(t, "°C", exactly_said); }
+inline constexpr text::digits exactly_said = text::significant(6);
+[[nodiscard]] inline std::string said(length l) { return text::in(l, "m", exactly_said); }
+[[nodiscard]] inline std::string said(area a) { return text::in(a, "m²", exactly_said); }
+[[nodiscard]] inline std::string said(volume v) { return text::in(v, "L", exactly_said); }
+[[nodiscard]] inline std::string said(duration d) { return text::in(d, "d", exactly_said); }
+[[nodiscard]] inline std::string said(practical_salinity s) { return text::of(s.value(), exactly_said); }
+[[nodiscard]] inline std::string said(temperature t) { return text::in(t, "°C", exactly_said); }
 
 /// The most that something can be, where that is said, and how much more passes: for walls, for the doubt of a measure.
 template <class Q>

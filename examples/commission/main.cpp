@@ -83,8 +83,8 @@ int main(int argc, char** argv) {
                                                     : plan_file::read_file(given.plan);
     const report::assessment all = tankwright::commissioning::assess(plan.build);
     const auto units = given.units.empty() ? plan.units
-                       : given.units == "us" ? tankwright::unit_system::us
-                                             : tankwright::unit_system::si;
+                       : given.units == "us" ? tankwright::text::unit_system::us
+                                             : tankwright::text::unit_system::si;
     if (!given.html.empty()) {
       write_whole(given.html, report::as_html(all, tankwright::commissioning::figures_of(plan.build), units));
       return 0;

@@ -63,7 +63,7 @@ plan plan_from(const toml::table& table, const std::string& name) {
   plan all;
   commissioning::plan& build = all.build;
   build.title = top.text("title").value_or("Untitled plan");
-  all.units = top.word("units", {"si", "us"}).value_or(0) == 1 ? unit_system::us : unit_system::si;
+  all.units = top.word("units", {"si", "us"}).value_or(0) == 1 ? text::unit_system::us : text::unit_system::si;
   if (auto water = top.sub("water")) build.water = read_water(*water);
   if (auto hold = top.sub("hold")) build.hold = read_hold(*hold);
   if (auto vessel = top.sub("vessel")) build.vessel = read_vessel(*vessel);

@@ -10,14 +10,14 @@
 #include "toml_section.hpp"
 
 #include <tankwright/commissioning/assess.hpp>
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 
 namespace plan_file {
 
 /// What a file holds: the plan, and the units its report is to be in.
 struct plan {
   tankwright::commissioning::plan build;
-  tankwright::unit_system units = tankwright::unit_system::si;
+  tankwright::text::unit_system units = tankwright::text::unit_system::si;
 };
 
 /// Read a plan; throws `plan_error` with one line that names file, line and key.

@@ -24,7 +24,7 @@ length need_length(section& in, std::string_view key, const limits& limit) {
 std::size_t count_from(section& in, std::string_view key, double otherwise, double most, const std::string& what) {
   const double read = in.value_or<double>(key, otherwise);
   if (!(read >= 1.0 && read <= most && read == std::floor(read))) {
-    in.fail_key(key, text_of(read) + " is not " + what + "; expected a whole number from 1 to " + text_of(most));
+    in.fail_key(key, text::of(read) + " is not " + what + "; expected a whole number from 1 to " + text::of(most));
   }
   return static_cast<std::size_t>(read);
 }

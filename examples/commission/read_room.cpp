@@ -11,7 +11,7 @@ namespace {
 /// A number that the room's functions will get, held against their limits where it stands.
 template <class Q>
 Q held(section& in, std::string_view key, Q value, const limits& limit) {
-  in.hold(key, limit, detail::si_number(value));
+  in.hold(key, limit, core::si_number(value));
   return value;
 }
 

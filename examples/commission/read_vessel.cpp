@@ -47,7 +47,7 @@ vessel::shape shape_from(section& in) {
 void refuse_what_does_not_fit(const section& in, std::string_view key, const vessel::item& made, volume water) {
   const volume takes = made.envelope.central.value();
   if (takes <= water) return;
-  in.fail_key(key, "takes the room of " + text_in(takes, "L") + "; the display holds " + text_in(water, "L") +
+  in.fail_key(key, "takes the room of " + text::in(takes, "L") + "; the display holds " + text::in(water, "L") +
                        " up to the water level");
 }
 

@@ -16,7 +16,7 @@ water::gravity_scale gravity_scale_from(section& in, std::string_view key) {
   const auto slash = text->find('/');
   if (slash == std::string::npos) in.fail_key(key, "must be two temperatures, such as \"60F/60F\" or \"25C/25C\"");
   try {
-    return {parse<temperature>(text->substr(0, slash)), parse<temperature>(text->substr(slash + 1))};
+    return {text::parse<temperature>(text->substr(0, slash)), text::parse<temperature>(text->substr(slash + 1))};
   } catch (const error& mistake) {
     in.fail_key(key, reason_of(mistake));
   }

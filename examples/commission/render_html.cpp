@@ -84,12 +84,12 @@ std::string paragraph(std::string_view kind, std::string_view text) {
                       : "<p class=\"" + std::string{kind} + "\">" + escaped(text) + "</p>\n";
 }
 
-std::string article(const finding& f, unit_system units) {
+std::string article(const finding& f, text::unit_system units) {
   std::string out = "<article id=\"" + escaped(f.id) + "\" class=\"" + std::string{shade(f.says)} + "\">\n<h3>" +
                     escaped(f.question) + "</h3>\n<table class=\"numbers\">\n";
   for (const entry& e : f.numbers) {
     out += std::string{"<tr class=\""} + (e.as == role::answer ? "answer" : "other") + "\"><td>" + escaped(e.label) +
-           (e.as == role::limit ? " (limit)" : "") + "</td><td>" + escaped(text_of(e.value, units)) + "</td></tr>\n";
+           (e.as == role::limit ? " (limit)" : "") + "</td><td>" + escaped(text::of(e.value, units)) + "</td></tr>\n";
   }
   out += "</table>\n" + paragraph("note", f.note);
   if (f.says != verdict::for_information) out += paragraph("verdict", words(f.says));
@@ -104,7 +104,7 @@ std::string article(const finding& f, unit_system units) {
 
 /// The questions of some findings with their answers, worst first as in the text; nothing where there are none.
 template <class Wanted>
-std::string glance(std::string_view heading, const assessment& all, unit_system units, Wanted wanted) {
+std::string glance(std::string_view heading, const assessment& all, text::unit_system units, Wanted wanted) {
   std::string rows;
   for (const verdict says : gravest_first) {
     for (const finding& f : all.findings) {
@@ -120,7 +120,7 @@ std::string glance(std::string_view heading, const assessment& all, unit_system 
 
 }  // namespace
 
-std::string as_html(const assessment& all, const figures& pictures, unit_system units) {
+std::string as_html(const assessment& all, const figures& pictures, text::unit_system units) {
   std::string out = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                     "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +

@@ -36,8 +36,8 @@ std::string_view word_of(standing read_as) {
 
 /// The SI unit of a quantity, in the spelling of the unit table; empty for a pure number.
 std::string_view si_symbol(std::string_view quantity) {
-  for (const auto& row : detail::unit_rows) {
-    if (row.quantity == detail::measured_as(quantity) && row.factor == 1.0) return row.symbol;
+  for (const auto& row : tankwright::text::detail::unit_rows) {
+    if (row.quantity == tankwright::text::detail::measured_as(quantity) && row.factor == 1.0) return row.symbol;
   }
   return "";
 }

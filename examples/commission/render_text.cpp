@@ -52,7 +52,7 @@ std::string filled(std::string_view first, std::string_view text) {
 }
 
 /// A question and its answer at the right edge; two lines where one is too short.
-std::string line_of(const finding& f, unit_system units) {
+std::string line_of(const finding& f, text::unit_system units) {
   const std::string left = "  " + std::string{f.question};
   const std::string answer = answer_of(f, units);
   const std::size_t used = columns(left) + columns(answer);
@@ -62,7 +62,7 @@ std::string line_of(const finding& f, unit_system units) {
 }
 
 /// One screen: what to act on, what to know, what to measure. Of what holds, how many.
-std::string glance(const assessment& all, unit_system units) {
+std::string glance(const assessment& all, text::unit_system units) {
   using enum commissioning::verdict;
   std::string out = "At a glance\n-----------\n";
   const auto count = [&](commissioning::verdict says) {
@@ -88,13 +88,13 @@ std::string glance(const assessment& all, unit_system units) {
 }
 
 /// `said` holds the cautions already printed in this part of the job: none is printed twice.
-std::string details(const finding& f, unit_system units, std::vector<std::string_view>& said) {
+std::string details(const finding& f, text::unit_system units, std::vector<std::string_view>& said) {
   std::string out = filled("", f.question);
   std::size_t label_width = 0;
   for (const entry& e : f.numbers) label_width = std::max(label_width, columns(e.label));
   for (const entry& e : f.numbers) {
     std::string label = padded(std::string{e.label}, label_width) + "  ";
-    out += filled("    " + label, text_of(e.value, units) + (e.as == role::limit ? "  (limit)" : ""));
+    out += filled("    " + label, text::of(e.value, units) + (e.as == role::limit ? "  (limit)" : ""));
   }
   if (!f.note.empty()) out += filled("    ", f.note);
   if (f.says != commissioning::verdict::for_information) out += filled("    Verdict: ", words(f.says));
@@ -131,9 +131,9 @@ std::string surname(std::string_view author) {
 
 }  // namespace
 
-std::string answer_of(const finding& f, unit_system units) {
+std::string answer_of(const finding& f, text::unit_system units) {
   const auto found = std::find_if(f.numbers.begin(), f.numbers.end(), [](const entry& e) { return e.as == role::answer; });
-  return found == f.numbers.end() ? std::string{} : text_of(found->value, units);
+  return found == f.numbers.end() ? std::string{} : text::of(found->value, units);
 }
 
 std::string source_text(const citation& source) {
@@ -152,7 +152,7 @@ std::string source_text(const citation& source) {
   return text;
 }
 
-std::string as_text(const assessment& all, unit_system units) {
+std::string as_text(const assessment& all, text::unit_system units) {
   std::string out = all.title + "\n" + std::string(columns(all.title), '=') + "\n\n";
   out += glance(all, units);
   out += "\n";

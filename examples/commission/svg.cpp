@@ -6,7 +6,7 @@
 #include <cmath>
 #include <cstdio>
 
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 
 namespace report {
 
@@ -53,11 +53,11 @@ double step_of(double span) {
 struct axis_unit {
   std::string_view quantity;
   std::string_view symbol;
-  [[nodiscard]] double operator()(double si) const { return detail::number_in_unit(si, quantity, symbol); }
+  [[nodiscard]] double operator()(double si) const { return tankwright::text::detail::number_in_unit(si, quantity, symbol); }
 };
 
-axis_unit unit_for(std::string_view quantity, double largest, unit_system units) {
-  return {quantity, everyday_unit(amount{quantity, largest, largest, largest}, units)};
+axis_unit unit_for(std::string_view quantity, double largest, text::unit_system units) {
+  return {quantity, text::everyday_unit(amount{quantity, largest, largest, largest}, units)};
 }
 
 std::string with_unit(std::string_view label, std::string_view symbol) {
@@ -99,7 +99,7 @@ std::string draw_curve(const curve& c, std::size_t index, const scale& sx, const
   return out;
 }
 
-std::string draw_curves(const figure& f, unit_system units) {
+std::string draw_curves(const figure& f, text::unit_system units) {
   double x_low = HUGE_VAL, x_high = -HUGE_VAL, y_low = HUGE_VAL, y_high = -HUGE_VAL;
   for (const curve& c : f.curves) {
     for (const double x : c.x) x_low = std::fmin(x_low, x), x_high = std::fmax(x_high, x);
@@ -125,12 +125,12 @@ std::string draw_curves(const figure& f, unit_system units) {
   for (double y = low; y <= high + 0.01 * y_step; y += y_step) {
     out += "<line class=\"grid\" x1=\"" + number(sx.from) + "\" x2=\"" + number(sx.to) + "\" y1=\"" + number(sy(y)) +
            "\" y2=\"" + number(sy(y)) + "\"/>\n";
-    out += text_at(left_margin - 8.0, sy(y) + 4.0, "end", text_of(std::fabs(y) < 1e-9 * y_step ? 0.0 : y));
+    out += text_at(left_margin - 8.0, sy(y) + 4.0, "end", text::of(std::fabs(y) < 1e-9 * y_step ? 0.0 : y));
   }
   for (double x = std::ceil(sx.low / x_step - 1e-9) * x_step; x <= sx.high + 0.001 * x_step; x += x_step) {
     out += "<line class=\"grid\" y1=\"" + number(sy.from) + "\" y2=\"" + number(sy.to) + "\" x1=\"" + number(sx(x)) +
            "\" x2=\"" + number(sx(x)) + "\"/>\n";
-    out += text_at(sx(x), sy.from + 17.0, "middle", text_of(std::fabs(x) < 1e-9 * x_step ? 0.0 : x));
+    out += text_at(sx(x), sy.from + 17.0, "middle", text::of(std::fabs(x) < 1e-9 * x_step ? 0.0 : x));
   }
   out += text_at(0.5 * (sx.from + sx.to), page_height - 8.0, "middle", with_unit(f.across.label, ux.symbol));
   const double middle = 0.5 * (sy.from + sy.to);
@@ -177,7 +177,7 @@ std::string escaped(std::string_view text) {
   return out;
 }
 
-std::string as_svg(const figure& f, unit_system units) {
+std::string as_svg(const figure& f, text::unit_system units) {
   double height = page_height;
   const std::string body = f.plates.empty() ? draw_curves(f, units) : draw_plates(f, height);
   if (body.empty()) return {};

@@ -7,11 +7,11 @@
 #include <string_view>
 
 #include <tankwright/commissioning/figure.hpp>
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 
 namespace report {
 
-[[nodiscard]] std::string as_svg(const tankwright::commissioning::figure& f, tankwright::unit_system units);
+[[nodiscard]] std::string as_svg(const tankwright::commissioning::figure& f, tankwright::text::unit_system units);
 
 /// Text that may stand in HTML.
 [[nodiscard]] std::string escaped(std::string_view text);

@@ -12,7 +12,7 @@
 
 #include <toml++/toml.h>
 
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 #include <tankwright/core/validity.hpp>
 
 namespace plan_file {
@@ -127,7 +127,7 @@ class section {
   /// Hold a number that was read from `key` against the limits of the function that will get it.
   void hold(std::string_view key, const tankwright::limits& limit, double number) const {
     try {
-      tankwright::detail::check("plan", limit, number);
+      tankwright::core::check("plan", limit, number);
     } catch (const tankwright::error& mistake) {
       fail_key(key, reason_of(mistake));
     }
@@ -208,12 +208,12 @@ class section {
     if (const auto text = node.value_exact<std::string>()) {
       written = *text;
     } else if (const auto number = node.value<double>(); number && node.is_number()) {
-      written = tankwright::text_of(*number, tankwright::significant(15));
+      written = tankwright::text::of(*number, tankwright::text::significant(15));
     } else {
       fail_at(node, key, "must be a quantity in quotation marks, such as " + example<Q>());
     }
     try {
-      return tankwright::parse<Q>(written);
+      return tankwright::text::parse<Q>(written);
     } catch (const tankwright::error& mistake) {
       fail_at(node, key, reason_of(mistake));
     }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
 /// The vocabulary of the library: quantities, units, thin types, ranges, errors, citations, estimates.
-/// Text (parsing and printing) is opt-in: include `tankwright/core/text.hpp` where it is needed.
+/// Text (parsing and printing) is opt-in: include `tankwright/text/quantity.hpp` where it is needed.
 #pragma once
 
 #include <tankwright/core/amount.hpp>

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
-#include <tankwright/core/monte_carlo.hpp>
+#include <tankwright/numerics/monte_carlo.hpp>
 
 #include "lagoon_plumbing.hpp"
 #include "support/check.hpp"
@@ -80,7 +80,7 @@ TEST_CASE("dry floor: the chance is that of a simulation, whichever doubt domina
       }
       const auto area = give_or_take(1.0, in.area_uncertainty.value());
       const auto level = give_or_take(length{}, in.level_uncertainty);
-      const auto drawn = simulate(
+      const auto drawn = tankwright::numerics::simulate(
           {.samples = 20'000, .seed = 20},
           [&](double display, double sump, double flow, double edges, length running, length outlets, length box) {
             return margin_by_hand(in, display, sump, flow / edges, running, outlets, box);
@@ -170,12 +170,12 @@ TEST_CASE("dry floor: mistakes are those of the power cut, in its own name") {
 
 TEST_CASE("even sum: the published sums of rectangular inputs") {
   const auto about = [](kind k, const char* source) {
-    return evidence{"tankwright::detail::even_sum_above", k, source};
+    return evidence{"numerics::even_sum_above", k, source};
   };
   const double root3 = std::sqrt(3.0);
   const auto beyond = [](double x, std::initializer_list<double> widths) {
     const std::vector<double> w{widths};
-    return tankwright::detail::even_sum_above(x, w);
+    return numerics::even_sum_above(x, w);
   };
   // 95 % of the sum of four rectangular inputs of unit deviation lie within 2 sqrt(3) (2 - (3/5)^(1/4)) = 3.88.
   TW_CHECK(about(kind::published, "JCGM 101:2008, 9.2.3, table 3 (read in a reproduction)"),

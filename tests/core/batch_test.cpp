@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/core/detail/batch.hpp>
+#include <tankwright/core/batch.hpp>
 
 #include <bit>
 #include <cmath>
@@ -9,7 +9,7 @@
 #include "support/check.hpp"
 
 using namespace tankwright;
-using namespace tankwright::detail;
+using namespace tankwright::core;
 
 TEST_CASE("batch: square roots are those of std::sqrt, to the last bit") {
   std::mt19937_64 random{20260801};

@@ -20,7 +20,7 @@ TEST_CASE("errors: one base, three kinds, and text as a form of the first") {
 
 TEST_CASE("errors: the line is readable and the diagnosis carries its parts") {
   try {
-    detail::fail<invalid_input>("tankwright::vessel::panel", "thickness", -3.0, "mm", "must be more than 0");
+    core::fail<invalid_input>("tankwright::vessel::panel", "thickness", -3.0, "mm", "must be more than 0");
   } catch (const error& e) {
     CHECK(std::string{e.what()} == "tankwright::vessel::panel: thickness = -3 mm must be more than 0");
     CHECK(e.details().function == "tankwright::vessel::panel");
@@ -31,14 +31,14 @@ TEST_CASE("errors: the line is readable and the diagnosis carries its parts") {
     CHECK(std::isnan(e.details().high));
     CHECK(e.details().source.empty());
   }
-  CHECK_THROWS_WITH_AS(detail::fail<no_convergence>("tankwright::f", "x", 0.25, "", "did not converge"),
+  CHECK_THROWS_WITH_AS(core::fail<no_convergence>("tankwright::f", "x", 0.25, "", "did not converge"),
                        "tankwright::f: x = 0.25 did not converge", no_convergence);
 }
 
 TEST_CASE("errors: an error outlives the strings it was made from, and copies") {
   std::string function = "tankwright::gone", argument = "depth";
   try {
-    detail::fail<out_of_range>(function, argument, 3.0, "m", "is too much");
+    core::fail<out_of_range>(function, argument, 3.0, "m", "is too much");
   } catch (const out_of_range& e) {
     const out_of_range copy = e;
     function.assign(60, 'x');
@@ -50,14 +50,14 @@ TEST_CASE("errors: an error outlives the strings it was made from, and copies") 
 
 TEST_CASE("errors: numbers in messages are short and do not follow the locale") {
   const auto check_numbers = [] {
-    CHECK(detail::number_text(0.1 + 0.2) == "0.3");
-    CHECK(detail::number_text(80.00000000000006) == "80");
-    CHECK(detail::number_text(-273.15) == "-273.15");
-    CHECK(detail::number_text(1e300) == "1e+300");
-    CHECK(detail::number_text(std::numeric_limits<double>::infinity()) == "inf");
-    CHECK(detail::number_text(-std::numeric_limits<double>::quiet_NaN()) == "nan");
-    CHECK(detail::number_with_unit(1234567.5, "L") == "1234567.5 L");
-    CHECK(detail::number_with_unit(0.3, "") == "0.3");
+    CHECK(core::number_text(0.1 + 0.2) == "0.3");
+    CHECK(core::number_text(80.00000000000006) == "80");
+    CHECK(core::number_text(-273.15) == "-273.15");
+    CHECK(core::number_text(1e300) == "1e+300");
+    CHECK(core::number_text(std::numeric_limits<double>::infinity()) == "inf");
+    CHECK(core::number_text(-std::numeric_limits<double>::quiet_NaN()) == "nan");
+    CHECK(core::number_with_unit(1234567.5, "L") == "1234567.5 L");
+    CHECK(core::number_with_unit(0.3, "") == "0.3");
   };
   check_numbers();
   // A locale with a decimal comma, where the system has one.

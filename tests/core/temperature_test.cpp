@@ -69,5 +69,5 @@ TEST_CASE("temperature: Celsius as printed before 1990, against the TEOS-10 tool
                [](const reference_row& row) { return in_celsius(ipts68_celsius(row["t68"])); }},
               {"tankwright::in_ipts68_celsius",
                [](const reference_row& row) { return in_ipts68_celsius(celsius(row["t90"])); }}});
-  CHECK(detail::t68_from_t90(25.0) == 25.0 * 1.00024);
+  CHECK(core::t68_from_t90(25.0) == 25.0 * 1.00024);
 }

@@ -18,7 +18,7 @@ constexpr double infinity = std::numeric_limits<double>::infinity();
 template <class Error>
 std::string message(const limits& limit, double value, range_policy policy = range_policy::published) {
   try {
-    detail::check("tankwright::there", limit, value, policy);
+    core::check("tankwright::there", limit, value, policy);
   } catch (const Error& e) {
     CHECK(e.details().function == "tankwright::there");
     CHECK(e.details().argument == limit.argument);
@@ -105,7 +105,7 @@ TEST_CASE("validity: what is refused, and in which words") {
 
 TEST_CASE("validity: the error carries the limits that were crossed") {
   try {
-    detail::check("tankwright::there", salinity, 43.0);
+    core::check("tankwright::there", salinity, 43.0);
     FAIL("nothing thrown");
   } catch (const out_of_range& e) {
     CHECK(e.details().low == 0.0);
@@ -113,7 +113,7 @@ TEST_CASE("validity: the error carries the limits that were crossed") {
     CHECK(e.details().source == "UNESCO 1981");
   }
   try {
-    detail::check("tankwright::there", salinity, -1.0);
+    core::check("tankwright::there", salinity, -1.0);
     FAIL("nothing thrown");
   } catch (const invalid_input& e) {
     CHECK(e.details().low == 0.0);

@@ -2,7 +2,7 @@
 // Any bytes as text: `parse` gives a quantity that prints and reads back as itself, or throws text_error. The first byte
 // chooses the quantity. Build with -fsanitize=fuzzer,address,undefined -fno-sanitize-recover=all (Clang) and run with
 // -max_total_time=60 -max_len=200 -dict=tests/fuzz/text.dict. The tests put texts of their own through it.
-#include <tankwright/core/measured_text.hpp>
+#include <tankwright/text/measured.hpp>
 
 #include <cmath>
 #include <cstddef>
@@ -16,7 +16,7 @@ namespace {
 
 void demand(bool holds, const char* what, std::string_view text, const std::string& printed = {}) {
   if (holds) return;
-  std::fprintf(stderr, "%s: %s, printed %s\n", what, tw::detail::quoted(text).c_str(), printed.c_str());
+  std::fprintf(stderr, "%s: %s, printed %s\n", what, tw::text::detail::quoted(text).c_str(), printed.c_str());
   std::abort();
 }
 
@@ -30,29 +30,29 @@ bool same(double a, double b) {
 template <class Q>
 void try_one(std::string_view text) {
   try {
-    const Q quantity = tw::parse<Q>(text);
-    const double si = tw::detail::si_number(quantity);
+    const Q quantity = tw::text::parse<Q>(text);
+    const double si = tw::core::si_number(quantity);
     demand(std::isfinite(si), "not finite", text);
-    for (const auto system : {tw::unit_system::si, tw::unit_system::us}) {
-      if (!std::isfinite(tw::number_in(quantity, tw::everyday_unit(quantity, system)))) continue;  // 1e308 m in inches
-      const std::string printed = tw::text_of(quantity, system, tw::significant(17));
+    for (const auto system : {tw::text::unit_system::si, tw::text::unit_system::us}) {
+      if (!std::isfinite(tw::text::number_in(quantity, tw::text::everyday_unit(quantity, system)))) continue;  // 1e308 m in inches
+      const std::string printed = tw::text::of(quantity, system, tw::text::significant(17));
       try {
-        demand(same<Q>(si, tw::detail::si_number(tw::parse<Q>(printed))), "does not read back", text, printed);
+        demand(same<Q>(si, tw::core::si_number(tw::text::parse<Q>(printed))), "does not read back", text, printed);
       } catch (const tw::text_error& e) {
         // The largest double may round to more than can be held; a proportion of 1 may print as 100.00000000000001 %.
         demand(std::fabs(si) > 1e300 || (si > 1.0 - 1e-15 && si <= 1.0), e.what(), text, printed);
       }
-      demand(tw::text_of(quantity, system).size() < 60, "a short form that is long", text);
+      demand(tw::text::of(quantity, system).size() < 60, "a short form that is long", text);
     }
     if constexpr (std::is_same_v<Q, tw::length>) {
-      const std::string tape = tw::feet_and_inches(quantity);
+      const std::string tape = tw::text::feet_and_inches(quantity);
       if (std::fabs(si) < 1e6) {
-        demand(std::fabs(tw::parse<Q>(tape).value() - si) <= 0.0254 / 32.0 + 1e-9, "tape does not read back", text, tape);
+        demand(std::fabs(tw::text::parse<Q>(tape).value() - si) <= 0.0254 / 32.0 + 1e-9, "tape does not read back", text, tape);
       }
     }
   } catch (const tw::text_error& e) {
-    demand(e.position() <= e.text().size() && e.text().size() <= tw::detail::longest_text, "position outside", text);
-    demand(!e.reason().empty() && !e.expected().empty() && e.details().function == "tankwright::parse", "silent", text);
+    demand(e.position() <= e.text().size() && e.text().size() <= tw::text::detail::longest_text, "position outside", text);
+    demand(!e.reason().empty() && !e.expected().empty() && e.details().function == "tankwright::text::parse", "silent", text);
     demand(std::string_view{e.what()}.size() < 1200, "a message that is long", text);
   }
 }
@@ -81,13 +81,13 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     default: try_one<double>(text); break;
   }
   try {
-    const auto measured = tw::parse_measured<tw::length>(text);
+    const auto measured = tw::text::parse_measured<tw::length>(text);
     demand(measured.uncertainty.get().value() >= 0.0, "a negative uncertainty", text);
   } catch (const tw::text_error&) {
   }
   // As a unit to print in: refused or understood, never anything else.
   try {
-    (void)tw::text_in(tw::litres(300.0), text);
+    (void)tw::text::in(tw::litres(300.0), text);
   } catch (const tw::text_error&) {
   }
   return 0;

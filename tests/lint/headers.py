@@ -124,5 +124,5 @@ def all_headers(root):
 
 def unit_makers(root):
     """(maker, reader) of every row of the unit table: macros the scanner does not see."""
-    table = (Path(root) / 'include/tankwright/core/detail/unit_table.hpp').read_text()
+    table = (Path(root) / 'include/tankwright/core/unit_table.hpp').read_text()
     return [(f'tankwright::{m}', f'tankwright::in_{m}') for m in re.findall(r'ROW\(\w+,\s*(\w+),', table)]

@@ -53,7 +53,7 @@ def symbol_size(symbol):
     return size
 
 
-unit_table = Path(__file__).resolve().parents[2] / 'include/tankwright/core/detail/unit_table.hpp'
+unit_table = Path(__file__).resolve().parents[2] / 'include/tankwright/core/unit_table.hpp'
 rows = re.findall(r'ROW\(\w+,\s*(\w+),\s*"([^"]*)"', unit_table.read_text())
 if len(rows) < 100:
     sys.exit(f'{unit_table}: only {len(rows)} rows read')

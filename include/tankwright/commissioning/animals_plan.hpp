@@ -10,7 +10,7 @@
 #include <string>
 #include <string_view>
 #include <tankwright/commissioning/filter_plan.hpp>
-#include <tankwright/core/detail/span_of.hpp>
+#include <tankwright/core/span_of.hpp>
 #include <tankwright/life/acclimation.hpp>
 #include <tankwright/life/oxygen.hpp>
 #include <tankwright/life/oxygen_use.hpp>
@@ -141,7 +141,7 @@ struct oxygen_times {
                                     .surface = state.display_surface.value_or(area{}),
                                     .transfer = life::still_surface_transfer}};
   const auto aerated = [&] {
-    return life::aeration_rate({.net = net, .temperature = state.water, .ways = tankwright::detail::span_of(ways)});
+    return life::aeration_rate({.net = net, .temperature = state.water, .ways = core::span_of(ways)});
   };
   const rate still = aerated();
   rate battery = still;

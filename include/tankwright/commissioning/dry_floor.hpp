@@ -9,7 +9,7 @@
 #include <cmath>
 #include <cstddef>
 #include <string_view>
-#include <tankwright/core/detail/even_sum.hpp>
+#include <tankwright/numerics/uniform_sum.hpp>
 #include <tankwright/core/measured.hpp>
 #include <tankwright/plumbing/power_cut.hpp>
 #include <vector>
@@ -149,7 +149,7 @@ class moved_margin {
     for (int k = 1; k <= pieces; ++k) {
       const double after = k == pieces ? up[first] : at(first, 2.0 * k / pieces - 1.0);
       with_piece[first] = 0.5 * std::fabs(after - before);
-      chance += tankwright::detail::even_sum_above(-(0.5 * (before + after) + others), with_piece) / pieces;
+      chance += numerics::even_sum_above(-(0.5 * (before + after) + others), with_piece) / pieces;
       before = after;
     }
   }

@@ -11,7 +11,7 @@
 #include <string_view>
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
-#include <tankwright/core/detail/span_of.hpp>
+#include <tankwright/core/span_of.hpp>
 #include <tankwright/life/circulation.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/life/nitrification.hpp>
@@ -145,7 +145,7 @@ struct settled_levels {
     });
     if (!alive) return {};
     return life::steady_ammonia({.load = made,
-                                 .surfaces = tankwright::detail::span_of(surfaces),
+                                 .surfaces = core::span_of(surfaces),
                                  .temperature = state.water,
                                  .film = plan.film});
   };
@@ -211,7 +211,7 @@ struct settled_levels {
   }
   const auto carried = carried_by_rock(plan, load, net->central);
   const auto surfaces = surfaces_of(plan, mature);
-  const auto films = life::capacity_of(tankwright::detail::span_of(surfaces),
+  const auto films = life::capacity_of(core::span_of(surfaces),
                                        {.ammonia = plan.stay_below, .temperature = state.water, .film = plan.film})
                          .today;
   const auto together = [&](auto end) -> mass_flow {

@@ -64,11 +64,11 @@ struct finding {
 /// @source       this library
 template <class Q>
 [[nodiscard]] constexpr verdict verdict_of_margin(const estimate<Q>& margin, const Q& thin) noexcept {
-  const double low = tankwright::detail::si_number(margin.low);
-  const double central = tankwright::detail::si_number(margin.central);
+  const double low = core::si_number(margin.low);
+  const double central = core::si_number(margin.central);
   if (!(low <= central)) return verdict::not_enough_known;
   if (central < 0.0) return verdict::does_not_hold;
-  return low >= tankwright::detail::si_number(thin) ? verdict::holds : verdict::thin_margin;
+  return low >= core::si_number(thin) ? verdict::holds : verdict::thin_margin;
 }
 
 }  // namespace tankwright::commissioning

@@ -32,13 +32,13 @@ inline constexpr limits scatter_limits{"scatter", "m", not_negative};
 inline constexpr limits evaporation_limits{"evaporation", "m/s", not_negative};
 
 inline void check_plan(std::string_view here, const hold_plan& plan) {
-  check(here, surface_limits, plan.surface->value());
-  check(here, resolution_limits, plan.resolution->value());
-  check(here, readings_per_day_limits, plan.readings_per_day);
-  check(here, confidence_limits, plan.confidence.value());
-  check(here, power_limits, plan.power.value());
-  check(here, scatter_limits, plan.scatter.value());
-  check(here, evaporation_limits, plan.evaporation.low.value());
+  core::check(here, surface_limits, plan.surface->value());
+  core::check(here, resolution_limits, plan.resolution->value());
+  core::check(here, readings_per_day_limits, plan.readings_per_day);
+  core::check(here, confidence_limits, plan.confidence.value());
+  core::check(here, power_limits, plan.power.value());
+  core::check(here, scatter_limits, plan.scatter.value());
+  core::check(here, evaporation_limits, plan.evaporation.low.value());
 }
 
 /// Number of evenly spaced readings in `days`, the first and the last included; three at least.
@@ -58,8 +58,8 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
 
 /// How many standard errors a leak must be above none to be found: t(confidence) + t(power).
 [[nodiscard]] inline double errors_to_see(const hold_plan& plan, double freedom) {
-  const double confidence = student_t_quantile(plan.confidence.value(), freedom);
-  return confidence + (plan.power == plan.confidence ? confidence : student_t_quantile(plan.power.value(), freedom));
+  const double confidence = numerics::student_t_quantile(plan.confidence.value(), freedom);
+  return confidence + (plan.power == plan.confidence ? confidence : numerics::student_t_quantile(plan.power.value(), freedom));
 }
 
 /// Smallest leak [m^3/s] that `days` of readings with scatter `sigma` [m] find.
@@ -89,7 +89,7 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
 [[nodiscard]] inline flow_rate smallest_leak_seen(const hold_plan& plan, duration lasting) {
   constexpr std::string_view here = "tankwright::commissioning::smallest_leak_seen";
   detail::check_plan(here, plan);
-  detail::check(here, detail::test_duration_limits, in_days(lasting));
+  core::check(here, detail::test_duration_limits, in_days(lasting));
   return flow_rate::from_value(
       detail::detectable(plan, in_days(lasting), detail::plan_scatter(plan, plan.resolution->value())));
 }
@@ -107,7 +107,7 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
 [[nodiscard]] inline std::optional<duration> days_to_see(const hold_plan& plan, flow_rate leak) {
   constexpr std::string_view here = "tankwright::commissioning::days_to_see";
   detail::check_plan(here, plan);
-  detail::check(here, detail::leak_limits, leak.value());
+  core::check(here, detail::leak_limits, leak.value());
   const double sigma = detail::plan_scatter(plan, plan.resolution->value());
   const auto seen = [&](double steps) {
     return detail::detectable(plan, steps / plan.readings_per_day, sigma) <= leak.value();
@@ -152,8 +152,8 @@ inline void check_plan(std::string_view here, const hold_plan& plan) {
 [[nodiscard]] inline std::optional<length> gauge_to_see(const hold_plan& plan, duration lasting, flow_rate leak) {
   constexpr std::string_view here = "tankwright::commissioning::gauge_to_see";
   detail::check_plan(here, plan);
-  detail::check(here, detail::test_duration_limits, in_days(lasting));
-  detail::check(here, detail::leak_limits, leak.value());
+  core::check(here, detail::test_duration_limits, in_days(lasting));
+  core::check(here, detail::leak_limits, leak.value());
   const double d = in_days(lasting);
   const double perfect = detail::detectable(plan, d, detail::plan_scatter(plan, 0.0));
   if (!(perfect < leak.value())) return std::nullopt;
@@ -181,9 +181,9 @@ struct hole {
 /// @source   Torricelli's law with a discharge coefficient; any textbook of hydraulics
 [[nodiscard]] inline flow_rate leak_through_hole(const hole& in) {
   constexpr std::string_view here = "tankwright::commissioning::leak_through_hole";
-  detail::check(here, {"diameter", "m", positive}, in.diameter->value());
-  detail::check(here, {"depth", "m", not_negative}, in.depth->value());
-  detail::check(here, {"discharge coefficient", "", above_zero_to_one}, in.discharge_coefficient);
+  core::check(here, {"diameter", "m", positive}, in.diameter->value());
+  core::check(here, {"depth", "m", not_negative}, in.depth->value());
+  core::check(here, {"discharge coefficient", "", above_zero_to_one}, in.discharge_coefficient);
   const double d = in.diameter->value();
   return flow_rate::from_value(in.discharge_coefficient * 0.78539816339744831 * d * d *
                                std::sqrt(2.0 * standard_gravity.value() * in.depth->value()));
@@ -210,12 +210,12 @@ struct hold_stage {
 [[nodiscard]] inline std::vector<hold_stage> hold_stages(const hold_plan& plan, std::span<const length> depths,
                                                          flow_rate leak_at_full) {
   constexpr std::string_view here = "tankwright::commissioning::hold_stages";
-  detail::check(here, detail::leak_limits, leak_at_full.value());
+  core::check(here, detail::leak_limits, leak_at_full.value());
   std::vector<hold_stage> stages;
   for (std::size_t i = 0; i < depths.size(); ++i) {
-    detail::check(here, {"depth of a stage", "m", positive}, depths[i].value());
+    core::check(here, {"depth of a stage", "m", positive}, depths[i].value());
     if (i > 0 && !(depths[i] > depths[i - 1])) {
-      detail::fail<invalid_input>(here, "depth of stage", static_cast<double>(i + 1), "",
+      core::fail<invalid_input>(here, "depth of stage", static_cast<double>(i + 1), "",
                                   "is not above the stage before it");
     }
     const flow_rate leak =

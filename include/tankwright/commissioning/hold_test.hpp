@@ -6,11 +6,11 @@
 
 #include <cmath>
 #include <optional>
-#include <tankwright/commissioning/detail/line_fit.hpp>
+#include <tankwright/numerics/line_fit.hpp>
 #include <tankwright/commissioning/verdict.hpp>
 #include <tankwright/core.hpp>
-#include <tankwright/core/detail/span_of.hpp>
-#include <tankwright/core/detail/student_t.hpp>
+#include <tankwright/core/span_of.hpp>
+#include <tankwright/numerics/student_t.hpp>
 #include <tankwright/water/density.hpp>
 #include <vector>
 
@@ -97,7 +97,6 @@ inline constexpr caution hold_test_caution{
 
 namespace detail {
 
-using namespace tankwright::detail;
 
 inline constexpr limits surface_limits{"surface", "m2", positive};
 inline constexpr limits capacity_limits{"capacity", "m3", positive};
@@ -112,37 +111,37 @@ inline constexpr limits level_limits{"level", "m", any_finite};
 inline void check_readings(std::string_view here, const std::vector<level_reading>& readings, double depth) {
   const double count = static_cast<double>(readings.size());
   if (readings.size() < 3) {
-    fail<invalid_input>(here, "number of readings", count, "", "is too few; a line with its error needs three or more");
+    core::fail<invalid_input>(here, "number of readings", count, "", "is too few; a line with its error needs three or more");
   }
   bool moved = false;
   double lowest = readings[0].level->value(), highest = lowest;
   double pan_low = readings[0].pan.value_or(length{}).value(), pan_high = pan_low;
   for (std::size_t i = 0; i < readings.size(); ++i) {
     const double level = readings[i].level->value();
-    check(here, level_limits, level);
+    core::check(here, level_limits, level);
     lowest = std::fmin(lowest, level), highest = std::fmax(highest, level);
     const double pan = readings[i].pan.value_or(length{}).value();
     pan_low = std::fmin(pan_low, pan), pan_high = std::fmax(pan_high, pan);
     if (readings[i].pan.has_value() != readings[0].pan.has_value() ||
         readings[i].water.has_value() != readings[0].water.has_value()) {
-      fail<invalid_input>(here, "reading number", static_cast<double>(i + 1), "",
+      core::fail<invalid_input>(here, "reading number", static_cast<double>(i + 1), "",
                           "has a pan level or a water temperature where another has none; give it for all or for none");
     }
     if (i == 0) continue;
     if (!(readings[i].at->value() > readings[i - 1].at->value())) {
-      fail<invalid_input>(here, "time of reading number", static_cast<double>(i + 1), "",
+      core::fail<invalid_input>(here, "time of reading number", static_cast<double>(i + 1), "",
                           "is not later than the one before it; put the readings in order");
     }
     moved = moved || level != readings[0].level->value();
   }
   if (!moved) {
-    fail<invalid_input>(here, "level", readings[0].level->value(), "m",
+    core::fail<invalid_input>(here, "level", readings[0].level->value(), "m",
                         "in every reading: the gauge is stuck or too coarse to show even evaporation");
   }
   const auto within_the_depth = [&](std::string_view what, double change) {
     if (change <= depth) return;
-    fail<invalid_input>(here, what, change, "m",
-                        "is more than the depth of the water, " + number_with_unit(depth, "m") +
+    core::fail<invalid_input>(here, what, change, "m",
+                        "is more than the depth of the water, " + core::number_with_unit(depth, "m") +
                             ": one of the readings may be in another unit");
   };
   within_the_depth("largest change of the level", highest - lowest);
@@ -171,12 +170,12 @@ inline void check_readings(std::string_view here, const std::vector<level_readin
   const double surface = test.surface->value();
   const double depth = test.depth->value();
   const double resolution = test.resolution->value();
-  detail::check(here, detail::surface_limits, surface);
-  detail::check(here, detail::capacity_limits, test.capacity->value());
-  detail::check(here, detail::depth_limits, depth);
-  detail::check(here, detail::resolution_limits, resolution);
-  detail::check(here, {"resolution", "m", {0.0, depth, edge::open}}, resolution);
-  detail::check(here, detail::confidence_limits, test.confidence.value());
+  core::check(here, detail::surface_limits, surface);
+  core::check(here, detail::capacity_limits, test.capacity->value());
+  core::check(here, detail::depth_limits, depth);
+  core::check(here, detail::resolution_limits, resolution);
+  core::check(here, {"resolution", "m", {0.0, depth, edge::open}}, resolution);
+  core::check(here, detail::confidence_limits, test.confidence.value());
   detail::check_readings(here, test.readings, depth);
 
   const bool has_pan = test.readings[0].pan.has_value();
@@ -194,14 +193,14 @@ inline void check_readings(std::string_view here, const std::vector<level_readin
     t.push_back(reading.at->value());
     y.push_back(level);
   }
-  const auto line = detail::fit_line<double>(tankwright::detail::span_of(t), tankwright::detail::span_of(y));
+  const auto line = numerics::fit_line<double>(core::span_of(t), core::span_of(y));
   const double freedom = static_cast<double>(t.size()) - 2.0;
   const double least_scatter = detail::rounding_scatter(resolution) * (has_pan ? std::sqrt(2.0) : 1.0);
   const double slope_error = std::fmax(line.scatter, least_scatter) / std::sqrt(line.sxx);
   const double fall = -line.slope;
-  const double t_limit = detail::student_t_quantile(test.confidence.value(), freedom);
+  const double t_limit = numerics::student_t_quantile(test.confidence.value(), freedom);
   if (fall + t_limit * slope_error < 0.0) {
-    detail::fail<invalid_input>(here, "fall of the level", in_millimetres_per_day(velocity::from_value(fall)), "mm/d",
+    core::fail<invalid_input>(here, "fall of the level", in_millimetres_per_day(velocity::from_value(fall)), "mm/d",
                                 "means that it rises: somebody topped it up, or the gauge counts the other way");
   }
 
@@ -210,7 +209,7 @@ inline void check_readings(std::string_view here, const std::vector<level_readin
   const double e_low = evaporation.low.value();
   const double e_high = evaporation.high.value();
   if (!(e_low >= 0.0 && e_low <= evaporation.central.value() && evaporation.central.value() <= e_high)) {
-    detail::fail<invalid_input>(here, "evaporation", in_millimetres_per_day(evaporation.central), "mm/d",
+    core::fail<invalid_input>(here, "evaporation", in_millimetres_per_day(evaporation.central), "mm/d",
                                 "must lie between its own low and high, and these must not be negative");
   }
   const double evaporation_error = (e_high - e_low) / std::sqrt(12.0);
@@ -227,7 +226,7 @@ inline void check_readings(std::string_view here, const std::vector<level_readin
       .evaporation = evaporation,
       .leak_fall = velocity_band(leak_fall, t_limit * error, "one-sided limits at the chosen confidence"),
       .leak = {},
-      .chance_without_leak = fraction(detail::student_t_above(leak_fall / error, freedom)),
+      .chance_without_leak = fraction(numerics::student_t_above(leak_fall / error, freedom)),
       .allowed = {},
       .lasted = duration::from_value(t.back() - t.front()),
       .degrees_of_freedom = t.size() - 2,

@@ -9,7 +9,7 @@
 #include <tankwright/commissioning/animals_plan.hpp>
 #include <tankwright/commissioning/filter_plan.hpp>
 #include <tankwright/commissioning/start_up_forecast.hpp>
-#include <tankwright/core/detail/span_of.hpp>
+#include <tankwright/core/span_of.hpp>
 #include <vector>
 
 namespace tankwright::commissioning {
@@ -115,7 +115,7 @@ namespace detail {
     return f;
   }
   const auto clear = [&](volume v) {
-    return life::time_to_remove({.net = v, .loops = tankwright::detail::span_of(loops)}, percent(99.0));
+    return life::time_to_remove({.net = v, .loops = core::span_of(loops)}, percent(99.0));
   };
   const auto time = map_rising(*net, [&](volume v) { return clear(v).time; });
   f.numbers.push_back({"99 % is out after", amount_of(time)});
@@ -162,7 +162,7 @@ namespace detail {
 /// @accuracy    the bands of the findings
 /// @source      the sources of the functions of `life/` and `water/`, carried by each finding
 [[nodiscard]] inline std::vector<finding> assess_life(const life_plan& plan, const system_state& state) {
-  const estimate<life::nitrogen_load> load = load_of(tankwright::detail::span_of(plan.filter.food));
+  const estimate<life::nitrogen_load> load = load_of(core::span_of(plan.filter.food));
   std::vector<finding> all;
   all.reserve(12);
   all.push_back(detail::load_finding(plan.filter, load));
@@ -204,7 +204,7 @@ namespace detail {
 [[nodiscard]] inline std::vector<figure> figures_of(const life_plan& plan, const system_state& state) {
   const auto net = state.all_water();
   if (!plan.forecast || !net || plan.filter.food.empty()) return {};
-  const estimate<life::nitrogen_load> load = load_of(tankwright::detail::span_of(plan.filter.food));
+  const estimate<life::nitrogen_load> load = load_of(core::span_of(plan.filter.food));
   const auto from = detail::forecast_basis_of(plan, state, load, net->central);
   return {detail::start_up_figure(from, detail::simulate_cases(from))};
 }

@@ -86,7 +86,7 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
       *std::max_element(dry.doubts.begin(), dry.doubts.end(), [](auto& a, auto& b) { return a.share < b.share; });
   if (most.share > 0.0) {
     f.measure_next.push_back("measure " + std::string{words_of(most.of)} + " better: it makes " +
-                             tankwright::detail::number_text(std::round(100.0 * most.share)) + " % of the doubt");
+                             core::number_text(std::round(100.0 * most.share)) + " % of the doubt");
   }
   f.sources = {plumbing::rehbock_1929, gum};
   f.before_acting = cut.caution.text;

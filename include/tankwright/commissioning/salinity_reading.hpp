@@ -46,7 +46,7 @@ namespace detail {
 [[nodiscard]] inline estimate<practical_salinity> salinity_of(const salinity_reading& reading) {
   struct reader {
     estimate<practical_salinity> operator()(practical_salinity s) const {
-      tankwright::detail::check("tankwright::commissioning::salinity_of", water::practical_salinity_limits, s.value());
+      core::check("tankwright::commissioning::salinity_of", water::practical_salinity_limits, s.value());
       return {s, s, s, "given"};
     }
     estimate<practical_salinity> operator()(const water::hydrometer_observation& seen) const {

@@ -11,7 +11,7 @@
 #include <tankwright/commissioning/closing_plan.hpp>
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
-#include <tankwright/core/detail/span_of.hpp>
+#include <tankwright/core/span_of.hpp>
 #include <tankwright/vessel/displacement.hpp>
 #include <tankwright/vessel/floor.hpp>
 #include <tankwright/vessel/panel.hpp>
@@ -71,7 +71,7 @@ inline constexpr std::string_view bottom = "Filling the bottom";
     for (const vessel::item& i : *some) items.push_back(i);
   }
   return vessel::water_in({.gross = vessel::filled_volume(plan.display, plan.water_level),
-                           .items = tankwright::detail::span_of(items),
+                           .items = core::span_of(items),
                            .water_density = water_density});
 }
 
@@ -169,7 +169,7 @@ template <class Q, class Of>
   for (const wall_panel& wall : plan.panels) {
     std::vector<length> behind_it;
     for (const length& level : levels) behind_it.push_back(behind(wall, level));
-    stages.push_back(vessel::first_fill(wall.panel, tankwright::detail::span_of(behind_it), water_density));
+    stages.push_back(vessel::first_fill(wall.panel, core::span_of(behind_it), water_density));
     most_used = std::max(most_used, stages.back()[highest].panel.utilisation);
   }
   f.numbers.push_back({"most that a panel uses of its allowable stress", amount_of(fraction(most_used))});

@@ -5,7 +5,7 @@
 
 #include <string_view>
 
-#include <tankwright/core/detail/quantity_name.hpp>
+#include <tankwright/core/quantity_name.hpp>
 #include <tankwright/core/estimate.hpp>
 
 namespace tankwright {
@@ -30,8 +30,8 @@ struct amount {
 /// @source  unit table
 template <class Q>
 [[nodiscard]] constexpr amount amount_of(const Q& q) noexcept {
-  const double si = detail::si_number(q);
-  return {detail::quantity_name<Q>(), si, si, si};
+  const double si = core::si_number(q);
+  return {core::quantity_name<Q>(), si, si, si};
 }
 
 /// An estimate as an amount with its band.
@@ -42,8 +42,8 @@ template <class Q>
 /// @source  unit table
 template <class Q>
 [[nodiscard]] constexpr amount amount_of(const estimate<Q>& e) noexcept {
-  return {detail::quantity_name<Q>(), detail::si_number(e.low), detail::si_number(e.central),
-          detail::si_number(e.high), e.reason};
+  return {core::quantity_name<Q>(), core::si_number(e.low), core::si_number(e.central),
+          core::si_number(e.high), e.reason};
 }
 
 }  // namespace tankwright

@@ -73,7 +73,7 @@ class text_error : public invalid_input {
   std::string expected_;
 };
 
-namespace detail {
+namespace core {
 
 /// A number as text that reads well in a message: shortest form, at most 9 digits, never depending on the locale.
 [[nodiscard]] inline std::string number_text(double value) {
@@ -101,5 +101,5 @@ template <class Error>
   throw Error{line, {std::string{function}, std::string{argument}, value, none, none, std::string{unit}, {}}};
 }
 
-}  // namespace detail
+}  // namespace core
 }  // namespace tankwright

@@ -9,7 +9,7 @@
 #include <span>
 
 #include <tankwright/core/citation.hpp>
-#include <tankwright/core/detail/quantity_name.hpp>
+#include <tankwright/core/quantity_name.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/validity.hpp>
 
@@ -21,7 +21,7 @@ inline constexpr citation gum{"BIPM, IEC, IFCC, ILAC, ISO, IUPAC, IUPAP and OIML
 
 /// What two values of `Q` differ by: the type of an uncertainty.
 template <class Q>
-using step_of = typename detail::step_type<Q>::type;
+using step_of = typename core::step_type<Q>::type;
 
 /// How the true value is spread around the measured one.
 enum class spread {
@@ -41,7 +41,7 @@ struct measured {
   double freedom = std::numeric_limits<double>::infinity();  ///< degrees of freedom behind the uncertainty
 };
 
-namespace detail {
+namespace core {
 
 inline constexpr limits uncertainty_limits{"uncertainty", "", not_negative};
 inline constexpr limits measured_value_limits{"value", "", any_finite};
@@ -63,7 +63,7 @@ template <class Q>
   return result;
 }
 
-}  // namespace detail
+}  // namespace core
 
 /// A value with a standard uncertainty from a certificate or a calculation, normally spread.
 ///
@@ -75,7 +75,7 @@ template <class Q>
 /// @source            JCGM 100:2008, 4.3.3
 template <class Q>
 [[nodiscard]] measured<Q> with_uncertainty(const Q& value, const step_of<Q>& uncertainty) {
-  return detail::between_limits("tankwright::with_uncertainty", value, uncertainty, 1.0, spread::normal);
+  return core::between_limits("tankwright::with_uncertainty", value, uncertainty, 1.0, spread::normal);
 }
 
 /// A value that is right to within limits, nothing more being known: "2.40 m, give or take 5 mm".
@@ -90,7 +90,7 @@ template <class Q>
 /// @source           JCGM 100:2008, 4.3.7
 template <class Q>
 [[nodiscard]] measured<Q> give_or_take(const Q& value, const step_of<Q>& half_width) {
-  return detail::between_limits("tankwright::give_or_take", value, half_width, std::sqrt(3.0), spread::rectangular);
+  return core::between_limits("tankwright::give_or_take", value, half_width, std::sqrt(3.0), spread::rectangular);
 }
 
 /// A reading rounded to the divisions of a scale or to the last digit of a display.
@@ -105,7 +105,7 @@ template <class Q>
 /// @source         JCGM 100:2008, F.2.2.1
 template <class Q>
 [[nodiscard]] measured<Q> to_the_nearest(const Q& value, const step_of<Q>& division) {
-  return detail::between_limits("tankwright::to_the_nearest", value, division, std::sqrt(12.0), spread::rectangular);
+  return core::between_limits("tankwright::to_the_nearest", value, division, std::sqrt(12.0), spread::rectangular);
 }
 
 /// A value within limits that is more likely in the middle than near them.
@@ -120,7 +120,7 @@ template <class Q>
 /// @source           JCGM 100:2008, 4.3.9
 template <class Q>
 [[nodiscard]] measured<Q> most_likely(const Q& value, const step_of<Q>& half_width) {
-  return detail::between_limits("tankwright::most_likely", value, half_width, std::sqrt(6.0), spread::triangular);
+  return core::between_limits("tankwright::most_likely", value, half_width, std::sqrt(6.0), spread::triangular);
 }
 
 /// A value that swings between limits as a sine does: water under a thermostat, a room over the day.
@@ -135,7 +135,7 @@ template <class Q>
 /// @source          JCGM 101:2008, 6.4.6
 template <class Q>
 [[nodiscard]] measured<Q> swinging(const Q& value, const step_of<Q>& amplitude) {
-  return detail::between_limits("tankwright::swinging", value, amplitude, std::sqrt(2.0), spread::arcsine);
+  return core::between_limits("tankwright::swinging", value, amplitude, std::sqrt(2.0), spread::arcsine);
 }
 
 /// The mean of repeated independent readings.
@@ -151,23 +151,23 @@ template <class Q>
 [[nodiscard]] measured<Q> mean_of(std::span<const Q> readings) {
   constexpr std::string_view here = "tankwright::mean_of";
   const auto count = static_cast<double>(readings.size());
-  if (readings.size() < 2) detail::fail<invalid_input>(here, "readings", count, "", "are too few; two at least");
+  if (readings.size() < 2) core::fail<invalid_input>(here, "readings", count, "", "are too few; two at least");
   double sum = 0.0;
   for (const Q& reading : readings) {
-    detail::check(here, {"reading", "", any_finite}, detail::si_number(reading));
-    sum += detail::si_number(reading) - detail::si_number(readings[0]);  // about the first, which keeps the digits
+    core::check(here, {"reading", "", any_finite}, core::si_number(reading));
+    sum += core::si_number(reading) - core::si_number(readings[0]);  // about the first, which keeps the digits
   }
   const double mean = sum / count;
   double squares = 0.0;
   double rest = 0.0;
   for (const Q& reading : readings) {
-    const double difference = detail::si_number(reading) - detail::si_number(readings[0]) - mean;
+    const double difference = core::si_number(reading) - core::si_number(readings[0]) - mean;
     squares += difference * difference;
     rest += difference;
   }
   const double variance = (squares - rest * rest / count) / (count - 1.0);
-  return {.value = detail::from_si_number<Q>(detail::si_number(readings[0]) + mean),
-          .uncertainty = detail::from_si_number<step_of<Q>>(std::sqrt(variance / count)),
+  return {.value = core::from_si_number<Q>(core::si_number(readings[0]) + mean),
+          .uncertainty = core::from_si_number<step_of<Q>>(std::sqrt(variance / count)),
           .shape = spread::student,
           .freedom = count - 1.0};
 }

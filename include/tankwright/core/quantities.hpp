@@ -33,7 +33,7 @@
 
 namespace tankwright {
 
-namespace detail {
+namespace core {
 
 namespace bu = boost::units;
 
@@ -68,7 +68,7 @@ using length_mass_time_temperature =
     typename bu::derived_dimension<bu::length_base_dimension, L, bu::mass_base_dimension, M, bu::time_base_dimension, T,
                                    bu::temperature_base_dimension, K>::type;
 
-}  // namespace detail
+}  // namespace core
 
 // Geometry and time.
 using length = boost::units::quantity<boost::units::si::length>;
@@ -76,9 +76,9 @@ using head = length;  ///< metres of the flowing liquid
 using area = boost::units::quantity<boost::units::si::area>;
 using volume = boost::units::quantity<boost::units::si::volume>;
 using second_moment_of_area =
-    detail::si_quantity<detail::bu::derived_dimension<detail::bu::length_base_dimension, 4>::type>;  ///< m^4
+    core::si_quantity<core::bu::derived_dimension<core::bu::length_base_dimension, 4>::type>;  ///< m^4
 using specific_surface =
-    detail::si_quantity<detail::bu::derived_dimension<detail::bu::length_base_dimension, -1>::type>;  ///< m^2 per m^3
+    core::si_quantity<core::bu::derived_dimension<core::bu::length_base_dimension, -1>::type>;  ///< m^2 per m^3
 using angle = boost::units::quantity<boost::units::si::plane_angle>;
 using duration = boost::units::quantity<boost::units::si::time>;
 using rate = boost::units::quantity<boost::units::si::frequency>;  ///< 1/s; air changes, decay rates
@@ -86,17 +86,17 @@ using rate = boost::units::quantity<boost::units::si::frequency>;  ///< 1/s; air
 // Motion and flow.
 using velocity = boost::units::quantity<boost::units::si::velocity>;
 using acceleration = boost::units::quantity<boost::units::si::acceleration>;
-using flow_rate = detail::si_quantity<detail::length_time<3, -1>>;  ///< volume per time, m^3/s
+using flow_rate = core::si_quantity<core::length_time<3, -1>>;  ///< volume per time, m^3/s
 using hydraulic_resistance =
-    detail::si_quantity<detail::length_time<-2, 1>>;  ///< head per flow, s/m^2; slope of a head loss
-using mass_flow = detail::si_quantity<detail::mass_time<1, -1>>;  ///< kg/s
-using mass_flux = detail::si_quantity<detail::length_mass_time<-2, 1, -1>>;  ///< kg/(m^2 s); evaporation, areal removal
+    core::si_quantity<core::length_time<-2, 1>>;  ///< head per flow, s/m^2; slope of a head loss
+using mass_flow = core::si_quantity<core::mass_time<1, -1>>;  ///< kg/s
+using mass_flux = core::si_quantity<core::length_mass_time<-2, 1, -1>>;  ///< kg/(m^2 s); evaporation, areal removal
 
 // Mass, force, stress.
 using mass = boost::units::quantity<boost::units::si::mass>;
 using mass_density = boost::units::quantity<boost::units::si::mass_density>;  ///< kg/m^3
 using mass_concentration = mass_density;  ///< mass of a solute per volume of water, kg/m^3
-using mass_per_area = detail::si_quantity<detail::length_mass<-2, 1>>;
+using mass_per_area = core::si_quantity<core::length_mass<-2, 1>>;
 using force = boost::units::quantity<boost::units::si::force>;
 using line_load = boost::units::quantity<boost::units::si::surface_tension>;  ///< N/m
 using surface_tension = line_load;
@@ -111,25 +111,25 @@ using stress = pressure;
 using temperature_difference = boost::units::quantity<boost::units::si::temperature>;  ///< K
 /// Relative change per kelvin, 1/K.
 using temperature_coefficient =
-    detail::si_quantity<detail::bu::derived_dimension<detail::bu::temperature_base_dimension, -1>::type>;
+    core::si_quantity<core::bu::derived_dimension<core::bu::temperature_base_dimension, -1>::type>;
 using energy = boost::units::quantity<boost::units::si::energy>;
 using power = boost::units::quantity<boost::units::si::power>;
-using specific_energy = detail::si_quantity<detail::length_time<2, -2>>;  ///< J/kg; latent heat, enthalpy
-using specific_heat_capacity = detail::si_quantity<detail::length_time_temperature<2, -2, -1>>;  ///< J/(kg K)
-using heat_capacity = detail::si_quantity<detail::length_mass_time_temperature<2, 1, -2, -1>>;  ///< J/K
-using heat_flux = detail::si_quantity<detail::mass_time<1, -3>>;  ///< W/m^2
-using thermal_conductivity = detail::si_quantity<detail::length_mass_time_temperature<1, 1, -3, -1>>;  ///< W/(m K)
-using thermal_transmittance = detail::si_quantity<detail::mass_time_temperature<1, -3, -1>>;  ///< U-value, W/(m^2 K)
-using thermal_resistance = detail::si_quantity<detail::mass_time_temperature<-1, 3, 1>>;  ///< m^2 K/W
-using heat_loss_coefficient = detail::si_quantity<detail::length_mass_time_temperature<2, 1, -3, -1>>;  ///< W/K
+using specific_energy = core::si_quantity<core::length_time<2, -2>>;  ///< J/kg; latent heat, enthalpy
+using specific_heat_capacity = core::si_quantity<core::length_time_temperature<2, -2, -1>>;  ///< J/(kg K)
+using heat_capacity = core::si_quantity<core::length_mass_time_temperature<2, 1, -2, -1>>;  ///< J/K
+using heat_flux = core::si_quantity<core::mass_time<1, -3>>;  ///< W/m^2
+using thermal_conductivity = core::si_quantity<core::length_mass_time_temperature<1, 1, -3, -1>>;  ///< W/(m K)
+using thermal_transmittance = core::si_quantity<core::mass_time_temperature<1, -3, -1>>;  ///< U-value, W/(m^2 K)
+using thermal_resistance = core::si_quantity<core::mass_time_temperature<-1, 3, 1>>;  ///< m^2 K/W
+using heat_loss_coefficient = core::si_quantity<core::length_mass_time_temperature<2, 1, -3, -1>>;  ///< W/K
 
 // Properties of the water.
 using dynamic_viscosity = boost::units::quantity<boost::units::si::dynamic_viscosity>;  ///< Pa s
 using kinematic_viscosity = boost::units::quantity<boost::units::si::kinematic_viscosity>;  ///< m^2/s
 using electrical_conductivity = boost::units::quantity<boost::units::si::conductivity>;  ///< S/m
-using specific_volume = detail::si_quantity<detail::length_mass<3, -1>>;  ///< m^3/kg
-using amount_concentration = detail::si_quantity<detail::amount_length<-3>>;  ///< mol/m^3
-using amount_content = detail::si_quantity<detail::amount_mass<-1>>;  ///< mol per kg of water
+using specific_volume = core::si_quantity<core::length_mass<3, -1>>;  ///< m^3/kg
+using amount_concentration = core::si_quantity<core::amount_length<-3>>;  ///< mol/m^3
+using amount_content = core::si_quantity<core::amount_mass<-1>>;  ///< mol per kg of water
 
 /// A temperature is a point on a scale, not an amount; a step of temperature is `temperature_difference`.
 using temperature = boost::units::quantity<boost::units::absolute<boost::units::si::temperature>>;

@@ -9,7 +9,7 @@
 
 namespace tankwright {
 
-namespace detail {
+namespace core {
 template <class Q>
 Q never() noexcept;  // declared only: stands for a value where the program is refused anyway
 }
@@ -29,13 +29,13 @@ class required {
       : value_{static_cast<Q>(std::forward<Other>(value))} {}
 
   template <class Missing = Q>
-  required() : value_{detail::never<Q>()} {
+  required() : value_{core::never<Q>()} {
     static_assert(sizeof(Missing) == 0, "tankwright: a required field was left out; Missing names its type");
   }
 
   template <class Given>
   requires(!std::convertible_to<Given, Q> && !std::same_as<std::remove_cvref_t<Given>, required>) required(Given&&)
-      : value_{detail::never<Q>()} {
+      : value_{core::never<Q>()} {
     static_assert(sizeof(std::remove_cvref_t<Given>) == 0,
                   "tankwright: a field was given another quantity, unit or type");
   }

@@ -41,7 +41,7 @@ namespace tankwright {
 [[nodiscard]] constexpr double in_celsius_steps(temperature_difference step) noexcept { return step.value(); }
 [[nodiscard]] constexpr double in_fahrenheit_steps(temperature_difference step) noexcept { return step.value() * 1.8; }
 
-namespace detail {
+namespace core {
 
 /// IPTS-68 Celsius from ITS-90 Celsius: t68 = 1.00024 t90 (Saunders 1990), good to 0.5 mK over -2..40 degC.
 template <class T>
@@ -49,5 +49,5 @@ template <class T>
   return T(1.00024L) * t90;
 }
 
-}  // namespace detail
+}  // namespace core
 }  // namespace tankwright

@@ -10,7 +10,7 @@
 
 namespace tankwright {
 
-namespace detail {
+namespace core {
 
 /// The common part of the thin types around one number: explicit, comparable, without arithmetic.
 template <class Self>
@@ -26,10 +26,10 @@ class scalar {
   double value_;
 };
 
-}  // namespace detail
+}  // namespace core
 
 /// Practical salinity S_P of PSS-78: a number without unit, 35 for standard seawater. Not g/kg and not g/L.
-class practical_salinity : public detail::scalar<practical_salinity> {
+class practical_salinity : public core::scalar<practical_salinity> {
   using scalar::scalar;
 };
 
@@ -83,11 +83,11 @@ class relative_humidity {
 };
 
 /// Pore volume of a heap of grains or of a rock over its whole (envelope) volume, 0 <= n < 1.
-class porosity : public detail::scalar<porosity> {
+class porosity : public core::scalar<porosity> {
   using scalar::scalar;
 };
 
-namespace detail {
+namespace core {
 
 /// The common part of the two pressures with a datum.
 template <class Self>
@@ -107,15 +107,15 @@ class pressure_point {
   pressure value_;
 };
 
-}  // namespace detail
+}  // namespace core
 
 /// Pressure above vacuum: what a barometer reads. `absolute_pressure(kilopascals(101.325))`.
-class absolute_pressure : public detail::pressure_point<absolute_pressure> {
+class absolute_pressure : public core::pressure_point<absolute_pressure> {
   using pressure_point::pressure_point;
 };
 
 /// Pressure above the surrounding air: what a tyre or pump gauge reads. `gauge_pressure(psi(6))`.
-class gauge_pressure : public detail::pressure_point<gauge_pressure> {
+class gauge_pressure : public core::pressure_point<gauge_pressure> {
   using pressure_point::pressure_point;
 };
 

@@ -7,7 +7,7 @@
 /// 20 %. Temperatures are points and have their own header.
 #pragma once
 
-#include <tankwright/core/detail/unit_table.hpp>
+#include <tankwright/core/unit_table.hpp>
 #include <tankwright/core/quantities.hpp>
 
 namespace tankwright {

@@ -30,26 +30,26 @@ struct interval {
   }
 };
 
-namespace detail {
+namespace core {
 inline constexpr double largest = std::numeric_limits<double>::max();
 }
 
 // Intervals of what can exist. Infinity is in none of them.
-inline constexpr interval any_finite{-detail::largest, detail::largest};
-inline constexpr interval not_negative{0.0, detail::largest};
-inline constexpr interval positive{0.0, detail::largest, edge::open};
+inline constexpr interval any_finite{-core::largest, core::largest};
+inline constexpr interval not_negative{0.0, core::largest};
+inline constexpr interval positive{0.0, core::largest, edge::open};
 inline constexpr interval zero_to_one{0.0, 1.0};
 inline constexpr interval above_zero_to_one{0.0, 1.0, edge::open};
 inline constexpr interval zero_to_below_one{0.0, 1.0, edge::closed, edge::open};
-inline constexpr interval above_absolute_zero_celsius{-273.15, detail::largest, edge::open};
+inline constexpr interval above_absolute_zero_celsius{-273.15, core::largest, edge::open};
 
-namespace detail {
+namespace core {
 inline constexpr double nanokelvin = 1e-9;
 }
 /// A range of Celsius temperatures. Temperatures are held in kelvin, so 80 degC may come back as 80.00000000000006: the
 /// ends are a nanokelvin wider than written.
 [[nodiscard]] constexpr interval celsius_range(double low, double high) noexcept {
-  return {low - detail::nanokelvin, high + detail::nanokelvin};
+  return {low - core::nanokelvin, high + core::nanokelvin};
 }
 
 /// The validity of one argument of one correlation.
@@ -66,7 +66,7 @@ enum class range_policy : bool { published, extrapolate };
 /// `density(s, t, extrapolate)`: this one call may go past the published range. Impossible input still throws.
 inline constexpr range_policy extrapolate = range_policy::extrapolate;
 
-namespace detail {
+namespace core {
 
 /// The interval in words: "0 to 42 degC", "more than 0", "at least 0 and below 1", "a finite number".
 [[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit) {
@@ -113,5 +113,5 @@ constexpr void check(std::string_view function, const limits& limit, double valu
   }
 }
 
-}  // namespace detail
+}  // namespace core
 }  // namespace tankwright

@@ -37,8 +37,8 @@ struct drip {
 namespace detail {
 
 inline void check_drip(std::string_view here, const drip& d) {
-  check(here, start_volume_limits, in_litres(d.start));
-  check(here, drip_flow_limits, in_litres_per_minute(d.flow));
+  core::check(here, start_volume_limits, in_litres(d.start));
+  core::check(here, drip_flow_limits, in_litres_per_minute(d.flow));
 }
 
 }  // namespace detail
@@ -56,7 +56,7 @@ inline void check_drip(std::string_view here, const drip& d) {
 [[nodiscard]] inline proportion share_of_tank_water(const drip& how, duration time) {
   constexpr std::string_view here = "tankwright::life::share_of_tank_water";
   detail::check_drip(here, how);
-  detail::check(here, {"time", "min", not_negative}, in_minutes(time));
+  core::check(here, {"time", "min", not_negative}, in_minutes(time));
   if (how.vessel == drip_vessel::overflowing) {
     return fraction(1.0 - water::left_after_flow({.volume = how.start, .flow = how.flow, .time = time}).value());
   }
@@ -77,8 +77,8 @@ inline void check_drip(std::string_view here, const drip& d) {
 [[nodiscard]] inline duration time_to_share(const drip& how, proportion share) {
   constexpr std::string_view here = "tankwright::life::time_to_share";
   detail::check_drip(here, how);
-  detail::check(here, {"flow", "L/min", positive}, in_litres_per_minute(how.flow));
-  detail::check(here, {"share of tank water", "", zero_to_below_one}, share.value());
+  core::check(here, {"flow", "L/min", positive}, in_litres_per_minute(how.flow));
+  core::check(here, {"share of tank water", "", zero_to_below_one}, share.value());
   const double left = 1.0 - share.value();
   if (how.vessel == drip_vessel::overflowing) {
     return water::time_to_leave({.volume = how.start, .flow = how.flow, .left = fraction(left)});
@@ -97,10 +97,10 @@ struct water_step {
 namespace detail {
 
 inline void check_step(std::string_view here, const water_step& step) {
-  check(here, {"salinity before", "", not_negative}, step.salinity_from->value());
-  check(here, {"salinity after", "", not_negative}, step.salinity_to->value());
-  check(here, {"temperature before", "degC", above_absolute_zero_celsius}, in_celsius(step.temperature_from));
-  check(here, {"temperature after", "degC", above_absolute_zero_celsius}, in_celsius(step.temperature_to));
+  core::check(here, {"salinity before", "", not_negative}, step.salinity_from->value());
+  core::check(here, {"salinity after", "", not_negative}, step.salinity_to->value());
+  core::check(here, {"temperature before", "degC", above_absolute_zero_celsius}, in_celsius(step.temperature_from));
+  core::check(here, {"temperature after", "degC", above_absolute_zero_celsius}, in_celsius(step.temperature_to));
 }
 
 }  // namespace detail
@@ -123,7 +123,7 @@ struct water_between {
 /// @source       mass balance
 [[nodiscard]] inline water_between mixed_at(const water_step& step, proportion share) {
   constexpr std::string_view here = "tankwright::life::mixed_at";
-  detail::check(here, {"share of tank water", "", zero_to_one}, share.value());
+  core::check(here, {"share of tank water", "", zero_to_one}, share.value());
   detail::check_step(here, step);
   const auto between = [&](double from, double to) { return from + share.value() * (to - from); };
   return {practical_salinity{between(step.salinity_from->value(), step.salinity_to->value())},
@@ -150,9 +150,9 @@ struct gentle_drip {
 /// @source       mass balance
 [[nodiscard]] inline flow_rate gentle_flow(const gentle_drip& drip) {
   constexpr std::string_view here = "tankwright::life::gentle_flow";
-  detail::check(here, start_volume_limits, in_litres(drip.start));
-  detail::check(here, {"salinity per hour", "", positive}, drip.salinity_per_hour);
-  detail::check(here, {"temperature per hour", "K", positive}, in_kelvin_steps(drip.temperature_per_hour));
+  core::check(here, start_volume_limits, in_litres(drip.start));
+  core::check(here, {"salinity per hour", "", positive}, drip.salinity_per_hour);
+  core::check(here, {"temperature per hour", "K", positive}, in_kelvin_steps(drip.temperature_per_hour));
   detail::check_step(here, drip.step);
   const water_step& step = drip.step;
   const double by_salinity =
@@ -161,7 +161,7 @@ struct gentle_drip {
                                 in_kelvin_steps(drip.temperature_per_hour);
   const double hours_of_exchange = std::fmax(by_salinity, by_temperature);
   if (hours_of_exchange == 0.0) {
-    detail::fail<invalid_input>(here, "step", 0.0, "", "because both waters are the same: any flow is gentle");
+    core::fail<invalid_input>(here, "step", 0.0, "", "because both waters are the same: any flow is gentle");
   }
   return drip.start.get() / hours(hours_of_exchange);
 }

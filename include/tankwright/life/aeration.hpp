@@ -51,8 +51,8 @@ inline constexpr limits alpha_limits{"alpha", "", zero_to_one};
 /// @source              ASCE/EWRI 2-06 (from memory)
 [[nodiscard]] inline rate transfer_at(rate at_20_celsius, temperature water) {
   constexpr std::string_view here = "tankwright::life::transfer_at";
-  detail::check(here, bubbles_limits, in_per_hour(at_20_celsius));
-  detail::check(here, water_temperature_limits, in_celsius(water));
+  core::check(here, bubbles_limits, in_per_hour(at_20_celsius));
+  core::check(here, water_temperature_limits, in_celsius(water));
   return at_20_celsius * std::pow(1.024, in_celsius(water) - 20.0);
 }
 
@@ -74,14 +74,14 @@ struct aerated_tank {
 /// @source        two-film theory; ASCE/EWRI 2-06 and Cole and Caraco 1998 for the coefficients (from memory)
 [[nodiscard]] inline rate aeration_rate(const aerated_tank& tank) {
   constexpr std::string_view here = "tankwright::life::aeration_rate";
-  detail::check(here, net_volume_limits, in_litres(tank.net));
-  detail::check(here, water_temperature_limits, in_celsius(tank.temperature));
+  core::check(here, net_volume_limits, in_litres(tank.net));
+  core::check(here, water_temperature_limits, in_celsius(tank.temperature));
   rate sum = {};
   for (const aeration& way : tank.ways.get()) {
-    detail::check_element(here, way.label, open_surface_limits, in_square_metres(way.surface));
-    detail::check_element(here, way.label, transfer_velocity_limits, way.transfer.value() * 3.6e5);
-    detail::check_element(here, way.label, bubbles_limits, in_per_hour(way.bubbles));
-    detail::check_element(here, way.label, alpha_limits, way.alpha.value());
+    core::check_element(here, way.label, open_surface_limits, in_square_metres(way.surface));
+    core::check_element(here, way.label, transfer_velocity_limits, way.transfer.value() * 3.6e5);
+    core::check_element(here, way.label, bubbles_limits, in_per_hour(way.bubbles));
+    core::check_element(here, way.label, alpha_limits, way.alpha.value());
     sum += way.surface * way.transfer / tank.net.get() + transfer_at(way.bubbles, tank.temperature) * way.alpha.value();
   }
   return sum;

@@ -54,8 +54,8 @@ template <class Share>
 double sum_of_flows(std::string_view here, std::span<const loop> loops, Share share) {
   double sum = 0.0;
   for (const loop& l : loops) {
-    check_element(here, l.label, loop_flow_limits, in_litres_per_hour(l.flow));
-    check_element(here, l.label, removal_efficiency_limits, l.efficiency.value());
+    core::check_element(here, l.label, loop_flow_limits, in_litres_per_hour(l.flow));
+    core::check_element(here, l.label, removal_efficiency_limits, l.efficiency.value());
     sum += l.flow->value() * share(l);
   }
   return sum;
@@ -70,7 +70,7 @@ inline constexpr limits removal_limits{"removal by all loops together (flow time
 /// The same, refused when the loops together remove nothing.
 inline double some_treated_flow(std::string_view here, std::span<const loop> loops) {
   const double treated = treated_flow(here, loops);
-  check(here, removal_limits, in_litres_per_hour(flow_rate::from_value(treated)));
+  core::check(here, removal_limits, in_litres_per_hour(flow_rate::from_value(treated)));
   return treated;
 }
 
@@ -94,7 +94,7 @@ template <class T>
 /// @source       definition
 [[nodiscard]] inline rate turnover_rate(const circulation& tank) {
   constexpr std::string_view here = "tankwright::life::turnover_rate";
-  detail::check(here, net_volume_limits, in_litres(tank.net));
+  core::check(here, net_volume_limits, in_litres(tank.net));
   return rate::from_value(detail::sum_of_flows(here, tank.loops, [](const loop&) { return 1.0; }) / tank.net->value());
 }
 
@@ -109,7 +109,7 @@ template <class T>
 /// @source       Gage and Bidwell 1926
 [[nodiscard]] inline rate removal_rate(const circulation& tank) {
   constexpr std::string_view here = "tankwright::life::removal_rate";
-  detail::check(here, net_volume_limits, in_litres(tank.net));
+  core::check(here, net_volume_limits, in_litres(tank.net));
   return rate::from_value(detail::treated_flow(here, tank.loops) / tank.net->value());
 }
 
@@ -125,8 +125,8 @@ template <class T>
 /// @source           Gage and Bidwell 1926
 [[nodiscard]] inline proportion share_removed(double turnovers, proportion efficiency = fraction(1.0)) {
   constexpr std::string_view here = "tankwright::life::share_removed";
-  detail::check(here, turnovers_limits, turnovers);
-  detail::check(here, removal_efficiency_limits, efficiency.value());
+  core::check(here, turnovers_limits, turnovers);
+  core::check(here, removal_efficiency_limits, efficiency.value());
   return fraction(-std::expm1(-efficiency.value() * turnovers));
 }
 
@@ -142,8 +142,8 @@ template <class T>
 /// @source           Gage and Bidwell 1926
 [[nodiscard]] inline double turnovers_for(proportion removed, proportion efficiency = fraction(1.0)) {
   constexpr std::string_view here = "tankwright::life::turnovers_for";
-  detail::check(here, share_removed_limits, removed.value());
-  detail::check(here, {"efficiency", "", above_zero_to_one}, efficiency.value());
+  core::check(here, share_removed_limits, removed.value());
+  core::check(here, {"efficiency", "", above_zero_to_one}, efficiency.value());
   return -std::log1p(-removed.value()) / efficiency.value();
 }
 
@@ -166,8 +166,8 @@ struct clearing {
 /// @source        Gage and Bidwell 1926
 [[nodiscard]] inline clearing time_to_remove(const circulation& tank, proportion removed) {
   constexpr std::string_view here = "tankwright::life::time_to_remove";
-  detail::check(here, net_volume_limits, in_litres(tank.net));
-  detail::check(here, share_removed_limits, removed.value());
+  core::check(here, net_volume_limits, in_litres(tank.net));
+  core::check(here, share_removed_limits, removed.value());
   const double treated = detail::some_treated_flow(here, tank.loops);
   const duration time = duration::from_value(-std::log1p(-removed.value()) * tank.net->value() / treated);
   return {time, turnover_rate(tank).value() * time.value(), perfect_mixing_caution};
@@ -197,10 +197,10 @@ struct production {
 [[nodiscard]] inline mass_concentration concentration_after(const production& tank, duration time) {
   constexpr std::string_view here = "tankwright::life::concentration_after";
   const double v = tank.net->value();
-  detail::check(here, net_volume_limits, in_litres(tank.net));
-  detail::check(here, production_limits, in_grams_per_day(tank.made));
-  detail::check(here, concentration_limits, in_milligrams_per_litre(tank.at_start));
-  detail::check(here, time_limits, in_hours(time));
+  core::check(here, net_volume_limits, in_litres(tank.net));
+  core::check(here, production_limits, in_grams_per_day(tank.made));
+  core::check(here, concentration_limits, in_milligrams_per_litre(tank.at_start));
+  core::check(here, time_limits, in_hours(time));
   const double k = detail::treated_flow(here, tank.loops) / v;
   return mass_concentration::from_value(tank.at_start.value() * std::exp(-k * time.value()) +
                                         tank.made.value() / v * detail::decaying_time(k, time.value()));
@@ -218,7 +218,7 @@ struct production {
 /// @source       mass balance; Losordo and Hobbs 2000
 [[nodiscard]] inline mass_concentration steady_concentration(mass_flow made, std::span<const loop> loops) {
   constexpr std::string_view here = "tankwright::life::steady_concentration";
-  detail::check(here, production_limits, in_grams_per_day(made));
+  core::check(here, production_limits, in_grams_per_day(made));
   return mass_concentration::from_value(made.value() / detail::some_treated_flow(here, loops));
 }
 
@@ -240,9 +240,9 @@ struct removal_task {
 /// @source       mass balance; Losordo and Hobbs 2000
 [[nodiscard]] inline flow_rate flow_to_hold(const removal_task& task) {
   constexpr std::string_view here = "tankwright::life::flow_to_hold";
-  detail::check(here, production_limits, in_grams_per_day(task.made));
-  detail::check(here, {"level to hold", "mg/L", positive}, in_milligrams_per_litre(task.hold_at));
-  detail::check(here, {"efficiency", "", above_zero_to_one}, task.efficiency.value());
+  core::check(here, production_limits, in_grams_per_day(task.made));
+  core::check(here, {"level to hold", "mg/L", positive}, in_milligrams_per_litre(task.hold_at));
+  core::check(here, {"efficiency", "", above_zero_to_one}, task.efficiency.value());
   return flow_rate::from_value(task.made->value() / (task.efficiency.value() * task.hold_at->value()));
 }
 
@@ -278,17 +278,17 @@ struct saw_tooth {
   const double f = routine.part->value();
   const double v = routine.net->value();
   const double t = routine.every->value();
-  detail::check(here, net_volume_limits, in_litres(routine.net));
-  detail::check(here, production_limits, in_grams_per_day(routine.made));
-  detail::check(here, {"interval", "d", positive}, in_days(routine.every));
-  detail::check(here, {"part changed", "", zero_to_one}, f);
-  detail::check(here, {"concentration in the new water", "mg/L", not_negative},
+  core::check(here, net_volume_limits, in_litres(routine.net));
+  core::check(here, production_limits, in_grams_per_day(routine.made));
+  core::check(here, {"interval", "d", positive}, in_days(routine.every));
+  core::check(here, {"part changed", "", zero_to_one}, f);
+  core::check(here, {"concentration in the new water", "mg/L", not_negative},
                 in_milligrams_per_litre(routine.in_new_water));
-  detail::check(here, {"dose", "g", not_negative}, in_grams(routine.dose));
+  core::check(here, {"dose", "g", not_negative}, in_grams(routine.dose));
   const double k = detail::treated_flow(here, routine.loops) / v;
   const double lost = 1.0 - (1.0 - f) * std::exp(-k * t);  // share taken out in one round
   if (!(lost > 0.0)) {
-    detail::fail<invalid_input>(here, "part changed", f, "",
+    core::fail<invalid_input>(here, "part changed", f, "",
                                 "and no loop that removes anything: the level rises for ever");
   }
   const double gained = routine.made->value() / v * detail::decaying_time(k, t);

@@ -24,7 +24,7 @@ inline constexpr citation timmons_1995{
 
 /// Foam forms above this content of salt.
 inline constexpr limits foam_salt_limits{
-    "salt in the water", "g/L", not_negative, {15.0, detail::largest, edge::open}, "Clinical Guide to Fish Medicine"};
+    "salt in the water", "g/L", not_negative, {15.0, core::largest, edge::open}, "Clinical Guide to Fish Medicine"};
 
 /// Rules of the trade, from memory: not limits of any formula.
 inline constexpr duration foam_contact_rule_low = minutes(1.5);
@@ -65,11 +65,11 @@ struct foam_contact {
 [[nodiscard]] inline foam_contact foam_contact_of(const foam_column& column,
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::foam_contact_of";
-  detail::check(here, {"water in the column", "L", positive}, in_litres(column.water_in_column));
-  detail::check(here, {"flow", "L/h", positive}, in_litres_per_hour(column.flow));
-  detail::check(here, net_volume_limits, in_litres(column.net));
+  core::check(here, {"water in the column", "L", positive}, in_litres(column.water_in_column));
+  core::check(here, {"flow", "L/h", positive}, in_litres_per_hour(column.flow));
+  core::check(here, net_volume_limits, in_litres(column.net));
   const auto salt = water::mass_concentration_from_salinity(column.salinity, column.temperature, policy);
-  detail::check(here, foam_salt_limits, in_grams_per_litre(salt), policy);
+  core::check(here, foam_salt_limits, in_grams_per_litre(salt), policy);
   const duration time = column.water_in_column.get() / column.flow.get();
   const rate passes = column.flow.get() / column.net.get();
   return {time, passes, time >= foam_contact_rule_low, passes >= foam_passes_rule_low,
@@ -91,8 +91,8 @@ struct foam_contact {
 /// @source           geometry
 [[nodiscard]] inline specific_surface bubble_surface(proportion gas_share, length bubble) {
   constexpr std::string_view here = "tankwright::life::bubble_surface";
-  detail::check(here, {"gas share", "", zero_to_below_one}, gas_share.value());
-  detail::check(here, {"bubble diameter", "mm", positive}, in_millimetres(bubble));
+  core::check(here, {"gas share", "", zero_to_below_one}, gas_share.value());
+  core::check(here, {"bubble diameter", "mm", positive}, in_millimetres(bubble));
   return specific_surface::from_value(6.0 * gas_share.value() / bubble.value());
 }
 

@@ -89,11 +89,11 @@ struct filter_surface {
 namespace detail {
 
 inline void check_film(std::string_view here, const film& f) {
-  check(here, {"largest rate of the film", "g/(m2 d)", positive}, in_grams_per_square_metre_day(f.plateau));
-  check(here, {"temperature of the film's rate", "degC", above_absolute_zero_celsius}, in_celsius(f.plateau_at));
-  check(here, {"start of the film's plateau", "mg/L", positive}, in_milligrams_per_litre(f.plateau_from.as_nitrogen()));
-  check(here, {"film's rate per kelvin", "", {0.5, 2.0}}, f.per_kelvin_on_plateau);
-  check(here, {"film's rate per kelvin", "", {0.5, 2.0}}, f.per_kelvin_below);
+  core::check(here, {"largest rate of the film", "g/(m2 d)", positive}, in_grams_per_square_metre_day(f.plateau));
+  core::check(here, {"temperature of the film's rate", "degC", above_absolute_zero_celsius}, in_celsius(f.plateau_at));
+  core::check(here, {"start of the film's plateau", "mg/L", positive}, in_milligrams_per_litre(f.plateau_from.as_nitrogen()));
+  core::check(here, {"film's rate per kelvin", "", {0.5, 2.0}}, f.per_kelvin_on_plateau);
+  core::check(here, {"film's rate per kelvin", "", {0.5, 2.0}}, f.per_kelvin_below);
 }
 
 /// Rate [kg/(m^2 s)] on the plateau at a temperature.
@@ -107,8 +107,8 @@ inline double film_slope(const film& f, temperature t) noexcept {
 }
 
 inline void check_film_water(std::string_view here, const film_water& in, range_policy policy) {
-  check(here, {"ammonia", "mg/L", not_negative}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
-  check(here, film_temperature_limits, in_celsius(in.temperature), policy);
+  core::check(here, {"ammonia", "mg/L", not_negative}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
+  core::check(here, film_temperature_limits, in_celsius(in.temperature), policy);
   check_film(here, in.film);
 }
 
@@ -126,8 +126,8 @@ struct film_areas {
 inline film_areas sum_of_areas(std::string_view here, std::span<const filter_surface> surfaces) {
   film_areas sum;
   for (const filter_surface& s : surfaces) {
-    check_element(here, s.label, film_area_limits, in_square_metres(s.wet));
-    check_element(here, s.label, film_seeded_limits, s.seeded.value());
+    core::check_element(here, s.label, film_area_limits, in_square_metres(s.wet));
+    core::check_element(here, s.label, film_seeded_limits, s.seeded.value());
     sum.mature += s.wet->value();
     sum.today += s.wet->value() * s.seeded.value();
   }
@@ -204,9 +204,9 @@ struct filter_capacity {
 [[nodiscard]] inline estimate<area> film_area_for(nitrogen_load load, const film_water& in,
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::film_area_for";
-  detail::check(here, nitrogen_load_limits, in_grams_per_day(load.as_nitrogen()));
+  core::check(here, nitrogen_load_limits, in_grams_per_day(load.as_nitrogen()));
   detail::check_film_water(here, in, policy);
-  detail::check(here, {"ammonia", "mg/L", positive}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
+  core::check(here, {"ammonia", "mg/L", positive}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
   return map_falling(nitrification_rate(in, policy), [&](mass_flux rate) -> area { return load.as_nitrogen() / rate; });
 }
 
@@ -242,11 +242,11 @@ struct settled_ammonia {
 [[nodiscard]] inline settled_ammonia steady_ammonia(const filter_load& on,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::steady_ammonia";
-  detail::check(here, nitrogen_load_limits, in_grams_per_day(on.load->as_nitrogen()));
-  detail::check(here, film_temperature_limits, in_celsius(on.temperature), policy);
+  core::check(here, nitrogen_load_limits, in_grams_per_day(on.load->as_nitrogen()));
+  core::check(here, film_temperature_limits, in_celsius(on.temperature), policy);
   detail::check_film(here, on.film);
   const double today = detail::sum_of_areas(here, on.surfaces).today;
-  detail::check(here, {"seeded area of all surfaces", "m2", positive}, today);
+  core::check(here, {"seeded area of all surfaces", "m2", positive}, today);
   const double rate_needed = on.load->as_nitrogen().value() / today;
   const double plateau = detail::film_plateau(on.film, on.temperature);
   const double slope = detail::film_slope(on.film, on.temperature);
@@ -273,8 +273,8 @@ struct settled_ammonia {
 /// @source      geometry
 [[nodiscard]] inline specific_surface grain_surface(length grain, porosity pores) {
   constexpr std::string_view here = "tankwright::life::grain_surface";
-  detail::check(here, {"grain diameter", "mm", positive}, in_millimetres(grain));
-  detail::check(here, {"porosity", "", zero_to_below_one}, pores.value());
+  core::check(here, {"grain diameter", "mm", positive}, in_millimetres(grain));
+  core::check(here, {"porosity", "", zero_to_below_one}, pores.value());
   return specific_surface::from_value(6.0 * (1.0 - pores.value()) / grain.value());
 }
 

@@ -59,7 +59,7 @@ inline constexpr limits nitrifier_oxygen_limits{"oxygen", "mg/L", not_negative};
 namespace detail {
 
 inline void check_nitrifier(std::string_view label, std::string_view here, const nitrifier& group) {
-  const auto hold = [&](const limits& limit, double value) { check_element(here, label, limit, value); };
+  const auto hold = [&](const limits& limit, double value) { core::check_element(here, label, limit, value); };
   hold({"growth", "1/d", positive}, in_per_day(group.growth));
   hold({"half-saturation of nitrogen", "mg/L", positive}, in_milligrams_per_litre(group.half_nitrogen));
   hold({"yield", "", {0.0, 10.0, edge::open}}, group.yield);
@@ -95,7 +95,7 @@ template <class T>
 /// @accuracy    exact
 /// @source      definition
 [[nodiscard]] inline nitrifier slowed(nitrifier group, proportion share) {
-  detail::check("tankwright::life::slowed", {"share of the growth rate", "", above_zero_to_one}, share.value());
+  core::check("tankwright::life::slowed", {"share of the growth rate", "", above_zero_to_one}, share.value());
   group.growth = group.growth.get() * share.value();
   return group;
 }
@@ -122,9 +122,9 @@ struct growth_conditions {
                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::net_growth";
   detail::check_nitrifier("bacteria", here, group);
-  detail::check(here, {"nitrogen", "mg/L", not_negative}, in_milligrams_per_litre(in.nitrogen));
-  detail::check(here, nitrifier_oxygen_limits, in_milligrams_per_litre(in.oxygen));
-  detail::check(here, nitrifier_temperature_limits, in_celsius(in.temperature), policy);
+  core::check(here, {"nitrogen", "mg/L", not_negative}, in_milligrams_per_litre(in.nitrogen));
+  core::check(here, nitrifier_oxygen_limits, in_milligrams_per_litre(in.oxygen));
+  core::check(here, nitrifier_temperature_limits, in_celsius(in.temperature), policy);
   const auto g = detail::growth_at(group, in_celsius(in.temperature), in_milligrams_per_litre(in.oxygen));
   const double s = in_milligrams_per_litre(in.nitrogen);
   return per_day(g.mu * s / (g.half + s) - g.decay);
@@ -157,12 +157,12 @@ struct working_filter {
 /// @source       steady state of the Monod equations; Metcalf & Eddy 2014
 [[nodiscard]] inline bacteria bacteria_on(const working_filter& filter, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::bacteria_on";
-  detail::check(here, nitrogen_load_limits, in_grams_per_day(filter.load->as_nitrogen()));
-  detail::check(here, nitrifier_temperature_limits, in_celsius(filter.temperature), policy);
-  detail::check(here, {"share moved", "", zero_to_one}, filter.moved.value());
+  core::check(here, nitrogen_load_limits, in_grams_per_day(filter.load->as_nitrogen()));
+  core::check(here, nitrifier_temperature_limits, in_celsius(filter.temperature), policy);
+  core::check(here, {"share moved", "", zero_to_one}, filter.moved.value());
   const auto grown = [&](std::string_view label, const nitrifier& group) {
     detail::check_nitrifier(label, here, group);
-    detail::check_element(here, label, {"decay", "1/d", positive}, in_per_day(group.decay));
+    core::check_element(here, label, {"decay", "1/d", positive}, in_per_day(group.decay));
     const auto g = detail::growth_at(group, in_celsius(filter.temperature), 1.0);
     return filter.load->as_nitrogen() * (g.yield * filter.moved.value()) / per_day(g.decay);
   };

@@ -142,8 +142,8 @@ inline constexpr limits protein_limits{"protein", "", zero_to_one};
 /// @source       Timmons and Ebeling 2007 (from memory)
 [[nodiscard]] inline feed_nitrogen nitrogen_from_feed(const feeding& fed) {
   constexpr std::string_view here = "tankwright::life::nitrogen_from_feed";
-  detail::check(here, food_limits, in_grams_per_day(fed.food));
-  detail::check(here, protein_limits, fed.protein->value());
+  core::check(here, food_limits, in_grams_per_day(fed.food));
+  core::check(here, protein_limits, fed.protein->value());
   const mass_flow protein = fed.food.get() * fed.protein->value();
   const auto rule = [&](double part) {
     return nitrogen_load::from_nitrogen(protein * (ammonia_nitrogen_per_protein * part));
@@ -198,7 +198,7 @@ struct nitrification_needs {
 /// @source       stoichiometry (4.57 in USEPA 1975); Ebeling et al. 2006 (from memory); Gujer and Jenkins 1974
 [[nodiscard]] inline nitrification_needs needs_of_nitrification(nitrogen_load load) {
   const mass_flow n = load.as_nitrogen();
-  detail::check("tankwright::life::needs_of_nitrification", nitrogen_load_limits, in_grams_per_day(n));
+  core::check("tankwright::life::needs_of_nitrification", nitrogen_load_limits, in_grams_per_day(n));
   constexpr std::string_view reason = "with and without the growth of cells";
   constexpr double per_equivalent =
       water::exact_masses.milligrams_caco3_per_milliequivalent / detail::molar<double>::nitrogen;
@@ -241,12 +241,12 @@ struct alkalinity_countdown {
   constexpr std::string_view here = "tankwright::life::time_alkalinity_lasts";
   const double now = tank.now->milliequivalents_per_litre();
   const double lowest = tank.lowest->milliequivalents_per_litre();
-  detail::check(here, nitrogen_load_limits, in_grams_per_day(tank.load->as_nitrogen()));
-  detail::check(here, net_volume_limits, in_litres(tank.net));
-  detail::check(here, {"alkalinity now", "meq/L", not_negative}, now);
-  detail::check(here, {"lowest alkalinity", "meq/L", not_negative}, lowest);
+  core::check(here, nitrogen_load_limits, in_grams_per_day(tank.load->as_nitrogen()));
+  core::check(here, net_volume_limits, in_litres(tank.net));
+  core::check(here, {"alkalinity now", "meq/L", not_negative}, now);
+  core::check(here, {"lowest alkalinity", "meq/L", not_negative}, lowest);
   if (lowest > now) {
-    detail::fail<invalid_input>(here, "lowest alkalinity", lowest, "meq/L", "is above what the water has");
+    core::fail<invalid_input>(here, "lowest alkalinity", lowest, "meq/L", "is above what the water has");
   }
   const double millimoles_per_litre_day =
       in_grams_per_day(tank.load->as_nitrogen()) * 1e3 / detail::molar<double>::nitrogen / in_litres(tank.net);

@@ -34,10 +34,10 @@ inline constexpr limits oxygen_level_limits{"oxygen level", "mg/L", not_negative
 namespace detail {
 
 inline void check_balance(std::string_view here, const oxygen_balance& tank) {
-  check(here, net_volume_limits, in_litres(tank.net));
-  check(here, oxygen_use_limits, in_milligrams_per_hour(tank.use));
-  check(here, oxygen_saturation_limits, in_milligrams_per_litre(tank.saturation));
-  check(here, bubbles_limits, in_per_hour(tank.aeration));
+  core::check(here, net_volume_limits, in_litres(tank.net));
+  core::check(here, oxygen_use_limits, in_milligrams_per_hour(tank.use));
+  core::check(here, oxygen_saturation_limits, in_milligrams_per_litre(tank.saturation));
+  core::check(here, bubbles_limits, in_per_hour(tank.aeration));
 }
 
 /// Time from c0 down to c1 < c0 under dC/dt = k (C* - C) - r; none when c1 is never reached.
@@ -76,8 +76,8 @@ struct oxygen_course {
   constexpr std::string_view here = "tankwright::life::oxygen_after";
   const oxygen_balance& tank = course.tank;
   detail::check_balance(here, tank);
-  detail::check(here, oxygen_level_limits, in_milligrams_per_litre(course.start));
-  detail::check(here, {"time", "h", not_negative}, in_hours(time));
+  core::check(here, oxygen_level_limits, in_milligrams_per_litre(course.start));
+  core::check(here, {"time", "h", not_negative}, in_hours(time));
   const double k = tank.aeration.value();
   const double kt = k * time.value();
   const double pulled = -std::expm1(-kt);  // share of the way to saturation
@@ -131,8 +131,8 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
   const oxygen_balance& tank = course.tank;
   const mass_concentration start = course.start;
   detail::check_balance(here, tank);
-  detail::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
-  detail::check(here, {"oxygen limit", "mg/L", not_negative}, in_milligrams_per_litre(limit));
+  core::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
+  core::check(here, {"oxygen limit", "mg/L", not_negative}, in_milligrams_per_litre(limit));
   oxygen_countdown result{
       std::nullopt, std::nullopt, start > tank.saturation.get(),
       {"Screening estimate at constant use in mixed water: plan for half of this time. A stopped filter uses oxygen "
@@ -159,9 +159,9 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
 [[nodiscard]] inline rate aeration_to_hold(const oxygen_balance& tank, mass_concentration level) {
   constexpr std::string_view here = "tankwright::life::aeration_to_hold";
   detail::check_balance(here, tank);
-  detail::check(here, oxygen_level_limits, in_milligrams_per_litre(level));
+  core::check(here, oxygen_level_limits, in_milligrams_per_litre(level));
   if (!(level < tank.saturation.get())) {
-    detail::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",
+    core::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",
                                 "is not below saturation: air cannot hold it");
   }
   return tank.use.get() / tank.net.get() / (tank.saturation.get() - level);
@@ -182,10 +182,10 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
   const mass_concentration saturation = course.tank.saturation;
   const mass_concentration start = course.start;
   detail::check_balance(here, course.tank);
-  detail::check(here, {"aeration", "1/h", positive}, in_per_hour(course.tank.aeration));
-  detail::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
+  core::check(here, {"aeration", "1/h", positive}, in_per_hour(course.tank.aeration));
+  core::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
   if (!(start <= level && level < saturation)) {
-    detail::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",
+    core::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",
                                 "must lie between the start and below saturation");
   }
   return duration::from_value(std::log((saturation - start) / (saturation - level)) / course.tank.aeration.value());
@@ -204,7 +204,7 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
 [[nodiscard]] inline mass_flow oxygen_transfer(const oxygen_balance& tank, mass_concentration level) {
   constexpr std::string_view here = "tankwright::life::oxygen_transfer";
   detail::check_balance(here, tank);
-  detail::check(here, oxygen_level_limits, in_milligrams_per_litre(level));
+  core::check(here, oxygen_level_limits, in_milligrams_per_litre(level));
   return tank.aeration * (tank.saturation.get() - level) * tank.net.get();
 }
 

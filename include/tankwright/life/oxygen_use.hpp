@@ -86,7 +86,7 @@ inline constexpr limits activity_limits{"activity", "", not_negative};
 /// @source       allometric and Q10 scaling; Carlson et al. 1999; Dowd et al. 2006; exponents from memory
 [[nodiscard]] inline oxygen_demand oxygen_use(const animals& group, temperature water) {
   constexpr std::string_view here = "tankwright::life::oxygen_use";
-  const auto hold = [&](const limits& limit, double value) { detail::check_element(here, group.label, limit, value); };
+  const auto hold = [&](const limits& limit, double value) { core::check_element(here, group.label, limit, value); };
   hold(animal_mass_limits, in_kilograms(group.each));
   hold({"mass of the measured animal", "kg", positive}, in_kilograms(group.measured_at_mass));
   hold(animal_count_limits, group.count);
@@ -115,7 +115,7 @@ inline constexpr limits activity_limits{"activity", "", not_negative};
 /// @accuracy        a rule from memory for a daily mean; a check on the sum of the parts, not a replacement
 /// @source          rule of aquaculture engineering, from memory
 [[nodiscard]] inline estimate<mass_flow> oxygen_for_feed(mass_flow dry_feed) {
-  detail::check("tankwright::life::oxygen_for_feed", {"dry feed", "g/d", not_negative}, in_grams_per_day(dry_feed));
+  core::check("tankwright::life::oxygen_for_feed", {"dry feed", "g/d", not_negative}, in_grams_per_day(dry_feed));
   return {dry_feed * 0.40, dry_feed * 0.45, dry_feed * 0.50,
           "a rule for the daily mean of fed fish; the hours after feeding are higher"};
 }
@@ -132,8 +132,8 @@ inline constexpr limits activity_limits{"activity", "", not_negative};
 /// @source                     stoichiometry; IUPAC standard atomic weights
 [[nodiscard]] inline mass_flow carbon_dioxide_for(mass_flow oxygen, double respiratory_quotient = 1.0) {
   constexpr std::string_view here = "tankwright::life::carbon_dioxide_for";
-  detail::check(here, {"oxygen used", "mg/h", not_negative}, in_milligrams_per_hour(oxygen));
-  detail::check(here, {"respiratory quotient", "", {0.0, 2.0}}, respiratory_quotient);
+  core::check(here, {"oxygen used", "mg/h", not_negative}, in_milligrams_per_hour(oxygen));
+  core::check(here, {"respiratory quotient", "", {0.0, 2.0}}, respiratory_quotient);
   return oxygen * (respiratory_quotient * 44.009 / 31.998);
 }
 

@@ -75,12 +75,12 @@ struct clearance {
 /// @source      definitions; multiples: common practice without a source
 [[nodiscard]] inline clearance swim_clearance(const swim_space& space) {
   constexpr std::string_view here = "tankwright::life::swim_clearance";
-  detail::check(here, body_length_limits, in_metres(space.animal));
-  detail::check(here, straight_run_limits, in_metres(space.run));
-  detail::check(here, clear_width_limits, in_metres(space.width));
-  detail::check(here, swim_speed_limits, in_metres_per_second(space.speed));
-  detail::check(here, {"run multiple", "", positive}, space.run_multiple);
-  detail::check(here, {"width multiple", "", positive}, space.width_multiple);
+  core::check(here, body_length_limits, in_metres(space.animal));
+  core::check(here, straight_run_limits, in_metres(space.run));
+  core::check(here, clear_width_limits, in_metres(space.width));
+  core::check(here, swim_speed_limits, in_metres_per_second(space.speed));
+  core::check(here, {"run multiple", "", positive}, space.run_multiple);
+  core::check(here, {"width multiple", "", positive}, space.width_multiple);
   const length body = space.animal;
   const length run_wanted = body * space.run_multiple;
   const length width_wanted = body * space.width_multiple;
@@ -107,8 +107,8 @@ struct clearance {
 /// @source       definition
 [[nodiscard]] inline rate body_lengths_per_time(velocity speed, length animal) {
   constexpr std::string_view here = "tankwright::life::body_lengths_per_time";
-  detail::check(here, swim_speed_limits, in_metres_per_second(speed));
-  detail::check(here, body_length_limits, in_metres(animal));
+  core::check(here, swim_speed_limits, in_metres_per_second(speed));
+  core::check(here, body_length_limits, in_metres(animal));
   return speed / animal;
 }
 
@@ -122,7 +122,7 @@ struct clearance {
 /// @accuracy     the range of the measurements, for neonate reef sharks
 /// @source       Trujillo et al. 2022
 [[nodiscard]] inline estimate<length> escape_turn_radius(length animal) {
-  detail::check("tankwright::life::escape_turn_radius", body_length_limits, in_metres(animal));
+  core::check("tankwright::life::escape_turn_radius", body_length_limits, in_metres(animal));
   return {animal * 0.03, animal * 0.07, animal * 0.11, "range over individuals of two species, neonates"};
 }
 

@@ -140,7 +140,7 @@ class start_up_simulation {
 
   static start_up_run checked(const start_up& plan, range_policy policy) {
     const auto hold = [&](const limits& limit, double value) {
-      check_element(simulate_here, plan.label, limit, value, policy);
+      core::check_element(simulate_here, plan.label, limit, value, policy);
     };
     const auto times = [&](const std::string& what, const schedule& when) {
       hold({"time of " + what, "d", not_negative}, in_days(when.at));

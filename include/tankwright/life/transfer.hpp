@@ -68,13 +68,13 @@ struct water_match {
   constexpr std::string_view here = "tankwright::life::match_waters";
   const auto& [bag, tank, limits] = pair;
   if (bag.ph.on() != tank.ph.on()) {
-    detail::fail<invalid_input>(here, "pH", bag.ph.value(), "",
+    core::fail<invalid_input>(here, "pH", bag.ph.value(), "",
                                 "is on another scale than the tank's pH: measure both with one probe");
   }
-  detail::check(here, {"salinity limit", "", not_negative}, limits.salinity);
-  detail::check(here, {"temperature limit", "K", not_negative}, in_kelvin_steps(limits.temperature));
-  detail::check(here, {"pH limit", "", not_negative}, limits.ph);
-  detail::check(here, {"ammonia limit", "mg/L", not_negative}, in_milligrams_per_litre(limits.ammonia.as_ammonia()));
+  core::check(here, {"salinity limit", "", not_negative}, limits.salinity);
+  core::check(here, {"temperature limit", "K", not_negative}, in_kelvin_steps(limits.temperature));
+  core::check(here, {"pH limit", "", not_negative}, limits.ph);
+  core::check(here, {"ammonia limit", "mg/L", not_negative}, in_milligrams_per_litre(limits.ammonia.as_ammonia()));
   water::ammonia_sample opened = bag;
   opened.ph = tank.ph;
   const auto as_is = water::free_ammonia_in(bag, policy).concentration;
@@ -126,10 +126,10 @@ struct rock_balance {
   constexpr std::string_view here = "tankwright::life::balance_of_moved_rock";
   const mass_flow proven = rock.proven->as_nitrogen();
   const mass_flow wanted = rock.new_load->as_nitrogen();
-  detail::check(here, {"proven load", "g/d", positive}, in_grams_per_day(proven));
-  detail::check(here, {"share moved", "", zero_to_one}, rock.moved->value());
-  detail::check(here, {"new load", "g/d", not_negative}, in_grams_per_day(wanted));
-  detail::check(here, net_volume_limits, in_litres(rock.net));
+  core::check(here, {"proven load", "g/d", positive}, in_grams_per_day(proven));
+  core::check(here, {"share moved", "", zero_to_one}, rock.moved->value());
+  core::check(here, {"new load", "g/d", not_negative}, in_grams_per_day(wanted));
+  core::check(here, net_volume_limits, in_litres(rock.net));
   const mass_flow carried = proven * rock.moved->value();
   const mass_flow shortfall = wanted > carried ? wanted - carried : mass_flow{};
   return {nitrogen_load::from_nitrogen(carried), nitrogen_load::from_nitrogen(shortfall), wanted / proven,

@@ -126,7 +126,7 @@ struct circuit_solution {
     std::string reason = "is no ";
     reason.append(what).append(" of this circuit; there are");
     for (const Part& part : parts) reason.append(" '").append(part.label).append("'");
-    detail::refuse_element("tankwright::plumbing::circuit_solution", label, reason);
+    core::refuse_element("tankwright::plumbing::circuit_solution", label, reason);
   }
 };
 
@@ -188,11 +188,11 @@ class built_circuit {
     name_table names{fixed + 2 * (from.pumps.size() + from.runs.size())};
     check_labels();
     for (const circuit_source& source : from.sources) {
-      check_element(function, source.label, circuit_level_limits, source.level->value());
+      core::check_element(function, source.label, circuit_level_limits, source.level->value());
       add_fixed(names, source.label, source.level->value());
     }
     for (const circuit_outlet& outlet : from.outlets) {
-      check_element(function, outlet.label, circuit_level_limits, outlet.level->value());
+      core::check_element(function, outlet.label, circuit_level_limits, outlet.level->value());
       add_fixed(names, outlet.label, outlet.level->value());
     }
     add_links(names, which);
@@ -225,9 +225,9 @@ class built_circuit {
     const network_outcome outcome = solver_.solve(options);
     iterations_ = outcome.iterations;
     if (outcome.converged) return;
-    fail<no_convergence>(function_, std::string{label_of(outcome.worst_link)} + ": error of the head",
+    core::fail<no_convergence>(function_, std::string{label_of(outcome.worst_link)} + ": error of the head",
                          outcome.worst_residual, "m",
-                         "is what is left after " + number_text(outcome.iterations) + " steps");
+                         "is what is left after " + core::number_text(outcome.iterations) + " steps");
   }
 
   [[nodiscard]] circuit_solution solution() const {
@@ -240,7 +240,7 @@ class built_circuit {
       const auto& link = solver_.links[run_link(i)];
       const double q = run_flow_of(i);
       if (q != 0.0) {
-        check_element(function_, circuit_.runs[i].label, reynolds_limits, link.prepared.re_per_flow * std::fabs(q),
+        core::check_element(function_, circuit_.runs[i].label, reynolds_limits, link.prepared.re_per_flow * std::fabs(q),
                       policy_);
       }
       const double v = q / (0.7853981633974483 * link.run.d * link.run.d);
@@ -303,29 +303,29 @@ class built_circuit {
   void check_labels() const {
     name_table runs{circuit_.runs.size()}, pumps{circuit_.pumps.size()};
     const auto check_new = [&](name_table& table, const std::string& label, std::string_view what) {
-      if (label.empty()) refuse_element(function_, what, "needs a label");
+      if (label.empty()) core::refuse_element(function_, what, "needs a label");
       const std::size_t before = table.size();
       table.number(label);
       if (table.size() == before)
-        refuse_element(function_, label, std::string{"is the label of two "}.append(what).append("s"));
+        core::refuse_element(function_, label, std::string{"is the label of two "}.append(what).append("s"));
     };
     for (const pipe_run& run : circuit_.runs) check_new(runs, run.label, "run");
     for (const circuit_pump& pump : circuit_.pumps) check_new(pumps, pump.label, "pump");
-    if (circuit_.sources.empty()) refuse_element(function_, "the circuit", "has no source to draw from");
-    if (circuit_.outlets.empty()) refuse_element(function_, "the circuit", "has no outlet");
+    if (circuit_.sources.empty()) core::refuse_element(function_, "the circuit", "has no source to draw from");
+    if (circuit_.outlets.empty()) core::refuse_element(function_, "the circuit", "has no outlet");
   }
 
   void add_fixed(name_table& names, const std::string& label, double level) {
-    if (label.empty()) refuse_element(function_, "a source or outlet", "needs a label");
+    if (label.empty()) core::refuse_element(function_, "a source or outlet", "needs a label");
     const std::size_t before = names.size();
     names.number(label);
-    if (names.size() == before) refuse_element(function_, label, "is the label of two sources or outlets");
+    if (names.size() == before) core::refuse_element(function_, label, "is the label of two sources or outlets");
     solver_.fixed_heads.push_back(level);
   }
 
   /// The node of a name. Fixed nodes come first in the table and last in the network.
   [[nodiscard]] int node(name_table& names, const std::string& label, const std::string& name) const {
-    if (name.empty()) refuse_element(function_, label, "needs both `from` and `to`");
+    if (name.empty()) core::refuse_element(function_, label, "needs both `from` and `to`");
     return names.number(name);
   }
 
@@ -337,14 +337,14 @@ class built_circuit {
     solver_.links.reserve(circuit_.pumps.size() + circuit_.runs.size());
     const auto is_outlet = [&](int n) { return n >= static_cast<int>(sources) && n < static_cast<int>(fixed); };
     for (const circuit_pump& pump : circuit_.pumps) {
-      check_element(function_, pump.label, speed_limits, pump.speed.value());
+      core::check_element(function_, pump.label, speed_limits, pump.speed.value());
       solver::link link;
       link.from = node(names, pump.label, pump.from);
       link.to = node(names, pump.label, pump.to);
-      if (link.from == link.to) refuse_element(function_, pump.label, "begins and ends at '" + pump.from + "'");
+      if (link.from == link.to) core::refuse_element(function_, pump.label, "begins and ends at '" + pump.from + "'");
       for (const int end : {link.from, link.to}) {
         if (is_outlet(end)) {
-          refuse_element(function_, pump.label,
+          core::refuse_element(function_, pump.label,
                          "is set against outlet '" + std::string{names.name(static_cast<std::size_t>(end))} +
                              "' without a run between");
         }
@@ -359,36 +359,36 @@ class built_circuit {
       link.run = numbers_of(function_, run, which, policy_);
       link.from = node(names, run.label, run.from);
       link.to = node(names, run.label, run.to);
-      if (link.from == link.to) refuse_element(function_, run.label, "begins and ends at '" + run.from + "'");
+      if (link.from == link.to) core::refuse_element(function_, run.label, "begins and ends at '" + run.from + "'");
       if (is_outlet(link.from)) {
         std::swap(link.from, link.to);
         turned_[i] = true;
       }
       if (is_outlet(link.to)) {
-        if (is_outlet(link.from)) refuse_element(function_, run.label, "joins two outlets and no source");
+        if (is_outlet(link.from)) core::refuse_element(function_, run.label, "joins two outlets and no source");
         const auto number = static_cast<std::size_t>(link.to) - sources;
         const circuit_outlet& outlet = circuit_.outlets[number];
         if (outlet_link_[number] != unfed) {
-          refuse_element(function_, outlet.label, "is the end of two runs; give it a run of its own from the junction");
+          core::refuse_element(function_, outlet.label, "is the end of two runs; give it a run of its own from the junction");
         }
         outlet_link_[number] = run_link(i);
         const double k = pick(outlet.exit, which);
-        check_element(function_, outlet.label, exit_limits, k);
+        core::check_element(function_, outlet.label, exit_limits, k);
         const double opening = outlet.opening ? outlet.opening->diameter().value() : link.run.d;
-        check_element(function_, outlet.label, {"opening", "m", positive}, opening);
+        core::check_element(function_, outlet.label, {"opening", "m", positive}, opening);
         const double ratio = link.run.d / opening * (link.run.d / opening);
         link.run.k += k * ratio * ratio;
         link.one_way = outlet.kind == outlet_kind::open;
       }
       if (link.run.l == 0.0 && link.run.k == 0.0 && !link.run.closed) {
-        refuse_element(function_, run.label, "resists nothing: give it a length or a loss coefficient");
+        core::refuse_element(function_, run.label, "resists nothing: give it a length or a loss coefficient");
       }
       link.prepared = solver_.law().prepare(link.run);
       solver_.links.push_back(link);
     }
     for (std::size_t i = 0; i < outlet_link_.size(); ++i) {
       if (outlet_link_[i] == unfed)
-        refuse_element(function_, circuit_.outlets[i].label, "is an outlet that no run leads to");
+        core::refuse_element(function_, circuit_.outlets[i].label, "is an outlet that no run leads to");
     }
     // Fixed nodes to the end.
     const int junctions = static_cast<int>(names.size() - fixed);
@@ -407,7 +407,7 @@ class built_circuit {
   void check_tree() {
     const int loop = solver_.build_tree(static_cast<int>(junction_names_.size()));
     if (loop != solver::none) {
-      refuse_element(function_, label_of(static_cast<std::size_t>(loop)),
+      core::refuse_element(function_, label_of(static_cast<std::size_t>(loop)),
                      "closes a loop; a circuit must branch like a tree");
     }
     const auto junctions = junction_names_.size();
@@ -431,7 +431,7 @@ class built_circuit {
     }
     for (std::size_t i = 0; i < junctions; ++i) {
       if (met[i] == 1) {
-        refuse_element(function_, junction_names_[i],
+        core::refuse_element(function_, junction_names_[i],
                        "is reached by '" + std::string{label_of(last[i])} +
                            "' alone: a dead end, a misspelt name, or an outlet that is not in the list");
       }
@@ -439,11 +439,11 @@ class built_circuit {
     for (std::size_t i = 0; i < outlet_link_.size(); ++i) {
       const int before = solver_.links[outlet_link_[i]].from;
       if (!solver_.is_fixed(before) && fed[static_cast<std::size_t>(solver_.component(before))] == 0) {
-        refuse_element(function_, circuit_.outlets[i].label, "is an outlet without a path from any source");
+        core::refuse_element(function_, circuit_.outlets[i].label, "is an outlet without a path from any source");
       }
     }
     for (std::size_t i = 0; i < drawn.size(); ++i) {
-      if (drawn[i] == 0) refuse_element(function_, circuit_.sources[i].label, "is a source that nothing draws from");
+      if (drawn[i] == 0) core::refuse_element(function_, circuit_.sources[i].label, "is a source that nothing draws from");
     }
   }
 

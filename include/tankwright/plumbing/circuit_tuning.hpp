@@ -8,7 +8,7 @@
 #include <optional>
 #include <span>
 #include <string>
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/plumbing/circuit.hpp>
 #include <tankwright/plumbing/fittings.hpp>
 #include <vector>
@@ -73,7 +73,7 @@ template <class Part>
   for (std::size_t i = 0; i < parts.size(); ++i) {
     if (parts[i].label == label) return i;
   }
-  refuse_element(function, label, std::string{"is no "}.append(what).append(" of this circuit"));
+  core::refuse_element(function, label, std::string{"is no "}.append(what).append(" of this circuit"));
 }
 
 }  // namespace detail
@@ -95,7 +95,7 @@ template <class Part>
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::valve_for_flow";
   const double target = wanted.flow->value();
-  detail::check_element(here, wanted.run, wanted_limits, target);
+  core::check_element(here, wanted.run, wanted_limits, target);
   circuit open = plan;
   const std::size_t run = detail::position_of(here, open.runs, wanted.run, "run");
   open.runs[run].valve.reset();
@@ -110,7 +110,7 @@ template <class Part>
   double most = 1.0;
   while (flow_with(most) > target) most *= 16.0;
   const double k =
-      detail::bracketed_root<double>(here, "loss coefficient", [&](double x) { return flow_with(x) - target; }, 0.0,
+      numerics::bracketed_root<double>(here, "loss coefficient", [&](double x) { return flow_with(x) - target; }, 0.0,
                                      most, {.absolute = 1e-9, .relative = 1e-10});
   const pipe_bore bore = open.runs[run].bore;
   // Wide open already gives just this: a valve without resistance.
@@ -135,8 +135,8 @@ template <class Part>
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::speed_for_flow";
   const double target = wanted.through.flow->value();
-  detail::check_element(here, wanted.through.run, wanted_limits, target);
-  detail::check_element(here, wanted.pump, fastest_limits, wanted.fastest.value());
+  core::check_element(here, wanted.through.run, wanted_limits, target);
+  core::check_element(here, wanted.pump, fastest_limits, wanted.fastest.value());
   const std::size_t pump = detail::position_of(here, plan.pumps, wanted.pump, "pump");
   const std::size_t run = detail::position_of(here, plan.runs, wanted.through.run, "run");
   detail::built_circuit built{here, plan, water, losses::central, policy};
@@ -149,9 +149,9 @@ template <class Part>
   if (most < target) return {std::nullopt, flow_rate::from_value(most), built.pump_result(pump).state};
   const double slowest = 1e-3 * wanted.fastest.value();
   if (flow_at_speed(slowest) >= target) {
-    detail::refuse_element(here, wanted.through.run, "gets the wanted flow without this pump");
+    core::refuse_element(here, wanted.through.run, "gets the wanted flow without this pump");
   }
-  const double s = detail::bracketed_root<double>(here, "speed", [&](double x) { return flow_at_speed(x) - target; },
+  const double s = numerics::bracketed_root<double>(here, "speed", [&](double x) { return flow_at_speed(x) - target; },
                                                   slowest, wanted.fastest.value(), {.relative = 1e-10});
   (void)flow_at_speed(s);
   return {speed_ratio{s}, flow_rate::from_value(most), built.pump_result(pump).state};
@@ -176,10 +176,10 @@ template <class Part>
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::rank_pumps";
   const double target = choice.through.flow->value();
-  detail::check_element(here, choice.through.run, wanted_limits, target);
+  core::check_element(here, choice.through.run, wanted_limits, target);
   const std::size_t place = detail::position_of(here, plan.pumps, choice.pump, "pump");
   const std::size_t run = detail::position_of(here, plan.runs, choice.through.run, "run");
-  if (choice.candidates.empty()) detail::refuse_element(here, choice.pump, "has no candidates to choose from");
+  if (choice.candidates.empty()) core::refuse_element(here, choice.pump, "has no candidates to choose from");
   detail::built_circuit built{here, plan, water, losses::central, policy};
   pump_ranking ranking{{}, circuit_caution};
   ranking.pumps.reserve(choice.candidates.size());

@@ -49,8 +49,8 @@ inline constexpr double full_drain_number = 1.0;
 [[nodiscard]] inline double drain_number(pipe_bore bore, flow_rate flow) {
   constexpr std::string_view here = "tankwright::plumbing::drain_number";
   const double d = bore.diameter().value();
-  detail::check(here, bore_limits, d);
-  detail::check(here, drain_flow_limits, flow.value());
+  core::check(here, bore_limits, d);
+  core::check(here, drain_flow_limits, flow.value());
   return flow.value() / (detail::circle(d) * std::sqrt(standard_gravity.value() * d));
 }
 
@@ -67,8 +67,8 @@ inline constexpr double full_drain_number = 1.0;
 [[nodiscard]] inline flow_rate flow_at_drain_number(pipe_bore bore, double number = self_venting_drain_number) {
   constexpr std::string_view here = "tankwright::plumbing::flow_at_drain_number";
   const double d = bore.diameter().value();
-  detail::check(here, bore_limits, d);
-  detail::check(here, drain_number_limits, number);
+  core::check(here, bore_limits, d);
+  core::check(here, drain_number_limits, number);
   return flow_rate::from_value(number * detail::circle(d) * std::sqrt(standard_gravity.value() * d));
 }
 
@@ -88,8 +88,8 @@ inline constexpr double full_drain_number = 1.0;
 [[nodiscard]] inline flow_rate stack_capacity(pipe_bore bore, proportion filled = fraction(1.0 / 3.0),
                                               range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::stack_capacity";
-  detail::check(here, bore_limits, bore.diameter().value());
-  detail::check(here, stack_share_limits, filled.value(), policy);
+  core::check(here, bore_limits, bore.diameter().value());
+  core::check(here, stack_share_limits, filled.value(), policy);
   return us_gallons_per_minute(27.8 * std::pow(filled.value(), 5.0 / 3.0) *
                                std::pow(in_inches(bore.diameter()), 8.0 / 3.0));
 }
@@ -117,8 +117,8 @@ struct wet_section {
 [[nodiscard]] inline wet_section part_full(pipe_bore bore, length depth) {
   constexpr std::string_view here = "tankwright::plumbing::part_full";
   const double d = bore.diameter().value();
-  detail::check(here, bore_limits, d);
-  detail::check(here, fill_ratio_limits, depth.value() / d);
+  core::check(here, bore_limits, d);
+  core::check(here, fill_ratio_limits, depth.value() / d);
   const double theta = 2.0 * std::acos(1.0 - 2.0 * depth.value() / d);
   const double a = d * d * (theta - std::sin(theta)) / 8.0, p = 0.5 * theta * d;
   return {area::from_value(a), length::from_value(p), length::from_value(a / p),
@@ -141,9 +141,9 @@ struct part_full_answer {
 namespace detail {
 
 inline void check_part_full(std::string_view here, const part_full_drain& drain) {
-  check(here, bore_limits, drain.bore->diameter().value());
-  check(here, slope_limits, drain.slope);
-  check(here, manning_limits, drain.manning_n);
+  core::check(here, bore_limits, drain.bore->diameter().value());
+  core::check(here, slope_limits, drain.slope);
+  core::check(here, manning_limits, drain.manning_n);
 }
 
 [[nodiscard]] inline double manning_velocity(double r, double slope, double n) noexcept {
@@ -184,16 +184,16 @@ inline void check_part_full(std::string_view here, const part_full_drain& drain)
   static constexpr limits some_flow_limits{"flow", "m3/s", positive};
   constexpr double fullest = 0.93818;  // y/D of the most flow
   detail::check_part_full(here, drain);
-  detail::check(here, some_flow_limits, flow.value());
+  core::check(here, some_flow_limits, flow.value());
   const double d = drain.bore->diameter().value();
   const auto at = [&](double y) { return part_full_flow(drain, length::from_value(y)).flow.value() - flow.value(); };
   const double most = at(fullest * d) + flow.value();
   if (flow.value() > most) {
-    detail::fail<out_of_range>(
+    core::fail<out_of_range>(
         here, "flow", flow.value(), "m3/s",
-        "is more than the drain carries at any depth, " + detail::number_with_unit(most, "m3/s"));
+        "is more than the drain carries at any depth, " + core::number_with_unit(most, "m3/s"));
   }
-  return length::from_value(detail::bracketed_root(here, "depth", at, 1e-9 * d, fullest * d));
+  return length::from_value(numerics::bracketed_root(here, "depth", at, 1e-9 * d, fullest * d));
 }
 
 /// A nearly level drain, by Darcy and Weisbach.
@@ -218,11 +218,11 @@ struct part_full_pipe {
 [[nodiscard]] inline part_full_answer part_full_flow(const part_full_pipe& pipe, length depth,
                                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::part_full_flow";
-  detail::check(here, slope_limits, pipe.slope);
-  detail::check(here, roughness_limits, pipe.roughness.value());
+  core::check(here, slope_limits, pipe.slope);
+  core::check(here, roughness_limits, pipe.roughness.value());
   const wet_section wet = part_full(pipe.bore, depth);
   const double hydraulic = 4.0 * wet.hydraulic_radius.value();
-  detail::check(here, relative_roughness_limits, pipe.roughness.value() / hydraulic, policy);
+  core::check(here, relative_roughness_limits, pipe.roughness.value() / hydraulic, policy);
   // A full pipe of the hydraulic diameter, one metre long, that loses the slope.
   const pipe_run same{
       .bore = pipe_bore{length::from_value(hydraulic)}, .length = metres(1.0), .roughness = pipe.roughness};
@@ -280,9 +280,9 @@ inline constexpr caution drain_caution{
 [[nodiscard]] inline drain_answer drain_mode_for(const drain& drain, flow_rate flow, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::drain_mode_for";
   static constexpr limits inlet_head_limits{"inlet_head", "m", not_negative};
-  detail::check_element(here, drain.pipe.label, bore_limits, drain.pipe.bore->diameter().value());
-  detail::check_element(here, drain.pipe.label, inlet_head_limits, drain.inlet_head->value());
-  detail::check_element(here, drain.pipe.label, drain_flow_limits, flow.value());
+  core::check_element(here, drain.pipe.label, bore_limits, drain.pipe.bore->diameter().value());
+  core::check_element(here, drain.pipe.label, inlet_head_limits, drain.inlet_head->value());
+  core::check_element(here, drain.pipe.label, drain_flow_limits, flow.value());
   const pipe_bore bore = drain.pipe.bore;
   const auto full = siphon_flow(drain.pipe, drain.drop, water);
   const auto inlet = flow_over(standpipe{.bore = bore, .strainer = drain.strainer}, drain.inlet_head).flow;
@@ -347,9 +347,9 @@ namespace detail {
 [[nodiscard]] inline blocked_answer one_drain_blocked(const std::vector<drain>& drains, flow_rate flow,
                                                       const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::one_drain_blocked";
-  static constexpr limits count_of_drains_limits{"number of drains", "", {2.0, detail::largest}};
-  detail::check(here, count_of_drains_limits, static_cast<double>(drains.size()));
-  detail::check(here, drain_flow_limits, flow.value());
+  static constexpr limits count_of_drains_limits{"number of drains", "", {2.0, core::largest}};
+  core::check(here, count_of_drains_limits, static_cast<double>(drains.size()));
+  core::check(here, drain_flow_limits, flow.value());
   std::vector<drain_answer> each;
   for (const drain& d : drains) each.push_back(drain_mode_for(d, flow_rate{}, water));
   return detail::blocked_cases(drains, each, flow);

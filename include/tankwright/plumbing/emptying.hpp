@@ -10,7 +10,7 @@
 #include <type_traits>
 #include <variant>
 
-#include <tankwright/core/detail/quadrature.hpp>
+#include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
 #include <tankwright/water/liquid.hpp>
@@ -41,9 +41,9 @@ namespace detail {
 
 /// Refuse heights out of order: the water falls from `from` to `to`.
 inline void check_fall(std::string_view here, double from, double to) {
-  check(here, from_limits, from);
-  check(here, to_limits, to);
-  if (!(to <= from)) fail<invalid_input>(here, "to", to, "m", "is higher than from, " + number_with_unit(from, "m"));
+  core::check(here, from_limits, from);
+  core::check(here, to_limits, to);
+  if (!(to <= from)) core::fail<invalid_input>(here, "to", to, "m", "is higher than from, " + core::number_with_unit(from, "m"));
 }
 
 }  // namespace detail
@@ -71,8 +71,8 @@ struct resisting_pipe {
 /// @source     textbook formula (Torricelli 1644 with a coefficient)
 [[nodiscard]] inline effective_area outlet_through(const orifice& hole) {
   constexpr std::string_view here = "tankwright::plumbing::outlet_through";
-  detail::check(here, outlet_bore_limits, hole.bore->value());
-  detail::check(here, discharge_coefficient_limits, hole.discharge_coefficient);
+  core::check(here, outlet_bore_limits, hole.bore->value());
+  core::check(here, discharge_coefficient_limits, hole.discharge_coefficient);
   return effective_area{area::from_value(hole.discharge_coefficient * detail::circle(hole.bore->value()))};
 }
 
@@ -87,8 +87,8 @@ struct resisting_pipe {
 /// @source     energy equation
 [[nodiscard]] inline effective_area outlet_through(const resisting_pipe& pipe) {
   constexpr std::string_view here = "tankwright::plumbing::outlet_through";
-  detail::check(here, bore_limits, pipe.bore->diameter().value());
-  detail::check(here, outlet_resistance_limits, pipe.resistance);
+  core::check(here, bore_limits, pipe.bore->diameter().value());
+  core::check(here, outlet_resistance_limits, pipe.resistance);
   return effective_area{area::from_value(detail::circle(pipe.bore->diameter().value()) / std::sqrt(pipe.resistance))};
 }
 
@@ -106,8 +106,8 @@ inline constexpr limits outlet_head_limits{"head", "m", not_negative};
 /// @source       textbook formula (Torricelli 1644 with a coefficient)
 [[nodiscard]] inline flow_rate outflow(effective_area outlet, length head) {
   constexpr std::string_view here = "tankwright::plumbing::outflow";
-  detail::check(here, outlet_limits, outlet.value().value());
-  detail::check(here, outlet_head_limits, head.value());
+  core::check(here, outlet_limits, outlet.value().value());
+  core::check(here, outlet_head_limits, head.value());
   return flow_rate::from_value(outlet.value().value() * detail::sqrt_2g<double> * std::sqrt(head.value()));
 }
 
@@ -134,13 +134,13 @@ struct fall_through {
   constexpr std::string_view here = "tankwright::plumbing::emptying_time";
   const double from = fall.from->value(), to = fall.to.value();
   detail::check_fall(here, from, to);
-  detail::check(here, outlet_limits, fall.outlet->value().value());
+  core::check(here, outlet_limits, fall.outlet->value().value());
   return std::visit(
       [&](const auto& v) {
         const double top = detail::top_of(here, v);
         if (from > top) {
-          detail::fail<invalid_input>(here, "from", from, "m",
-                                      "stands above the vessel, " + detail::number_with_unit(top, "m"));
+          core::fail<invalid_input>(here, "from", from, "m",
+                                      "stands above the vessel, " + core::number_with_unit(top, "m"));
         }
         const double sum = detail::drain_integral(v, from) - detail::drain_integral(v, to);
         return duration::from_value(sum / (fall.outlet->value().value() * detail::sqrt_2g<double>));
@@ -163,11 +163,11 @@ requires std::is_invocable_r_v<area, const PlanAt&, length>
 [[nodiscard]] duration emptying_time(const PlanAt& plan_at, const fall_through& fall) {
   constexpr std::string_view here = "tankwright::plumbing::emptying_time";
   detail::check_fall(here, fall.from->value(), fall.to.value());
-  detail::check(here, outlet_limits, fall.outlet->value().value());
-  const double sum = detail::integral(
+  core::check(here, outlet_limits, fall.outlet->value().value());
+  const double sum = numerics::integral(
       [&](double u) {
         const area plan = plan_at(length::from_value(u * u));
-        detail::check(here, plan_limits, plan.value());
+        core::check(here, plan_limits, plan.value());
         return 2.0 * plan.value();
       },
       std::sqrt(fall.to.value()), std::sqrt(fall.from->value()), 16);
@@ -196,10 +196,10 @@ inline constexpr limits time_limits{"time", "s", positive};
 /// @source     textbook formula: Lal, ex. 3.6
 [[nodiscard]] inline double discharge_coefficient_from(const timed_fall& fall) {
   constexpr std::string_view here = "tankwright::plumbing::discharge_coefficient_from";
-  detail::check(here, plan_limits, fall.plan->value());
-  detail::check(here, outlet_bore_limits, fall.bore->value());
+  core::check(here, plan_limits, fall.plan->value());
+  core::check(here, outlet_bore_limits, fall.bore->value());
   detail::check_fall(here, fall.from->value(), fall.to->value());
-  detail::check(here, time_limits, fall.time->value());
+  core::check(here, time_limits, fall.time->value());
   return 2.0 * fall.plan->value() * (std::sqrt(fall.from->value()) - std::sqrt(fall.to->value())) /
          (detail::circle(fall.bore->value()) * detail::sqrt_2g<double> * fall.time->value());
 }
@@ -233,14 +233,14 @@ inline constexpr limits laminar_reynolds_limits{"Reynolds number", "", not_negat
   constexpr std::string_view here = "tankwright::plumbing::laminar_emptying_time";
   const double d = task.bore->diameter().value(), l = task.pipe_length->value();
   const double from = task.from->value(), to = task.to->value();
-  detail::check(here, plan_limits, task.plan->value());
-  detail::check(here, bore_limits, d);
-  detail::check(here, pipe_length_limits, l);
+  core::check(here, plan_limits, task.plan->value());
+  core::check(here, bore_limits, d);
+  core::check(here, pipe_length_limits, l);
   detail::check_fall(here, from, to);
-  detail::check(here, to_above_zero_limits, to);
+  core::check(here, to_above_zero_limits, to);
   const double nu = water::kinematic_viscosity_of(task.water).value();
   const double per_head = standard_gravity.value() * d * d / (32.0 * nu * l);  // V/h
-  detail::check(here, laminar_reynolds_limits, per_head * from * d / nu, policy);
+  core::check(here, laminar_reynolds_limits, per_head * from * d / nu, policy);
   return duration::from_value(task.plan->value() / (per_head * detail::circle(d)) * std::log(from / to));
 }
 
@@ -270,9 +270,9 @@ inline constexpr limits second_plan_limits{"second", "m2", positive};
 [[nodiscard]] inline duration levelling_time(const levelling& task) {
   constexpr std::string_view here = "tankwright::plumbing::levelling_time";
   const double a1 = task.first->value(), a2 = task.second->value();
-  detail::check(here, first_plan_limits, a1);
-  detail::check(here, second_plan_limits, a2);
-  detail::check(here, outlet_limits, task.opening->value().value());
+  core::check(here, first_plan_limits, a1);
+  core::check(here, second_plan_limits, a2);
+  core::check(here, outlet_limits, task.opening->value().value());
   detail::check_fall(here, task.from->value(), task.to.value());
   return duration::from_value(2.0 * a1 * a2 / (a1 + a2) * (std::sqrt(task.from->value()) - std::sqrt(task.to.value())) /
                               (task.opening->value().value() * detail::sqrt_2g<double>));
@@ -296,9 +296,9 @@ struct inflow_and_outlet {
 /// @source     textbook formula: Schaschke, ex. 6.8
 [[nodiscard]] inline length steady_level(const inflow_and_outlet& tank) {
   constexpr std::string_view here = "tankwright::plumbing::steady_level";
-  detail::check(here, plan_limits, tank.plan->value());
-  detail::check(here, inflow_limits, tank.inflow->value());
-  detail::check(here, outlet_limits, tank.outlet->value().value());
+  core::check(here, plan_limits, tank.plan->value());
+  core::check(here, inflow_limits, tank.inflow->value());
+  core::check(here, outlet_limits, tank.outlet->value().value());
   const double root = tank.inflow->value() / (tank.outlet->value().value() * detail::sqrt_2g<double>);
   return length::from_value(root * root);
 }
@@ -324,14 +324,14 @@ struct level_change {
   constexpr std::string_view here = "tankwright::plumbing::level_change_time";
   const double steady = steady_level(tank).value();
   const double h1 = change.from->value(), h2 = change.to->value();
-  detail::check(here, from_limits, h1);
-  detail::check(here, to_limits, h2);
+  core::check(here, from_limits, h1);
+  core::check(here, to_limits, h2);
   if (h1 == h2) return duration::from_value(0.0);
   const bool towards = h2 < h1 ? h2 > steady || (steady == 0.0 && h2 == 0.0) : h2 < steady;
   if (!towards) {
-    detail::fail<invalid_input>(here, "to", h2, "m",
-                                "is not reached: the water goes from " + detail::number_with_unit(h1, "m") +
-                                    " towards its steady level, " + detail::number_with_unit(steady, "m"));
+    core::fail<invalid_input>(here, "to", h2, "m",
+                                "is not reached: the water goes from " + core::number_with_unit(h1, "m") +
+                                    " towards its steady level, " + core::number_with_unit(steady, "m"));
   }
   const double k = tank.outlet->value().value() * detail::sqrt_2g<double>, q = tank.inflow->value();
   const double r1 = std::sqrt(h1), r2 = std::sqrt(h2);
@@ -359,12 +359,12 @@ struct edge_tail {
 [[nodiscard]] inline duration edge_tail_time(const edge_tail& task) {
   constexpr std::string_view here = "tankwright::plumbing::edge_tail_time";
   const double from = task.from->value(), to = task.to.value();
-  detail::check(here, plan_limits, task.plan->value());
+  core::check(here, plan_limits, task.plan->value());
   std::visit([&](const auto& e) { detail::check_edge(here, e); }, task.edge);
   detail::check_fall(here, from, to);
-  detail::check(here, to_above_zero_limits, to);
+  core::check(here, to_above_zero_limits, to);
   // h = 1/w^2, dh = -2/w^3 dw: over a weir the integrand is nearly constant in w.
-  const double sum = detail::integral(
+  const double sum = numerics::integral(
       [&](double w) {
         return 2.0 / (w * w * w * detail::edge_flow(task.edge, 1.0 / (w * w), detail::band_side::central));
       },
@@ -392,11 +392,11 @@ struct plain_weir_tail {
 /// @source     textbook formula: Lal, ex. 4.9
 [[nodiscard]] inline duration plain_weir_tail_time(const plain_weir_tail& task) {
   constexpr std::string_view here = "tankwright::plumbing::plain_weir_tail_time";
-  detail::check(here, plan_limits, task.plan->value());
-  detail::check(here, weir_width_limits, task.width->value());
-  detail::check(here, discharge_coefficient_limits, task.discharge_coefficient);
+  core::check(here, plan_limits, task.plan->value());
+  core::check(here, weir_width_limits, task.width->value());
+  core::check(here, discharge_coefficient_limits, task.discharge_coefficient);
   detail::check_fall(here, task.from->value(), task.to.value());
-  detail::check(here, to_above_zero_limits, task.to.value());
+  core::check(here, to_above_zero_limits, task.to.value());
   const double per_width = detail::two_thirds<double> * detail::sqrt_2g<double> * task.discharge_coefficient;
   return duration::from_value(2.0 * task.plan->value() / (per_width * task.width->value()) *
                               (1.0 / std::sqrt(task.to.value()) - 1.0 / std::sqrt(task.from->value())));
@@ -424,11 +424,11 @@ struct v_notch_tail {
 [[nodiscard]] inline duration v_notch_tail_time(const v_notch_tail& task) {
   constexpr std::string_view here = "tankwright::plumbing::v_notch_tail_time";
   const double h1 = task.from->value(), h2 = task.to.value();
-  detail::check(here, plan_limits, task.plan->value());
-  detail::check(here, notch_angle_limits, in_degrees(task.opening));
-  detail::check(here, discharge_coefficient_limits, task.discharge_coefficient);
+  core::check(here, plan_limits, task.plan->value());
+  core::check(here, notch_angle_limits, in_degrees(task.opening));
+  core::check(here, discharge_coefficient_limits, task.discharge_coefficient);
   detail::check_fall(here, h1, h2);
-  detail::check(here, to_above_zero_limits, h2);
+  core::check(here, to_above_zero_limits, h2);
   const double k = detail::notch_flow<double>(task.discharge_coefficient, task.opening->value(), 1.0);
   return duration::from_value(2.0 * task.plan->value() / (3.0 * k) *
                               (1.0 / (h2 * std::sqrt(h2)) - 1.0 / (h1 * std::sqrt(h1))));

@@ -50,17 +50,17 @@ struct fill_stage {
   constexpr std::string_view here = "tankwright::plumbing::fill_stages";
   static constexpr limits stop_level_limits{"level", "m", positive};
   static constexpr limits stop_hold_limits{"hold", "s", not_negative};
-  detail::check(here, fill_flow_limits, fill.flow->value());
+  core::check(here, fill_flow_limits, fill.flow->value());
   return std::visit(
       [&](const auto& v) {
         const double top = detail::top_of(here, v);
         std::vector<fill_stage> stages;
         double level = 0.0, water = 0.0, clock = 0.0;
         for (const fill_stop& stop : fill.stops) {
-          detail::check_element(here, stop.label, stop_level_limits, stop.level->value());
-          detail::check_element(here, stop.label, stop_hold_limits, stop.hold.value());
-          if (stop.level->value() <= level) detail::refuse_element(here, stop.label, "is not above the stop before it");
-          if (stop.level->value() > top) detail::refuse_element(here, stop.label, "stands above the vessel");
+          core::check_element(here, stop.label, stop_level_limits, stop.level->value());
+          core::check_element(here, stop.label, stop_hold_limits, stop.hold.value());
+          if (stop.level->value() <= level) core::refuse_element(here, stop.label, "is not above the stop before it");
+          if (stop.level->value() > top) core::refuse_element(here, stop.label, "stands above the vessel");
           level = stop.level->value();
           const double now = detail::volume_to(v, level);
           clock += (now - water) / fill.flow->value();

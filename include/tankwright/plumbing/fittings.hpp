@@ -114,7 +114,7 @@ struct basis_change {
   required<pipe_bore> to;    ///< the bore it is wanted for
 };
 
-inline constexpr limits fitting_bore_limits{"bore", "m", {2e-4, detail::largest, edge::open}};
+inline constexpr limits fitting_bore_limits{"bore", "m", {2e-4, core::largest, edge::open}};
 inline constexpr limits lip_radius_limits{"lip radius", "m", not_negative};
 inline constexpr limits cone_angle_limits{"included angle", "deg", {0.0, 180.0 + 1e-9, edge::open}};
 inline constexpr limits branch_ratio_limits{"branch bore over run bore", "", above_zero_to_one};
@@ -221,7 +221,7 @@ template <class T>
 }
 
 [[nodiscard]] inline double checked_fitting_bore(std::string_view function, pipe_bore bore) {
-  check(function, fitting_bore_limits, bore.diameter().value());
+  core::check(function, fitting_bore_limits, bore.diameter().value());
   return bore.diameter().value();
 }
 
@@ -274,7 +274,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::entrance_loss";
   constexpr std::string_view reason = "measured edges and published values spread by some 15 %";
   const double d = detail::checked_fitting_bore(here, opening.bore);
-  detail::check(here, lip_radius_limits, opening.lip_radius.value());
+  core::check(here, lip_radius_limits, opening.lip_radius.value());
   if (opening.projecting) return detail::with_band(0.78, 0.15, reason);
   constexpr double ratio[] = {0.0, 0.02, 0.04, 0.06, 0.10, 0.15};
   constexpr double k[] = {0.50, 0.28, 0.24, 0.15, 0.09, 0.04};
@@ -305,9 +305,9 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::section_change_loss";
   const double from = change.from->diameter().value();
   const double to = change.to->diameter().value();
-  detail::check(here, bore_limits, from);
-  detail::check(here, bore_limits, to);
-  detail::check(here, cone_angle_limits, in_degrees(change.included_angle));
+  core::check(here, bore_limits, from);
+  core::check(here, bore_limits, to);
+  core::check(here, cone_angle_limits, in_degrees(change.included_angle));
   const double s = std::sin(0.5 * change.included_angle.value());
   constexpr std::string_view reason = "depends on the edges and on what lies upstream";
   if (to >= from) {
@@ -331,11 +331,11 @@ template <class T>
 [[nodiscard]] inline tee_loss tee_losses(const tee& flows) {
   constexpr std::string_view here = "tankwright::plumbing::tee_losses";
   const double run = flows.run_bore->diameter().value();
-  detail::check(here, bore_limits, run);
+  core::check(here, bore_limits, run);
   const double b = flows.branch_bore->diameter().value() / run;
-  detail::check(here, branch_ratio_limits, b);
+  core::check(here, branch_ratio_limits, b);
   const double y = flows.branch_share->value();
-  detail::check(here, branch_share_limits, y);
+  core::check(here, branch_share_limits, y);
   const bool ninety = flows.angle == tee_branch_angle::ninety;
   const auto k = flows.direction == tee_direction::joining ? detail::tee_joining(ninety, b * b, y)
                                                            : detail::tee_dividing(ninety, b * b, y);
@@ -361,7 +361,7 @@ template <class T>
 [[nodiscard]] inline estimate<loss_coefficient> hooper_loss(const two_k& constants, reynolds_number re,
                                                             pipe_bore bore) {
   constexpr std::string_view here = "tankwright::plumbing::hooper_loss";
-  detail::check(here, reynolds_limits, re.value());
+  core::check(here, reynolds_limits, re.value());
   const double d = detail::checked_fitting_bore(here, bore) / 0.0254;
   return detail::with_band(constants.k1 / re.value() + constants.k_infinity * (1.0 + 1.0 / d), 0.3,
                            detail::bend_reason);
@@ -381,8 +381,8 @@ template <class T>
 [[nodiscard]] inline estimate<loss_coefficient> darby_loss(const three_k& constants, reynolds_number re,
                                                            nominal_size size) {
   constexpr std::string_view here = "tankwright::plumbing::darby_loss";
-  detail::check(here, reynolds_limits, re.value());
-  detail::check(here, nominal_size_limits, size.value());
+  core::check(here, reynolds_limits, re.value());
+  core::check(here, nominal_size_limits, size.value());
   return detail::with_band(
       constants.k1 / re.value() + constants.k_i * (1.0 + constants.k_d / std::pow(size.value(), 0.3)), 0.3,
       detail::bend_reason);
@@ -400,8 +400,8 @@ template <class T>
 /// @source       definition, IEC 60534; Crane TP-410M rounds the factor to 1.6e9
 [[nodiscard]] inline loss_coefficient loss_from_flow_coefficient(flow_coefficient valve, pipe_bore bore) {
   constexpr std::string_view here = "tankwright::plumbing::loss_from_flow_coefficient";
-  detail::check(here, kv_limits, valve.kv());
-  detail::check(here, bore_limits, bore.diameter().value());
+  core::check(here, kv_limits, valve.kv());
+  core::check(here, bore_limits, bore.diameter().value());
   return loss_coefficient{detail::loss_from_kv(valve.kv(), bore.diameter().value())};
 }
 
@@ -417,8 +417,8 @@ template <class T>
 /// @source       definition, IEC 60534
 [[nodiscard]] inline flow_coefficient flow_coefficient_from_loss(loss_coefficient loss, pipe_bore bore) {
   constexpr std::string_view here = "tankwright::plumbing::flow_coefficient_from_loss";
-  detail::check(here, positive_loss_limits, loss.value());
-  detail::check(here, bore_limits, bore.diameter().value());
+  core::check(here, positive_loss_limits, loss.value());
+  core::check(here, bore_limits, bore.diameter().value());
   return flow_coefficient::from_kv(std::sqrt(detail::loss_from_kv(1.0, bore.diameter().value()) / loss.value()));
 }
 
@@ -437,11 +437,11 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::on_bore";
   const double from = bores.from->diameter().value();
   const double to = bores.to->diameter().value();
-  detail::check(here, bore_limits, from);
-  detail::check(here, bore_limits, to);
+  core::check(here, bore_limits, from);
+  core::check(here, bore_limits, to);
   const double ratio = to / from * (to / from);
   return map_rising(loss, [&](loss_coefficient k) {
-    detail::check(here, loss_limits, k.value());
+    core::check(here, loss_limits, k.value());
     return loss_coefficient{k.value() * ratio * ratio};
   });
 }
@@ -459,8 +459,8 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::total_loss";
   double low = 0.0, central = 0.0, high = 0.0;
   for (const fitted& part : parts) {
-    detail::check(here, count_limits, part.count);
-    detail::check(here, loss_limits, part.loss.central.value());
+    core::check(here, count_limits, part.count);
+    core::check(here, loss_limits, part.loss.central.value());
     low += part.count * part.loss.low.value();
     central += part.count * part.loss.central.value();
     high += part.count * part.loss.high.value();
@@ -482,9 +482,9 @@ template <class T>
 /// @source       Crane TP-410 (2009) ch. 2
 [[nodiscard]] inline length equivalent_length(loss_coefficient loss, pipe_bore bore, darcy_factor f) {
   constexpr std::string_view here = "tankwright::plumbing::equivalent_length";
-  detail::check(here, loss_limits, loss.value());
-  detail::check(here, bore_limits, bore.diameter().value());
-  detail::check(here, darcy_limits, f.value());
+  core::check(here, loss_limits, loss.value());
+  core::check(here, bore_limits, bore.diameter().value());
+  core::check(here, darcy_limits, f.value());
   return length::from_value(loss.value() * bore.diameter().value() / f.value());
 }
 

@@ -6,8 +6,8 @@
 
 #include <cmath>
 #include <span>
-#include <tankwright/core/detail/batch.hpp>
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/core/batch.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/plumbing/detail/friction_kernel.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/water/liquid.hpp>
@@ -24,17 +24,17 @@ inline constexpr citation moody_1944{"Moody L.F.", 1944, "Friction factors for p
                                      standing::from_memory};
 
 /// Reynolds number Re = V D / nu.
-class reynolds_number : public detail::scalar<reynolds_number> {
+class reynolds_number : public core::scalar<reynolds_number> {
   using scalar::scalar;
 };
 
 /// Height of the roughness of the wall over the bore, e/D.
-class relative_roughness : public detail::scalar<relative_roughness> {
+class relative_roughness : public core::scalar<relative_roughness> {
   using scalar::scalar;
 };
 
 /// Darcy's friction factor, in h = f (L/D) V^2/2g. Fanning's, of many British and chemical texts, is a quarter of it.
-class darcy_factor : public detail::scalar<darcy_factor> {
+class darcy_factor : public core::scalar<darcy_factor> {
   using scalar::scalar;
 };
 
@@ -94,12 +94,12 @@ struct colebrook_law {
 [[nodiscard]] inline loss_and_slope<double> loss_of_run(std::string_view function, const pipe_run& run, double q,
                                                         const water::liquid& water, range_policy policy) {
   const run_numbers<double> numbers = numbers_of(function, run, losses::central, policy);
-  check_element(function, run.label, flow_limits, q);
-  if (numbers.closed && q != 0.0) refuse_element(function, run.label, "has its valve shut: no flow passes");
+  core::check_element(function, run.label, flow_limits, q);
+  if (numbers.closed && q != 0.0) core::refuse_element(function, run.label, "has its valve shut: no flow passes");
   const colebrook_law<double> law = law_for(water);
   const darcy_run<double> prepared = law.prepare(numbers);
   const double size = std::fabs(q);
-  if (size > 0.0) check_element(function, run.label, reynolds_limits, prepared.re_per_flow * size, policy);
+  if (size > 0.0) core::check_element(function, run.label, reynolds_limits, prepared.re_per_flow * size, policy);
   return law(prepared, size);
 }
 
@@ -118,8 +118,8 @@ struct colebrook_law {
 [[nodiscard]] inline velocity mean_velocity(flow_rate flow, pipe_bore bore) {
   constexpr std::string_view here = "tankwright::plumbing::mean_velocity";
   const double d = bore.diameter().value();
-  detail::check(here, flow_limits, flow.value());
-  detail::check(here, bore_limits, d);
+  core::check(here, flow_limits, flow.value());
+  core::check(here, bore_limits, d);
   return velocity::from_value(flow.value() / (0.7853981633974483 * d * d));
 }
 
@@ -155,8 +155,8 @@ struct colebrook_law {
 [[nodiscard]] inline darcy_factor friction_factor(reynolds_number re, relative_roughness e,
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::friction_factor";
-  detail::check(here, reynolds_limits, re.value(), policy);
-  detail::check(here, relative_roughness_limits, e.value(), policy);
+  core::check(here, reynolds_limits, re.value(), policy);
+  core::check(here, relative_roughness_limits, e.value(), policy);
   return darcy_factor{detail::friction_factor(re.value(), e.value()).f};
 }
 
@@ -175,22 +175,22 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
                             std::span<darcy_factor> result, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::friction_factor";
   const std::size_t size = re.size();
-  detail::check_same_size(here, size, e.size());
-  detail::check_same_size(here, size, result.size());
-  detail::check_all(
+  core::check_same_size(here, size, e.size());
+  core::check_same_size(here, size, result.size());
+  core::check_all(
       here, reynolds_limits, size, [&](std::size_t i) { return re[i].value(); }, policy);
-  detail::check_all(
+  core::check_all(
       here, relative_roughness_limits, size, [&](std::size_t i) { return e[i].value(); }, policy);
 
-  detail::block r{}, rough{};
-  for (std::size_t start = 0; start < size; start += detail::block_size) {
-    const std::size_t count = size - start < detail::block_size ? size - start : detail::block_size;
+  core::block r{}, rough{};
+  for (std::size_t start = 0; start < size; start += core::block_size) {
+    const std::size_t count = size - start < core::block_size ? size - start : core::block_size;
     for (std::size_t i = 0; i < count; ++i) {
       r[i] = re[start + i].value();
       rough[i] = e[start + i].value();
     }
-    for (std::size_t i = count; i < detail::block_size; ++i) r[i] = 1e4;  // what is left of an earlier block
-    detail::friction_factors(r.at, rough.at, detail::block_size);
+    for (std::size_t i = count; i < core::block_size; ++i) r[i] = 1e4;  // what is left of an earlier block
+    detail::friction_factors(r.at, rough.at, core::block_size);
     for (std::size_t i = 0; i < count; ++i) result[start + i] = darcy_factor{r[i]};
   }
 }
@@ -249,9 +249,9 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::flow_for_head";
   const detail::run_numbers<double> numbers = detail::numbers_of(here, run, losses::central, policy);
-  detail::check_element(here, run.label, head_limits, drive.value());
+  core::check_element(here, run.label, head_limits, drive.value());
   if (numbers.l == 0.0 && numbers.k == 0.0) {
-    detail::refuse_element(here, run.label, "resists nothing: give it a length or a loss coefficient");
+    core::refuse_element(here, run.label, "resists nothing: give it a length or a loss coefficient");
   }
   const double h = std::fabs(drive.value());
   if (h == 0.0 || numbers.closed) return flow_rate::from_value(0.0);
@@ -261,9 +261,9 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
   const double rough_pipe = std::sqrt(h / (0.001 * prepared.friction + prepared.minor));
   const double laminar = h * prepared.re_per_flow / (64.0 * prepared.friction);
   const double most = prepared.friction > 0.0 && laminar < rough_pipe ? laminar : rough_pipe;
-  const double q = detail::bracketed_root<double>(
+  const double q = numerics::bracketed_root<double>(
       here, "flow", [&](double x) { return law(prepared, x).h - h; }, 0.0, most * (1.0 + 1e-12));
-  detail::check_element(here, run.label, reynolds_limits, prepared.re_per_flow * q, policy);
+  core::check_element(here, run.label, reynolds_limits, prepared.re_per_flow * q, policy);
   return flow_rate::from_value(std::copysign(q, drive.value()));
 }
 

@@ -29,7 +29,7 @@ inline constexpr limits reynolds_blasius_limits{"Reynolds number", "", positive,
 inline constexpr limits hazen_williams_c_limits{"Hazen-Williams C", "", positive};
 
 /// The coefficient C of Hazen and Williams: 150 for new plastic pipe; larger is smoother.
-class hazen_williams_c : public detail::scalar<hazen_williams_c> {
+class hazen_williams_c : public core::scalar<hazen_williams_c> {
   using scalar::scalar;
 };
 
@@ -84,8 +84,8 @@ template <class T>
 [[nodiscard]] inline darcy_factor friction_factor_haaland(reynolds_number re, relative_roughness e,
                                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::friction_factor_haaland";
-  detail::check(here, reynolds_haaland_limits, re.value(), policy);
-  detail::check(here, relative_roughness_limits, e.value(), policy);
+  core::check(here, reynolds_haaland_limits, re.value(), policy);
+  core::check(here, relative_roughness_limits, e.value(), policy);
   return darcy_factor{detail::friction_haaland(re.value(), e.value())};
 }
 
@@ -104,8 +104,8 @@ template <class T>
 [[nodiscard]] inline darcy_factor friction_factor_churchill(reynolds_number re, relative_roughness e,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::friction_factor_churchill";
-  detail::check(here, reynolds_limits, re.value(), policy);
-  detail::check(here, relative_roughness_limits, e.value(), policy);
+  core::check(here, reynolds_limits, re.value(), policy);
+  core::check(here, relative_roughness_limits, e.value(), policy);
   return darcy_factor{detail::friction_churchill(re.value(), e.value())};
 }
 
@@ -124,8 +124,8 @@ template <class T>
 [[nodiscard]] inline darcy_factor friction_factor_serghides(reynolds_number re, relative_roughness e,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::friction_factor_serghides";
-  detail::check(here, reynolds_serghides_limits, re.value(), policy);
-  detail::check(here, relative_roughness_limits, e.value(), policy);
+  core::check(here, reynolds_serghides_limits, re.value(), policy);
+  core::check(here, relative_roughness_limits, e.value(), policy);
   return darcy_factor{detail::friction_serghides(re.value(), e.value())};
 }
 
@@ -141,7 +141,7 @@ template <class T>
 /// @source       Blasius 1913
 [[nodiscard]] inline darcy_factor friction_factor_blasius(reynolds_number re,
                                                           range_policy policy = range_policy::published) {
-  detail::check("tankwright::plumbing::friction_factor_blasius", reynolds_blasius_limits, re.value(), policy);
+  core::check("tankwright::plumbing::friction_factor_blasius", reynolds_blasius_limits, re.value(), policy);
   return darcy_factor{0.3164 / std::sqrt(std::sqrt(re.value()))};
 }
 
@@ -160,8 +160,8 @@ template <class T>
 [[nodiscard]] inline head head_loss_hazen_williams(const pipe_run& run, flow_rate flow, hazen_williams_c c) {
   constexpr std::string_view here = "tankwright::plumbing::head_loss_hazen_williams";
   const detail::run_numbers<double> numbers = detail::numbers_of(here, run);
-  detail::check_element(here, run.label, flow_limits, flow.value());
-  detail::check(here, hazen_williams_c_limits, c.value());
+  core::check_element(here, run.label, flow_limits, flow.value());
+  core::check(here, hazen_williams_c_limits, c.value());
   const double size = detail::loss_hazen_williams(numbers.l, std::fabs(flow.value()), c.value(), numbers.d);
   return head::from_value(std::copysign(size, flow.value()));
 }

@@ -41,9 +41,9 @@ inline constexpr limits jet_pressure_limits{"pressure", "Pa", not_negative};
 /// @source       Torricelli; ballistics
 [[nodiscard]] inline length jet_reach(const free_jet& jet) {
   constexpr std::string_view here = "tankwright::plumbing::jet_reach";
-  detail::check(here, jet_drive_limits, jet.drive->value());
-  detail::check(here, jet_fall_limits, jet.fall->value());
-  detail::check(here, velocity_coefficient_limits, jet.velocity_coefficient);
+  core::check(here, jet_drive_limits, jet.drive->value());
+  core::check(here, jet_fall_limits, jet.fall->value());
+  core::check(here, velocity_coefficient_limits, jet.velocity_coefficient);
   return length::from_value(2.0 * jet.velocity_coefficient * std::sqrt(jet.drive->value() * jet.fall->value()));
 }
 
@@ -58,9 +58,9 @@ inline constexpr limits jet_pressure_limits{"pressure", "Pa", not_negative};
 /// @source       Torricelli; ballistics
 [[nodiscard]] inline double velocity_coefficient(const measured_jet& jet) {
   constexpr std::string_view here = "tankwright::plumbing::velocity_coefficient";
-  detail::check(here, jet_drive_limits, jet.drive->value());
-  detail::check(here, jet_fall_limits, jet.fall->value());
-  detail::check(here, jet_reach_limits, jet.reach->value());
+  core::check(here, jet_drive_limits, jet.drive->value());
+  core::check(here, jet_fall_limits, jet.fall->value());
+  core::check(here, jet_reach_limits, jet.reach->value());
   return jet.reach->value() / (2.0 * std::sqrt(jet.drive->value() * jet.fall->value()));
 }
 
@@ -76,8 +76,8 @@ inline constexpr limits jet_pressure_limits{"pressure", "Pa", not_negative};
 /// @source       Bernoulli's equation
 [[nodiscard]] inline length jet_height(gauge_pressure behind, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::jet_height";
-  detail::check(here, jet_pressure_limits, behind.value().value());
-  detail::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, jet_pressure_limits, behind.value().value());
+  core::check(here, water::liquid_density_limits, water.density->value());
   return length::from_value(behind.value().value() / (water.density->value() * standard_gravity.value()));
 }
 

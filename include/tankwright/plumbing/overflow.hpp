@@ -8,7 +8,7 @@
 
 #include <variant>
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/plumbing/weirs.hpp>
 
@@ -110,37 +110,37 @@ enum class band_side { least, central, most };
 [[nodiscard]] inline bool outside_published(const standpipe&, double) noexcept { return false; }
 
 inline void check_edge(std::string_view here, const full_width_edge& e) {
-  check(here, weir_width_limits, e.width->value());
-  check(here, rehbock_crest_limits, e.crest_height->value(), extrapolate);
-  check(here, thickness_limits, e.thickness.value());
+  core::check(here, weir_width_limits, e.width->value());
+  core::check(here, rehbock_crest_limits, e.crest_height->value(), extrapolate);
+  core::check(here, thickness_limits, e.thickness.value());
 }
 inline void check_edge(std::string_view here, const contracted_edge& e) {
-  check(here, weir_width_limits, e.width->value());
-  check(here, channel_width_limits, e.channel_width->value());
-  check(here, width_ratio_limits, e.width->value() / e.channel_width->value());
-  check(here, kindsvater_crest_limits, e.crest_height->value(), extrapolate);
+  core::check(here, weir_width_limits, e.width->value());
+  core::check(here, channel_width_limits, e.channel_width->value());
+  core::check(here, width_ratio_limits, e.width->value() / e.channel_width->value());
+  core::check(here, kindsvater_crest_limits, e.crest_height->value(), extrapolate);
 }
 inline void check_edge(std::string_view here, const toothed_edge& e) {
-  check(here, gap_width_limits, e.gap_width->value());
-  check(here, gaps_limits, e.gaps);
-  check(here, tooth_width_limits, e.tooth_width->value());
-  check(here, gap_height_limits, e.gap_height->value());
-  check(here, toothed_crest_limits, e.crest_height->value());
+  core::check(here, gap_width_limits, e.gap_width->value());
+  core::check(here, gaps_limits, e.gaps);
+  core::check(here, tooth_width_limits, e.tooth_width->value());
+  core::check(here, gap_height_limits, e.gap_height->value());
+  core::check(here, toothed_crest_limits, e.crest_height->value());
 }
 inline void check_edge(std::string_view here, const v_notch& e) {
-  check(here, shen_angle_limits, in_degrees(e.opening));
+  core::check(here, shen_angle_limits, in_degrees(e.opening));
 }
 inline void check_edge(std::string_view here, const standpipe& e) {
-  check(here, bore_limits, e.bore->diameter().value());
+  core::check(here, bore_limits, e.bore->diameter().value());
 }
 
 /// The upper ends of the published ranges; the lower ends are flagged instead.
 inline void check_high_head(std::string_view here, const full_width_edge& e, double h, range_policy policy) {
-  if (h > rehbock_head_limits.published.high) check(here, rehbock_head_limits, h, policy);
-  check(here, rehbock_ratio_limits, h / e.crest_height->value(), policy);
+  if (h > rehbock_head_limits.published.high) core::check(here, rehbock_head_limits, h, policy);
+  core::check(here, rehbock_ratio_limits, h / e.crest_height->value(), policy);
 }
 inline void check_high_head(std::string_view here, const contracted_edge& e, double h, range_policy policy) {
-  check(here, kindsvater_ratio_limits, h / e.crest_height->value(), policy);
+  core::check(here, kindsvater_ratio_limits, h / e.crest_height->value(), policy);
 }
 inline void check_high_head(std::string_view, const toothed_edge&, double, range_policy) {}
 inline void check_high_head(std::string_view, const v_notch&, double, range_policy) {}
@@ -185,7 +185,7 @@ template <class Excess>
   }
   double low = floor, high = guess;
   while (excess(high) < 0.0) low = high, high *= 2.0;
-  return bracketed_root(here, "head", excess, low, high, {.relative = 1e-14});
+  return numerics::bracketed_root(here, "head", excess, low, high, {.relative = 1e-14});
 }
 
 /// The head at which an edge passes q, on a side of the band. Every edge passes more as the water rises.
@@ -214,7 +214,7 @@ template <class Edge>
 [[nodiscard]] inline overflow_flow flow_over(const overflow_edge& edge, length head,
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::flow_over";
-  detail::check(here, weir_head_limits, head.value());
+  core::check(here, weir_head_limits, head.value());
   return std::visit(
       [&](const auto& e) -> overflow_flow {
         detail::check_edge(here, e);
@@ -244,7 +244,7 @@ template <class Edge>
 [[nodiscard]] inline overflow_head head_over(const overflow_edge& edge, flow_rate flow,
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::head_over";
-  detail::check(here, overflow_flow_limits, flow.value());
+  core::check(here, overflow_flow_limits, flow.value());
   return std::visit(
       [&](const auto& e) -> overflow_head {
         detail::check_edge(here, e);

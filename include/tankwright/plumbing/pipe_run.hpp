@@ -12,12 +12,11 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::plumbing {
 
 namespace detail {
-using namespace tankwright::detail;
 }
 
 /// Inside diameter of a pipe: what the water sees. A nominal size names a pipe and is no diameter at all
@@ -37,7 +36,7 @@ class pipe_bore {
 };
 
 /// Loss coefficient K of h = K V^2/2g. It belongs to the velocity in one bore; see `on_bore` in fittings.hpp.
-class loss_coefficient : public detail::scalar<loss_coefficient> {
+class loss_coefficient : public core::scalar<loss_coefficient> {
   using scalar::scalar;
 };
 
@@ -132,14 +131,14 @@ struct run_numbers {
   const double l = run.length.value();
   const double e = run.roughness.value();
   double k = pick(run.fittings, which);
-  check_element(function, run.label, bore_limits, d);
-  check_element(function, run.label, run_length_limits, l);
-  check_element(function, run.label, roughness_limits, e);
-  check_element(function, run.label, relative_roughness_limits, e / d, policy);
-  check_element(function, run.label, run_loss_limits, k);
+  core::check_element(function, run.label, bore_limits, d);
+  core::check_element(function, run.label, run_length_limits, l);
+  core::check_element(function, run.label, roughness_limits, e);
+  core::check_element(function, run.label, relative_roughness_limits, e / d, policy);
+  core::check_element(function, run.label, run_loss_limits, k);
   bool closed = false;
   if (run.valve) {
-    check_element(function, run.label, valve_limits, run.valve->kv());
+    core::check_element(function, run.label, valve_limits, run.valve->kv());
     closed = run.valve->kv() == 0.0;
     if (!closed) k += loss_from_kv(run.valve->kv(), d);
   }

@@ -91,9 +91,9 @@ template <class Row, std::size_t N, class Made>
                                      const Row (&table)[N], Made made) {
   std::string reason = "is not made; sizes are";
   for (const Row& row : table) {
-    if (made(row)) reason.append(" ").append(number_text(row.nominal));
+    if (made(row)) reason.append(" ").append(core::number_text(row.nominal));
   }
-  fail<invalid_input>(function, "nominal size", size, unit, reason);
+  core::fail<invalid_input>(function, "nominal size", size, unit, reason);
 }
 
 }  // namespace detail

@@ -12,12 +12,11 @@
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::plumbing {
 
 namespace detail {
-using namespace tankwright::detail;
 }
 
 /// The free plan area at one height above the floor.
@@ -89,11 +88,11 @@ class profile_numbers {
   [[nodiscard]] bool sound() const noexcept { return base_.z == 0.0 && ordered_ && positive.contains(smallest()); }
   /// Refuse a profile that describes no vessel; the message begins with `label`.
   void check(std::string_view function, std::string_view label) const {
-    if (std::isnan(base_.z)) refuse_element(function, label, "has a plan profile without slices");
-    if (base_.z != 0.0) refuse_element(function, label, "has a plan profile that does not start at the floor");
-    if (!ordered_) refuse_element(function, label, "has a plan profile whose heights do not rise");
-    check_element(function, label, plan_limits, base_.a);
-    for (const piece& p : above_) check_element(function, label, plan_limits, p.a);
+    if (std::isnan(base_.z)) core::refuse_element(function, label, "has a plan profile without slices");
+    if (base_.z != 0.0) core::refuse_element(function, label, "has a plan profile that does not start at the floor");
+    if (!ordered_) core::refuse_element(function, label, "has a plan profile whose heights do not rise");
+    core::check_element(function, label, plan_limits, base_.a);
+    for (const piece& p : above_) core::check_element(function, label, plan_limits, p.a);
   }
 
  private:

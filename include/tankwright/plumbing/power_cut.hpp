@@ -105,29 +105,29 @@ inline constexpr limits reserve_limits{"reserve", "m", not_negative};
 
 inline void check_power_cut(std::string_view here, const power_cut_input& in) {
   const display_tank& d = in.display;
-  check_element(here, d.label, surface_limits, d.surface->value());
+  core::check_element(here, d.label, surface_limits, d.surface->value());
   std::visit([&](const auto& e) { check_edge(here, e); }, d.edge);
   if (d.box) {
-    check_element(here, d.label, box_plan_limits, d.box->plan->value());
-    check_element(here, d.label, box_fall_limits, d.box->falls_by->value());
+    core::check_element(here, d.label, box_plan_limits, d.box->plan->value());
+    core::check_element(here, d.label, box_fall_limits, d.box->falls_by->value());
   }
   for (const pipe_run& pipe : d.drains) (void)numbers_of(here, pipe);
-  if (in.returns.empty()) refuse_element(here, d.label, "has no return lines: nothing runs over its edge");
+  if (in.returns.empty()) core::refuse_element(here, d.label, "has no return lines: nothing runs over its edge");
   for (const return_line& r : in.returns) {
-    check_element(here, r.label, return_flow_limits, r.flow->value());
-    check_element(here, r.label, outlet_depth_limits, r.outlet_below_edge->value());
-    if (r.break_below_edge) check_element(here, r.label, break_depth_limits, r.break_below_edge->value());
+    core::check_element(here, r.label, return_flow_limits, r.flow->value());
+    core::check_element(here, r.label, outlet_depth_limits, r.outlet_below_edge->value());
+    if (r.break_below_edge) core::check_element(here, r.label, break_depth_limits, r.break_below_edge->value());
     if (r.pipe) (void)numbers_of(here, r.pipe->label.empty() ? labelled(*r.pipe, r.label) : *r.pipe);
   }
   check_sump(here, in.sump);
   if (in.drains_into >= in.sump.chambers.size()) {
-    fail<invalid_input>(here, "drains_into", static_cast<double>(in.drains_into), "",
+    core::fail<invalid_input>(here, "drains_into", static_cast<double>(in.drains_into), "",
                         "is not a chamber; they count from 0");
   }
-  check(here, area_uncertainty_limits, in.area_uncertainty.value());
-  check(here, level_uncertainty_limits, in.level_uncertainty.value());
-  check(here, flow_uncertainty_limits, in.flow_uncertainty.value());
-  check(here, reserve_limits, in.reserve.value());
+  core::check(here, area_uncertainty_limits, in.area_uncertainty.value());
+  core::check(here, level_uncertainty_limits, in.level_uncertainty.value());
+  core::check(here, flow_uncertainty_limits, in.flow_uncertainty.value());
+  core::check(here, reserve_limits, in.reserve.value());
 }
 
 [[nodiscard]] inline double total_flow(const std::vector<return_line>& returns) noexcept {
@@ -138,7 +138,7 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
 
 /// Depth below the edge at which the last return draws air.
 [[nodiscard]] inline double deepest_opening(const std::vector<return_line>& returns, bool breaks_work) noexcept {
-  double deepest = -largest;
+  double deepest = -core::largest;
   for (const return_line& r : returns) {
     double depth = r.outlet_below_edge->value();
     if (breaks_work && r.break_below_edge && r.break_below_edge->value() < depth) depth = r.break_below_edge->value();
@@ -347,7 +347,7 @@ inline void work_out(std::string_view here, const power_cut_input& in, const sum
     answer.highest_safe_running_level = length::from_value(top);
   } else if (height_left(0.0) >= 0.0) {
     answer.highest_safe_running_level =
-        length::from_value(detail::bracketed_root(here, "highest safe running level", height_left, 0.0, top));
+        length::from_value(numerics::bracketed_root(here, "highest safe running level", height_left, 0.0, top));
   }
   // As things stand, the spare volume below the reserve may run back beside what runs back already.
   const double for_siphon =

@@ -147,9 +147,9 @@ class power_cut_motion {
       siphons_.push_back({depth, {}, r.pipe ? quiet_flow(*r.pipe) : 0.0});
       return;
     }
-    if (!r.pipe) refuse_element(here_, r.label, "has no pipe: how fast it siphons back is not known");
+    if (!r.pipe) core::refuse_element(here_, r.label, "has no pipe: how fast it siphons back is not known");
     run_numbers<double> numbers = numbers_of(here_, *r.pipe);
-    if (numbers.closed) refuse_element(here_, r.label, "has its valve shut");
+    if (numbers.closed) core::refuse_element(here_, r.label, "has its valve shut");
     numbers.k += 1.0;
     siphons_.push_back({depth, law_.prepare(numbers), quiet_flow(*r.pipe)});
     for (int i = 0; i < 20; ++i) (void)siphon(siphons_.back(), height_ - in_->sump.running_level->value());
@@ -325,10 +325,10 @@ class power_cut_motion {
 [[nodiscard]] inline power_cut_history power_cut_transient(const power_cut_transient_input& task) {
   constexpr std::string_view here = "tankwright::plumbing::power_cut_transient";
   detail::check_power_cut(here, task.system);
-  detail::check(here, edge_above_floor_limits, task.edge_above_floor->value());
-  detail::check(here, until_limits, task.until.value());
-  detail::check(here, sample_limits, task.sample_every.value());
-  detail::check(here, samples_limits, task.until.value() / task.sample_every.value());
+  core::check(here, edge_above_floor_limits, task.edge_above_floor->value());
+  core::check(here, until_limits, task.until.value());
+  core::check(here, sample_limits, task.sample_every.value());
+  core::check(here, samples_limits, task.until.value() / task.sample_every.value());
   const sump& plan = task.system.sump;
   const auto samples = static_cast<std::size_t>(task.until.value() / task.sample_every.value() * (1.0 + 1e-12));
   detail::power_cut_motion motion{here, task};

@@ -11,7 +11,7 @@
 #include <optional>
 #include <span>
 #include <string>
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/plumbing/detail/curve_kernel.hpp>
 #include <tankwright/plumbing/friction.hpp>
 #include <utility>
@@ -73,7 +73,7 @@ struct flow_answer {
 };
 
 /// Speed over the speed for which a curve is given. Not the setting of a controller in per cent of power.
-class speed_ratio : public detail::scalar<speed_ratio> {
+class speed_ratio : public core::scalar<speed_ratio> {
   using scalar::scalar;
 };
 
@@ -138,24 +138,24 @@ inline constexpr limits density_of_test_limits{"density of the test liquid", "kg
 namespace detail {
 
 [[nodiscard]] inline std::string point_text(std::size_t index) {
-  return "point " + number_text(static_cast<double>(index + 1));
+  return "point " + core::number_text(static_cast<double>(index + 1));
 }
 
 /// Refuse a point that is not a number, or not below and to the right of the one before.
 inline void check_point(std::string_view function, std::string_view label, std::size_t index, double q, double h,
                         double q_before, double h_before) {
   const std::string point = point_text(index);
-  check_element(function, label, {point + ": flow", "m3/s", not_negative}, q);
-  check_element(function, label, {point + ": head", "m", any_finite}, h);
+  core::check_element(function, label, {point + ": flow", "m3/s", not_negative}, q);
+  core::check_element(function, label, {point + ": head", "m", any_finite}, h);
   if (index == 0) return;
   if (!(q > q_before)) {
-    refuse_element(function, label,
-                   point + " has a flow of " + number_with_unit(q, "m3/s") +
+    core::refuse_element(function, label,
+                   point + " has a flow of " + core::number_with_unit(q, "m3/s") +
                        ", not more than the point before it; sort the points by flow");
   }
   if (!(h < h_before)) {
-    refuse_element(function, label,
-                   point + " has a head of " + number_with_unit(h, "m") +
+    core::refuse_element(function, label,
+                   point + " has a head of " + core::number_with_unit(h, "m") +
                        ", not less than the point before it; the head of a pump must fall with the flow");
   }
 }
@@ -177,8 +177,8 @@ inline void check_point(std::string_view function, std::string_view label, std::
 [[nodiscard]] inline pump_curve curve_from_points(std::string label, std::span<const curve_point> points) {
   constexpr std::string_view here = "tankwright::plumbing::curve_from_points";
   if (points.size() < 2) {
-    detail::refuse_element(here, label,
-                           "has " + detail::number_text(static_cast<double>(points.size())) +
+    core::refuse_element(here, label,
+                           "has " + core::number_text(static_cast<double>(points.size())) +
                                " points; a curve needs at least two (curve_from_one_point guesses one "
                                "from its duty point)");
   }
@@ -188,8 +188,8 @@ inline void check_point(std::string_view function, std::string_view label, std::
     const double h = points[i].head->value();
     detail::check_point(here, label, i, q, h, i == 0 ? 0.0 : data.q.back(), i == 0 ? 0.0 : data.h.back());
     if (i == 0 && q != 0.0) {
-      detail::refuse_element(here, label,
-                             "begins at a flow of " + detail::number_with_unit(q, "m3/s") +
+      core::refuse_element(here, label,
+                             "begins at a flow of " + core::number_with_unit(q, "m3/s") +
                                  "; the first point must be at zero flow, the shut-off head");
     }
     data.q.push_back(q);
@@ -236,8 +236,8 @@ inline void check_point(std::string_view function, std::string_view label, std::
   detail::check_point(here, points.label, 2, q2, h2, q1, h1);
   const double c = std::log((h0 - h2) / (h0 - h1)) / std::log(q2 / q1);
   if (!(c >= 1.0)) {
-    detail::refuse_element(here, points.label,
-                           "falls faster at first than later (the exponent is " + detail::number_text(c) +
+    core::refuse_element(here, points.label,
+                           "falls faster at first than later (the exponent is " + core::number_text(c) +
                                "); no power law fits a pump like that, use curve_from_points");
   }
   detail::curve_data data;
@@ -264,8 +264,8 @@ inline void check_point(std::string_view function, std::string_view label, std::
 [[nodiscard]] inline pump_curve curve_from_one_point(std::string label, const curve_point& duty) {
   constexpr std::string_view here = "tankwright::plumbing::curve_from_one_point";
   const double q = duty.flow->value(), h = duty.head->value();
-  detail::check_element(here, label, {"flow", "m3/s", positive}, q);
-  detail::check_element(here, label, {"head", "m", positive}, h);
+  core::check_element(here, label, {"flow", "m3/s", positive}, q);
+  core::check_element(here, label, {"head", "m", positive}, h);
   detail::curve_data data;
   data.label = std::move(label);
   data.shutoff = 4.0 * h / 3.0;
@@ -287,7 +287,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @accuracy     that of the curve
 /// @source       the pump's maker
 [[nodiscard]] inline head_answer head_at(const pump_curve& curve, flow_rate flow) {
-  detail::check_element("tankwright::plumbing::head_at", curve.label(), pump_flow_limits, flow.value());
+  core::check_element("tankwright::plumbing::head_at", curve.label(), pump_flow_limits, flow.value());
   if (flow > curve.end_flow()) return {curve_region::past_end, std::nullopt};
   return {curve_region::on_curve, head::from_value(detail::value_on_curve(curve.data(), flow.value()).head)};
 }
@@ -306,7 +306,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   constexpr std::string_view here = "tankwright::plumbing::flow_at";
   const double h = against.value();
   const detail::curve_data& data = curve.data();
-  detail::check_element(here, curve.label(), pump_head_limits, h);
+  core::check_element(here, curve.label(), pump_head_limits, h);
   if (h > data.shutoff) return {curve_region::above_shutoff, flow_rate::from_value(0.0)};
   if (h <= data.end_head) {  // to rounding, so that the head of the last point leads back to it
     if (h < data.end_head - 1e-12 * (data.shutoff - data.end_head)) return {curve_region::past_end, std::nullopt};
@@ -318,7 +318,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   }
   std::size_t i = 0;
   while (i + 2 < data.q.size() && h < data.h[i + 1]) ++i;
-  const double q = detail::bracketed_root<double>(
+  const double q = numerics::bracketed_root<double>(
       here, "flow", [&](double x) { return detail::value_in_segment(data, i, x).head - h; }, data.q[i], data.q[i + 1]);
   return {curve_region::on_curve, flow_rate::from_value(q)};
 }
@@ -375,7 +375,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @accuracy     some per cent for s between 0.5 and 1.2; small pumps lose efficiency when slow
 /// @source       affinity laws; Crane TP-410 (2009) ch. 5
 [[nodiscard]] inline pump_curve at_speed(const pump_curve& curve, speed_ratio speed) {
-  detail::check_element("tankwright::plumbing::at_speed", curve.label(), speed_limits, speed.value());
+  core::check_element("tankwright::plumbing::at_speed", curve.label(), speed_limits, speed.value());
   const double s = speed.value();
   detail::curve_data data = curve.data();
   data.shutoff *= s * s;
@@ -400,10 +400,10 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @source       affinity laws; Crane TP-410 (2009) ch. 5
 [[nodiscard]] inline pump_performance at_speed(const pump_performance& point, speed_ratio speed) {
   constexpr std::string_view here = "tankwright::plumbing::at_speed";
-  detail::check(here, pump_flow_limits, point.flow->value());
-  detail::check(here, pump_head_limits, point.head->value());
-  detail::check(here, pump_power_limits, point.power->value());
-  detail::check(here, speed_limits, speed.value());
+  core::check(here, pump_flow_limits, point.flow->value());
+  core::check(here, pump_head_limits, point.head->value());
+  core::check(here, pump_power_limits, point.power->value());
+  core::check(here, speed_limits, speed.value());
   const double s = speed.value();
   return {.flow = s * point.flow.get(), .head = s * s * point.head.get(), .power = s * s * s * point.power.get()};
 }
@@ -420,11 +420,11 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @source       Crane TP-410 (2009) ch. 5
 [[nodiscard]] inline pump_power power_drawn(const pump_duty& duty, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::power_drawn";
-  detail::check(here, pump_flow_limits, duty.flow->value());
-  detail::check(here, {"head", "m", not_negative}, duty.head->value());
-  detail::check(here, pump_efficiency_limits, duty.pump_efficiency->value());
-  detail::check(here, motor_efficiency_limits, duty.motor_efficiency.value());
-  detail::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, pump_flow_limits, duty.flow->value());
+  core::check(here, {"head", "m", not_negative}, duty.head->value());
+  core::check(here, pump_efficiency_limits, duty.pump_efficiency->value());
+  core::check(here, motor_efficiency_limits, duty.motor_efficiency.value());
+  core::check(here, water::liquid_density_limits, water.density->value());
   const power hydraulic =
       power::from_value(water.density->value() * standard_gravity.value() * duty.flow->value() * duty.head->value());
   const power shaft = hydraulic / duty.pump_efficiency->value();
@@ -444,9 +444,9 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @source                head and efficiency do not depend on density
 [[nodiscard]] inline power power_in(power measured, mass_density density_of_test, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::power_in";
-  detail::check(here, pump_power_limits, measured.value());
-  detail::check(here, density_of_test_limits, density_of_test.value());
-  detail::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, pump_power_limits, measured.value());
+  core::check(here, density_of_test_limits, density_of_test.value());
+  core::check(here, water::liquid_density_limits, water.density->value());
   return measured * (water.density->value() / density_of_test.value());
 }
 
@@ -464,11 +464,11 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @source       Crane TP-410 (2009) ch. 5
 [[nodiscard]] inline head npsh_available(const suction_side& side, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::npsh_available";
-  detail::check(here, surface_pressure_limits, side.surface_pressure.value().value());
-  detail::check(here, level_above_pump_limits, side.level_above_pump->value());
-  detail::check(here, suction_loss_limits, side.losses->value());
-  detail::check(here, vapour_pressure_limits, side.vapour_pressure->value().value());
-  detail::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, surface_pressure_limits, side.surface_pressure.value().value());
+  core::check(here, level_above_pump_limits, side.level_above_pump->value());
+  core::check(here, suction_loss_limits, side.losses->value());
+  core::check(here, vapour_pressure_limits, side.vapour_pressure->value().value());
+  core::check(here, water::liquid_density_limits, water.density->value());
   const double pressure = side.surface_pressure.value().value() - side.vapour_pressure->value().value();
   return head::from_value(pressure / (water.density->value() * standard_gravity.value()) +
                           side.level_above_pump->value() - side.losses->value());
@@ -488,15 +488,15 @@ inline void check_point(std::string_view function, std::string_view label, std::
 [[nodiscard]] inline head head_from_gauges(const gauge_readings& read, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::head_from_gauges";
   for (const double p : {read.suction->value().value(), read.discharge->value().value()}) {
-    detail::check(here, gauge_pressure_limits, p);
+    core::check(here, gauge_pressure_limits, p);
   }
   for (const double z : {read.suction_gauge_height.value(), read.discharge_gauge_height.value()}) {
-    detail::check(here, {"height of a gauge", "m", any_finite}, z);
+    core::check(here, {"height of a gauge", "m", any_finite}, z);
   }
   for (const double v : {read.suction_velocity.value(), read.discharge_velocity.value()}) {
-    detail::check(here, {"velocity", "m/s", any_finite}, v);
+    core::check(here, {"velocity", "m/s", any_finite}, v);
   }
-  detail::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, water::liquid_density_limits, water.density->value());
   const double g = standard_gravity.value();
   const double pressure = read.discharge->value().value() - read.suction->value().value();
   const double vd = read.discharge_velocity.value(), vs = read.suction_velocity.value();

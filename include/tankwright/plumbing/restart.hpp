@@ -42,8 +42,8 @@ inline constexpr limits box_surge_limits{"surge", "m", not_negative};
 [[nodiscard]] inline estimate<length> vortex_submergence(pipe_bore bore, flow_rate flow) {
   constexpr std::string_view here = "tankwright::plumbing::vortex_submergence";
   const double d = bore.diameter().value();
-  detail::check(here, inlet_bore_limits, d);
-  detail::check(here, inlet_flow_limits, flow.value());
+  core::check(here, inlet_bore_limits, d);
+  core::check(here, inlet_flow_limits, flow.value());
   const double v = flow.value() / detail::circle(d), froude = v / std::sqrt(standard_gravity.value() * d);
   return {length::from_value(0.54 * v * std::sqrt(d)), length::from_value(0.72 * v * std::sqrt(d)),
           length::from_value(d * (1.0 + 2.3 * froude)), "different rules for large intakes"};
@@ -79,10 +79,10 @@ namespace detail {
 [[nodiscard]] inline restart_answer restart_after(const power_cut_answer& cut, const power_cut_input& in,
                                                   const pump_inlet& pump, length surge_height) {
   constexpr std::string_view here = "tankwright::plumbing::restart";
-  check(here, inlet_height_limits, pump.above_floor->value());
-  check(here, box_surge_limits, surge_height.value());
+  core::check(here, inlet_height_limits, pump.above_floor->value());
+  core::check(here, box_surge_limits, surge_height.value());
   const double flow = total_flow(in.returns);
-  if (flow == 0.0) refuse_element(here, in.display.label, "has returns without flow: nothing refills it");
+  if (flow == 0.0) core::refuse_element(here, in.display.label, "has returns without flow: nothing refills it");
   const auto submergence = vortex_submergence(pump.bore, flow_rate::from_value(flow));
 
   const sump_shape shape{in.sump};
@@ -104,7 +104,7 @@ namespace detail {
     };
     if (level <= 0.0 || held(level) - lost <= held(0.0)) return 0.0;
     if (lost == 0.0) return level;
-    return bracketed_root(
+    return numerics::bracketed_root(
         here, "lowest level", [&](double z) { return held(z) - (held(level) - lost); }, 0.0, level);
   };
   const double worst = lowest(1, -cut.spare.low.value());

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include <tankwright/core/estimate.hpp>
-#include <tankwright/core/detail/quadrature.hpp>
+#include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/plumbing/friction.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 
@@ -40,7 +40,7 @@ namespace detail {
 [[nodiscard]] inline estimate<flow_rate> siphon_flow(const pipe_run& run, length drop, const water::liquid& water,
                                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::siphon_flow";
-  detail::check_element(here, run.label, siphon_drop_limits, drop.value());
+  core::check_element(here, run.label, siphon_drop_limits, drop.value());
   const auto at = [&](losses which) { return flow_for_head(detail::with_exit(run, which), drop, water, policy); };
   return {at(losses::most), at(losses::central), at(losses::least), "loss coefficients of the fittings"};
 }
@@ -76,11 +76,11 @@ inline constexpr limits siphon_vapour_limits{"vapour_pressure", "Pa", not_negati
 [[nodiscard]] inline absolute_pressure siphon_crest_pressure(const siphon_crest& crest) {
   constexpr std::string_view here = "tankwright::plumbing::siphon_crest_pressure";
   const double v = crest.speed->value();
-  detail::check(here, above_surface_limits, crest.above_surface->value());
-  detail::check(here, siphon_speed_limits, v);
-  detail::check(here, siphon_density_limits, crest.density->value());
-  detail::check(here, loss_before_limits, crest.loss_before);
-  detail::check(here, air_pressure_limits, crest.air.value().value());
+  core::check(here, above_surface_limits, crest.above_surface->value());
+  core::check(here, siphon_speed_limits, v);
+  core::check(here, siphon_density_limits, crest.density->value());
+  core::check(here, loss_before_limits, crest.loss_before);
+  core::check(here, air_pressure_limits, crest.air.value().value());
   const double lost = standard_gravity.value() * crest.above_surface->value() + 0.5 * (1.0 + crest.loss_before) * v * v;
   return absolute_pressure{pressure::from_value(crest.air.value().value() - crest.density->value() * lost)};
 }
@@ -107,11 +107,11 @@ struct siphon_limit {
 [[nodiscard]] inline length highest_siphon_crest(const siphon_limit& limit) {
   constexpr std::string_view here = "tankwright::plumbing::highest_siphon_crest";
   const double v = limit.speed->value(), g = standard_gravity.value();
-  detail::check(here, siphon_speed_limits, v);
-  detail::check(here, siphon_density_limits, limit.density->value());
-  detail::check(here, siphon_vapour_limits, limit.vapour_pressure->value().value());
-  detail::check(here, loss_before_limits, limit.loss_before);
-  detail::check(here, air_pressure_limits, limit.air.value().value());
+  core::check(here, siphon_speed_limits, v);
+  core::check(here, siphon_density_limits, limit.density->value());
+  core::check(here, siphon_vapour_limits, limit.vapour_pressure->value().value());
+  core::check(here, loss_before_limits, limit.loss_before);
+  core::check(here, air_pressure_limits, limit.air.value().value());
   return length::from_value((limit.air.value().value() - limit.vapour_pressure->value().value()) /
                                 (limit.density->value() * g) -
                             (1.0 + limit.loss_before) * v * v / (2.0 * g));
@@ -151,18 +151,18 @@ inline constexpr limits siphon_to_limits{"to", "m", positive};
                                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::siphon_until_exposed";
   const double from = draw.from->value(), to = draw.to->value(), plan = draw.plan->value();
-  detail::check_element(here, draw.run.label, plan_limits, plan);
-  detail::check_element(here, draw.run.label, siphon_from_limits, from);
-  detail::check_element(here, draw.run.label, siphon_to_limits, to);
+  core::check_element(here, draw.run.label, plan_limits, plan);
+  core::check_element(here, draw.run.label, siphon_from_limits, from);
+  core::check_element(here, draw.run.label, siphon_to_limits, to);
   if (to > from) {
-    detail::fail<invalid_input>(here, draw.run.label.empty() ? "to" : draw.run.label + ": to", to, "m",
-                                "is higher than from, " + detail::number_with_unit(from, "m"));
+    core::fail<invalid_input>(here, draw.run.label.empty() ? "to" : draw.run.label + ": to", to, "m",
+                                "is higher than from, " + core::number_with_unit(from, "m"));
   }
   if (draw.run.valve && draw.run.valve->kv() == 0.0) {
-    detail::refuse_element(here, draw.run.label, "has its valve shut: nothing runs");
+    core::refuse_element(here, draw.run.label, "has its valve shut: nothing runs");
   }
   const pipe_run run = detail::with_exit(draw.run, losses::central);
-  const double sum = detail::integral(
+  const double sum = numerics::integral(
       [&](double u) { return 2.0 * u / flow_for_head(run, length::from_value(u * u), draw.water, policy).value(); },
       std::sqrt(to), std::sqrt(from), 8);
   return {duration::from_value(plan * sum), volume::from_value(plan * (from - to))};

@@ -77,7 +77,7 @@ struct running_sump {
 /// @source     Rehbock 1929; Villemonte 1947; orifice formula
 [[nodiscard]] inline running_sump running_levels(const sump& plan, flow_rate flow) {
   constexpr std::string_view here = "tankwright::plumbing::running_levels";
-  detail::check(here, overflow_flow_limits, flow.value());
+  core::check(here, overflow_flow_limits, flow.value());
   detail::check_sump(here, plan);
   const detail::sump_shape shape{plan};
   const std::size_t n = shape.size();
@@ -128,9 +128,9 @@ struct sump_at_rest {
   detail::check_sump(here, pour.sump);
   const detail::sump_shape shape{pour.sump};
   detail::check_levels(here, pour.sump, pour.levels);
-  detail::check(here, added_limits, pour.added->value());
+  core::check(here, added_limits, pour.added->value());
   if (pour.into >= shape.size()) {
-    detail::fail<invalid_input>(here, "into", static_cast<double>(pour.into), "",
+    core::fail<invalid_input>(here, "into", static_cast<double>(pour.into), "",
                                 "is not a chamber; they count from 0");
   }
   std::vector<double> water(shape.size()), levels(shape.size());
@@ -171,14 +171,14 @@ struct sump_evaporation {
   static constexpr limits evaporated_limits{"evaporated", "m3", not_negative};
   detail::check_sump(here, loss.sump);
   const detail::sump_shape shape{loss.sump};
-  detail::check(here, evaporated_limits, loss.evaporated->value());
+  core::check(here, evaporated_limits, loss.evaporated->value());
   const std::size_t first = shape.first_joined(shape.size() - 1), last = shape.size() - 1;
   const double before = shape.below(first, last, loss.sump.running_level->value());
   const double left = before - loss.evaporated->value();
   if (!(left >= 0.0)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, detail::chamber_name(loss.sump, last) + ": evaporated", in_litres(loss.evaporated), "L",
-        "is more than the chamber holds, " + detail::number_with_unit(in_litres(volume::from_value(before)), "L"));
+        "is more than the chamber holds, " + core::number_with_unit(in_litres(volume::from_value(before)), "L"));
   }
   return length::from_value(shape.level(here, first, last, left));
 }

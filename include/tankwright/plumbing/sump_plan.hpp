@@ -6,13 +6,12 @@
 #include <string>
 #include <vector>
 
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 
 namespace tankwright::plumbing {
 
 namespace detail {
-using namespace tankwright::detail;
 }
 
 /// One chamber of a sump.
@@ -52,7 +51,7 @@ namespace detail {
 
 [[nodiscard]] inline std::string chamber_name(const sump& plan, std::size_t i) {
   const std::string& label = plan.chambers[i].label;
-  return label.empty() ? "chamber " + number_text(static_cast<double>(i + 1)) : label;
+  return label.empty() ? "chamber " + core::number_text(static_cast<double>(i + 1)) : label;
 }
 
 [[nodiscard]] inline std::string baffle_name(const sump& plan, std::size_t i) {
@@ -61,8 +60,8 @@ namespace detail {
 
 [[noreturn, gnu::cold]] inline void refuse_height(std::string_view here, std::string_view name, std::string_view what,
                                                   double value, std::string_view reason, double bound) {
-  fail<invalid_input>(here, std::string{name} + ": " + std::string{what}, value, "m",
-                      std::string{reason} + ", " + number_with_unit(bound, "m"));
+  core::fail<invalid_input>(here, std::string{name} + ": " + std::string{what}, value, "m",
+                      std::string{reason} + ", " + core::number_with_unit(bound, "m"));
 }
 
 inline void check_below_rim(std::string_view here, const sump& plan, std::size_t i, double level) {
@@ -75,11 +74,11 @@ inline void check_below_rim(std::string_view here, const sump& plan, std::size_t
 inline void check_sump(std::string_view here, const sump& plan) {
   const double rim = plan.rim->value(), running = plan.running_level->value();
   const std::size_t n = plan.chambers.size();
-  check_element(here, "sump", rim_limits, rim);
-  if (n == 0) refuse_element(here, "sump", "has no chambers");
+  core::check_element(here, "sump", rim_limits, rim);
+  if (n == 0) core::refuse_element(here, "sump", "has no chambers");
   if (plan.baffles.size() + 1 != n) {
-    fail<invalid_input>(here, "sump: number of baffles", static_cast<double>(plan.baffles.size()), "",
-                        "does not go with " + number_text(static_cast<double>(n)) + " chambers; expected one less");
+    core::fail<invalid_input>(here, "sump: number of baffles", static_cast<double>(plan.baffles.size()), "",
+                        "does not go with " + core::number_text(static_cast<double>(n)) + " chambers; expected one less");
   }
   for (std::size_t i = 0; i < n; ++i) {
     const chamber& c = plan.chambers[i];
@@ -89,8 +88,8 @@ inline void check_sump(std::string_view here, const sump& plan) {
       continue;
     const std::string name = chamber_name(plan, i);
     walls.check(here, name);
-    check_element(here, name, gear_limits, c.gear.value());
-    check_element(here, name, free_plan_limits, walls.smallest() - c.gear.value());
+    core::check_element(here, name, gear_limits, c.gear.value());
+    core::check_element(here, name, free_plan_limits, walls.smallest() - c.gear.value());
   }
   for (std::size_t i = 0; i + 1 < n; ++i) {
     const baffle& b = plan.baffles[i];
@@ -100,15 +99,15 @@ inline void check_sump(std::string_view here, const sump& plan) {
     if (good) [[likely]]
       continue;
     const std::string name = baffle_name(plan, i);
-    check_element(here, name, crest_limits, crest);
-    check_element(here, name, baffle_width_limits, b.width->value());
-    check_element(here, name, gap_limits, gap);
-    check_element(here, name, baffle_thickness_limits, b.thickness.value());
+    core::check_element(here, name, crest_limits, crest);
+    core::check_element(here, name, baffle_width_limits, b.width->value());
+    core::check_element(here, name, gap_limits, gap);
+    core::check_element(here, name, baffle_thickness_limits, b.thickness.value());
     if (crest > rim) refuse_height(here, name, "crest", crest, "stands higher than the rim of the sump", rim);
     refuse_height(here, name, "gap", gap, "is not below the crest", crest);
   }
   if (!running_level_limits.possible.contains(running)) {
-    check_element(here, chamber_name(plan, n - 1), running_level_limits, running);
+    core::check_element(here, chamber_name(plan, n - 1), running_level_limits, running);
   }
   if (running > rim) {
     refuse_height(here, chamber_name(plan, n - 1), "running level", running, "stands above the rim of the sump", rim);
@@ -125,13 +124,13 @@ inline void check_sump(std::string_view here, const sump& plan) {
 
 inline void check_levels(std::string_view here, const sump& plan, const std::vector<length>& levels) {
   if (levels.size() != plan.chambers.size()) {
-    fail<invalid_input>(
+    core::fail<invalid_input>(
         here, "number of levels", static_cast<double>(levels.size()), "",
-        "differs from the number of chambers, " + number_text(static_cast<double>(plan.chambers.size())));
+        "differs from the number of chambers, " + core::number_text(static_cast<double>(plan.chambers.size())));
   }
   for (std::size_t i = 0; i < levels.size(); ++i) {
     if (!sump_level_limits.possible.contains(levels[i].value())) {
-      check_element(here, chamber_name(plan, i), sump_level_limits, levels[i].value());
+      core::check_element(here, chamber_name(plan, i), sump_level_limits, levels[i].value());
     }
   }
 }

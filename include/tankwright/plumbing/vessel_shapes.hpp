@@ -82,22 +82,22 @@ inline constexpr limits axial_length_limits{"axial_length", "m", positive};
 
 /// Check a vessel and give the height of its top.
 [[nodiscard]] inline double top_of(std::string_view here, const bowl& b) {
-  check(here, vessel_radius_limits, b.radius->value());
+  core::check(here, vessel_radius_limits, b.radius->value());
   return 2.0 * b.radius->value();
 }
 [[nodiscard]] inline double top_of(std::string_view here, const cone& c) {
-  check(here, vessel_height_limits, c.height->value());
-  check(here, vessel_radius_limits, c.top_radius->value());
+  core::check(here, vessel_height_limits, c.height->value());
+  core::check(here, vessel_radius_limits, c.top_radius->value());
   return c.height->value();
 }
 [[nodiscard]] inline double top_of(std::string_view here, const lying_cylinder& c) {
-  check(here, vessel_diameter_limits, c.diameter->value());
-  check(here, axial_length_limits, c.axial_length->value());
+  core::check(here, vessel_diameter_limits, c.diameter->value());
+  core::check(here, axial_length_limits, c.axial_length->value());
   return c.diameter->value();
 }
 [[nodiscard]] inline double top_of(std::string_view here, const plan_profile& p) {
   numbers_of(p).check(here, "vessel");
-  return largest;
+  return core::largest;
 }
 
 }  // namespace detail

@@ -67,12 +67,12 @@ inline constexpr limits surge_pipe_limits{"pipe", "m", not_negative};
 [[nodiscard]] inline velocity wave_speed(const elastic_pipe& pipe, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::wave_speed";
   const double d = pipe.bore->diameter().value();
-  detail::check(here, bore_limits, d);
-  detail::check(here, wall_limits, pipe.wall->value());
-  detail::check(here, modulus_limits, pipe.modulus.value());
-  detail::check(here, bulk_modulus_limits, pipe.bulk_modulus.value());
-  detail::check(here, restraint_limits, pipe.restraint);
-  detail::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, bore_limits, d);
+  core::check(here, wall_limits, pipe.wall->value());
+  core::check(here, modulus_limits, pipe.modulus.value());
+  core::check(here, bulk_modulus_limits, pipe.bulk_modulus.value());
+  core::check(here, restraint_limits, pipe.restraint);
+  core::check(here, water::liquid_density_limits, water.density->value());
   const double k = pipe.bulk_modulus.value();
   const double stretch = pipe.restraint * k * d / (pipe.modulus.value() * pipe.wall->value());
   return velocity::from_value(std::sqrt(k / water.density->value() / (1.0 + stretch)));
@@ -92,10 +92,10 @@ inline constexpr limits surge_pipe_limits{"pipe", "m", not_negative};
   constexpr std::string_view here = "tankwright::plumbing::surge_on_closure";
   const double a = stop.wave_speed->value();
   const double dv = stop.change->value();
-  detail::check(here, wave_speed_limits, a);
-  detail::check(here, velocity_change_limits, dv);
-  detail::check(here, surge_pipe_limits, stop.pipe->value());
-  detail::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, wave_speed_limits, a);
+  core::check(here, velocity_change_limits, dv);
+  core::check(here, surge_pipe_limits, stop.pipe->value());
+  core::check(here, water::liquid_density_limits, water.density->value());
   return {head::from_value(a * dv / standard_gravity.value()), pressure::from_value(water.density->value() * a * dv),
           duration::from_value(2.0 * stop.pipe->value() / a), surge_caution};
 }

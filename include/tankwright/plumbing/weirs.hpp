@@ -13,13 +13,12 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 
 namespace tankwright::plumbing {
 
 namespace detail {
-using namespace tankwright::detail;
 }
 
 // ---- the edges ------------------------------------------------------------------------------------------------------
@@ -90,17 +89,17 @@ inline constexpr limits channel_width_limits{"channel_width", "m", positive};
 inline constexpr limits weir_head_limits{"head", "m", not_negative};
 inline constexpr limits discharge_coefficient_limits{"discharge_coefficient", "", above_zero_to_one};
 
-inline constexpr limits rehbock_width_limits{"width", "m", positive, {0.3, detail::largest}, "Rehbock 1929"};
-inline constexpr limits rehbock_crest_limits{"crest_height", "m", positive, {0.1, detail::largest}, "Rehbock 1929"};
+inline constexpr limits rehbock_width_limits{"width", "m", positive, {0.3, core::largest}, "Rehbock 1929"};
+inline constexpr limits rehbock_crest_limits{"crest_height", "m", positive, {0.1, core::largest}, "Rehbock 1929"};
 inline constexpr limits rehbock_head_limits{"head", "m", not_negative, {0.03, 0.75}, "Rehbock 1929"};
 inline constexpr limits rehbock_ratio_limits{"head / crest_height", "", not_negative, {0.0, 1.0}, "Rehbock 1929"};
 
 inline constexpr limits kindsvater_width_limits{
-    "width", "m", positive, {0.15, detail::largest}, "Kindsvater and Carter 1957"};
+    "width", "m", positive, {0.15, core::largest}, "Kindsvater and Carter 1957"};
 inline constexpr limits kindsvater_crest_limits{
-    "crest_height", "m", positive, {0.1, detail::largest}, "Kindsvater and Carter 1957"};
+    "crest_height", "m", positive, {0.1, core::largest}, "Kindsvater and Carter 1957"};
 inline constexpr limits kindsvater_head_limits{
-    "head", "m", not_negative, {0.03, detail::largest}, "Kindsvater and Carter 1957"};
+    "head", "m", not_negative, {0.03, core::largest}, "Kindsvater and Carter 1957"};
 inline constexpr limits kindsvater_ratio_limits{
     "head / crest_height", "", not_negative, {0.0, 2.0}, "Kindsvater and Carter 1957"};
 inline constexpr limits width_ratio_limits{"width / channel_width", "", above_zero_to_one};
@@ -108,10 +107,10 @@ inline constexpr limits width_ratio_limits{"width / channel_width", "", above_ze
 inline constexpr limits notch_angle_limits{"opening", "deg", {0.0, 180.0, edge::open, edge::open}};
 inline constexpr limits shen_angle_limits{
     "opening", "deg", {0.0, 180.0, edge::open, edge::open}, {20.0, 100.0}, "Shen 1981"};
-inline constexpr limits shen_head_limits{"head", "m", not_negative, {0.06, detail::largest}, "Shen 1981 (from memory)"};
+inline constexpr limits shen_head_limits{"head", "m", not_negative, {0.06, core::largest}, "Shen 1981 (from memory)"};
 
 inline constexpr limits gap_width_limits{"gap_width", "m", positive};
-inline constexpr limits gaps_limits{"gaps", "", {1.0, detail::largest}};
+inline constexpr limits gaps_limits{"gaps", "", {1.0, core::largest}};
 inline constexpr limits tooth_width_limits{"tooth_width", "m", positive};
 inline constexpr limits gap_height_limits{"gap_height", "m", positive};
 inline constexpr limits toothed_crest_limits{"crest_height", "m", positive};
@@ -260,10 +259,10 @@ template <class T>
                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::rehbock_weir";
   const double b = edge.width->value(), p = edge.crest_height->value(), h = head.value();
-  detail::check(here, rehbock_width_limits, b, policy);
-  detail::check(here, rehbock_crest_limits, p, policy);
-  detail::check(here, rehbock_head_limits, h, policy);
-  detail::check(here, rehbock_ratio_limits, h / p, policy);
+  core::check(here, rehbock_width_limits, b, policy);
+  core::check(here, rehbock_crest_limits, p, policy);
+  core::check(here, rehbock_head_limits, h, policy);
+  core::check(here, rehbock_ratio_limits, h / p, policy);
   return flow_rate::from_value(detail::rehbock(h, b, p));
 }
 
@@ -283,12 +282,12 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::kindsvater_carter_weir";
   const double b = edge.width->value(), channel = edge.channel_width->value();
   const double p = edge.crest_height->value(), h = head.value();
-  detail::check(here, kindsvater_width_limits, b, policy);
-  detail::check(here, channel_width_limits, channel, policy);
-  detail::check(here, width_ratio_limits, b / channel, policy);
-  detail::check(here, kindsvater_crest_limits, p, policy);
-  detail::check(here, kindsvater_head_limits, h, policy);
-  detail::check(here, kindsvater_ratio_limits, h / p, policy);
+  core::check(here, kindsvater_width_limits, b, policy);
+  core::check(here, channel_width_limits, channel, policy);
+  core::check(here, width_ratio_limits, b / channel, policy);
+  core::check(here, kindsvater_crest_limits, p, policy);
+  core::check(here, kindsvater_head_limits, h, policy);
+  core::check(here, kindsvater_ratio_limits, h / p, policy);
   return flow_rate::from_value(detail::kindsvater_carter(h, b, channel, p));
 }
 
@@ -318,20 +317,20 @@ inline constexpr limits effective_width_limits{"width - 0.1 contractions head", 
 [[nodiscard]] inline flow_rate rectangular_weir(const rectangular_weir_input& weir) {
   constexpr std::string_view here = "tankwright::plumbing::rectangular_weir";
   const double b = weir.width->value(), h = weir.head->value(), v = weir.approach_velocity.value();
-  detail::check(here, weir_width_limits, b);
-  detail::check(here, weir_head_limits, h);
-  detail::check(here, discharge_coefficient_limits, weir.discharge_coefficient);
-  detail::check(here, contractions_limits, weir.contractions);
-  detail::check(here, approach_velocity_limits, v);
+  core::check(here, weir_width_limits, b);
+  core::check(here, weir_head_limits, h);
+  core::check(here, discharge_coefficient_limits, weir.discharge_coefficient);
+  core::check(here, contractions_limits, weir.contractions);
+  core::check(here, approach_velocity_limits, v);
   const double effective_width = b - 0.1 * weir.contractions * h;
-  detail::check(here, effective_width_limits, effective_width);
+  core::check(here, effective_width_limits, effective_width);
   const double hv = v / detail::sqrt_2g<double> * (v / detail::sqrt_2g<double>);
   return flow_rate::from_value(detail::weir_flow<double>(weir.discharge_coefficient, effective_width, h + hv) -
                                detail::weir_flow<double>(weir.discharge_coefficient, effective_width, hv));
 }
 
 inline constexpr limits francis_head_limits{
-    "head", "m", not_negative, {0.06, detail::largest}, "Francis 1883 (limit from memory)"};
+    "head", "m", not_negative, {0.06, core::largest}, "Francis 1883 (limit from memory)"};
 inline constexpr limits francis_ratio_limits{
     "head / width", "", not_negative, {0.0, 1.0 / 3.0}, "Francis 1883 (limit from memory)"};
 
@@ -359,9 +358,9 @@ struct francis_weir_input {
                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::francis_weir";
   const double b = weir.width->value(), h = weir.head->value();
-  detail::check(here, weir_width_limits, b);
-  detail::check(here, francis_head_limits, h, policy);
-  detail::check(here, francis_ratio_limits, h / b, policy);
+  core::check(here, weir_width_limits, b);
+  core::check(here, francis_head_limits, h, policy);
+  core::check(here, francis_ratio_limits, h / b, policy);
   // 3.33 ft^0.5/s at the source's g: (2/3) Cd sqrt(2g) = 1.838 m^0.5/s
   return rectangular_weir({.width = weir.width,
                            .head = weir.head,
@@ -371,7 +370,7 @@ struct francis_weir_input {
 }
 
 inline constexpr limits bazin_head_limits{
-    "head", "m", positive, {0.06, detail::largest}, "Bazin 1888 (limit from memory)"};
+    "head", "m", positive, {0.06, core::largest}, "Bazin 1888 (limit from memory)"};
 
 /// A level edge by Bazin.
 struct bazin_weir_input {
@@ -392,8 +391,8 @@ struct bazin_weir_input {
 [[nodiscard]] inline flow_rate bazin_weir(const bazin_weir_input& weir, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::bazin_weir";
   const double b = weir.width->value(), h = weir.head->value();
-  detail::check(here, weir_width_limits, b);
-  detail::check(here, bazin_head_limits, h, policy);
+  core::check(here, weir_width_limits, b);
+  core::check(here, bazin_head_limits, h, policy);
   return flow_rate::from_value(detail::weir_flow(1.5 * (0.405 + 0.003 / h), b, h));
 }
 
@@ -411,12 +410,12 @@ struct bazin_weir_input {
 /// @source     own rule, after Kindsvater and Carter 1957
 [[nodiscard]] inline flow_rate toothed_weir(const toothed_edge& edge, length head) {
   constexpr std::string_view here = "tankwright::plumbing::toothed_weir";
-  detail::check(here, gap_width_limits, edge.gap_width->value());
-  detail::check(here, gaps_limits, edge.gaps);
-  detail::check(here, tooth_width_limits, edge.tooth_width->value());
-  detail::check(here, gap_height_limits, edge.gap_height->value());
-  detail::check(here, toothed_crest_limits, edge.crest_height->value());
-  detail::check(here, weir_head_limits, head.value());
+  core::check(here, gap_width_limits, edge.gap_width->value());
+  core::check(here, gaps_limits, edge.gaps);
+  core::check(here, tooth_width_limits, edge.tooth_width->value());
+  core::check(here, gap_height_limits, edge.gap_height->value());
+  core::check(here, toothed_crest_limits, edge.crest_height->value());
+  core::check(here, weir_head_limits, head.value());
   return flow_rate::from_value(detail::toothed_flow<double>(head.value(), edge.gap_width->value(), edge.gaps.get(),
                                                             edge.tooth_width->value(), edge.gap_height->value(),
                                                             edge.crest_height->value()));
@@ -442,9 +441,9 @@ struct v_notch_weir_input {
 /// @source     textbook formula: Sarkar, ex. 5.3; Schaschke, ex. 7.10
 [[nodiscard]] inline flow_rate v_notch_weir(const v_notch_weir_input& weir) {
   constexpr std::string_view here = "tankwright::plumbing::v_notch_weir";
-  detail::check(here, notch_angle_limits, in_degrees(weir.opening));
-  detail::check(here, weir_head_limits, weir.head->value());
-  detail::check(here, discharge_coefficient_limits, weir.discharge_coefficient);
+  core::check(here, notch_angle_limits, in_degrees(weir.opening));
+  core::check(here, weir_head_limits, weir.head->value());
+  core::check(here, discharge_coefficient_limits, weir.discharge_coefficient);
   return flow_rate::from_value(
       detail::notch_flow<double>(weir.discharge_coefficient, weir.opening->value(), weir.head->value()));
 }
@@ -463,8 +462,8 @@ struct v_notch_weir_input {
 [[nodiscard]] inline flow_rate shen_weir(const v_notch& edge, length head,
                                          range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::shen_weir";
-  detail::check(here, shen_angle_limits, in_degrees(edge.opening), policy);
-  detail::check(here, shen_head_limits, head.value(), policy);
+  core::check(here, shen_angle_limits, in_degrees(edge.opening), policy);
+  core::check(here, shen_head_limits, head.value(), policy);
   return flow_rate::from_value(detail::shen(head.value(), edge.opening->value()));
 }
 
@@ -483,8 +482,8 @@ struct v_notch_weir_input {
 /// @source     EN 12056-3 (from memory)
 [[nodiscard]] inline flow_rate standpipe_inlet(const standpipe& edge, length head) {
   constexpr std::string_view here = "tankwright::plumbing::standpipe_inlet";
-  detail::check(here, bore_limits, edge.bore->diameter().value());
-  detail::check(here, weir_head_limits, head.value());
+  core::check(here, bore_limits, edge.bore->diameter().value());
+  core::check(here, weir_head_limits, head.value());
   return flow_rate::from_value(
       detail::standpipe_flow(head.value(), edge.bore->diameter().value(), edge.strainer ? 0.5 : 1.0));
 }
@@ -498,7 +497,7 @@ struct submergence_input {
 
 inline constexpr limits upstream_head_limits{"upstream_head", "m", positive};
 inline constexpr limits downstream_head_limits{"downstream_head", "m", any_finite};
-inline constexpr limits submergence_limits{"downstream_head / upstream_head", "", {-detail::largest, 1.0}};
+inline constexpr limits submergence_limits{"downstream_head / upstream_head", "", {-core::largest, 1.0}};
 inline constexpr limits weir_exponent_limits{"exponent", "", positive};
 
 /// Share of its free flow that an edge keeps when the water behind it stands above the crest (Villemonte).
@@ -512,11 +511,11 @@ inline constexpr limits weir_exponent_limits{"exponent", "", positive};
 /// @source      Villemonte 1947
 [[nodiscard]] inline proportion submerged_share(const submergence_input& heads) {
   constexpr std::string_view here = "tankwright::plumbing::submerged_share";
-  detail::check(here, upstream_head_limits, heads.upstream_head->value());
-  detail::check(here, downstream_head_limits, heads.downstream_head->value());
-  detail::check(here, weir_exponent_limits, heads.exponent);
+  core::check(here, upstream_head_limits, heads.upstream_head->value());
+  core::check(here, downstream_head_limits, heads.downstream_head->value());
+  core::check(here, weir_exponent_limits, heads.exponent);
   const double ratio = heads.downstream_head->value() / heads.upstream_head->value();
-  detail::check(here, submergence_limits, ratio);
+  core::check(here, submergence_limits, ratio);
   return fraction(detail::villemonte(ratio, heads.exponent));
 }
 

@@ -91,28 +91,28 @@ template <class T>
 inline void check_humidity(std::string_view function, relative_humidity humidity) {
   const double value = humidity.fraction();
   if (value > 1.0 && value <= 100.0) [[unlikely]] {
-    fail<invalid_input>(function, relative_humidity_limits.argument, value, "",
-                        "is not possible; expected 0 to 1. For " + number_text(value) +
-                            " % write relative_humidity::from_percent(" + number_text(value) + ")");
+    core::fail<invalid_input>(function, relative_humidity_limits.argument, value, "",
+                        "is not possible; expected 0 to 1. For " + core::number_text(value) +
+                            " % write relative_humidity::from_percent(" + core::number_text(value) + ")");
   }
-  check(function, relative_humidity_limits, value);
+  core::check(function, relative_humidity_limits, value);
 }
 
 inline void check_air_pressure(std::string_view function, absolute_pressure p, range_policy policy) {
   const double value = in_pascals(p.value());
   if (policy == range_policy::published && value > 20.0 && value < 180.0) [[unlikely]] {
-    fail<out_of_range>(function, air_pressure_limits.argument, value, "Pa",
-                       "is nearly a vacuum; for " + number_text(value) + " kPa write absolute_pressure(kilopascals(" +
-                           number_text(value) + "))");
+    core::fail<out_of_range>(function, air_pressure_limits.argument, value, "Pa",
+                       "is nearly a vacuum; for " + core::number_text(value) + " kPa write absolute_pressure(kilopascals(" +
+                           core::number_text(value) + "))");
   }
-  check(function, air_pressure_limits, value, policy);
+  core::check(function, air_pressure_limits, value, policy);
 }
 
 /// Refuse a vapour pressure that leaves no room for dry air.
 inline void check_vapour(std::string_view function, double vapour, double total) {
   if (!(vapour < total)) [[unlikely]] {
-    fail<invalid_input>(function, "vapour pressure", vapour, "Pa",
-                        "is not below the air pressure, " + number_with_unit(total, "Pa") + ": no air is left");
+    core::fail<invalid_input>(function, "vapour pressure", vapour, "Pa",
+                        "is not below the air pressure, " + core::number_with_unit(total, "Pa") + ": no air is left");
   }
 }
 
@@ -137,7 +137,7 @@ struct raw_air {
 [[nodiscard]] inline raw_air checked(std::string_view function, const air& a, range_policy policy) {
   const tankwright::temperature t = a.temperature;
   const relative_humidity humidity = a.humidity;
-  check(function, saturation_temperature_limits, tankwright::in_celsius(t), policy);
+  core::check(function, saturation_temperature_limits, tankwright::in_celsius(t), policy);
   check_humidity(function, humidity);
   check_air_pressure(function, a.pressure, policy);
   const double total = in_pascals(a.pressure.value());

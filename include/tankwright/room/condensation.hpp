@@ -58,16 +58,16 @@ namespace detail {
 /// f_Rsi of a plane element.
 [[nodiscard]] inline double checked_factor(std::string_view function, const building_element& e) {
   const double u = e.transmittance.get().value();
-  check(function, transmittance_limits, u);
-  check(function, surface_resistance_limits, e.surface_resistance.value());
+  core::check(function, transmittance_limits, u);
+  core::check(function, surface_resistance_limits, e.surface_resistance.value());
   const double factor = 1.0 - u * e.surface_resistance.value();
   if (!(factor >= 0.0)) {
-    fail<invalid_input>(function, transmittance_limits.argument, u, "W/(m2 K)",
+    core::fail<invalid_input>(function, transmittance_limits.argument, u, "W/(m2 K)",
                         "leaves nothing for the wall: the surface resistance alone, " +
-                            number_with_unit(e.surface_resistance.value(), "m2 K/W") + ", is more than 1/U");
+                            core::number_with_unit(e.surface_resistance.value(), "m2 K/W") + ", is more than 1/U");
   }
-  check(function, {"inside temperature", "degC", above_absolute_zero_celsius}, in_celsius(e.inside));
-  check(function, {"outside temperature", "degC", above_absolute_zero_celsius}, in_celsius(e.outside));
+  core::check(function, {"inside temperature", "degC", above_absolute_zero_celsius}, in_celsius(e.inside));
+  core::check(function, {"outside temperature", "degC", above_absolute_zero_celsius}, in_celsius(e.outside));
   return factor;
 }
 
@@ -120,13 +120,13 @@ namespace detail {
   constexpr std::string_view here = "tankwright::room::judge_surface";
   const double surface = detail::surface_kelvin(here, e);
   if (!(std::fabs(in_kelvins(e.inside) - in_kelvins(a.temperature)) <= 1e-6)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, "inside temperature", in_celsius(e.inside), "degC",
-        "is not that of the air, " + detail::number_with_unit(in_celsius(a.temperature), "degC"));
+        "is not that of the air, " + core::number_with_unit(in_celsius(a.temperature), "degC"));
   }
   const temperature dew = dew_point(a, policy);
   const double vapour = vapour_pressure(a, policy).value();
-  detail::check(here, {"surface temperature", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 200.0)},
+  core::check(here, {"surface temperature", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 200.0)},
                 surface - 273.15, policy);
   const double humidity = vapour / detail::saturation_pressure(surface);
   const bool drips = humidity > 1.0;
@@ -156,10 +156,10 @@ namespace detail {
                                                         range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::highest_humidity";
   const double face = detail::surface_kelvin(here, e);
-  detail::check(here, surface_humidity_limits, surface.fraction());
+  core::check(here, surface_humidity_limits, surface.fraction());
   constexpr interval range = saturation_temperature_limits.published;
-  detail::check(here, {"surface temperature", "degC", above_absolute_zero_celsius, range}, face - 273.15, policy);
-  detail::check(here, {"inside temperature", "degC", above_absolute_zero_celsius, range}, in_celsius(e.inside), policy);
+  core::check(here, {"surface temperature", "degC", above_absolute_zero_celsius, range}, face - 273.15, policy);
+  core::check(here, {"inside temperature", "degC", above_absolute_zero_celsius, range}, in_celsius(e.inside), policy);
   const double humidity =
       surface.fraction() * detail::saturation_pressure(face) / detail::saturation_pressure(in_kelvins(e.inside));
   return relative_humidity::from_fraction(std::min(1.0, humidity));
@@ -179,7 +179,7 @@ namespace detail {
 [[nodiscard]] inline temperature lowest_surface_temperature(const air& a, relative_humidity surface = mould_humidity,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::lowest_surface_temperature";
-  detail::check(here, surface_humidity_limits, surface.fraction());
+  core::check(here, surface_humidity_limits, surface.fraction());
   const pressure vapour = vapour_pressure(a, policy);
   return saturation_temperature(vapour / surface.fraction(), policy);
 }
@@ -200,18 +200,18 @@ namespace detail {
                                                           relative_humidity surface = mould_humidity,
                                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::lowest_temperature_factor";
-  detail::check(here, {"outside temperature", "degC", above_absolute_zero_celsius}, in_celsius(outside));
+  core::check(here, {"outside temperature", "degC", above_absolute_zero_celsius}, in_celsius(outside));
   const double inside = in_kelvins(a.temperature);
   if (!(in_kelvins(outside) < inside)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, "outside temperature", in_celsius(outside), "degC",
-        "is not below the room's, " + detail::number_with_unit(inside - 273.15, "degC") + ": no wall is cooled");
+        "is not below the room's, " + core::number_with_unit(inside - 273.15, "degC") + ": no wall is cooled");
   }
   const double needed = in_kelvins(lowest_surface_temperature(a, surface, policy));
   if (!(needed <= inside)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, relative_humidity_limits.argument, a.humidity.get().fraction(), "",
-        "is above what any surface may have, " + detail::number_text(surface.fraction()) + ": dry the air first");
+        "is above what any surface may have, " + core::number_text(surface.fraction()) + ": dry the air first");
   }
   return fraction(std::max(0.0, (needed - in_kelvins(outside)) / (inside - in_kelvins(outside))));
 }

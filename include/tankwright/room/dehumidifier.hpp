@@ -8,7 +8,7 @@
 
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/room/air.hpp>
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/water/heat.hpp>
 
 namespace tankwright::room {
@@ -83,23 +83,23 @@ template <class T>
 
 /// Capacity at 26.7 degC and 60 % [kg/s], from the label. Checks the machine.
 [[nodiscard]] inline double checked_capacity(std::string_view function, const dehumidifier& m, range_policy policy) {
-  check_element(function, m.label, dehumidifier_capacity_limits, m.capacity.get().value());
-  check_element(function, m.label, dehumidifier_power_limits, m.electrical.value());
+  core::check_element(function, m.label, dehumidifier_capacity_limits, m.capacity.get().value());
+  core::check_element(function, m.label, dehumidifier_power_limits, m.electrical.value());
   if (m.rated_at.share > 0.0) return m.capacity.get().value() / m.rated_at.share;
-  check_element(function, m.label, dehumidifier_temperature_limits, in_celsius(m.rated_at.temperature), policy);
-  check_element(function, m.label, dehumidifier_humidity_limits, m.rated_at.humidity.fraction(), policy);
+  core::check_element(function, m.label, dehumidifier_temperature_limits, in_celsius(m.rated_at.temperature), policy);
+  core::check_element(function, m.label, dehumidifier_humidity_limits, m.rated_at.humidity.fraction(), policy);
   return m.capacity.get().value() / capacity_share(in_celsius(m.rated_at.temperature), m.rated_at.humidity.fraction());
 }
 
 /// The share of the capacity at 26.7 degC and 60 % that is left in this air, refused where the curve has none.
 [[nodiscard]] inline double checked_share(std::string_view function, std::string_view label, double celsius,
                                           double humidity, range_policy policy) {
-  check_element(function, label, dehumidifier_temperature_limits, celsius, policy);
-  check_element(function, label, dehumidifier_humidity_limits, humidity, policy);
+  core::check_element(function, label, dehumidifier_temperature_limits, celsius, policy);
+  core::check_element(function, label, dehumidifier_humidity_limits, humidity, policy);
   const double share = capacity_share(celsius, humidity);
   if (!(share > 0.0)) {
-    fail<out_of_range>(function, std::string{label} + ": relative humidity", humidity, "",
-                       "leaves no capacity at " + number_with_unit(celsius, "degC") + " by the extrapolated curve");
+    core::fail<out_of_range>(function, std::string{label} + ": relative humidity", humidity, "",
+                       "leaves no capacity at " + core::number_with_unit(celsius, "degC") + " by the extrapolated curve");
   }
   return share;
 }

@@ -9,7 +9,7 @@
 #include <vector>
 
 #include <tankwright/core/estimate.hpp>
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/room/evaporation_laws.hpp>
 
 namespace tankwright::room {
@@ -32,7 +32,7 @@ inline constexpr cover_material floating_discs{"floating discs", fraction(0.501)
 inline constexpr cover_material liquid_monolayer{"liquid monolayer", fraction(0.144)};
 
 /// How many times a still surface evaporates. Splashing is not all: weirs, trickling media and foam also add area.
-class agitation : public detail::scalar<agitation> {
+class agitation : public core::scalar<agitation> {
   using scalar::scalar;
 };
 inline constexpr agitation still_surface{1.0};
@@ -71,7 +71,7 @@ struct evaporation_estimate {
 
 inline constexpr limits area_limits{"area", "m2", not_negative};
 inline constexpr limits agitation_limits{
-    "agitation", "", {1.0, detail::largest}, {1.0, 3.0}, "ASHRAE and Smith et al. 1998: 1 to 2"};
+    "agitation", "", {1.0, core::largest}, {1.0, 3.0}, "ASHRAE and Smith et al. 1998: 1 to 2"};
 inline constexpr limits room_air_speed_limits{
     "air speed", "m/s", not_negative, {0.0, 1.0}, "air in rooms; wind is another matter"};
 inline constexpr limits covered_limits{"covered part", "", zero_to_one};
@@ -105,11 +105,11 @@ template <class T>
 }
 
 [[nodiscard]] inline wet_areas checked_areas(std::string_view function, const wet_surface& s, range_policy policy) {
-  check_element(function, s.label, area_limits, s.area.get().value());
-  check_element(function, s.label, agitation_limits, s.moved.value(), policy);
-  check_element(function, s.label, room_air_speed_limits, s.air_speed.value(), policy);
-  check_element(function, s.label, covered_limits, s.covered.value());
-  check_element(function, s.label, cover_effectiveness_limits, s.cover.effectiveness.value());
+  core::check_element(function, s.label, area_limits, s.area.get().value());
+  core::check_element(function, s.label, agitation_limits, s.moved.value(), policy);
+  core::check_element(function, s.label, room_air_speed_limits, s.air_speed.value(), policy);
+  core::check_element(function, s.label, covered_limits, s.covered.value());
+  core::check_element(function, s.label, cover_effectiveness_limits, s.cover.effectiveness.value());
   const double bare = s.area.get().value() * s.moved.value() * wind_factor(s.air_speed.value());
   const double held = s.covered.value() * s.cover.effectiveness.value();
   const double leak = s.covered.value() * (1.0 - s.cover.effectiveness.value());

@@ -200,9 +200,9 @@ template <class T>
 
 [[nodiscard]] inline across<double> checked(std::string_view function, const open_water& w, range_policy policy) {
   const auto in_air = checked(function, w.air, policy);
-  check(function, water_temperature_limits, in_celsius(w.water.temperature), policy);
-  check(function, water::practical_salinity_limits, w.water.salinity.get().value(), policy);
-  check(function, air_speed_limits, w.air_speed.value());
+  core::check(function, water_temperature_limits, in_celsius(w.water.temperature), policy);
+  core::check(function, water::practical_salinity_limits, w.water.salinity.get().value(), policy);
+  core::check(function, air_speed_limits, w.air_speed.value());
   const double kelvin = in_kelvins(w.water.temperature);
   const double activity = water::water_activity(w.water.salinity, policy).value();
   const double at_water = vapour_pressure_at(kelvin, activity);
@@ -214,10 +214,10 @@ template <class T>
 inline void check_law(std::string_view function, const evaporation_law_data& law, const across<double>& s,
                       double humidity, range_policy policy) {
   if (policy == range_policy::extrapolate) return;
-  check(function, {"water temperature", "degC", {}, law.water_celsius, law.name}, s.water - 273.15);
-  check(function, {"air temperature", "degC", {}, law.air_celsius, law.name}, s.air - 273.15);
-  check(function, {relative_humidity_limits.argument, "", {}, law.humidity, law.name}, humidity);
-  check(function, {air_speed_limits.argument, "m/s", {}, law.speed, law.name}, s.speed);
+  core::check(function, {"water temperature", "degC", {}, law.water_celsius, law.name}, s.water - 273.15);
+  core::check(function, {"air temperature", "degC", {}, law.air_celsius, law.name}, s.air - 273.15);
+  core::check(function, {relative_humidity_limits.argument, "", {}, law.humidity, law.name}, humidity);
+  core::check(function, {air_speed_limits.argument, "m/s", {}, law.speed, law.name}, s.speed);
 }
 
 }  // namespace detail
@@ -238,7 +238,7 @@ inline void check_law(std::string_view function, const evaporation_law_data& law
   constexpr std::string_view here = "tankwright::room::vapour_diffusivity";
   constexpr limits range{"temperature", "degC", above_absolute_zero_celsius, celsius_range(6.85, 176.85),
                          "Marrero and Mason 1972, 280 to 450 K"};
-  detail::check(here, range, in_celsius(t), policy);
+  core::check(here, range, in_celsius(t), policy);
   detail::check_air_pressure(here, total, policy);
   return kinematic_viscosity::from_value(detail::vapour_diffusivity(in_kelvins(t), in_pascals(total.value())));
 }
@@ -268,7 +268,7 @@ inline void check_law(std::string_view function, const evaporation_law_data& law
                              (law == evaporation_law::biasin_krumme && (rate < 0.0) != (difference < 0.0)) ||
                              (law == evaporation_law::analogy && rate == 0.0 && difference != 0.0);
   if (has_no_answer) {
-    detail::fail<out_of_range>(here, "vapour pressure difference", difference, "Pa",
+    core::fail<out_of_range>(here, "vapour pressure difference", difference, "Pa",
                                std::string{"is outside what the formula can answer ("}.append(about(law).name) + ")");
   }
   return mass_flux::from_value(rate / 3600.0);

@@ -71,7 +71,7 @@ struct heat_equipment {
 
 inline constexpr limits heat_limits{"heat", "W", not_negative};
 inline constexpr limits tank_transmittance_limits{"transmittance", "W/(m2 K)", not_negative};
-inline constexpr limits margin_limits{"margin", "", {1.0, detail::largest}, {1.0, 3.0}, "a margin, not another size"};
+inline constexpr limits margin_limits{"margin", "", {1.0, core::largest}, {1.0, 3.0}, "a margin, not another size"};
 
 namespace detail {
 
@@ -84,12 +84,12 @@ namespace detail {
   m.vapour = s.in_air;
   m.total = s.total;
   if (t.surroundings) {
-    check(function, {"temperature of the surroundings", "degC", above_absolute_zero_celsius},
+    core::check(function, {"temperature of the surroundings", "degC", above_absolute_zero_celsius},
           in_celsius(*t.surroundings));
     m.radiant = in_kelvins(*t.surroundings);
   }
   const tankwright::temperature refill = t.make_up.value_or(t.air.temperature);
-  check(function, {"make-up temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 80.0)},
+  core::check(function, {"make-up temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 80.0)},
         in_celsius(refill), policy);
   if (t.make_up) m.make_up = in_kelvins(*t.make_up);
   m.specific_heat = water::specific_heat(practical_salinity{0.0}, refill, extrapolate).value();
@@ -101,20 +101,20 @@ namespace detail {
     m.cover_conductance += covered * indoor_film.value();
   }
   for (const tank_wall& w : t.walls) {
-    check_element(function, w.label, area_limits, w.area.get().value());
-    check_element(function, w.label, tank_transmittance_limits, w.transmittance.get().value());
+    core::check_element(function, w.label, area_limits, w.area.get().value());
+    core::check_element(function, w.label, tank_transmittance_limits, w.transmittance.get().value());
     const double conductance = w.area.get().value() * w.transmittance.get().value();
     if (!w.outside) {
       m.walls_to_air += conductance;
     } else {
-      check_element(function, w.label, {"outside temperature", "degC", above_absolute_zero_celsius},
+      core::check_element(function, w.label, {"outside temperature", "degC", above_absolute_zero_celsius},
                      in_celsius(*w.outside));
       m.walls_elsewhere += conductance;
       m.walls_inflow += conductance * in_kelvins(*w.outside);
     }
   }
   for (const heat_source& h : t.sources) {
-    check_element(function, h.label, heat_limits, h.heat.get().value());
+    core::check_element(function, h.label, heat_limits, h.heat.get().value());
     m.gains += h.heat.get().value();
   }
   return m;
@@ -170,7 +170,7 @@ namespace detail {
 /// @source       heat balance
 [[nodiscard]] inline heat_equipment heater_for(const tank_heat& t, double margin = 1.25,
                                                range_policy policy = range_policy::published) {
-  detail::check("tankwright::room::heater_for", margin_limits, margin, policy);
+  core::check("tankwright::room::heater_for", margin_limits, margin, policy);
   const estimate<power> net = heat_balance(t, policy).net;
   const power most = std::max(net.high, watts(0.0));
   return {.needed = net,
@@ -193,7 +193,7 @@ namespace detail {
 /// @source       heat balance
 [[nodiscard]] inline heat_equipment chiller_for(const tank_heat& t, proportion duty = fraction(0.65),
                                                 range_policy policy = range_policy::published) {
-  detail::check("tankwright::room::chiller_for", {"duty", "", above_zero_to_one}, duty.value());
+  core::check("tankwright::room::chiller_for", {"duty", "", above_zero_to_one}, duty.value());
   const estimate<power> net = heat_balance(t, policy).net;
   const estimate<power> cooling{-net.high, -net.central, -net.low, net.reason};
   const power most = std::max(cooling.high, watts(0.0));

@@ -91,8 +91,8 @@ struct checked_room {
 
 [[nodiscard]] inline checked_room checked(std::string_view function, const tank_room& r, range_policy policy) {
   const raw_air outdoor = checked(function, r.room.outdoor, policy);
-  check(function, room_volume_limits, r.room.volume.get().value());
-  check(function, air_change_limits, r.room.air_changes.get().value());
+  core::check(function, room_volume_limits, r.room.volume.get().value());
+  core::check(function, air_change_limits, r.room.air_changes.get().value());
   const air inside{.temperature = r.room.temperature,
                    .humidity = relative_humidity::from_percent(50.0),
                    .pressure = r.room.outdoor.pressure};
@@ -106,7 +106,7 @@ struct checked_room {
   m.changes = r.room.air_changes.get().value();
   m.outdoor = outdoor.ratio;
   for (const moisture_source& s : r.sources) {
-    check_element(function, s.label, source_rate_limits, s.rate.get().value());
+    core::check_element(function, s.label, source_rate_limits, s.rate.get().value());
     m.source += s.rate.get().value();
   }
   out.areas = checked_areas(function, r.surfaces, policy);
@@ -143,7 +143,7 @@ struct checked_room {
                                                     range_policy policy) {
   checked_room room = checked(function, r, policy);
   if (room.model.changes == 0.0 && room.areas.central == 0.0) {
-    fail<invalid_input>(function, air_change_limits.argument, 0.0, "1/s",
+    core::fail<invalid_input>(function, air_change_limits.argument, 0.0, "1/s",
                         "leaves the air as it is, or until its sources saturate it: there is no open water "
                         "either to settle with");
   }

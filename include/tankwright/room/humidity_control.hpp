@@ -100,10 +100,10 @@ template <class Q>
   const double vapour = target.fraction() * room.model.saturation;
   const double carried = room.model.ventilation(vapour);
   if (!(carried > 0.0)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, "outdoor humidity ratio", 1e3 * room.model.outdoor, "g/kg",
         "is no drier than the room shall be, " +
-            detail::number_with_unit(1e3 * detail::humidity_ratio(vapour, room.model.total()), "g/kg") +
+            core::number_with_unit(1e3 * detail::humidity_ratio(vapour, room.model.total()), "g/kg") +
             ": ventilation cannot dry it; a dehumidifier can");
   }
   room.model.changes = 0.0;

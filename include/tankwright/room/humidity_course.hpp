@@ -113,7 +113,7 @@ struct course_rates {
       continue;
     }
     const double part =
-        bracketed_root<double>(function, "time", [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; },
+        numerics::bracketed_root<double>(function, "time", [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; },
                                0.0, h, {.absolute = 1e-9 * h});
     s = runge_kutta_step(rates, s, part);
     s.vapour = line;
@@ -141,8 +141,8 @@ struct course_rates {
   constexpr std::string_view here = "tankwright::room::humidity_course";
   const detail::checked_room room = detail::checked(here, q.room, policy);
   detail::check_humidity(here, q.start);
-  detail::check(here, course_time_limits, q.time.get().value());
-  detail::check(here, course_step_limits, q.step.value());
+  core::check(here, course_time_limits, q.time.get().value());
+  core::check(here, course_step_limits, q.step.value());
   const detail::moisture_model m = room.at(detail::band_end::central);
 
   const auto point = [&](double time, const detail::course_state& s) {

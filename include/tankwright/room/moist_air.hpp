@@ -49,9 +49,9 @@ template <class T>
   const double most = saturation_pressure(in_kelvins(t));
   const double humidity = vapour / most;
   if (!(humidity <= 1.0 + 1e-12)) [[unlikely]] {
-    fail<invalid_input>(function, argument, value, unit,
-                        "would be " + number_text(100.0 * humidity) + " % relative humidity at " +
-                            number_with_unit(in_celsius(t), "degC") + ": water would condense");
+    core::fail<invalid_input>(function, argument, value, unit,
+                        "would be " + core::number_text(100.0 * humidity) + " % relative humidity at " +
+                            core::number_with_unit(in_celsius(t), "degC") + ": water would condense");
   }
   return {.temperature = t,
           .humidity = relative_humidity::from_fraction(humidity < 1.0 ? humidity : 1.0),
@@ -73,10 +73,10 @@ template <class T>
 [[nodiscard]] inline absolute_pressure pressure_at_altitude(length altitude,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::pressure_at_altitude";
-  detail::check(here, altitude_limits, altitude.value(), policy);
+  core::check(here, altitude_limits, altitude.value(), policy);
   const double base = 1.0 - 2.25577e-5 * altitude.value();
   if (!(base > 0.0)) {
-    detail::fail<invalid_input>(here, altitude_limits.argument, altitude.value(), "m", "is above the atmosphere");
+    core::fail<invalid_input>(here, altitude_limits.argument, altitude.value(), "m", "is above the atmosphere");
   }
   return absolute_pressure{pressure::from_value(101325.0 * std::pow(base, 5.2559))};
 }
@@ -124,7 +124,7 @@ template <class T>
 [[nodiscard]] inline humidity_ratio humidity_ratio_from_vapour_pressure(pressure vapour, absolute_pressure total,
                                                                         range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::humidity_ratio_from_vapour_pressure";
-  detail::check(here, {"vapour pressure", "Pa", not_negative}, vapour.value());
+  core::check(here, {"vapour pressure", "Pa", not_negative}, vapour.value());
   detail::check_air_pressure(here, total, policy);
   detail::check_vapour(here, vapour.value(), in_pascals(total.value()));
   return humidity_ratio::from_kilograms_per_kilogram(detail::humidity_ratio(vapour.value(), in_pascals(total.value())));
@@ -159,16 +159,16 @@ template <class T>
   constexpr std::string_view here = "tankwright::room::dew_point";
   const double kelvin = in_kelvins(a.temperature);
   const double humidity = a.humidity.get().fraction();
-  detail::check(here, saturation_temperature_limits, in_celsius(a.temperature), policy);
+  core::check(here, saturation_temperature_limits, in_celsius(a.temperature), policy);
   detail::check_humidity(here, a.humidity);
   detail::check_air_pressure(here, a.pressure, policy);
   if (humidity == 0.0) [[unlikely]] {
-    detail::fail<invalid_input>(here, relative_humidity_limits.argument, 0.0, "",
+    core::fail<invalid_input>(here, relative_humidity_limits.argument, 0.0, "",
                                 "is air without water: it has no dew point");
   }
   const double ln_vapour = std::log(humidity) + detail::ln_saturation(kelvin).value;
   const double dew = detail::saturation_temperature(here, ln_vapour);
-  if (policy == range_policy::published) detail::check(here, dew_point_limits, dew - 273.15);
+  if (policy == range_policy::published) core::check(here, dew_point_limits, dew - 273.15);
   return kelvins(dew);
 }
 
@@ -245,8 +245,8 @@ template <class T>
 [[nodiscard]] inline air air_from(const air_of_humidity_ratio& state, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::air_from";
   const double ratio = state.ratio.get().value();
-  detail::check(here, saturation_temperature_limits, in_celsius(state.temperature), policy);
-  detail::check(here, humidity_ratio_limits, ratio);
+  core::check(here, saturation_temperature_limits, in_celsius(state.temperature), policy);
+  core::check(here, humidity_ratio_limits, ratio);
   detail::check_air_pressure(here, state.pressure, policy);
   const double vapour = detail::vapour_pressure(ratio, in_pascals(state.pressure.value()));
   return detail::air_from_vapour(here, humidity_ratio_limits.argument, ratio, "", state.temperature, vapour,
@@ -265,8 +265,8 @@ template <class T>
 /// @source       ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12
 [[nodiscard]] inline air air_from(const air_of_dew_point& state, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::air_from";
-  detail::check(here, saturation_temperature_limits, in_celsius(state.temperature), policy);
-  detail::check(here, dew_point_limits, in_celsius(state.dew_point), policy);
+  core::check(here, saturation_temperature_limits, in_celsius(state.temperature), policy);
+  core::check(here, dew_point_limits, in_celsius(state.dew_point), policy);
   detail::check_air_pressure(here, state.pressure, policy);
   const double vapour = detail::saturation_pressure(in_kelvins(state.dew_point));
   detail::check_vapour(here, vapour, in_pascals(state.pressure.value()));

@@ -9,7 +9,7 @@
 #include <limits>
 #include <optional>
 
-#include <tankwright/room/detail/integrate.hpp>
+#include <tankwright/numerics/course.hpp>
 #include <tankwright/room/warm_up.hpp>
 
 namespace tankwright::room {
@@ -122,20 +122,20 @@ struct checked_outage {
                    .room_start = in_kelvins(o.tank.air.temperature),
                    .room_end = in_kelvins(o.tank.air.temperature),
                    .room_tau = 0.0};
-  check(function, heat_capacity_limits, c.capacity);
+  core::check(function, heat_capacity_limits, c.capacity);
   c.start.specific_heat = 0.0;  // no make-up
   if (o.room) {
     c.room_end = in_kelvins(o.room->settles_at);
     c.room_tau = o.room->time_constant.get().value();
-    check(function,
+    core::check(function,
           {"final room temperature", "degC", above_absolute_zero_celsius, about(evaporation_law::shah).air_celsius,
            about(evaporation_law::shah).name},
           c.room_end - 273.15, policy);
-    check(function, room_time_constant_limits, c.room_tau);
+    core::check(function, room_time_constant_limits, c.room_tau);
     if (saturation_pressure(c.room_end) < c.start.vapour) {
       // In parts of the time constant: after forty the drift has run out.
       const auto spare = [&](double x) { return saturation_pressure(c.air_at(x * c.room_tau)) - c.start.vapour; };
-      c.condenses_from = spare(0.0) <= 0.0 ? 0.0 : c.room_tau * bracketed_root(function, "time", spare, 0.0, 40.0);
+      c.condenses_from = spare(0.0) <= 0.0 ? 0.0 : c.room_tau * numerics::bracketed_root(function, "time", spare, 0.0, 40.0);
     }
   }
   return c;
@@ -144,7 +144,7 @@ struct checked_outage {
 /// The course of the water at one end of the band, from the start of the outage.
 [[nodiscard]] inline auto course_of(const checked_outage& o, double conductances<double>::*end) {
   const auto slope = [&o, end](double time, double kelvin) { return o.slope(time, kelvin, end); };
-  return course{slope, 0.0, o.water, o.longest_step(end), kelvins_per_step, o.condenses_from};
+  return numerics::course{slope, 0.0, o.water, o.longest_step(end), kelvins_per_step, o.condenses_from};
 }
 
 [[nodiscard]] inline estimate<temperature> temperature_estimate(double a, double central, double b,
@@ -173,8 +173,8 @@ struct checked_outage {
   constexpr std::string_view here = "tankwright::room::outage_curve";
   using ends = detail::conductances<double>;
   const detail::checked_outage c = detail::checked(here, o, policy);
-  detail::check(here, outage_time_limits, time.value());
-  detail::check(here, outage_step_limits, step.value());
+  core::check(here, outage_time_limits, time.value());
+  core::check(here, outage_step_limits, step.value());
   const std::string_view why = c.start.areas.agitated ? agitated_band : still_band;
   const detail::heat_model end_state = c.finally();
   outage_course course{
@@ -201,7 +201,7 @@ struct checked_outage {
     high.go_to(next);
     add(next);
   }
-  detail::check(
+  core::check(
       here,
       {"water temperature", "degC", {}, about(evaporation_law::shah).water_celsius, about(evaporation_law::shah).name},
       std::min({low.value(), central.value(), high.value()}) - 273.15, policy);
@@ -244,14 +244,14 @@ namespace detail {
                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::time_to_limit";
   using ends = detail::conductances<double>;
-  detail::check(here, limit_temperature_limits, in_celsius(limit), policy);
-  detail::check(here, outage_time_limits, within.value());
+  core::check(here, limit_temperature_limits, in_celsius(limit), policy);
+  core::check(here, outage_time_limits, within.value());
   o.heat_capacity = heat_capacity.low;
   const detail::checked_outage least = detail::checked(here, o, policy);
   const auto with = [&](tankwright::heat_capacity c) {
     detail::checked_outage other = least;
     other.capacity = c.value();
-    detail::check(here, heat_capacity_limits, other.capacity);
+    core::check(here, heat_capacity_limits, other.capacity);
     return other;
   };
   const auto when = [&](const detail::checked_outage& c, double ends::*end) {

@@ -12,7 +12,7 @@
 namespace tankwright::room {
 
 /// Money per kilowatt-hour, in whatever currency the bill is in.
-class electricity_price : public detail::scalar<electricity_price> {
+class electricity_price : public core::scalar<electricity_price> {
   using scalar::scalar;
 };
 
@@ -48,11 +48,11 @@ inline constexpr limits on_limits{"part of the time", "", zero_to_one};
                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::running_cost";
   const estimate<power>& heat = load.heat;
-  for (const power& p : {heat.low, heat.central, heat.high}) detail::check(here, {"heat", "W", any_finite}, p.value());
+  for (const power& p : {heat.low, heat.central, heat.high}) core::check(here, {"heat", "W", any_finite}, p.value());
   const double price = load.price.get().value();
-  detail::check(here, price_limits, price);
-  detail::check(here, performance_limits, load.performance, policy);
-  detail::check(here, on_limits, load.on.value());
+  core::check(here, price_limits, price);
+  core::check(here, performance_limits, load.performance, policy);
+  core::check(here, on_limits, load.on.value());
   const auto in_a_day = [&](power p) {
     return energy::from_value(p.value() > 0.0 ? p.value() / load.performance * load.on.value() * 86400.0 : 0.0);
   };

@@ -11,7 +11,7 @@
 #include <cstddef>
 #include <span>
 
-#include <tankwright/core/detail/batch.hpp>
+#include <tankwright/core/batch.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/validity.hpp>
@@ -29,7 +29,6 @@ inline constexpr limits vapour_pressure_limits{
     "vapour pressure", "Pa", positive, {1.405102e-3, 1.5550738e6}, "Hyland and Wexler 1983, -100 to 200 degC"};
 
 namespace detail {
-using namespace tankwright::detail;
 
 /// Triple point of water [K]: below it the saturation pressure is that over ice.
 template <class T>
@@ -83,7 +82,7 @@ template <class T>
     t += step;
     if (fabs(step) <= T(1e-5L) * t) return t;  // the next step would be less than 1e-12 K
   }
-  fail<no_convergence>(function, "ln of the vapour pressure", static_cast<double>(ln_p), "",
+  core::fail<no_convergence>(function, "ln of the vapour pressure", static_cast<double>(ln_p), "",
                        "has no saturation temperature within reach of the formula");
 }
 
@@ -100,7 +99,7 @@ template <class T>
 /// @accuracy     300 ppm of ASHRAE's tables; between 5 and 30 degC 0.01 to 0.023 % below IAPWS-95
 /// @source       Hyland and Wexler 1983; ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6
 [[nodiscard]] inline pressure saturation_pressure(temperature t, range_policy policy = range_policy::published) {
-  detail::check("tankwright::room::saturation_pressure", saturation_temperature_limits, in_celsius(t), policy);
+  core::check("tankwright::room::saturation_pressure", saturation_temperature_limits, in_celsius(t), policy);
   return pressure::from_value(detail::saturation_pressure(in_kelvins(t)));
 }
 
@@ -117,8 +116,8 @@ template <class T>
 inline void saturation_pressure(std::span<const temperature> t, std::span<pressure> result,
                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::saturation_pressure";
-  detail::check_same_size(here, t.size(), result.size());
-  detail::check_all(
+  core::check_same_size(here, t.size(), result.size());
+  core::check_all(
       here, saturation_temperature_limits, t.size(), [&](std::size_t i) { return in_celsius(t[i]); }, policy);
   for (std::size_t i = 0; i < t.size(); ++i) {
     result[i] = pressure::from_value(detail::saturation_pressure(in_kelvins(t[i])));
@@ -138,7 +137,7 @@ inline void saturation_pressure(std::span<const temperature> t, std::span<pressu
 [[nodiscard]] inline temperature saturation_temperature(pressure vapour,
                                                         range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::saturation_temperature";
-  detail::check(here, vapour_pressure_limits, vapour.value(), policy);
+  core::check(here, vapour_pressure_limits, vapour.value(), policy);
   return kelvins(detail::saturation_temperature(here, std::log(vapour.value())));
 }
 

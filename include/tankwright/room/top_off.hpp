@@ -65,27 +65,26 @@ inline constexpr limits fresh_water_temperature_limits{
     "temperature of the fresh water", "degC", above_absolute_zero_celsius, celsius_range(0.0, 40.0), "liquid water"};
 
 namespace detail {
-using namespace tankwright::detail;
 
 /// Density of fresh water [kg/m^3].
 [[nodiscard]] inline double checked_fresh_density(std::string_view function, temperature t, range_policy policy) {
-  check(function, fresh_water_temperature_limits, in_celsius(t), policy);
+  core::check(function, fresh_water_temperature_limits, in_celsius(t), policy);
   return water::detail::density_teos10(0.0, in_celsius(t));
 }
 
 template <class Q>
 void check_ordered(std::string_view function, const limits& each, const estimate<Q>& e) {
-  for (const Q& q : {e.low, e.central, e.high}) check(function, each, q.value());
+  for (const Q& q : {e.low, e.central, e.high}) core::check(function, each, q.value());
   if (!(e.low <= e.central && e.central <= e.high)) {
-    fail<invalid_input>(function, each.argument, e.central.value(), each.unit,
+    core::fail<invalid_input>(function, each.argument, e.central.value(), each.unit,
                         "is not between its own low and high ends");
   }
 }
 
 /// Mass of the water in the system [kg].
 [[nodiscard]] inline double checked_mass(std::string_view function, const reservoir_request& r, range_policy policy) {
-  check(function, system_volume_limits, r.volume.get().value());
-  check(function, free_volume_limits, r.free_volume.get().value());
+  core::check(function, system_volume_limits, r.volume.get().value());
+  core::check(function, free_volume_limits, r.free_volume.get().value());
   return water::density(r.water.salinity, r.water.temperature, policy).value() * r.volume.get().value();
 }
 
@@ -123,7 +122,7 @@ void check_ordered(std::string_view function, const limits& each, const estimate
 /// @source          arithmetic
 [[nodiscard]] inline estimate<duration> reservoir_lasts(volume reservoir, const estimate<flow_rate>& rate) {
   constexpr std::string_view here = "tankwright::room::reservoir_lasts";
-  detail::check(here, reservoir_limits, reservoir.value());
+  core::check(here, reservoir_limits, reservoir.value());
   detail::check_ordered(here, {"top-off rate", "m3/s", positive}, rate);
   return map_falling(rate, [&](flow_rate r) { return reservoir / r; });
 }
@@ -143,8 +142,8 @@ void check_ordered(std::string_view function, const limits& each, const estimate
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::stuck_valve";
   const double before = detail::checked_mass(here, r, policy);
-  detail::check(here, reservoir_limits, reservoir.value());
-  detail::check(here, {"lowest salinity", "", not_negative}, r.lowest.get().value());
+  core::check(here, reservoir_limits, reservoir.value());
+  core::check(here, {"lowest salinity", "", not_negative}, r.lowest.get().value());
   const double density = detail::checked_fresh_density(here, r.fresh_water, policy);
   const double spilt = std::max(0.0, (reservoir - r.free_volume.get()).value());
   const double full = before + density * (reservoir.value() - spilt);
@@ -172,10 +171,10 @@ void check_ordered(std::string_view function, const limits& each, const estimate
   const double mass = detail::checked_mass(here, r, policy);
   const double now = r.water.salinity.get().value();
   const double lowest = r.lowest.get().value();
-  detail::check(here, {"lowest salinity", "", positive}, lowest);
+  core::check(here, {"lowest salinity", "", positive}, lowest);
   if (!(lowest <= now)) {
-    detail::fail<invalid_input>(here, "lowest salinity", lowest, "",
-                                "is above that of the system, " + detail::number_text(now));
+    core::fail<invalid_input>(here, "lowest salinity", lowest, "",
+                                "is above that of the system, " + core::number_text(now));
   }
   const double by_salt = mass * (now / lowest - 1.0) / detail::checked_fresh_density(here, r.fresh_water, policy);
   const double by_room = r.free_volume.get().value();
@@ -196,15 +195,15 @@ void check_ordered(std::string_view function, const limits& each, const estimate
 /// @source    mass balance
 [[nodiscard]] inline return_chamber_result return_level(const return_chamber& c) {
   constexpr std::string_view here = "tankwright::room::return_level";
-  detail::check(here, chamber_area_limits, c.surface.get().value());
+  core::check(here, chamber_area_limits, c.surface.get().value());
   detail::check_ordered(here, {"top-off rate", "m3/s", positive}, c.top_off.get());
-  detail::check(here, {"running level", "m", any_finite}, c.running_level.get().value());
-  detail::check(here, {"lowest level", "m", any_finite}, c.lowest_level.get().value());
+  core::check(here, {"running level", "m", any_finite}, c.running_level.get().value());
+  core::check(here, {"lowest level", "m", any_finite}, c.lowest_level.get().value());
   const length drop = c.running_level.get() - c.lowest_level.get();
   if (!(drop.value() >= 0.0)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, "lowest level", c.lowest_level.get().value(), "m",
-        "is above the running level, " + detail::number_with_unit(c.running_level.get().value(), "m"));
+        "is above the running level, " + core::number_with_unit(c.running_level.get().value(), "m"));
   }
   const estimate<velocity> fall = map_rising(c.top_off.get(), [&](flow_rate q) { return q / c.surface.get(); });
   return {.fall = fall,

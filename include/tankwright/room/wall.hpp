@@ -8,7 +8,7 @@
 
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::room {
 
@@ -66,13 +66,13 @@ inline constexpr limits film_limits{"film coefficient", "W/(m2 K)", positive};
 /// @source     EN ISO 6946
 [[nodiscard]] inline thermal_transmittance transmittance(const layered_wall& wall) {
   constexpr std::string_view here = "tankwright::room::transmittance";
-  detail::check_element(here, wall.label + ": inside", film_limits, wall.inside.value());
-  detail::check_element(here, wall.label + ": outside", film_limits, wall.outside.value());
+  core::check_element(here, wall.label + ": inside", film_limits, wall.inside.value());
+  core::check_element(here, wall.label + ": outside", film_limits, wall.outside.value());
   double resistance = 1.0 / wall.inside.value() + 1.0 / wall.outside.value();
   for (const wall_layer& layer : wall.layers) {
     const std::string label = wall.label + ": " + layer.label;
-    detail::check_element(here, label, thickness_limits, layer.thickness.get().value());
-    detail::check_element(here, label, conductivity_limits, layer.conductivity.get().value());
+    core::check_element(here, label, thickness_limits, layer.thickness.get().value());
+    core::check_element(here, label, conductivity_limits, layer.conductivity.get().value());
     resistance += layer.thickness.get().value() / layer.conductivity.get().value();
   }
   return thermal_transmittance::from_value(1.0 / resistance);

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <optional>
 
-#include <tankwright/core/detail/quadrature.hpp>
+#include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/room/heat_balance.hpp>
 
@@ -65,7 +65,7 @@ class warming {
  private:
   [[nodiscard]] conductances<double> on_panel(double a, double b) const {
     conductances<double> sum{};
-    gauss_points(a, b, [&](double kelvin, double weight) {
+    numerics::gauss_points(a, b, [&](double kelvin, double weight) {
       const conductances<double> net = heated_.net(kelvin);
       const double heat = -weight * capacity_;
       sum = plus(sum, {heat / net.low, heat / net.central, heat / net.high});
@@ -81,7 +81,7 @@ class warming {
       return both;
     }
     if (halvings == 0) {
-      fail<no_convergence>(function_, "target temperature", b - 273.15, "degC",
+      core::fail<no_convergence>(function_, "target temperature", b - 273.15, "degC",
                            "is where the heater just about holds it: there is no telling when it gets there");
     }
     return plus(refined(a, middle, left, tolerance, halvings - 1), refined(middle, b, right, tolerance, halvings - 1));
@@ -111,7 +111,7 @@ class warming {
 /// @source       Feistel 2008
 [[nodiscard]] inline heat_capacity heat_capacity_of(const tank_water& w, volume volume,
                                                     range_policy policy = range_policy::published) {
-  detail::check("tankwright::room::heat_capacity_of", water_volume_limits, volume.value());
+  core::check("tankwright::room::heat_capacity_of", water_volume_limits, volume.value());
   const tankwright::temperature t = w.temperature;
   const practical_salinity s = w.salinity;
   return heat_capacity::from_value(water::density(s, t, policy).value() * volume.value() *
@@ -133,22 +133,22 @@ class warming {
   const double c = w.heat_capacity.get().value();
   const double p = w.heater.get().value();
   const double h = w.loss.value();
-  detail::check(here, heat_capacity_limits, c);
-  detail::check(here, heater_limits, p);
-  detail::check(here, loss_coefficient_limits, h);
-  detail::check(here, {"start temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.from));
-  detail::check(here, {"target temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.to));
-  detail::check(here, {"standing temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.stands_at));
+  core::check(here, heat_capacity_limits, c);
+  core::check(here, heater_limits, p);
+  core::check(here, loss_coefficient_limits, h);
+  core::check(here, {"start temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.from));
+  core::check(here, {"target temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.to));
+  core::check(here, {"standing temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.stands_at));
   const double from = in_kelvins(w.from) - in_kelvins(w.stands_at);
   const double to = in_kelvins(w.to) - in_kelvins(w.stands_at);
   if (!(to >= from)) {
-    detail::fail<invalid_input>(here, "target temperature", in_celsius(w.to), "degC", "is below the start");
+    core::fail<invalid_input>(here, "target temperature", in_celsius(w.to), "degC", "is below the start");
   }
   if (h == 0.0) return duration::from_value(c * (to - from) / p);
   if (!(p > h * to)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, heater_limits.argument, p, "W",
-        "is too small: it settles at " + detail::number_with_unit(in_celsius(w.stands_at) + p / h, "degC"));
+        "is too small: it settles at " + core::number_with_unit(in_celsius(w.stands_at) + p / h, "degC"));
   }
   return duration::from_value(c / h * std::log1p(h * (to - from) / (p - h * to)));
 }
@@ -174,21 +174,21 @@ class warming {
   const double p = w.heater.get().value();
   const double from = in_kelvins(w.tank.water.temperature);
   const double to = in_kelvins(w.target);
-  detail::check(here, heat_capacity_limits, c);
-  detail::check(here, heater_limits, p);
-  detail::check(here, water_temperature_limits, to - 273.15, policy);
+  core::check(here, heat_capacity_limits, c);
+  core::check(here, heater_limits, p);
+  core::check(here, water_temperature_limits, to - 273.15, policy);
   if (!(to > from)) {
-    detail::fail<invalid_input>(here, "target temperature", to - 273.15, "degC",
-                                "is not above the start, " + detail::number_with_unit(from - 273.15, "degC"));
+    core::fail<invalid_input>(here, "target temperature", to - 273.15, "degC",
+                                "is not above the start, " + core::number_with_unit(from - 273.15, "degC"));
   }
   detail::heat_model heated = m;
   heated.gains += p;
   for (const auto end : {&ends::high, &ends::central, &ends::low}) {
     if (heated.net(to, end) < 0.0) continue;
     const double t = detail::settled_temperature(here, heated, end);
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, heater_limits.argument, p, "W",
-        "is too small: where evaporation is strong it settles at " + detail::number_with_unit(t - 273.15, "degC"));
+        "is too small: where evaporation is strong it settles at " + core::number_with_unit(t - 273.15, "degC"));
   }
   std::optional<temperature> stuck_on;
   if (heated.net(363.15, &ends::low) > 0.0) {

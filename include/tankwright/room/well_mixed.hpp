@@ -35,21 +35,21 @@ struct moisture_line {
 
 [[nodiscard]] inline moisture_line checked(std::string_view function, const well_mixed_room& r) {
   const double flow = r.dry_air.get().value();
-  check(function, dry_air_flow_limits, flow);
-  check(function, {"outdoor humidity ratio", "", not_negative}, r.outdoor.get().value());
-  check(function, moisture_source_limits, r.source.value());
-  check(function, moisture_transfer_limits, r.transfer.value());
-  check(function, {"humidity ratio at the surface", "", not_negative}, r.surface.value());
+  core::check(function, dry_air_flow_limits, flow);
+  core::check(function, {"outdoor humidity ratio", "", not_negative}, r.outdoor.get().value());
+  core::check(function, moisture_source_limits, r.source.value());
+  core::check(function, moisture_transfer_limits, r.transfer.value());
+  core::check(function, {"humidity ratio at the surface", "", not_negative}, r.surface.value());
   const double loss = flow + r.transfer.value();
   if (!(loss > 0.0)) {
-    fail<invalid_input>(function, dry_air_flow_limits.argument, flow, "kg/s",
+    core::fail<invalid_input>(function, dry_air_flow_limits.argument, flow, "kg/s",
                         "lets nothing out: with a source the air only gets wetter, until it is saturated");
   }
   return {flow * r.outdoor.get().value() + r.source.value() + r.transfer.value() * r.surface.value(), loss};
 }
 
 [[nodiscard]] inline room::humidity_ratio checked_ratio(std::string_view function, double ratio) {
-  check(function, {"resulting humidity ratio", "", not_negative}, ratio);
+  core::check(function, {"resulting humidity ratio", "", not_negative}, ratio);
   return room::humidity_ratio::from_kilograms_per_kilogram(ratio);
 }
 
@@ -83,7 +83,7 @@ struct moisture_line {
 /// @source       mass balance
 [[nodiscard]] inline duration humidity_time_constant(const well_mixed_room& r, mass air) {
   constexpr std::string_view here = "tankwright::room::humidity_time_constant";
-  detail::check(here, dry_air_mass_limits, air.value());
+  core::check(here, dry_air_mass_limits, air.value());
   return duration::from_value(air.value() / detail::checked(here, r).loss);
 }
 
@@ -107,9 +107,9 @@ struct humidity_start {
 [[nodiscard]] inline humidity_ratio humidity_ratio_after(const well_mixed_room& r, const humidity_start& start) {
   constexpr std::string_view here = "tankwright::room::humidity_ratio_after";
   const auto line = detail::checked(here, r);
-  detail::check(here, {"humidity ratio at the start", "", not_negative}, start.ratio.get().value());
-  detail::check(here, dry_air_mass_limits, start.dry_air.get().value());
-  detail::check(here, elapsed_time_limits, start.time.get().value());
+  core::check(here, {"humidity ratio at the start", "", not_negative}, start.ratio.get().value());
+  core::check(here, dry_air_mass_limits, start.dry_air.get().value());
+  core::check(here, elapsed_time_limits, start.time.get().value());
   const double settled = line.inflow / line.loss;
   const double left = std::exp(-start.time.get().value() * line.loss / start.dry_air.get().value());
   return detail::checked_ratio(here, settled + (start.ratio.get().value() - settled) * left);

@@ -95,7 +95,7 @@ template <class T>
     if (fabs(next - s) <= T(2e-3L)) return std::min(next, t);  // what is left is 3e-4 times the cube of this step
     s = next >= low && next <= high ? next : T(0.5L) * (low + high);
   }
-  fail<no_convergence>(function, "wet bulb", static_cast<double>(s), "degC", "did not converge");
+  core::fail<no_convergence>(function, "wet bulb", static_cast<double>(s), "degC", "did not converge");
 }
 
 }  // namespace detail
@@ -132,21 +132,21 @@ template <class T>
   const double t = in_celsius(state.temperature);
   const double s = in_celsius(state.wet_bulb);
   const double total = in_pascals(state.pressure.value());
-  detail::check(here, saturation_temperature_limits, t, policy);
-  detail::check(here, wet_bulb_limits, s, policy);
+  core::check(here, saturation_temperature_limits, t, policy);
+  core::check(here, wet_bulb_limits, s, policy);
   detail::check_air_pressure(here, state.pressure, policy);
   if (!(s <= t)) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, wet_bulb_limits.argument, s, "degC",
-        "is above the dry bulb, " + detail::number_with_unit(t, "degC") + ": change the thermometers over");
+        "is above the dry bulb, " + core::number_with_unit(t, "degC") + ": change the thermometers over");
   }
   const double vapour_at_s = detail::saturation_pressure(in_kelvins(state.wet_bulb));
   detail::check_vapour(here, vapour_at_s, total);
   const double ratio = detail::ratio_from_wet_bulb(s >= 0.0 ? detail::wet_wick<double> : detail::iced_wick<double>, t,
                                                    s, detail::humidity_ratio(vapour_at_s, total));
   if (!(ratio >= -1e-12)) {
-    detail::fail<invalid_input>(here, wet_bulb_limits.argument, s, "degC",
-                                "is lower than dry air of " + detail::number_with_unit(t, "degC") + " can cool a wick");
+    core::fail<invalid_input>(here, wet_bulb_limits.argument, s, "degC",
+                                "is lower than dry air of " + core::number_with_unit(t, "degC") + " can cool a wick");
   }
   return detail::air_from_vapour(here, wet_bulb_limits.argument, s, "degC", state.temperature,
                                  detail::vapour_pressure(std::max(ratio, 0.0), total), state.pressure);

@@ -12,7 +12,7 @@
 #include <utility>
 #include <vector>
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/vessel/cautions.hpp>
@@ -44,8 +44,8 @@ struct rectangle {
 [[nodiscard]] inline beam_section rectangular_section(const rectangle& size) {
   constexpr std::string_view here = "tankwright::vessel::rectangular_section";
   const double b = size.breadth->value(), d = size.depth->value();
-  detail::check(here, detail::positive_length("breadth"), b);
-  detail::check(here, detail::positive_length("depth"), d);
+  core::check(here, detail::positive_length("breadth"), b);
+  core::check(here, detail::positive_length("depth"), d);
   return {.area = area::from_value(b * d),
           .second_moment = second_moment_of_area::from_value(b * d * d * d / 12.0),
           .extreme_fibre = length::from_value(0.5 * d)};
@@ -163,7 +163,7 @@ struct deflection_curve {
       const auto f = [&](double x) { return curve.at(x, order, x == low); };
       const double at_low = f(low), at_high = f(high);
       if (at_low == 0.0 || at_high == 0.0 || (at_low < 0.0) == (at_high < 0.0)) continue;
-      points.push_back(bracketed_root<double>("tankwright::vessel::bend", "turning point", f, low, high));
+      points.push_back(numerics::bracketed_root<double>("tankwright::vessel::bend", "turning point", f, low, high));
     }
     sort();
   }
@@ -211,29 +211,29 @@ struct beam_result {
 [[nodiscard]] inline beam_result bend(const beam& beam) {
   constexpr std::string_view here = "tankwright::vessel::bend";
   const double l = beam.span->value();
-  detail::check_element(here, beam.label, detail::positive_length("span"), l);
+  core::check_element(here, beam.label, detail::positive_length("span"), l);
   const beam_section& section = beam.section;
-  detail::check_element(here, beam.label, {"area", "m2", positive}, section.area->value());
-  detail::check_element(here, beam.label, {"second moment of area", "m4", positive}, section.second_moment->value());
-  detail::check_element(here, beam.label, detail::positive_length("extreme fibre"), section.extreme_fibre->value());
-  detail::check_element(here, beam.label, {"modulus", "Pa", positive}, beam.modulus->value());
-  detail::check_element(here, beam.label, {"pull", "N", not_negative}, beam.pull.value());
+  core::check_element(here, beam.label, {"area", "m2", positive}, section.area->value());
+  core::check_element(here, beam.label, {"second moment of area", "m4", positive}, section.second_moment->value());
+  core::check_element(here, beam.label, detail::positive_length("extreme fibre"), section.extreme_fibre->value());
+  core::check_element(here, beam.label, {"modulus", "Pa", positive}, beam.modulus->value());
+  core::check_element(here, beam.label, {"pull", "N", not_negative}, beam.pull.value());
   const auto part = [&](const std::string& what, length at) {
-    detail::check_element(here, beam.label + ": " + what, {"place", "m", {0.0, l}}, at.value());
+    core::check_element(here, beam.label + ": " + what, {"place", "m", {0.0, l}}, at.value());
     return at.value() / l;
   };
 
   detail::deflection_curve curve;
   for (const point_load& p : beam.points) {
-    detail::check_element(here, beam.label + ": " + p.label, {"load", "N", any_finite}, p.load->value());
+    core::check_element(here, beam.label + ": " + p.label, {"load", "N", any_finite}, p.load->value());
     curve.terms.push_back({part(p.label, p.at), 3, p.load->value()});
   }
   for (const spread_load& s : beam.spreads) {
     const std::string name = beam.label + ": " + s.label;
     const double from = part(s.label, s.from), to = part(s.label, s.to);
-    detail::check_element(here, name, {"load", "N/m", any_finite}, s.at_start->value());
-    detail::check_element(here, name, {"load", "N/m", any_finite}, s.at_end->value());
-    detail::check_element(here, name, {"end of the load", "m", {s.from->value(), l, edge::open}}, s.to->value());
+    core::check_element(here, name, {"load", "N/m", any_finite}, s.at_start->value());
+    core::check_element(here, name, {"load", "N/m", any_finite}, s.at_end->value());
+    core::check_element(here, name, {"end of the load", "m", {s.from->value(), l, edge::open}}, s.to->value());
     const double first = s.at_start->value() * l, last = s.at_end->value() * l, rise = (last - first) / (to - from);
     curve.terms.push_back({from, 4, first});
     curve.terms.push_back({to, 4, -last});
@@ -338,7 +338,7 @@ struct beam_station {
 [[nodiscard]] inline beam_station along(const beam_result& result, length at) {
   const auto& [curve, l, rigidity] = result.solved;
   const double x = at.value() / l;
-  detail::check("tankwright::vessel::along", {"place", "m", {0.0, l}}, at.value());
+  core::check("tankwright::vessel::along", {"place", "m", {0.0, l}}, at.value());
   return {length::from_value(curve.at(x, 0) * l * l * l / rigidity),
           angle::from_value(curve.at(x, 1) * l * l / rigidity), moment::from_value(-curve.at(x, 2) * l),
           force::from_value(-curve.at(x, 3))};

@@ -75,9 +75,9 @@ struct brace_pull {
 [[nodiscard]] inline brace_pull pull_of_braces(const braced_rail& rail) {
   constexpr std::string_view here = "tankwright::vessel::pull_of_braces";
   const double l = rail.rail->value(), spans = rail.braces.get() + 1.0;
-  detail::check(here, detail::positive_length("rail"), l);
-  detail::check(here, {"number of braces", "", {1.0, 20.0}}, rail.braces.get());
-  detail::check(here, {"load", "N/m", not_negative}, rail.load->value());
+  core::check(here, detail::positive_length("rail"), l);
+  core::check(here, {"number of braces", "", {1.0, 20.0}}, rail.braces.get());
+  core::check(here, {"load", "N/m", not_negative}, rail.load->value());
   std::vector<beam_support> supports;
   for (int i = 0; i <= rail.braces.get() + 1; ++i) supports.push_back({.at = length::from_value(l * (i / spans))});
   // The reactions do not depend on the section.

@@ -34,10 +34,10 @@ struct placed_shape {
   constexpr std::string_view here = "tankwright::vessel::side_by_side";
   if (chambers.empty()) detail::refuse_of(here, label, "number of shapes", 0.0, "", "makes no vessel");
   std::vector<detail::part> parts;
-  double rim = detail::largest, lowest = detail::largest;
+  double rim = core::largest, lowest = core::largest;
   for (const placed_shape& c : chambers) {
     const double floor = c.floor.value();
-    detail::check_element(here, label, detail::length_from_zero("floor of a chamber"), floor);
+    core::check_element(here, label, detail::length_from_zero("floor of a chamber"), floor);
     lowest = std::fmin(lowest, floor);
     rim = std::fmin(rim, floor + c.what->height().value());
     for (detail::part p : detail::parts_of(c.what)) {
@@ -51,7 +51,7 @@ struct placed_shape {
   for (const placed_shape& c : chambers) {
     if (!(c.floor.value() < rim)) {
       detail::refuse_of(here, label, "floor of '" + c.what->label() + "'", c.floor.value(), "m",
-                        "is not below the lowest rim, which is at " + detail::number_text(rim) + " m");
+                        "is not below the lowest rim, which is at " + core::number_text(rim) + " m");
     }
   }
   return detail::shape_of(std::move(label), std::move(parts), rim);

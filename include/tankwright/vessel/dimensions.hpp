@@ -63,14 +63,14 @@ struct outside_measure {
 [[nodiscard]] constexpr inside inside_of(const outside_measure& measure) {
   constexpr std::string_view here = "tankwright::vessel::inside_of";
   const length whole = measure.measured->value();
-  detail::check(here, detail::positive_length("outside dimension"), whole.value());
-  detail::check(here, detail::length_from_zero("near panel"), measure.near_panel->value());
-  detail::check(here, detail::length_from_zero("far panel"), measure.far_panel->value());
+  core::check(here, detail::positive_length("outside dimension"), whole.value());
+  core::check(here, detail::length_from_zero("near panel"), measure.near_panel->value());
+  core::check(here, detail::length_from_zero("far panel"), measure.far_panel->value());
   const length left = whole - measure.near_panel.get() - measure.far_panel.get();
   if (!(left.value() > 0.0)) {
-    detail::fail<invalid_input>(here, "outside dimension", whole.value(), "m",
-                                "leaves nothing between panels of " + detail::number_text(measure.near_panel->value()) +
-                                    " m and " + detail::number_text(measure.far_panel->value()) + " m");
+    core::fail<invalid_input>(here, "outside dimension", whole.value(), "m",
+                                "leaves nothing between panels of " + core::number_text(measure.near_panel->value()) +
+                                    " m and " + core::number_text(measure.far_panel->value()) + " m");
   }
   return inside{left};
 }

@@ -65,20 +65,20 @@ struct water_content {
 [[nodiscard]] inline water_content water_in(const scene& scene) {
   constexpr std::string_view here = "tankwright::vessel::water_in";
   const double gross = scene.gross->value(), water = scene.water_density->value();
-  detail::check(here, {"gross volume", "m3", positive}, gross);
-  detail::check(here, detail::water_density_limits, water);
+  core::check(here, {"gross volume", "m3", positive}, gross);
+  core::check(here, detail::water_density_limits, water);
   detail::band solids{}, pores{}, envelope{}, dry{}, under{};
   for (const item& i : scene.items.get()) {
-    detail::check_element(here, i.label, {"volume", "m3", {0.0, gross}}, detail::numbers(i.envelope).central);
+    core::check_element(here, i.label, {"volume", "m3", {0.0, gross}}, detail::numbers(i.envelope).central);
     solids = detail::sum(solids, detail::numbers(i.solids));
     pores = detail::sum(pores, detail::numbers(i.pores));
     envelope = detail::sum(envelope, detail::numbers(i.envelope));
     dry = detail::sum(dry, detail::numbers(i.dry_mass));
     under = detail::sum(under, detail::weight(i, water, {}));
   }
-  detail::check(here, {"volume of all items", "m3", {0.0, gross}}, envelope.central);
+  core::check(here, {"volume of all items", "m3", {0.0, gross}}, envelope.central);
   for (const detail::band& b : {solids, pores, envelope, dry, under}) {  // items can be made by hand, too
-    for (const double x : {b.low, b.central, b.high}) detail::check(here, {"sum over the items", "", any_finite}, x);
+    for (const double x : {b.low, b.central, b.high}) core::check(here, {"sum over the items", "", any_finite}, x);
   }
   constexpr std::string_view reason = "the items, as if all erred the same way";
   // The band of very porous rock may reach past what fits.
@@ -109,7 +109,7 @@ struct water_content {
 /// @source        definition
 [[nodiscard]] inline estimate<net_volume> total_water(std::span<const water_content> vessels) {
   if (vessels.empty()) {
-    detail::fail<invalid_input>("tankwright::vessel::total_water", "number of vessels", 0.0, "", "holds no water");
+    core::fail<invalid_input>("tankwright::vessel::total_water", "number of vessels", 0.0, "", "holds no water");
   }
   detail::band all{};
   for (const water_content& v : vessels) all = detail::sum(all, detail::numbers(v.net));

@@ -53,9 +53,9 @@ struct bulkhead_result {
 [[nodiscard]] inline bulkhead_result blow_off(const bulkhead_hole& hole) {
   constexpr std::string_view here = "tankwright::vessel::blow_off";
   const double d = hole.diameter->value();
-  detail::check_element(here, hole.label, detail::length_from_zero("depth"), hole.depth->value());
-  detail::check_element(here, hole.label, detail::positive_length("diameter"), d);
-  detail::check_element(here, hole.label, detail::water_density_limits, hole.water_density->value());
+  core::check_element(here, hole.label, detail::length_from_zero("depth"), hole.depth->value());
+  core::check_element(here, hole.label, detail::positive_length("diameter"), d);
+  core::check_element(here, hole.label, detail::water_density_limits, hole.water_density->value());
   const pressure p = hydrostatic_pressure(hole.depth, hole.water_density);
   return {p, force::from_value(p.value() * std::numbers::pi * d * d / 4.0), fixings_caution};
 }
@@ -104,11 +104,11 @@ struct gasket_result {
   const double g = gasket.mean_diameter->value(), b = gasket.effective_width->value();
   const double p = gasket.pressure->value();
   const gasket_material& m = gasket.material;
-  detail::check_element(here, gasket.label, detail::positive_length("mean diameter"), g);
-  detail::check_element(here, gasket.label, {"effective width", "m", {0.0, g, edge::open, edge::open}}, b);
-  detail::check_element(here, gasket.label, {"pressure", "Pa", not_negative}, p);
-  detail::check_element(here, gasket.label, {"gasket factor", "", not_negative}, m.factor);
-  detail::check_element(here, gasket.label, {"seating stress", "Pa", not_negative}, m.seating.value());
+  core::check_element(here, gasket.label, detail::positive_length("mean diameter"), g);
+  core::check_element(here, gasket.label, {"effective width", "m", {0.0, g, edge::open, edge::open}}, b);
+  core::check_element(here, gasket.label, {"pressure", "Pa", not_negative}, p);
+  core::check_element(here, gasket.label, {"gasket factor", "", not_negative}, m.factor);
+  core::check_element(here, gasket.label, {"seating stress", "Pa", not_negative}, m.seating.value());
   const double service = std::numbers::pi * g * g * p / 4.0 + 2.0 * b * std::numbers::pi * g * m.factor * p;
   const double seat = std::numbers::pi * b * g * m.seating.value();
   return {force::from_value(service), force::from_value(seat), force::from_value(service > seat ? service : seat),
@@ -142,10 +142,10 @@ struct uplift_result {
 /// @source     Archimedes
 [[nodiscard]] inline uplift_result uplift_of(const empty_sump& sump) {
   constexpr std::string_view here = "tankwright::vessel::uplift_of";
-  detail::check_element(here, sump.label, {"plan area", "m2", positive}, sump.plan->value());
-  detail::check_element(here, sump.label, detail::length_from_zero("flood depth"), sump.flood_depth->value());
-  detail::check_element(here, sump.label, {"mass", "kg", not_negative}, sump.mass_of_sump->value());
-  detail::check_element(here, sump.label, detail::water_density_limits, sump.water_density->value());
+  core::check_element(here, sump.label, {"plan area", "m2", positive}, sump.plan->value());
+  core::check_element(here, sump.label, detail::length_from_zero("flood depth"), sump.flood_depth->value());
+  core::check_element(here, sump.label, {"mass", "kg", not_negative}, sump.mass_of_sump->value());
+  core::check_element(here, sump.label, detail::water_density_limits, sump.water_density->value());
   const force up = hydrostatic_pressure(sump.flood_depth, sump.water_density) * sump.plan.get();
   return {up, up - sump.mass_of_sump.get() * standard_gravity, structural_caution};
 }

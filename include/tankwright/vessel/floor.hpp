@@ -61,10 +61,10 @@ struct floor_result {
   constexpr std::string_view here = "tankwright::vessel::load_on_floor";
   const double m = question.total->value(), a = question.footprint->value();
   const double feet = question.bearing ? question.bearing->value() : a;
-  detail::check_element(here, question.label, {"total mass", "kg", not_negative}, m);
-  detail::check_element(here, question.label, {"footprint", "m2", positive}, a);
-  detail::check_element(here, question.label, {"bearing area", "m2", {0.0, a, edge::open}}, feet);
-  detail::check_element(here, question.label, {"code live load", "Pa", positive}, question.code.value.value());
+  core::check_element(here, question.label, {"total mass", "kg", not_negative}, m);
+  core::check_element(here, question.label, {"footprint", "m2", positive}, a);
+  core::check_element(here, question.label, {"bearing area", "m2", {0.0, a, edge::open}}, feet);
+  core::check_element(here, question.label, {"code live load", "Pa", positive}, question.code.value.value());
   const double weight = m * standard_gravity.value();
   return {force::from_value(weight),
           pressure::from_value(weight / a),

@@ -127,8 +127,8 @@ struct bulk_and_grain {
 [[nodiscard]] constexpr porosity porosity_of(const bulk_and_grain& densities) {
   constexpr std::string_view here = "tankwright::vessel::porosity_of";
   const double bulk = densities.dry_bulk->value(), grain = densities.grain->value();
-  detail::check(here, detail::grain_density_limits, grain);
-  detail::check(here, {"dry bulk density", "kg/m3", {0.0, grain, edge::open}}, bulk);
+  core::check(here, detail::grain_density_limits, grain);
+  core::check(here, {"dry bulk density", "kg/m3", {0.0, grain, edge::open}}, bulk);
   return porosity{1.0 - bulk / grain};
 }
 
@@ -166,12 +166,12 @@ struct weighed_sample {
   constexpr std::string_view here = "tankwright::vessel::phases_of";
   const double dry = sample.dry->value(), wet = sample.wet->value(), whole = sample.whole->value();
   const double grain = sample.grain_density->value(), water = sample.water_density->value();
-  detail::check(here, {"dry mass", "kg", positive}, dry);
-  detail::check(here, {"wet mass", "kg", {dry, detail::largest}}, wet);
-  detail::check(here, detail::grain_density_limits, grain);
-  detail::check(here, detail::water_density_limits, water);
+  core::check(here, {"dry mass", "kg", positive}, dry);
+  core::check(here, {"wet mass", "kg", {dry, core::largest}}, wet);
+  core::check(here, detail::grain_density_limits, grain);
+  core::check(here, detail::water_density_limits, water);
   const double solids = dry / grain;
-  detail::check(here, {"whole volume", "m3", {solids, detail::largest, edge::open}}, whole);
+  core::check(here, {"whole volume", "m3", {solids, core::largest, edge::open}}, whole);
   const double pores = whole - solids, liquid = (wet - dry) / water;
   return {porosity{pores / whole},
           pores / solids,
@@ -202,9 +202,9 @@ struct saturated_sample {
 [[nodiscard]] inline phases phases_when_saturated(const saturated_sample& sample) {
   constexpr std::string_view here = "tankwright::vessel::phases_when_saturated";
   const double w = sample.water_content, grain = sample.grain_density->value(), water = sample.water_density->value();
-  detail::check(here, {"water content", "", positive}, w);
-  detail::check(here, detail::grain_density_limits, grain);
-  detail::check(here, detail::water_density_limits, water);
+  core::check(here, {"water content", "", positive}, w);
+  core::check(here, detail::grain_density_limits, grain);
+  core::check(here, detail::water_density_limits, water);
   const double e = w * grain / water;
   const double dry = grain / (1.0 + e);
   return {

@@ -26,8 +26,8 @@ namespace tankwright::vessel {
 /// @source              hydrostatics
 [[nodiscard]] inline pressure hydrostatic_pressure(length depth, mass_density water_density) {
   constexpr std::string_view here = "tankwright::vessel::hydrostatic_pressure";
-  detail::check(here, detail::length_from_zero("depth"), depth.value());
-  detail::check(here, detail::water_density_limits, water_density.value());
+  core::check(here, detail::length_from_zero("depth"), depth.value());
+  core::check(here, detail::water_density_limits, water_density.value());
   return water_density * standard_gravity * depth;
 }
 
@@ -62,10 +62,10 @@ struct water_push {
 [[nodiscard]] inline water_push push_on(const wetted_wall& wall) {
   constexpr std::string_view here = "tankwright::vessel::push_on";
   const double w = wall.width->value(), h = wall.height->value(), level = wall.level->value();
-  detail::check_element(here, wall.label, detail::positive_length("width"), w);
-  detail::check_element(here, wall.label, detail::positive_length("height"), h);
-  detail::check_element(here, wall.label, detail::length_from_zero("level"), level);
-  detail::check_element(here, wall.label, detail::water_density_limits, wall.water_density->value());
+  core::check_element(here, wall.label, detail::positive_length("width"), w);
+  core::check_element(here, wall.label, detail::positive_length("height"), h);
+  core::check_element(here, wall.label, detail::length_from_zero("level"), level);
+  core::check_element(here, wall.label, detail::water_density_limits, wall.water_density->value());
   const double weight = wall.water_density->value() * standard_gravity.value();
   const double wet = level < h ? level : h;
   const double bottom = weight * level, top = weight * (level - wet);

@@ -70,9 +70,9 @@ template <class Q>
 inline void check_grains(std::string_view function, std::string_view label, const grains& kind) {
   const band density = numbers(kind.grain_density), n = numbers(kind.pores);
   for (const double x : {density.low, density.central, density.high}) {
-    check_element(function, label, grain_density_limits, x);
+    core::check_element(function, label, grain_density_limits, x);
   }
-  for (const double x : {n.low, n.central, n.high}) check_element(function, label, porosity_limits, x);
+  for (const double x : {n.low, n.central, n.high}) core::check_element(function, label, porosity_limits, x);
   if (!(density.low <= density.central && density.central <= density.high)) {
     refuse_of(function, label, "grain density", density.central, "kg/m3", "is not between its low and its high value");
   }
@@ -117,8 +117,8 @@ struct equipment_size {
 [[nodiscard]] inline item equipment(const equipment_size& thing) {
   constexpr std::string_view here = "tankwright::vessel::equipment";
   const double v = thing.outside->value(), m = thing.mass->value();
-  detail::check_element(here, thing.label, {"volume", "m3", not_negative}, v);
-  detail::check_element(here, thing.label, {"mass", "kg", not_negative}, m);
+  core::check_element(here, thing.label, {"volume", "m3", not_negative}, v);
+  core::check_element(here, thing.label, {"mass", "kg", not_negative}, m);
   const detail::band all = detail::exactly(v);
   return detail::make_item(thing.label, all, {}, all, detail::exactly(m), "measured");
 }
@@ -142,7 +142,7 @@ struct item_weight {
 /// @source              Archimedes
 [[nodiscard]] inline item_weight weight_of(const item& thing, mass_density water_density) {
   const double water = water_density.value();
-  detail::check_element("tankwright::vessel::weight_of", thing.label, detail::water_density_limits, water);
+  core::check_element("tankwright::vessel::weight_of", thing.label, detail::water_density_limits, water);
   const std::string_view reason = thing.solids.reason;
   const detail::band full = detail::numbers(thing.envelope);
   return {thing.dry_mass, detail::quantities<mass>(detail::weight(thing, water, full), reason),

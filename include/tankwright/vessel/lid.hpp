@@ -54,19 +54,19 @@ struct lid_result {
   constexpr std::string_view here = "tankwright::vessel::sag_of";
   const double l = lid.span->value(), t = lid.thickness->value();
   const panel_material& m = lid.material;
-  detail::check_element(here, lid.label, detail::positive_length("span"), l);
-  detail::check_element(here, lid.label, detail::positive_length("thickness"), t);
+  core::check_element(here, lid.label, detail::positive_length("span"), l);
+  core::check_element(here, lid.label, detail::positive_length("thickness"), t);
   if (t >= l) {
     detail::refuse_of(here, lid.label, "thickness", t, "m",
-                      "is not less than the span, " + detail::number_text(l) + " m: that is a block, not a lid");
+                      "is not less than the span, " + core::number_text(l) + " m: that is a block, not a lid");
   }
-  detail::check_element(here, lid.label, {"extra load", "Pa", not_negative}, lid.extra.value());
-  detail::check_element(here, lid.label, {"moisture strain", "", {0.0, 0.05}}, lid.moisture_strain);
-  detail::check_element(here, lid.label, {"density", "kg/m3", positive}, m.density.value());
-  detail::check_element(here, lid.label, {"allowable stress", "Pa", positive}, m.allowable.value.value());
+  core::check_element(here, lid.label, {"extra load", "Pa", not_negative}, lid.extra.value());
+  core::check_element(here, lid.label, {"moisture strain", "", {0.0, 0.05}}, lid.moisture_strain);
+  core::check_element(here, lid.label, {"density", "kg/m3", positive}, m.density.value());
+  core::check_element(here, lid.label, {"allowable stress", "Pa", positive}, m.allowable.value.value());
   for (const tankwright::stress& e :
        {m.modulus, m.long_term_modulus.low, m.long_term_modulus.central, m.long_term_modulus.high}) {
-    detail::check_element(here, lid.label, {"modulus", "Pa", positive}, e.value());
+    core::check_element(here, lid.label, {"modulus", "Pa", positive}, e.value());
   }
   const double q = m.density.value() * standard_gravity.value() * t + lid.extra.value();
   const auto sag = [&](tankwright::stress modulus) {

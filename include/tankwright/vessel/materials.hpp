@@ -124,7 +124,7 @@ inline constexpr double glass_permanent_load_factor = 0.31;
 /// @source        ASTM E1300-12a, Table X4.1
 [[nodiscard]] inline double glass_load_duration_factor(duration lasting,
                                                        range_policy policy = range_policy::published) {
-  detail::check("tankwright::vessel::glass_load_duration_factor", detail::load_duration_limits, lasting.value(),
+  core::check("tankwright::vessel::glass_load_duration_factor", detail::load_duration_limits, lasting.value(),
                 policy);
   return detail::duration_factor(lasting.value());
 }
@@ -148,8 +148,8 @@ struct load_spell {
   constexpr std::string_view here = "tankwright::vessel::glass_equivalent_load";
   double sum = 0.0;
   for (const load_spell& s : spells) {
-    detail::check(here, {"load", "Pa", not_negative}, s.load->value());
-    detail::check(here, {"duration of load", "s", positive}, s.lasting->value());
+    core::check(here, {"load", "Pa", not_negative}, s.load->value());
+    core::check(here, {"duration of load", "s", positive}, s.lasting->value());
     sum += s.load->value() / detail::duration_factor(s.lasting->value());
   }
   return pressure::from_value(sum);
@@ -175,9 +175,9 @@ struct breakage_question {
   constexpr std::string_view here = "tankwright::vessel::glass_stress_for_breakage";
   const double p = question.breakage_probability->value(), a = question.stressed_area->value();
   const double d = question.lasting->value();
-  detail::check(here, {"breakage probability", "", {0.0, 1.0, edge::open, edge::open}}, p);
-  detail::check(here, {"stressed area", "m2", positive}, a);
-  detail::check(here, {"duration of load", "s", positive}, d);
+  core::check(here, {"breakage probability", "", {0.0, 1.0, edge::open, edge::open}}, p);
+  core::check(here, {"stressed area", "m2", positive}, a);
+  core::check(here, {"duration of load", "s", positive}, d);
   constexpr double k = 2.86e-53;  // flaw parameter, from memory; 1.365e-29 in^12/lbf^7
   return stress::from_value(std::pow(p / (k * a), 1.0 / 7.0) * detail::duration_factor(d));
 }
@@ -194,7 +194,7 @@ struct breakage_question {
 /// @source           ASTM E1300-12a, Table X4.1, "beyond 1 year"
 [[nodiscard]] inline allowable_stress for_permanent_load(const allowable_stress& short_term) {
   constexpr std::string_view here = "tankwright::vessel::for_permanent_load";
-  detail::check_element(here, short_term.name, {"allowable stress", "Pa", positive}, short_term.value.value());
+  core::check_element(here, short_term.name, {"allowable stress", "Pa", positive}, short_term.value.value());
   if (short_term.basis == load_basis::permanent) {
     detail::refuse_of(here, short_term.name, "allowable stress", short_term.value.value(), "Pa",
                       "is for a permanent load already; the factor for duration is applied once");

@@ -74,7 +74,7 @@ struct panel_result {
   moment_at governing;        ///< largest principal moment of the panel
   tankwright::stress stress;  ///< from the governing moment
 
-  length deflection;  ///< largest, short-term modulus
+  length deflection;  ///< core::largest, short-term modulus
   length deflection_from_below;
   estimate<length> long_term_deflection;
 
@@ -95,27 +95,27 @@ inline constexpr limits aspect_limits{
     "width over height", "", {0.02, 20.0}, {0.1, 10.0}, "the series as tested; a longer panel is a strip"};
 
 inline void check_panel(std::string_view here, const panel& p, range_policy policy) {
-  check_element(here, p.label, positive_length("width"), p.width->value());
-  check_element(here, p.label, positive_length("height"), p.height->value());
-  check_element(here, p.label, positive_length("thickness"), p.thickness->value());
+  core::check_element(here, p.label, positive_length("width"), p.width->value());
+  core::check_element(here, p.label, positive_length("height"), p.height->value());
+  core::check_element(here, p.label, positive_length("thickness"), p.thickness->value());
   const double shorter_side = std::fmin(p.width->value(), p.height->value());
   if (p.thickness->value() >= shorter_side) {
     refuse_of(here, p.label, "thickness", p.thickness->value(), "m",
-              "is not less than the shorter side, " + number_text(shorter_side) + " m: that is a block, not a panel");
+              "is not less than the shorter side, " + core::number_text(shorter_side) + " m: that is a block, not a panel");
   }
   const panel_material& m = p.material;
-  check_element(here, p.label, poisson_limits, m.poisson);
-  check_element(here, p.label, {"Young's modulus", "Pa", positive}, m.modulus.value());
+  core::check_element(here, p.label, poisson_limits, m.poisson);
+  core::check_element(here, p.label, {"Young's modulus", "Pa", positive}, m.modulus.value());
   for (const tankwright::stress& e : {m.long_term_modulus.low, m.long_term_modulus.central, m.long_term_modulus.high}) {
-    check_element(here, p.label, {"long-term modulus", "Pa", positive}, e.value());
+    core::check_element(here, p.label, {"long-term modulus", "Pa", positive}, e.value());
   }
   const allowable_stress& a = p.allowable ? *p.allowable : m.allowable;
-  check_element(here, p.label, {"allowable stress", "Pa", positive}, a.value.value());
+  core::check_element(here, p.label, {"allowable stress", "Pa", positive}, a.value.value());
   if (a.basis != load_basis::permanent) {
     refuse_of(here, p.label, "allowable stress", a.value.value(), "Pa",
               "is for a load of seconds; a tank is a permanent load: see for_permanent_load");
   }
-  check_element(here, p.label, aspect_limits, p.width->value() / p.height->value(), policy);
+  core::check_element(here, p.label, aspect_limits, p.width->value() / p.height->value(), policy);
 }
 
 [[nodiscard]] inline std::pair<edge_kind, edge_kind> edges_of(panel_edges edges) noexcept {
@@ -196,12 +196,12 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   constexpr std::string_view here = "tankwright::vessel::water_on";
   detail::check_panel(here, panel, policy);
   const double level = water.level->value(), h = panel.height->value();
-  detail::check_element(here, panel.label, detail::length_from_zero("level"), level);
-  detail::check_element(here, panel.label, detail::water_density_limits, water.water_density->value());
+  core::check_element(here, panel.label, detail::length_from_zero("level"), level);
+  core::check_element(here, panel.label, detail::water_density_limits, water.water_density->value());
   const auto [bottom, top] = detail::edges_of(panel.edges);
   if (top == detail::edge_kind::free && level > h) {
     detail::refuse_of(here, panel.label, "level", level, "m",
-                      "is above a free top edge at " + detail::number_text(h) +
+                      "is above a free top edge at " + core::number_text(h) +
                           " m, where the water would run over; a window below the surface has all edges supported");
   }
   detail::plate<double> plate{panel.width->value() / h, panel.material->poisson, bottom, top, {}};
@@ -235,7 +235,7 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::vessel::uniform_on";
   detail::check_panel(here, panel, policy);
-  detail::check_element(here, panel.label, {"load", "Pa", not_negative}, load.value());
+  core::check_element(here, panel.label, {"load", "Pa", not_negative}, load.value());
   const auto [bottom, top] = detail::edges_of(panel.edges);
   const double h = panel.height->value();
   const detail::plate<double> plate{panel.width->value() / h, panel.material->poisson, bottom, top, {.constant = 1.0}};

@@ -66,7 +66,7 @@ template <class Corners>
 /// Refuse what is not a simple polygon, naming the corners (counted from 1) that are wrong.
 inline void check_simple(std::string_view function, std::string_view label, const std::vector<point>& p) {
   const auto count = static_cast<double>(p.size());
-  const auto name = [](std::size_t i) { return number_text(static_cast<double>(i + 1)); };
+  const auto name = [](std::size_t i) { return core::number_text(static_cast<double>(i + 1)); };
   if (p.size() < 3) refuse_of(function, label, "number of corners", count, "", "does not enclose an area");
   for (std::size_t i = 0; i < p.size(); ++i) {
     for (const double coordinate : {p[i].x, p[i].y}) {
@@ -176,7 +176,7 @@ inline void check_simple(std::string_view function, std::string_view label, cons
   constexpr std::string_view here = "tankwright::vessel::inside_corners";
   const auto p = detail::points_of(outer);
   detail::check_simple(here, "polygon", p);
-  detail::check(here, detail::length_from_zero("thickness"), thickness.value());
+  core::check(here, detail::length_from_zero("thickness"), thickness.value());
   // Inwards is to the left of a side when the corners run anticlockwise.
   const double t = detail::signed_area(p) > 0.0 ? thickness.value() : -thickness.value();
   const std::size_t n = p.size();
@@ -190,7 +190,7 @@ inline void check_simple(std::string_view function, std::string_view label, cons
     inner[i] = {p[i].x + t * (-unit.y - half * unit.x), p[i].y + t * (unit.x - half * unit.y)};
   }
   const auto gone = [&] {
-    detail::fail<invalid_input>(here, "thickness", thickness.value(), "m", "leaves no inside in this polygon");
+    core::fail<invalid_input>(here, "thickness", thickness.value(), "m", "leaves no inside in this polygon");
   };
   for (std::size_t i = 0; i < n; ++i) {  // a side that turned round has been eaten up by its neighbours
     const std::size_t next = (i + 1) % n;

@@ -38,8 +38,8 @@ struct rock_mass {
 [[nodiscard]] inline item rock_by_mass(const rock_mass& rock) {
   constexpr std::string_view here = "tankwright::vessel::rock_by_mass";
   const double m = rock.dry_mass->value(), flooded = rock.flooded_pores.value();
-  detail::check_element(here, rock.label, {"dry mass", "kg", not_negative}, m);
-  detail::check_element(here, rock.label, {"flooded pores", "", zero_to_one}, flooded);
+  core::check_element(here, rock.label, {"dry mass", "kg", not_negative}, m);
+  core::check_element(here, rock.label, {"flooded pores", "", zero_to_one}, flooded);
   detail::check_grains(here, rock.label, rock.rock);
   const double central = m / rock.rock.grain_density.central.value();
   const detail::band solids{0.85 * central, central, 1.15 * central};
@@ -73,19 +73,19 @@ struct rock_weighing {
 [[nodiscard]] inline item rock_weighed_under_water(const rock_weighing& rock) {
   constexpr std::string_view here = "tankwright::vessel::rock_weighed_under_water";
   const double dry = rock.dry_mass->value(), sub = rock.submerged_mass->value(), water = rock.water_density->value();
-  detail::check_element(here, rock.label, {"dry mass", "kg", positive}, dry);
-  detail::check_element(here, rock.label, detail::water_density_limits, water);
+  core::check_element(here, rock.label, {"dry mass", "kg", positive}, dry);
+  core::check_element(here, rock.label, detail::water_density_limits, water);
   if (sub >= dry) {
     detail::refuse_of(
         here, rock.label, "submerged mass", sub, "kg",
-        "is not below the dry mass, " + detail::number_text(dry) + " kg: water carries part of every rock");
+        "is not below the dry mass, " + core::number_text(dry) + " kg: water carries part of every rock");
   }
-  detail::check_element(here, rock.label, {"submerged mass", "kg", {0.0, dry}}, sub);
+  core::check_element(here, rock.label, {"submerged mass", "kg", {0.0, dry}}, sub);
   const detail::band solids = detail::exactly((dry - sub) / water);
   detail::band pores;
   if (rock.soaked_mass) {
     const double soaked = rock.soaked_mass->value();
-    detail::check_element(here, rock.label, {"soaked mass", "kg", {dry, detail::largest}}, soaked);
+    core::check_element(here, rock.label, {"soaked mass", "kg", {dry, core::largest}}, soaked);
     pores = detail::exactly((soaked - dry) / water);
   } else {
     detail::check_grains(here, rock.label, rock.rock);
@@ -117,7 +117,7 @@ struct level_rise {
 [[nodiscard]] inline item rock_by_level_rise(const shape& vessel, const level_rise& rise) {
   constexpr std::string_view here = "tankwright::vessel::rock_by_level_rise";
   const double before = detail::depth_in(here, vessel, rise.before), after = detail::depth_in(here, vessel, rise.after);
-  detail::check_element(here, rise.label, {"level after", "m", {before, detail::largest}}, after);
+  core::check_element(here, rise.label, {"level after", "m", {before, core::largest}}, after);
   detail::check_grains(here, rise.label, rise.rock);
   const auto& parts = detail::parts_of(vessel);
   const double volume = detail::volume_at(parts, after) - detail::volume_at(parts, before);
@@ -148,9 +148,9 @@ struct buoyant_weighing {
   constexpr std::string_view here = "tankwright::vessel::dry_mass_from_submerged";
   const double sub = weighing.submerged_mass->value(), grain = weighing.grain_density->value();
   const double water = weighing.water_density->value();
-  detail::check(here, {"submerged mass", "kg", not_negative}, sub);
-  detail::check(here, detail::water_density_limits, water);
-  detail::check(here, {"grain density", "kg/m3", {water, detail::largest, edge::open}}, grain);
+  core::check(here, {"submerged mass", "kg", not_negative}, sub);
+  core::check(here, detail::water_density_limits, water);
+  core::check(here, {"grain density", "kg/m3", {water, core::largest, edge::open}}, grain);
   return mass::from_value(sub / (1.0 - water / grain));
 }
 

@@ -36,8 +36,8 @@ struct sand_bed_size {
 /// @source    phase relations of soil mechanics
 [[nodiscard]] inline item sand_bed(const sand_bed_size& bed) {
   constexpr std::string_view here = "tankwright::vessel::sand_bed";
-  detail::check_element(here, bed.label, {"floor area", "m2", positive}, bed.floor->value());
-  detail::check_element(here, bed.label, detail::length_from_zero("depth"), bed.depth->value());
+  core::check_element(here, bed.label, {"floor area", "m2", positive}, bed.floor->value());
+  core::check_element(here, bed.label, detail::length_from_zero("depth"), bed.depth->value());
   detail::check_grains(here, bed.label, bed.sand);
   const double v = bed.floor->value() * bed.depth->value();
   const detail::band n = detail::numbers(bed.sand.pores), rho = detail::numbers(bed.sand.grain_density);
@@ -66,7 +66,7 @@ struct sand_mass {
 [[nodiscard]] inline item sand_by_mass(const sand_mass& bags) {
   constexpr std::string_view here = "tankwright::vessel::sand_by_mass";
   const double m = bags.dry_mass->value();
-  detail::check_element(here, bags.label, {"dry mass", "kg", not_negative}, m);
+  core::check_element(here, bags.label, {"dry mass", "kg", not_negative}, m);
   detail::check_grains(here, bags.label, bags.sand);
   const detail::band n = detail::numbers(bags.sand.pores), rho = detail::numbers(bags.sand.grain_density);
   const detail::band solids{m / rho.high, m / rho.central, m / rho.low};
@@ -86,7 +86,7 @@ struct sand_mass {
 /// @accuracy    exact for the inputs
 /// @source      geometry
 [[nodiscard]] inline estimate<length> bed_depth(const item& bed, area floor) {
-  detail::check_element("tankwright::vessel::bed_depth", bed.label, {"floor area", "m2", positive}, floor.value());
+  core::check_element("tankwright::vessel::bed_depth", bed.label, {"floor area", "m2", positive}, floor.value());
   return map_rising(bed.envelope, [&](envelope_volume v) { return v.value() / floor; });
 }
 
@@ -120,10 +120,10 @@ struct slope_result {
 [[nodiscard]] inline slope_result sloped_bed(const bed_slope& bed) {
   constexpr std::string_view here = "tankwright::vessel::sloped_bed";
   const double shallow = bed.shallow_end->value(), deep = bed.deep_end->value(), run = bed.run->value();
-  detail::check(here, detail::length_from_zero("shallow end"), shallow);
-  detail::check(here, {"deep end", "m", {shallow, detail::largest}}, deep);
-  detail::check(here, detail::positive_length("run"), run);
-  detail::check(here, {"angle of repose", "rad", {0.0, std::numbers::pi / 2.0, edge::open, edge::open}},
+  core::check(here, detail::length_from_zero("shallow end"), shallow);
+  core::check(here, {"deep end", "m", {shallow, core::largest}}, deep);
+  core::check(here, detail::positive_length("run"), run);
+  core::check(here, {"angle of repose", "rad", {0.0, std::numbers::pi / 2.0, edge::open, edge::open}},
                 bed.repose.value());
   const double slope = std::atan2(deep - shallow, run);
   return {length::from_value(0.5 * (shallow + deep)), angle::from_value(slope), slope > bed.repose.value()};
@@ -141,8 +141,8 @@ struct slope_result {
 /// @source       geometry
 [[nodiscard]] inline length slope_run(length rise, angle repose = default_repose) {
   constexpr std::string_view here = "tankwright::vessel::slope_run";
-  detail::check(here, detail::length_from_zero("rise"), rise.value());
-  detail::check(here, {"angle of repose", "rad", {0.0, std::numbers::pi / 2.0, edge::open, edge::open}},
+  core::check(here, detail::length_from_zero("rise"), rise.value());
+  core::check(here, {"angle of repose", "rad", {0.0, std::numbers::pi / 2.0, edge::open, edge::open}},
                 repose.value());
   return rise / std::tan(repose.value());
 }

@@ -12,7 +12,7 @@
 #include <utility>
 #include <vector>
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/vessel/detail/check.hpp>
@@ -124,9 +124,9 @@ struct box_size {
 [[nodiscard]] inline shape box(const box_size& size) {
   constexpr std::string_view here = "tankwright::vessel::box";
   const double l = size.length->value().value(), w = size.width->value().value(), h = size.height->value().value();
-  detail::check_element(here, size.label, detail::positive_length("length"), l);
-  detail::check_element(here, size.label, detail::positive_length("width"), w);
-  detail::check_element(here, size.label, detail::positive_length("height"), h);
+  core::check_element(here, size.label, detail::positive_length("length"), l);
+  core::check_element(here, size.label, detail::positive_length("width"), w);
+  core::check_element(here, size.label, detail::positive_length("height"), h);
   return detail::prism_of(size.label, l * w, 2.0 * (l + w), h);
 }
 
@@ -149,8 +149,8 @@ struct upright_cylinder_size {
 [[nodiscard]] inline shape upright_cylinder(const upright_cylinder_size& size) {
   constexpr std::string_view here = "tankwright::vessel::upright_cylinder";
   const double d = size.diameter->value().value(), h = size.height->value().value();
-  detail::check_element(here, size.label, detail::positive_length("diameter"), d);
-  detail::check_element(here, size.label, detail::positive_length("height"), h);
+  core::check_element(here, size.label, detail::positive_length("diameter"), d);
+  core::check_element(here, size.label, detail::positive_length("height"), h);
   return detail::prism_of(size.label, 0.25 * std::numbers::pi * d * d, std::numbers::pi * d, h);
 }
 
@@ -176,9 +176,9 @@ struct lying_cylinder_size {
   constexpr std::string_view here = "tankwright::vessel::lying_cylinder";
   const double d = size.diameter->value().value(), l = size.length->value().value();
   const double head = size.head_depth.value().value();
-  detail::check_element(here, size.label, detail::positive_length("diameter"), d);
-  detail::check_element(here, size.label, detail::positive_length("length"), l);
-  detail::check_element(here, size.label, detail::length_from_zero("head depth"), head);
+  core::check_element(here, size.label, detail::positive_length("diameter"), d);
+  core::check_element(here, size.label, detail::positive_length("length"), l);
+  core::check_element(here, size.label, detail::length_from_zero("head depth"), head);
   return detail::shape_of(size.label, {{detail::part_kind::lying_cylinder, 0.0, d, {0.5 * d, l, head}, 0.0}}, d);
 }
 
@@ -204,7 +204,7 @@ struct prism_size {
   const auto points = detail::points_of(size.inside_corners.get());
   detail::check_simple(here, size.label, points);
   const double h = size.height->value().value();
-  detail::check_element(here, size.label, detail::positive_length("height"), h);
+  core::check_element(here, size.label, detail::positive_length("height"), h);
   return detail::prism_of(size.label, std::fabs(detail::signed_area(points)), detail::outline(points), h);
 }
 
@@ -228,9 +228,9 @@ struct regular_prism_size {
 [[nodiscard]] inline shape regular_prism(const regular_prism_size& size) {
   constexpr std::string_view here = "tankwright::vessel::regular_prism";
   const double n = size.sides.get(), s = size.side->value().value(), h = size.height->value().value();
-  detail::check_element(here, size.label, {"number of sides", "", {3.0, 1000.0}}, n);
-  detail::check_element(here, size.label, detail::positive_length("side"), s);
-  detail::check_element(here, size.label, detail::positive_length("height"), h);
+  core::check_element(here, size.label, {"number of sides", "", {3.0, 1000.0}}, n);
+  core::check_element(here, size.label, detail::positive_length("side"), s);
+  core::check_element(here, size.label, detail::positive_length("height"), h);
   return detail::prism_of(size.label, n * s * s / (4.0 * std::tan(std::numbers::pi / n)), n * s, h);
 }
 
@@ -256,16 +256,16 @@ struct bow_front_size {
   constexpr std::string_view here = "tankwright::vessel::bow_front";
   const double c = size.width->value().value(), d = size.depth_at_ends->value().value();
   const double s = size.bow->value().value(), h = size.height->value().value();
-  detail::check_element(here, size.label, detail::positive_length("width"), c);
-  detail::check_element(here, size.label, detail::positive_length("depth at the ends"), d);
-  detail::check_element(here, size.label, detail::length_from_zero("bow"), s);
-  detail::check_element(here, size.label, detail::positive_length("height"), h);
+  core::check_element(here, size.label, detail::positive_length("width"), c);
+  core::check_element(here, size.label, detail::positive_length("depth at the ends"), d);
+  core::check_element(here, size.label, detail::length_from_zero("bow"), s);
+  core::check_element(here, size.label, detail::positive_length("height"), h);
   if (s == 0.0) return detail::prism_of(size.label, c * d, 2.0 * (c + d), h);
   const double radius = c * c / (8.0 * s) + 0.5 * s;
   if (s > 0.5 * c) {
     detail::refuse_of(here, size.label, "bow", s, "m",
-                      "is deeper than the radius of its arc, " + detail::number_text(radius) +
-                          " m; the deepest bow of a front that wide is " + detail::number_text(0.5 * c) + " m");
+                      "is deeper than the radius of its arc, " + core::number_text(radius) +
+                          " m; the deepest bow of a front that wide is " + core::number_text(0.5 * c) + " m");
   }
   const double phi = 4.0 * std::atan2(2.0 * s, c);
   return detail::prism_of(size.label, c * d + 0.5 * radius * radius * detail::x_minus_sin(phi),
@@ -293,10 +293,10 @@ struct frustum_size {
   constexpr std::string_view here = "tankwright::vessel::frustum";
   const double bottom = size.bottom_diameter->value().value(), top = size.top_diameter->value().value();
   const double h = size.height->value().value();
-  detail::check_element(here, size.label, detail::length_from_zero("bottom diameter"), bottom);
-  detail::check_element(here, size.label, detail::length_from_zero("top diameter"), top);
-  detail::check_element(here, size.label, detail::positive_length("height"), h);
-  if (bottom == 0.0) detail::check_element(here, size.label, detail::positive_length("larger diameter"), top);
+  core::check_element(here, size.label, detail::length_from_zero("bottom diameter"), bottom);
+  core::check_element(here, size.label, detail::length_from_zero("top diameter"), top);
+  core::check_element(here, size.label, detail::positive_length("height"), h);
+  if (bottom == 0.0) core::check_element(here, size.label, detail::positive_length("larger diameter"), top);
   const double r = 0.5 * bottom;
   return detail::shape_of(size.label,
                           {{detail::part_kind::cone, 0.0, h, {r, 0.5 * top, 0.0}, std::numbers::pi * r * r}}, h);
@@ -309,9 +309,9 @@ namespace detail {
   const double rim = vessel.height().value();
   if (depth.value() > rim) {
     refuse_of(function, vessel.label(), "depth", depth.value(), "m",
-              "is above the rim, which is at " + number_text(rim) + " m");
+              "is above the rim, which is at " + core::number_text(rim) + " m");
   }
-  check_element(function, vessel.label(), {"depth", "m", {0.0, rim}}, depth.value());
+  core::check_element(function, vessel.label(), {"depth", "m", {0.0, rim}}, depth.value());
   return depth.value();
 }
 
@@ -386,9 +386,9 @@ namespace detail {
   const double v = content.value(), most = vessel.capacity().value();
   if (v > most) {
     detail::refuse_of(here, vessel.label(), "volume", v, "m3",
-                      "does not fit: to the rim the vessel holds " + detail::number_text(most) + " m3");
+                      "does not fit: to the rim the vessel holds " + core::number_text(most) + " m3");
   }
-  detail::check_element(here, vessel.label(), {"volume", "m3", {0.0, most}}, v);
+  core::check_element(here, vessel.label(), {"volume", "m3", {0.0, most}}, v);
   std::size_t above = 1;
   while (vessel.steps_[above].volume < v) ++above;
   const auto [low, low_volume] = vessel.steps_[above - 1];
@@ -414,7 +414,7 @@ namespace detail {
     const double before = detail::part_volume(*cone, low - cone->floor);
     return length::from_value(std::fmin(cone->floor + detail::cone_depth(*cone, before + (v - low_volume)), high));
   }
-  return length::from_value(detail::bracketed_root<double>(
+  return length::from_value(numerics::bracketed_root<double>(
       here, "depth", [&](double h) { return detail::volume_at(vessel.parts_, h) - v; }, low, high));
 }
 

@@ -46,8 +46,8 @@ struct surface {
 namespace detail {
 
 inline void check_surface(std::string_view here, const surface& s) {
-  check(here, index_limits, s.from->value());
-  check(here, index_limits, s.into->value());
+  core::check(here, index_limits, s.from->value());
+  core::check(here, index_limits, s.into->value());
 }
 
 }  // namespace detail
@@ -65,12 +65,12 @@ inline void check_surface(std::string_view here, const surface& s) {
 [[nodiscard]] inline angle refracted(const surface& between, angle incoming) {
   constexpr std::string_view here = "tankwright::vessel::refracted";
   detail::check_surface(here, between);
-  detail::check(here, detail::angle_limits, incoming.value());
+  core::check(here, detail::angle_limits, incoming.value());
   const double sine = between.from->value() / between.into->value() * std::sin(incoming.value());
   if (sine > 1.0) {
-    detail::fail<invalid_input>(here, "angle from the normal", in_degrees(incoming), "deg",
+    core::fail<invalid_input>(here, "angle from the normal", in_degrees(incoming), "deg",
                                 "is reflected totally: it is above the critical angle of " +
-                                    detail::number_text(in_degrees(
+                                    core::number_text(in_degrees(
                                         angle::from_value(std::asin(between.into->value() / between.from->value())))) +
                                     " deg");
   }
@@ -92,8 +92,8 @@ inline void check_surface(std::string_view here, const surface& s) {
   detail::check_surface(here, between);
   const double from = between.from->value(), into = between.into->value();
   if (!(from > into)) {
-    detail::fail<invalid_input>(here, "refractive index", from, "",
-                                "is not above that behind the surface, " + detail::number_text(into) +
+    core::fail<invalid_input>(here, "refractive index", from, "",
+                                "is not above that behind the surface, " + core::number_text(into) +
                                     ": into a denser material all light gets through");
   }
   return angle::from_value(std::asin(into / from));
@@ -126,10 +126,10 @@ struct underwater_view {
 namespace detail {
 
 inline void check_view(std::string_view here, const underwater_view& v) {
-  check(here, length_from_zero("distance in the water"), v.water->value());
-  check(here, length_from_zero("panel thickness"), v.panel.value());
-  check(here, index_limits, v.water_index.value());
-  check(here, index_limits, v.panel_index.value());
+  core::check(here, length_from_zero("distance in the water"), v.water->value());
+  core::check(here, length_from_zero("panel thickness"), v.panel.value());
+  core::check(here, index_limits, v.water_index.value());
+  core::check(here, index_limits, v.panel_index.value());
 }
 
 /// tan in the material over tan in the air; 1/n straight on.
@@ -167,7 +167,7 @@ inline void check_view(std::string_view here, const underwater_view& v) {
 [[nodiscard]] inline length apparent_distance(const underwater_view& view, angle angle_in_air) {
   constexpr std::string_view here = "tankwright::vessel::apparent_distance";
   detail::check_view(here, view);
-  detail::check(here, detail::angle_limits, angle_in_air.value());
+  core::check(here, detail::angle_limits, angle_in_air.value());
   return view.water.get() * detail::foreshortening(view.water_index.value(), angle_in_air.value()) +
          view.panel * detail::foreshortening(view.panel_index.value(), angle_in_air.value());
 }
@@ -197,9 +197,9 @@ struct wanted_view {
                             .panel_index = wanted.panel_index});
   const length through_panel = wanted.panel / wanted.panel_index.value();
   if (wanted.apparent.get() < through_panel) {
-    detail::fail<invalid_input>(
+    core::fail<invalid_input>(
         here, "apparent distance", wanted.apparent->value(), "m",
-        "is less than the panel alone seems to have, " + detail::number_text(through_panel.value()) + " m");
+        "is less than the panel alone seems to have, " + core::number_text(through_panel.value()) + " m");
   }
   return (wanted.apparent.get() - through_panel) * wanted.water_index.value();
 }
@@ -217,7 +217,7 @@ struct wanted_view {
 [[nodiscard]] inline double lateral_magnification(const underwater_view& view, length eye) {
   constexpr std::string_view here = "tankwright::vessel::lateral_magnification";
   detail::check_view(here, view);
-  detail::check(here, detail::positive_length("distance of the eye"), eye.value());
+  core::check(here, detail::positive_length("distance of the eye"), eye.value());
   const double e = eye.value(), d = view.water->value(), t = view.panel.value();
   return (e + t + d) / (e + t / view.panel_index.value() + d / view.water_index.value());
 }
@@ -240,9 +240,9 @@ struct ray_panel {
 /// @source             Snell's law
 [[nodiscard]] inline length ray_shift(const ray_panel& panel, angle angle_in_air) {
   constexpr std::string_view here = "tankwright::vessel::ray_shift";
-  detail::check(here, detail::length_from_zero("panel thickness"), panel.thickness->value());
-  detail::check(here, detail::index_limits, panel.panel_index.value());
-  detail::check(here, detail::angle_limits, angle_in_air.value());
+  core::check(here, detail::length_from_zero("panel thickness"), panel.thickness->value());
+  core::check(here, detail::index_limits, panel.panel_index.value());
+  core::check(here, detail::angle_limits, angle_in_air.value());
   return panel.thickness.get() * std::sin(angle_in_air.value()) *
          (1.0 - detail::foreshortening(panel.panel_index.value(), angle_in_air.value()));
 }

@@ -72,10 +72,10 @@ namespace detail {
 /// What all adjustments need: a volume of water, two salinities and a temperature that can be.
 template <class Step>
 void check_step(std::string_view function, const Step& step, range_policy policy) {
-  check(function, water_volume_limits, in_litres(step.volume), policy);
-  check(function, renamed(practical_salinity_limits, "present salinity"), step.from->value(), policy);
-  check(function, renamed(practical_salinity_limits, "target"), step.target->value(), policy);
-  check(function, gibbs_temperature_limits, in_celsius(step.temperature), policy);
+  core::check(function, water_volume_limits, in_litres(step.volume), policy);
+  core::check(function, renamed(practical_salinity_limits, "present salinity"), step.from->value(), policy);
+  core::check(function, renamed(practical_salinity_limits, "target"), step.target->value(), policy);
+  core::check(function, gibbs_temperature_limits, in_celsius(step.temperature), policy);
   const double fresher = step.from->value() < step.target->value() ? step.from->value() : step.target->value();
   check_liquid(function, fresher, in_celsius(step.temperature), policy);
 }
@@ -99,8 +99,8 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   detail::check_step(here, rise, policy);
   detail::check_mix(here, rise.volume, rise.target, rise.temperature, rise.mix_yield, policy);
   if (rise.target->value() < rise.from->value()) {
-    detail::fail<invalid_input>(here, "target", rise.target->value(), "",
-                                "is below the present salinity, " + detail::number_text(rise.from->value()) +
+    core::fail<invalid_input>(here, "target", rise.target->value(), "",
+                                "is below the present salinity, " + core::number_text(rise.from->value()) +
                                     "; use lower_salinity or replace_to_reach");
   }
   const mass water = density(rise.from, rise.temperature, policy) * rise.volume.get();
@@ -126,12 +126,12 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   constexpr std::string_view here = "tankwright::water::lower_salinity";
   detail::check_step(here, step, policy);
   if (step.target->value() > step.from->value()) {
-    detail::fail<invalid_input>(here, "target", step.target->value(), "",
-                                "is above the present salinity, " + detail::number_text(step.from->value()) +
+    core::fail<invalid_input>(here, "target", step.target->value(), "",
+                                "is above the present salinity, " + core::number_text(step.from->value()) +
                                     "; use raise_salinity or replace_to_reach");
   }
   if (!(step.target->value() > 0.0)) {
-    detail::fail<invalid_input>(here, "target", step.target->value(), "",
+    core::fail<invalid_input>(here, "target", step.target->value(), "",
                                 "cannot be reached by adding water to salt water; expected more than 0");
   }
   const mass water = density(step.from, step.temperature, policy) * step.volume.get();
@@ -157,12 +157,12 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   constexpr std::string_view here = "tankwright::water::replace_to_reach";
   detail::check_step(here, step, policy);
   const double now = step.from->value(), then = step.target->value(), in = step.replacement->value();
-  detail::check(here, detail::renamed(practical_salinity_limits, "salinity of the replacement"), in, policy);
+  core::check(here, detail::renamed(practical_salinity_limits, "salinity of the replacement"), in, policy);
   const auto between = [](double x, double a, double b) { return (a <= x && x <= b) || (b <= x && x <= a); };
   if (!between(then, now, in) || (now == in && now != then)) {
-    detail::fail<invalid_input>(here, "target", then, "",
-                                "does not lie between the present salinity, " + detail::number_text(now) +
-                                    ", and that of the replacement, " + detail::number_text(in));
+    core::fail<invalid_input>(here, "target", then, "",
+                                "does not lie between the present salinity, " + core::number_text(now) +
+                                    ", and that of the replacement, " + core::number_text(in));
   }
   const mass_density before = density(step.from, step.temperature, policy);
   const mass_density replacement = density(step.replacement, step.temperature, range_policy::extrapolate);

@@ -98,12 +98,12 @@ struct alkalinity_dose {
   constexpr std::string_view here = "tankwright::water::alkalinity_to_add";
   const double from = step.from->milliequivalents_per_litre();
   const double target = step.target->milliequivalents_per_litre();
-  detail::check(here, water_volume_limits, in_litres(step.volume));
-  detail::check(here, alkalinity_limits, from);
-  detail::check(here, alkalinity_limits, target);
+  core::check(here, water_volume_limits, in_litres(step.volume));
+  core::check(here, alkalinity_limits, from);
+  core::check(here, alkalinity_limits, target);
   if (target < from) {
-    detail::fail<invalid_input>(here, "target", target, "meq/L",
-                                "is below what the water has, " + detail::number_with_unit(from, "meq/L") +
+    core::fail<invalid_input>(here, "target", target, "meq/L",
+                                "is below what the water has, " + core::number_with_unit(from, "meq/L") +
                                     "; alkalinity is lowered by changing water, not by adding something");
   }
   const double equivalents = (target - from) * 1e-3 * in_litres(step.volume);

@@ -112,9 +112,9 @@ template <class T>
 [[nodiscard]] inline estimate<proportion> free_ammonia_fraction(ph_reading ph, practical_salinity s, temperature t,
                                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::free_ammonia_fraction";
-  detail::check(here, ph_limits, ph.value(), policy);
-  detail::check(here, ammonia_salinity_limits, s.value(), policy);
-  detail::check(here, ammonia_temperature_limits, in_celsius(t), policy);
+  core::check(here, ph_limits, ph.value(), policy);
+  core::check(here, ammonia_salinity_limits, s.value(), policy);
+  core::check(here, ammonia_temperature_limits, in_celsius(t), policy);
   const bool total = ph.on() == ph_reading::scale::total;
   const bool nbs = ph.on() == ph_reading::scale::nbs;
   const double pka = total ? detail::ammonium_pka_total(s.value(), in_kelvins(t))
@@ -140,8 +140,8 @@ template <class T>
 [[nodiscard]] inline proportion free_ammonia_fraction_fresh(ph_nbs ph, temperature t,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::free_ammonia_fraction_fresh";
-  detail::check(here, ph_limits, ph.value(), policy);
-  detail::check(here, ammonia_fresh_temperature_limits, in_celsius(t), policy);
+  core::check(here, ph_limits, ph.value(), policy);
+  core::check(here, ammonia_fresh_temperature_limits, in_celsius(t), policy);
   return fraction(detail::free_fraction(detail::ammonium_pka_fresh(in_kelvins(t)), ph.value()));
 }
 
@@ -173,7 +173,7 @@ struct free_ammonia_result {
 [[nodiscard]] inline free_ammonia_result free_ammonia_in(const ammonia_sample& sample,
                                                          range_policy policy = range_policy::published) {
   const mass_concentration total = sample.total->as_nitrogen();
-  detail::check("tankwright::water::free_ammonia_in", total_ammonia_limits, in_milligrams_per_litre(total), policy);
+  core::check("tankwright::water::free_ammonia_in", total_ammonia_limits, in_milligrams_per_litre(total), policy);
   const auto part = free_ammonia_fraction(sample.ph, sample.salinity, sample.temperature, policy);
   return {map_rising(part, [&](proportion f) { return free_ammonia::from_nitrogen(f.value() * total); }), part};
 }

@@ -87,8 +87,8 @@ template <class T>
 [[nodiscard]] inline ph_total ammonium_pka_total(practical_salinity s, temperature t,
                                                  range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::ammonium_pka_total";
-  detail::check(here, ammonia_salinity_limits, s.value(), policy);
-  detail::check(here, ammonia_temperature_limits, in_celsius(t), policy);
+  core::check(here, ammonia_salinity_limits, s.value(), policy);
+  core::check(here, ammonia_temperature_limits, in_celsius(t), policy);
   return ph_total{detail::ammonium_pka_total(s.value(), in_kelvins(t))};
 }
 
@@ -106,8 +106,8 @@ template <class T>
 [[nodiscard]] inline ph_free ammonium_pka_free(practical_salinity s, temperature t,
                                                range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::ammonium_pka_free";
-  detail::check(here, ammonia_salinity_limits, s.value(), policy);
-  detail::check(here, ammonia_temperature_limits, in_celsius(t), policy);
+  core::check(here, ammonia_salinity_limits, s.value(), policy);
+  core::check(here, ammonia_temperature_limits, in_celsius(t), policy);
   return ph_free{detail::ammonium_pka_free(s.value(), in_kelvins(t))};
 }
 
@@ -125,8 +125,8 @@ template <class T>
 [[nodiscard]] constexpr ph_free ammonium_pka_bell(practical_salinity s, temperature t,
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::ammonium_pka_bell";
-  detail::check(here, ammonia_salinity_limits, s.value(), policy);
-  detail::check(here, ammonia_temperature_limits, in_celsius(t), policy);
+  core::check(here, ammonia_salinity_limits, s.value(), policy);
+  core::check(here, ammonia_temperature_limits, in_celsius(t), policy);
   return ph_free{10.0423 - 0.0315536 * in_celsius(t) + 0.003071 * s.value()};
 }
 
@@ -144,8 +144,8 @@ template <class T>
 [[nodiscard]] constexpr ph_free ammonium_pka_khoo(practical_salinity s, temperature t,
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::ammonium_pka_khoo";
-  detail::check(here, ammonia_salinity_limits, s.value(), policy);
-  detail::check(here, ammonia_temperature_limits, in_celsius(t), policy);
+  core::check(here, ammonia_salinity_limits, s.value(), policy);
+  core::check(here, ammonia_temperature_limits, in_celsius(t), policy);
   const double ionic_strength = 19.9273 * s.value() / (1000.0 - 1.005109 * s.value());
   return ph_free{detail::ammonium_pka_fresh(in_kelvins(t)) + (0.1552 - 0.0003142 * in_celsius(t)) * ionic_strength};
 }

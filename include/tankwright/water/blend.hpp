@@ -51,17 +51,17 @@ namespace detail {
 /// `check`, with the portion's label before the name of the argument.
 inline void check_portion(std::string_view function, std::string_view label, limits limit, double value,
                           range_policy policy) {
-  if (closed_interval(limit, policy).contains(value)) [[likely]] return;
+  if (core::closed_interval(limit, policy).contains(value)) [[likely]] return;
   const std::string name = std::string{label}.append(label.empty() ? "" : ": ").append(limit.argument);
   limit.argument = name;
-  check(function, limit, value, policy);
+  core::check(function, limit, value, policy);
 }
 
 inline void check_some_water(std::string_view function, double kilograms, std::size_t portions) {
   if (!(kilograms > 0.0)) {
-    fail<invalid_input>(function, "water in all the portions", kilograms, "kg",
+    core::fail<invalid_input>(function, "water in all the portions", kilograms, "kg",
                         "is not possible; expected more than 0 kg in " +
-                            number_text(static_cast<double>(portions)) + " portions");
+                            core::number_text(static_cast<double>(portions)) + " portions");
   }
 }
 

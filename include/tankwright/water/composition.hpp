@@ -143,7 +143,7 @@ struct recipe_amounts {
 /// @source       Kester et al. 1967, table 1
 [[nodiscard]] inline recipe_amounts weigh_recipe(const recipe_batch& batch,
                                                  range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::weigh_recipe", water_volume_limits, in_litres(batch.volume), policy);
+  core::check("tankwright::water::weigh_recipe", water_volume_limits, in_litres(batch.volume), policy);
   const mass seawater = density(batch.target, batch.temperature, policy) * batch.volume.get();
   const mass nothing = grams(0.0);
   recipe_amounts out{{}, nothing, nothing, nothing};

@@ -9,7 +9,7 @@
 #include <cmath>
 #include <span>
 
-#include <tankwright/core/detail/batch.hpp>
+#include <tankwright/core/batch.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/units.hpp>
@@ -46,33 +46,33 @@ inline constexpr electrical_conductivity standard_conductivity =
 
 /// Conductivity over that of standard seawater at 15 degC: R = C(S,t,p) / C(35,15,0). What a laboratory salinometer and
 /// the old tables give.
-class conductivity_ratio : public detail::scalar<conductivity_ratio> {
+class conductivity_ratio : public core::scalar<conductivity_ratio> {
   using scalar::scalar;
 };
 
 namespace detail {
 
-[[nodiscard]] constexpr double t68_of(temperature t) noexcept { return t68_from_t90(in_celsius(t)); }
+[[nodiscard]] constexpr double t68_of(temperature t) noexcept { return core::t68_from_t90(in_celsius(t)); }
 
 /// The salinity behind a conductivity lies past the scale: say it in the caller's terms.
 [[noreturn, gnu::cold, gnu::noinline]] inline void refuse_salinity(std::string_view function,
                                                                    std::string_view argument, double value,
                                                                    std::string_view unit, double salinity) {
   std::string reason{"means practical salinity "};
-  reason.append(number_text(std::round(salinity * 100.0) / 100.0)).append(", past the end of the scale, ");
-  reason.append(number_text(practical_salinity_limits.published.high));
+  reason.append(core::number_text(std::round(salinity * 100.0) / 100.0)).append(", past the end of the scale, ");
+  reason.append(core::number_text(practical_salinity_limits.published.high));
   reason.append("; pass tankwright::extrapolate to go past it");
-  fail<out_of_range>(function, argument, value, unit, reason);
+  core::fail<out_of_range>(function, argument, value, unit, reason);
 }
 
 /// Both makers of salinity end here. `value` and `unit` are what the caller gave.
 [[nodiscard]] inline practical_salinity checked_salinity(std::string_view function, const limits& given, double value,
                                                          double ratio, double celsius, double decibars,
                                                          range_policy policy) {
-  check(function, given, value, policy);
-  check(function, pss78_temperature_limits, celsius, policy);
-  check(function, pss78_pressure_limits, decibars, policy);
-  const double t68 = t68_from_t90(celsius);
+  core::check(function, given, value, policy);
+  core::check(function, pss78_temperature_limits, celsius, policy);
+  core::check(function, pss78_pressure_limits, decibars, policy);
+  const double t68 = core::t68_from_t90(celsius);
   const double s = salinity_from_rt_ratio(rt_ratio_from_ratio(ratio, t68, decibars), t68);
   if (policy == range_policy::published && !(s <= practical_salinity_limits.published.high)) [[unlikely]] {
     refuse_salinity(function, given.argument, value, given.unit, s);
@@ -83,11 +83,11 @@ namespace detail {
 
 [[nodiscard]] inline double checked_ratio(std::string_view function, double s, double celsius, double decibars,
                                           range_policy policy) {
-  check(function, practical_salinity_limits, s, policy);
-  check(function, pss78_temperature_limits, celsius, policy);
-  check(function, pss78_pressure_limits, decibars, policy);
+  core::check(function, practical_salinity_limits, s, policy);
+  core::check(function, pss78_temperature_limits, celsius, policy);
+  core::check(function, pss78_pressure_limits, decibars, policy);
   check_liquid(function, s, celsius, policy, decibars);
-  const double t68 = t68_from_t90(celsius);
+  const double t68 = core::t68_from_t90(celsius);
   return ratio_from_rt_ratio(rt_ratio_from_salinity(s, t68), t68, decibars);
 }
 
@@ -166,22 +166,22 @@ inline void salinity_from_conductivity(std::span<const electrical_conductivity> 
   constexpr std::string_view here = "tankwright::water::salinity_from_conductivity";
   constexpr double standard = detail::pss78_standard<double>;
   const std::size_t size = c.size();
-  detail::check_same_size(here, size, t.size());
-  detail::check_same_size(here, size, result.size());
+  core::check_same_size(here, size, t.size());
+  core::check_same_size(here, size, result.size());
   // Rt = 1.174 is salinity 41.9 to 42 at every temperature of the scale: what keeps below these bounds is good.
   const bool plain =
-      detail::all_within({0.0, 100.0}, size, [&](std::size_t i) { return c[i].value(); }) &&
-      detail::all_within({0.0, 35.0}, size, [&](std::size_t i) { return in_celsius(t[i]); }) &&
-      detail::all_within({-200.0, 0.0}, size, [&](std::size_t i) {
+      core::all_within({0.0, 100.0}, size, [&](std::size_t i) { return c[i].value(); }) &&
+      core::all_within({0.0, 35.0}, size, [&](std::size_t i) { return in_celsius(t[i]); }) &&
+      core::all_within({-200.0, 0.0}, size, [&](std::size_t i) {
         return c[i].value() - 1.174 * standard * detail::pss78_rt(detail::t68_of(t[i]));
       });
   if (!plain) [[unlikely]] {
     for (std::size_t i = 0; i < size; ++i) (void)salinity_from_conductivity(c[i], t[i], policy);
   }
 
-  detail::block x{}, f{}, s{};
-  for (std::size_t start = 0; start < size; start += detail::block_size) {
-    const std::size_t count = std::min(detail::block_size, size - start);
+  core::block x{}, f{}, s{};
+  for (std::size_t start = 0; start < size; start += core::block_size) {
+    const std::size_t count = std::min(core::block_size, size - start);
     for (std::size_t i = 0; i < count; ++i) {
       const double t68 = detail::t68_of(t[start + i]);
       const double at_35 = standard * detail::pss78_rt(t68);
@@ -190,9 +190,9 @@ inline void salinity_from_conductivity(std::span<const electrical_conductivity> 
       x[i] = c[start + i].value() * denominator * inverse;
       f[i] = (t68 - 15.0) * at_35 * inverse;
     }
-    detail::square_roots(x);
+    core::square_roots(x);
     double lowest = 2.0;
-    for (std::size_t i = 0; i < detail::block_size; ++i) s[i] = detail::pss78_salinity(x[i], f[i]);
+    for (std::size_t i = 0; i < core::block_size; ++i) s[i] = detail::pss78_salinity(x[i], f[i]);
     for (std::size_t i = 0; i < count; ++i) lowest = s[i] < lowest ? s[i] : lowest;
     if (lowest < 2.0) [[unlikely]] {
       for (std::size_t i = 0; i < count; ++i) {
@@ -272,16 +272,16 @@ inline void conductivity_from_salinity(std::span<const practical_salinity> s, st
                                        range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::conductivity_from_salinity";
   const std::size_t size = s.size();
-  detail::check_same_size(here, size, t.size());
-  detail::check_same_size(here, size, result.size());
-  detail::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
+  core::check_same_size(here, size, t.size());
+  core::check_same_size(here, size, result.size());
+  core::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
   detail::check_all_liquid(
       here, pss78_temperature_limits, size, [&](std::size_t i) { return s[i].value(); },
       [&](std::size_t i) { return in_celsius(t[i]); }, policy);
 
-  detail::block x{}, f{}, salinity{};
-  for (std::size_t start = 0; start < size; start += detail::block_size) {
-    const std::size_t count = std::min(detail::block_size, size - start);
+  core::block x{}, f{}, salinity{};
+  for (std::size_t start = 0; start < size; start += core::block_size) {
+    const std::size_t count = std::min(core::block_size, size - start);
     double lowest = 2.0;
     double highest = 42.0;
     for (std::size_t i = 0; i < count; ++i) {
@@ -290,10 +290,10 @@ inline void conductivity_from_salinity(std::span<const practical_salinity> s, st
       lowest = std::min(lowest, salinity[i]);
       highest = std::max(highest, salinity[i]);
     }
-    detail::square_roots(x);
-    for (std::size_t i = 0; i < detail::block_size; ++i) x[i] = detail::pss78_guess(x[i]);
+    core::square_roots(x);
+    for (std::size_t i = 0; i < core::block_size; ++i) x[i] = detail::pss78_guess(x[i]);
     for (int step = 0; step < 3; ++step) {
-      for (std::size_t i = 0; i < detail::block_size; ++i) x[i] = detail::pss78_newton(x[i], f[i], salinity[i]);
+      for (std::size_t i = 0; i < core::block_size; ++i) x[i] = detail::pss78_newton(x[i], f[i], salinity[i]);
     }
     if (lowest < 2.0 || highest > 42.0) [[unlikely]] {
       for (std::size_t i = 0; i < count; ++i) {

@@ -39,9 +39,9 @@ namespace detail {
 /// 1 + a (t - t_ref): what a linear compensation divides by.
 [[nodiscard]] inline double linear_factor(std::string_view function, temperature t, temperature reference,
                                           temperature_coefficient a) {
-  check(function, pss78_temperature_limits, in_celsius(t));
-  check(function, {"reference temperature", "degC", {0.0, 25.0}}, in_celsius(reference));
-  check(function, compensation_limits, in_percent_per_kelvin(a));
+  core::check(function, pss78_temperature_limits, in_celsius(t));
+  core::check(function, {"reference temperature", "degC", {0.0, 25.0}}, in_celsius(reference));
+  core::check(function, compensation_limits, in_percent_per_kelvin(a));
   return 1.0 + a.value() * (in_celsius(t) - in_celsius(reference));
 }
 
@@ -62,9 +62,9 @@ namespace detail {
 [[nodiscard]] inline conductivity_at_25 referred_to_25(electrical_conductivity c, temperature t,
                                                        range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::referred_to_25";
-  detail::check(here, conductivity_limits, in_millisiemens_per_centimetre(c), policy);
-  detail::check(here, pss78_temperature_limits, in_celsius(t), policy);
-  return conductivity_at_25{c * (detail::pss78_rt(detail::t68_from_t90(25.0)) / detail::pss78_rt(detail::t68_of(t)))};
+  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(c), policy);
+  core::check(here, pss78_temperature_limits, in_celsius(t), policy);
+  return conductivity_at_25{c * (detail::pss78_rt(core::t68_from_t90(25.0)) / detail::pss78_rt(detail::t68_of(t)))};
 }
 
 /// What the water conducts at its own temperature, from its conductivity referred to 25 degC along the curve of
@@ -82,9 +82,9 @@ namespace detail {
 [[nodiscard]] inline electrical_conductivity raw_conductivity(conductivity_at_25 c, temperature t,
                                                               range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::raw_conductivity";
-  detail::check(here, conductivity_limits, in_millisiemens_per_centimetre(c.value()), policy);
-  detail::check(here, pss78_temperature_limits, in_celsius(t), policy);
-  return c.value() * (detail::pss78_rt(detail::t68_of(t)) / detail::pss78_rt(detail::t68_from_t90(25.0)));
+  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(c.value()), policy);
+  core::check(here, pss78_temperature_limits, in_celsius(t), policy);
+  return c.value() * (detail::pss78_rt(detail::t68_of(t)) / detail::pss78_rt(core::t68_from_t90(25.0)));
 }
 
 /// What a meter with linear compensation to 25 degC shows.
@@ -101,7 +101,7 @@ namespace detail {
 [[nodiscard]] inline compensated_reading linearly_compensated(electrical_conductivity c, temperature t,
                                                               temperature_coefficient coefficient) {
   constexpr std::string_view here = "tankwright::water::linearly_compensated";
-  detail::check(here, conductivity_limits, in_millisiemens_per_centimetre(c));
+  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(c));
   const double factor = detail::linear_factor(here, t, celsius(25.0), coefficient);
   return {.shown = c / factor, .water = t, .coefficient = coefficient};
 }
@@ -134,7 +134,7 @@ namespace detail {
 [[nodiscard]] inline electrical_conductivity raw_conductivity(const compensated_reading& reading) {
   constexpr std::string_view here = "tankwright::water::raw_conductivity";
   const electrical_conductivity shown = reading.shown;
-  detail::check(here, conductivity_limits, in_millisiemens_per_centimetre(shown));
+  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(shown));
   return shown * detail::linear_factor(here, reading.water, reading.reference, reading.coefficient);
 }
 

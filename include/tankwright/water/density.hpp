@@ -8,8 +8,8 @@
 #include <cmath>
 #include <span>
 
-#include <tankwright/core/detail/batch.hpp>
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/core/batch.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/temperature.hpp>
@@ -44,7 +44,7 @@ template <class T>
 [[nodiscard]] inline T absolute_from_density(T rho, T t, T highest) {
   if (rho <= density_teos10(T(0), t)) return T(0);
   if (rho >= density_teos10(highest, t)) return highest;
-  return bracketed_root<T>(
+  return numerics::bracketed_root<T>(
       "tankwright::water::salinity_from_density", "absolute salinity",
       [&](T sa) { return density_teos10(sa, t) - rho; }, T(0), highest);
 }
@@ -66,9 +66,9 @@ struct density_reading {
                                                            : absolute_salinity_limits.published.high;
   const auto refuse_beyond = [&](std::string_view comparison, double end, std::string_view advice = {}) {
     std::string reason{comparison};
-    reason.append(" at ").append(number_with_unit(t, "degC")).append(", ");
-    reason.append(number_with_unit(density_teos10(end, t) / reading.density_per_unit, reading.unit)).append(advice);
-    fail<out_of_range>(reading.function, reading.argument, reading.value, reading.unit, reason);
+    reason.append(" at ").append(core::number_with_unit(t, "degC")).append(", ");
+    reason.append(core::number_with_unit(density_teos10(end, t) / reading.density_per_unit, reading.unit)).append(advice);
+    core::fail<out_of_range>(reading.function, reading.argument, reading.value, reading.unit, reason);
   };
   constexpr double rounding = 1e-12;
   if (!(rho >= density_teos10(0.0, t) * (1.0 - rounding))) refuse_beyond("is less than that of pure water", 0.0);
@@ -100,8 +100,8 @@ struct density_reading {
 [[nodiscard]] inline mass_density density(absolute_salinity s, temperature t,
                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::density";
-  detail::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, s.grams_per_kilogram() / detail::u_ps<double>, in_celsius(t), policy);
   return mass_density::from_value(detail::density_teos10(s.grams_per_kilogram(), in_celsius(t)));
 }
@@ -120,8 +120,8 @@ struct density_reading {
 [[nodiscard]] inline mass_density density(practical_salinity s, temperature t,
                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::density";
-  detail::check(here, practical_salinity_limits, s.value(), policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, s.value(), in_celsius(t), policy);
   return mass_density::from_value(detail::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t)));
 }
@@ -141,23 +141,23 @@ inline void density(std::span<const practical_salinity> s, std::span<const tempe
                     std::span<mass_density> result, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::density";
   const std::size_t size = s.size();
-  detail::check_same_size(here, size, t.size());
-  detail::check_same_size(here, size, result.size());
-  detail::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
+  core::check_same_size(here, size, t.size());
+  core::check_same_size(here, size, result.size());
+  core::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
   detail::check_all_liquid(
       here, gibbs_temperature_limits, size, [&](std::size_t i) { return s[i].value(); },
       [&](std::size_t i) { return in_celsius(t[i]); }, policy);
 
   constexpr double x2_per_practical = detail::teos10_sfac<double> * detail::u_ps<double>;
-  detail::block x{}, x2{}, y{};
-  for (std::size_t start = 0; start < size; start += detail::block_size) {
-    const std::size_t count = std::min(detail::block_size, size - start);
+  core::block x{}, x2{}, y{};
+  for (std::size_t start = 0; start < size; start += core::block_size) {
+    const std::size_t count = std::min(core::block_size, size - start);
     for (std::size_t i = 0; i < count; ++i) {
       x[i] = x2[i] = x2_per_practical * s[start + i].value();
       y[i] = in_celsius(t[start + i]) * 0.025;
     }
-    detail::square_roots(x);
-    for (std::size_t i = 0; i < detail::block_size; ++i) {
+    core::square_roots(x);
+    for (std::size_t i = 0; i < core::block_size; ++i) {
       x[i] = 1.0 / detail::teos10_specific_volume(x[i], x2[i], y[i]);
     }
     for (std::size_t i = 0; i < count; ++i) result[start + i] = mass_density::from_value(x[i]);
@@ -178,8 +178,8 @@ inline void density(std::span<const practical_salinity> s, std::span<const tempe
 [[nodiscard]] inline practical_salinity salinity_from_density(mass_density rho, temperature t,
                                                               range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::salinity_from_density";
-  detail::check(here, density_limits, rho.value(), policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(here, density_limits, rho.value(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   return detail::salinity_of({here, density_limits.argument, density_limits.unit, rho.value(), 1.0}, in_celsius(t),
                              policy);
 }

@@ -161,8 +161,8 @@ template <class T>
 [[nodiscard]] inline conservative_temperature conservative_temperature_at_surface(
     absolute_salinity s, temperature t, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::conservative_temperature_at_surface";
-  detail::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   return conservative_temperature{
       celsius(detail::conservative_temperature_teos10(s.grams_per_kilogram(), in_celsius(t)))};
 }
@@ -185,9 +185,9 @@ template <class T>
   const double sa = state.salinity.get().grams_per_kilogram();
   const double ct = in_celsius(state.temperature.get().value());
   const double p = in_decibars(state.pressure.get().value());
-  detail::check(here, roquet_salinity_limits, sa, policy);
-  detail::check(here, conservative_temperature_limits, ct, policy);
-  detail::check(here, roquet_pressure_limits, p, policy);
+  core::check(here, roquet_salinity_limits, sa, policy);
+  core::check(here, conservative_temperature_limits, ct, policy);
+  core::check(here, roquet_pressure_limits, p, policy);
   return mass_density::from_value(1.0 / detail::specific_volume_roquet(sa, ct, p));
 }
 

@@ -56,10 +56,10 @@ template <class T>
 [[nodiscard]] inline mass_density density_eos80(practical_salinity s, temperature t,
                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::density_eos80";
-  detail::check(here, practical_salinity_limits, s.value(), policy);
-  detail::check(here, eos80_temperature_limits, in_celsius(t), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, eos80_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, s.value(), in_celsius(t), policy);
-  return mass_density::from_value(detail::density_eos80(s.value(), detail::t68_from_t90(in_celsius(t))));
+  return mass_density::from_value(detail::density_eos80(s.value(), core::t68_from_t90(in_celsius(t))));
 }
 
 /// Density of pure water (Standard Mean Ocean Water) at the surface, as EOS-80 has it.
@@ -75,9 +75,9 @@ template <class T>
 [[nodiscard]] inline mass_density pure_water_density_eos80(temperature t,
                                                            range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::pure_water_density_eos80";
-  detail::check(here, eos80_temperature_limits, in_celsius(t), policy);
+  core::check(here, eos80_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, 0.0, in_celsius(t), policy);
-  return mass_density::from_value(detail::density_smow(detail::t68_from_t90(in_celsius(t))));
+  return mass_density::from_value(detail::density_smow(core::t68_from_t90(in_celsius(t))));
 }
 
 }  // namespace tankwright::water

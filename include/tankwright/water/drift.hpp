@@ -67,13 +67,13 @@ struct drift_balance {
 
 [[nodiscard]] inline drift_balance balance_of(std::string_view function, const drifting_system& system,
                                               range_policy policy) {
-  check(function, water_volume_limits, in_litres(system.volume), policy);
-  check(function, practical_salinity_limits, system.salinity->value(), policy);
-  check(function, top_off_salinity_limits, system.top_off_salinity.value(), policy);
-  check(function, gibbs_temperature_limits, in_celsius(system.temperature), policy);
+  core::check(function, water_volume_limits, in_litres(system.volume), policy);
+  core::check(function, practical_salinity_limits, system.salinity->value(), policy);
+  core::check(function, top_off_salinity_limits, system.top_off_salinity.value(), policy);
+  core::check(function, gibbs_temperature_limits, in_celsius(system.temperature), policy);
   check_liquid(function, system.salinity->value(), in_celsius(system.temperature), policy);
-  check(function, evaporation_limits, in_litres_per_day(system.evaporation), policy);
-  check(function, top_off_limits, in_litres_per_day(system.top_off), policy);
+  core::check(function, evaporation_limits, in_litres_per_day(system.evaporation), policy);
+  core::check(function, top_off_limits, in_litres_per_day(system.top_off), policy);
   const auto rho = [&](practical_salinity s) {
     return density(s, system.temperature, range_policy::extrapolate).value();
   };
@@ -100,13 +100,13 @@ struct drift_balance {
                                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::evaporation_from_readings";
   const double first = readings.first->value(), second = readings.second->value();
-  detail::check(here, water_volume_limits, in_litres(readings.volume), policy);
-  detail::check(here, detail::renamed(practical_salinity_limits, "first reading"), first, policy);
-  detail::check(here, detail::renamed(practical_salinity_limits, "second reading"), second, policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(readings.temperature), policy);
+  core::check(here, water_volume_limits, in_litres(readings.volume), policy);
+  core::check(here, detail::renamed(practical_salinity_limits, "first reading"), first, policy);
+  core::check(here, detail::renamed(practical_salinity_limits, "second reading"), second, policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(readings.temperature), policy);
   if (!(second >= first && second > 0.0)) {
-    detail::fail<invalid_input>(here, "second reading", second, "",
-                                "is not above the first, " + detail::number_text(first) +
+    core::fail<invalid_input>(here, "second reading", second, "",
+                                "is not above the first, " + core::number_text(first) +
                                     ": evaporation only raises salinity");
   }
   const mass gone = (1.0 - first / second) * (density(readings.first, readings.temperature, policy) *
@@ -130,15 +130,15 @@ struct drift_balance {
                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::drift";
   const detail::drift_balance b = detail::balance_of(here, system, policy);
-  detail::check(here, drift_time_limits, in_days(elapsed), policy);
+  core::check(here, drift_time_limits, in_days(elapsed), policy);
   const double mass = b.mass + b.gain * elapsed.value();
   if (!(mass > 0.0)) {
-    detail::fail<invalid_input>(here, drift_time_limits.argument, in_days(elapsed), "d",
+    core::fail<invalid_input>(here, drift_time_limits.argument, in_days(elapsed), "d",
                                 "is too long: the system is dry after " +
-                                    detail::number_text(-b.mass / b.gain / 86400.0) + " d");
+                                    core::number_text(-b.mass / b.gain / 86400.0) + " d");
   }
   const practical_salinity s{(b.salt_mass + b.salt_gain * elapsed.value()) / mass};
-  detail::check(here, detail::renamed(practical_salinity_limits, "practical salinity reached"), s.value(), policy);
+  core::check(here, detail::renamed(practical_salinity_limits, "practical salinity reached"), s.value(), policy);
   return {s, kilograms(mass) / density(s, system.temperature, range_policy::extrapolate)};
 }
 
@@ -159,13 +159,13 @@ struct drift_balance {
   constexpr std::string_view here = "tankwright::water::time_to_salinity";
   const detail::drift_balance b = detail::balance_of(here, system, policy);
   constexpr limits wanted = detail::renamed(practical_salinity_limits, "practical salinity to be reached");
-  detail::check(here, wanted, reached.value(), policy);
+  core::check(here, wanted, reached.value(), policy);
   const double missing = b.mass * reached.value() - b.salt_mass;
   if (missing == 0.0) return seconds(0.0);
   const double time = missing / (b.salt_gain - reached.value() * b.gain);
   if (!(time > 0.0 && b.mass + b.gain * time > 0.0)) {
-    detail::fail<invalid_input>(here, wanted.argument, reached.value(), "",
-                                "is never reached from " + detail::number_text(system.salinity->value()) +
+    core::fail<invalid_input>(here, wanted.argument, reached.value(), "",
+                                "is never reached from " + core::number_text(system.salinity->value()) +
                                     " with this evaporation and top-off");
   }
   return seconds(time);

@@ -81,8 +81,8 @@ struct exchange_routine_result {
 /// @source        conservation of mass
 [[nodiscard]] inline proportion left_after_changes(const batch_changes& changes) {
   constexpr std::string_view here = "tankwright::water::left_after_changes";
-  detail::check(here, changed_part_limits, changes.part->value());
-  detail::check(here, number_of_changes_limits, changes.times);
+  core::check(here, changed_part_limits, changes.part->value());
+  core::check(here, number_of_changes_limits, changes.times);
   return fraction(std::pow(1.0 - changes.part->value(), static_cast<double>(changes.times)));
 }
 
@@ -97,8 +97,8 @@ struct exchange_routine_result {
 /// @source     conservation of mass
 [[nodiscard]] inline int changes_to_leave(const batch_goal& goal) {
   constexpr std::string_view here = "tankwright::water::changes_to_leave";
-  detail::check(here, changed_part_limits, goal.part->value());
-  detail::check(here, part_left_limits, goal.left->value());
+  core::check(here, changed_part_limits, goal.part->value());
+  core::check(here, part_left_limits, goal.left->value());
   if (goal.left->value() == 1.0) return 0;
   // A change of everything leaves nothing: log1p(-1) is minus infinity, and one change is enough. The margin counts
   // changes that leave exactly the goal.
@@ -117,9 +117,9 @@ struct exchange_routine_result {
 /// @source     conservation of mass
 [[nodiscard]] inline proportion left_after_flow(const steady_flow& flow) {
   constexpr std::string_view here = "tankwright::water::left_after_flow";
-  detail::check(here, water_volume_limits, in_litres(flow.volume));
-  detail::check(here, exchange_flow_limits, in_litres_per_hour(flow.flow));
-  detail::check(here, exchange_time_limits, in_hours(flow.time));
+  core::check(here, water_volume_limits, in_litres(flow.volume));
+  core::check(here, exchange_flow_limits, in_litres_per_hour(flow.flow));
+  core::check(here, exchange_time_limits, in_hours(flow.time));
   return fraction(std::exp(-flow.flow->value() * flow.time->value() / flow.volume->value()));
 }
 
@@ -134,9 +134,9 @@ struct exchange_routine_result {
 /// @source     conservation of mass
 [[nodiscard]] inline duration time_to_leave(const steady_goal& goal) {
   constexpr std::string_view here = "tankwright::water::time_to_leave";
-  detail::check(here, water_volume_limits, in_litres(goal.volume));
-  detail::check(here, {"flow", "L/h", positive}, in_litres_per_hour(goal.flow));
-  detail::check(here, part_left_limits, goal.left->value());
+  core::check(here, water_volume_limits, in_litres(goal.volume));
+  core::check(here, {"flow", "L/h", positive}, in_litres_per_hour(goal.flow));
+  core::check(here, part_left_limits, goal.left->value());
   return std::log(1.0 / goal.left->value()) * goal.volume.get() / goal.flow.get();
 }
 
@@ -151,10 +151,10 @@ struct exchange_routine_result {
 /// @source         conservation of mass
 [[nodiscard]] inline steady_exchange_result exchange_by_flow(const steady_exchange& exchange) {
   constexpr std::string_view here = "tankwright::water::exchange_by_flow";
-  detail::check(here, {"flow", "L/h", positive}, in_litres_per_hour(exchange.flow));
-  detail::check(here, {"concentration at the start", "mg/L", not_negative}, in_milligrams_per_litre(exchange.start));
-  detail::check(here, {"concentration of the inflow", "mg/L", not_negative}, in_milligrams_per_litre(exchange.inflow));
-  detail::check(here, {"production", "mg/h", not_negative}, in_milligrams_per_hour(exchange.production));
+  core::check(here, {"flow", "L/h", positive}, in_litres_per_hour(exchange.flow));
+  core::check(here, {"concentration at the start", "mg/L", not_negative}, in_milligrams_per_litre(exchange.start));
+  core::check(here, {"concentration of the inflow", "mg/L", not_negative}, in_milligrams_per_litre(exchange.inflow));
+  core::check(here, {"production", "mg/h", not_negative}, in_milligrams_per_hour(exchange.production));
   const double left =
       left_after_flow({.volume = exchange.volume, .flow = exchange.flow, .time = exchange.time}).value();
   const mass_concentration final = exchange.inflow.get() + exchange.production.get() / exchange.flow.get();
@@ -172,10 +172,10 @@ struct exchange_routine_result {
 /// @source        conservation of mass
 [[nodiscard]] inline exchange_routine_result exchange_by_routine(const exchange_routine& routine) {
   constexpr std::string_view here = "tankwright::water::exchange_by_routine";
-  detail::check(here, changed_part_limits, routine.part->value());
-  detail::check(here, {"made per interval", "mg/L", not_negative},
+  core::check(here, changed_part_limits, routine.part->value());
+  core::check(here, {"made per interval", "mg/L", not_negative},
                 in_milligrams_per_litre(routine.made_per_interval));
-  detail::check(here, {"concentration of the inflow", "mg/L", not_negative}, in_milligrams_per_litre(routine.inflow));
+  core::check(here, {"concentration of the inflow", "mg/L", not_negative}, in_milligrams_per_litre(routine.inflow));
   const double f = routine.part->value();
   const mass_concentration made = routine.made_per_interval;
   return {routine.inflow.get() + made / f, routine.inflow.get() + made * ((1.0 - f) / f)};

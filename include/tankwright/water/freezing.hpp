@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-#include <tankwright/core/detail/batch.hpp>
+#include <tankwright/core/batch.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/units.hpp>
@@ -35,11 +35,11 @@ template <class T>
 [[noreturn, gnu::cold, gnu::noinline]] inline void refuse_ice(std::string_view function, double practical,
                                                               double celsius, double freezing) {
   std::string line{function};
-  line.append(": temperature = ").append(number_with_unit(celsius, "degC"));
-  line.append(" is below the freezing point, ").append(number_text(std::round(freezing * 1e3) / 1e3));
-  line.append(" degC at practical salinity ").append(number_text(std::round(practical * 100.0) / 100.0));
+  line.append(": temperature = ").append(core::number_with_unit(celsius, "degC"));
+  line.append(" is below the freezing point, ").append(core::number_text(std::round(freezing * 1e3) / 1e3));
+  line.append(" degC at practical salinity ").append(core::number_text(std::round(practical * 100.0) / 100.0));
   line.append(" (Millero 1978); pass tankwright::extrapolate for supercooled water");
-  throw out_of_range{line, {std::string{function}, "temperature", celsius, freezing, largest, "degC", "Millero 1978"}};
+  throw out_of_range{line, {std::string{function}, "temperature", celsius, freezing, core::largest, "degC", "Millero 1978"}};
 }
 
 /// Refuse water that would be ice, unless the caller extrapolates. Costs one comparison where the water is warmer than
@@ -58,9 +58,9 @@ inline void check_liquid(std::string_view function, double practical, double cel
 template <class Salinity, class Celsius>
 void check_all_liquid(std::string_view function, const limits& limit, std::size_t size, Salinity practical,
                       Celsius celsius, range_policy policy) {
-  if (all_within({0.0, limit.published.high}, size, celsius)) [[likely]] return;
+  if (core::all_within({0.0, limit.published.high}, size, celsius)) [[likely]] return;
   for (std::size_t i = 0; i < size; ++i) {
-    check(function, limit, celsius(i), policy);
+    core::check(function, limit, celsius(i), policy);
     check_liquid(function, practical(i), celsius(i), policy);
   }
 }
@@ -82,8 +82,8 @@ void check_all_liquid(std::string_view function, const limits& limit, std::size_
                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::freezing_point";
   const double p = in_decibars(pressure.value());
-  detail::check(here, freezing_salinity_limits, s.value(), policy);
-  detail::check(here, freezing_pressure_limits, p, policy);
+  core::check(here, freezing_salinity_limits, s.value(), policy);
+  core::check(here, freezing_pressure_limits, p, policy);
   return ipts68_celsius(detail::freezing_point_t68(s.value(), p));
 }
 

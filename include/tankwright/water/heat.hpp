@@ -108,8 +108,8 @@ template <class T>
 [[nodiscard]] inline specific_heat_capacity specific_heat(practical_salinity s, temperature t,
                                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::specific_heat";
-  detail::check(here, practical_salinity_limits, s.value(), policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   const double x = std::sqrt(detail::teos10_sfac<double> * detail::u_ps<double> * s.value());
   return specific_heat_capacity::from_value(detail::teos10_specific_heat(x, in_celsius(t) / 40.0));
 }
@@ -128,10 +128,10 @@ template <class T>
 [[nodiscard]] inline specific_heat_capacity specific_heat_eos80(practical_salinity s, temperature t,
                                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::specific_heat_eos80";
-  detail::check(here, specific_heat_eos80_salinity_limits, s.value(), policy);
-  detail::check(here, specific_heat_eos80_temperature_limits, in_celsius(t), policy);
+  core::check(here, specific_heat_eos80_salinity_limits, s.value(), policy);
+  core::check(here, specific_heat_eos80_temperature_limits, in_celsius(t), policy);
   return specific_heat_capacity::from_value(
-      detail::specific_heat_eos80(s.value(), detail::t68_from_t90(in_celsius(t))));
+      detail::specific_heat_eos80(s.value(), core::t68_from_t90(in_celsius(t))));
 }
 
 /// Specific heat of seawater and brine, as desalination uses it (Sharqawy et al. 2010).
@@ -148,10 +148,10 @@ template <class T>
 [[nodiscard]] constexpr specific_heat_capacity specific_heat_sharqawy(absolute_salinity s, temperature t,
                                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::specific_heat_sharqawy";
-  detail::check(here, specific_heat_sharqawy_salinity_limits, s.grams_per_kilogram(), policy);
-  detail::check(here, specific_heat_sharqawy_temperature_limits, in_celsius(t), policy);
+  core::check(here, specific_heat_sharqawy_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, specific_heat_sharqawy_temperature_limits, in_celsius(t), policy);
   return specific_heat_capacity::from_value(
-      detail::specific_heat_sharqawy(s.grams_per_kilogram(), detail::t68_from_t90(in_celsius(t)) + 273.15));
+      detail::specific_heat_sharqawy(s.grams_per_kilogram(), core::t68_from_t90(in_celsius(t)) + 273.15));
 }
 
 /// Heat that each kilogram of vapour takes from the seawater it leaves, into air at one atmosphere (TEOS-10).
@@ -168,8 +168,8 @@ template <class T>
 [[nodiscard]] inline specific_energy latent_heat(practical_salinity s, temperature t,
                                                  range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::latent_heat";
-  detail::check(here, latent_heat_salinity_limits, s.value(), policy);
-  detail::check(here, latent_heat_temperature_limits, in_celsius(t), policy);
+  core::check(here, latent_heat_salinity_limits, s.value(), policy);
+  core::check(here, latent_heat_temperature_limits, in_celsius(t), policy);
   const double x = std::sqrt(detail::teos10_sfac<double> * detail::u_ps<double> * s.value());
   const double conservative = detail::teos10_enthalpy(x, in_celsius(t) / 40.0) / 3991.86795711963;
   return specific_energy::from_value(detail::latent_heat_teos10(x, conservative / 40.0));
@@ -187,7 +187,7 @@ template <class T>
 /// @source       Sharqawy, Lienhard and Zubair 2010, eq. 55
 [[nodiscard]] constexpr specific_energy latent_heat_of_water(temperature t,
                                                              range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::latent_heat_of_water", latent_heat_of_water_temperature_limits, in_celsius(t),
+  core::check("tankwright::water::latent_heat_of_water", latent_heat_of_water_temperature_limits, in_celsius(t),
                 policy);
   return specific_energy::from_value(detail::latent_heat_of_water(in_celsius(t)));
 }

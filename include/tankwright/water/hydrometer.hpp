@@ -51,9 +51,9 @@ inline constexpr std::string_view hydrometer_band =
 [[nodiscard]] inline double density_per_reading(std::string_view function, const hydrometer& instrument, double t,
                                                 range_policy policy) {
   const gravity_scale& scale = instrument.scale;
-  check(function, body_expansion_limits, instrument.body.expansion.value());
-  check(function, division_limits, instrument.division);
-  check(function, gibbs_temperature_limits, t, policy);
+  core::check(function, body_expansion_limits, instrument.body.expansion.value());
+  core::check(function, division_limits, instrument.division);
+  core::check(function, gibbs_temperature_limits, t, policy);
   const double reference_density = checked_reference_density(function, scale, policy);
   return reference_density / (1.0 + instrument.body.expansion.value() * (t - in_celsius(scale.sample)));
 }
@@ -65,7 +65,7 @@ template <class Q, class Of>
                                               range_policy policy, Of of) {
   const double t = in_celsius(seen.water);
   const double half = 0.5 * seen.instrument.division;
-  check(function, hydrometer_reading_limits, seen.reading);
+  core::check(function, hydrometer_reading_limits, seen.reading);
   const double unit = density_per_reading(function, seen.instrument, t, policy);
   const practical_salinity central =
       salinity_of({function, hydrometer_reading_limits.argument, "", seen.reading, unit}, t, policy);
@@ -94,7 +94,7 @@ template <class Q, class Of>
                                                range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::hydrometer_reading";
   const double t = in_celsius(water);
-  detail::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
   const double unit = detail::density_per_reading(here, instrument, t, policy);
   detail::check_liquid(here, s.value(), t, policy);
   return detail::density_teos10(detail::u_ps<double> * s.value(), t) / unit;

@@ -60,8 +60,8 @@ inline constexpr limits liquid_viscosity_limits{"viscosity of the liquid", "Pa s
 /// @source       definition
 [[nodiscard]] constexpr kinematic_viscosity kinematic_viscosity_of(const liquid& water) {
   constexpr std::string_view here = "tankwright::water::kinematic_viscosity_of";
-  detail::check(here, liquid_density_limits, water.density->value());
-  detail::check(here, liquid_viscosity_limits, water.viscosity->value());
+  core::check(here, liquid_density_limits, water.density->value());
+  core::check(here, liquid_viscosity_limits, water.viscosity->value());
   return kinematic_viscosity::from_value(water.viscosity->value() / water.density->value());
 }
 

@@ -25,8 +25,8 @@ inline constexpr limits mass_concentration_limits{"mass concentration", "g/L", {
 [[nodiscard]] inline mass_concentration mass_concentration_from_salinity(
     practical_salinity s, temperature t, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::mass_concentration_from_salinity";
-  detail::check(here, practical_salinity_limits, s.value(), policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, s.value(), in_celsius(t), policy);
   const double sa = detail::u_ps<double> * s.value();
   return mass_concentration::from_value(1e-3 * sa * detail::density_teos10(sa, in_celsius(t)));
@@ -47,17 +47,17 @@ inline constexpr limits mass_concentration_limits{"mass concentration", "g/L", {
     mass_concentration c, temperature t, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::salinity_from_mass_concentration";
   const double celsius = in_celsius(t);
-  detail::check(here, mass_concentration_limits, in_grams_per_litre(c), policy);
-  detail::check(here, gibbs_temperature_limits, celsius, policy);
+  core::check(here, mass_concentration_limits, in_grams_per_litre(c), policy);
+  core::check(here, gibbs_temperature_limits, celsius, policy);
   // Water is lighter than 2 kg/L and heavier than 0.5 kg/L whatever its salt: the root lies between these.
   const double grams = in_grams_per_litre(c);
   const practical_salinity s{
-      detail::bracketed_root<double>(
+      numerics::bracketed_root<double>(
           here, "absolute salinity",
           [&](double sa) { return 1e-3 * sa * detail::density_teos10(sa, celsius) - grams; }, 0.5 * grams,
           2.0 * grams) /
       detail::u_ps<double>};
-  detail::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
   detail::check_liquid(here, s.value(), celsius, policy);
   return s;
 }

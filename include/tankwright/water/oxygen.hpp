@@ -91,11 +91,11 @@ template <class T>
 /// The same with checks; `t` in degC (ITS-90).
 [[nodiscard]] inline double checked_oxygen_pressure_factor(std::string_view function, practical_salinity s, double t,
                                                            absolute_pressure air, range_policy policy) {
-  check(function, oxygen_pressure_limits, air.value().value(), policy);
+  core::check(function, oxygen_pressure_limits, air.value().value(), policy);
   const double vapour = water_activity_teos10(u_ps<double> * s.value(), t) * saturation_hyland_wexler(t + 273.15);
   if (!(air.value().value() > vapour)) {
-    fail<invalid_input>(function, oxygen_pressure_limits.argument, air.value().value(), "Pa",
-                        "is not above the vapour pressure of the water, " + number_text(vapour) + " Pa: it would boil");
+    core::fail<invalid_input>(function, oxygen_pressure_limits.argument, air.value().value(), "Pa",
+                        "is not above the vapour pressure of the water, " + core::number_text(vapour) + " Pa: it would boil");
   }
   const double atm = standard_atmosphere.value().value();
   return oxygen_pressure_factor(air.value().value() / atm, vapour / atm, t);
@@ -117,10 +117,10 @@ template <class T>
 [[nodiscard]] inline amount_content oxygen_saturation(practical_salinity s, temperature t,
                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::oxygen_saturation";
-  detail::check(here, garcia_gordon_salinity_limits, s.value(), policy);
-  detail::check(here, garcia_gordon_temperature_limits, in_celsius(t), policy);
+  core::check(here, garcia_gordon_salinity_limits, s.value(), policy);
+  core::check(here, garcia_gordon_temperature_limits, in_celsius(t), policy);
   return amount_content::from_value(1e-6 *
-                                    detail::oxygen_garcia_gordon(s.value(), detail::t68_from_t90(in_celsius(t))));
+                                    detail::oxygen_garcia_gordon(s.value(), core::t68_from_t90(in_celsius(t))));
 }
 
 /// Oxygen in water in balance with moist air at the given pressure, as a meter shows it.
@@ -161,10 +161,10 @@ template <class T>
     practical_salinity s, temperature t, absolute_pressure p = standard_atmosphere,
     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::oxygen_saturation_benson_krause";
-  detail::check(here, benson_krause_salinity_limits, s.value(), policy);
-  detail::check(here, benson_krause_temperature_limits, in_celsius(t), policy);
+  core::check(here, benson_krause_salinity_limits, s.value(), policy);
+  core::check(here, benson_krause_temperature_limits, in_celsius(t), policy);
   const double factor = detail::checked_oxygen_pressure_factor(here, s, in_celsius(t), p, policy);
-  const double kelvin68 = detail::t68_from_t90(in_celsius(t)) + 273.15;
+  const double kelvin68 = core::t68_from_t90(in_celsius(t)) + 273.15;
   return mass_concentration::from_value(1e-3 * factor * detail::oxygen_benson_krause(s.value(), kelvin68));
 }
 
@@ -182,9 +182,9 @@ template <class T>
 [[nodiscard]] inline amount_concentration oxygen_saturation_weiss(practical_salinity s, temperature t,
                                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::oxygen_saturation_weiss";
-  detail::check(here, weiss_salinity_limits, s.value(), policy);
-  detail::check(here, weiss_temperature_limits, in_celsius(t), policy);
-  const double kelvin68 = detail::t68_from_t90(in_celsius(t)) + 273.15;
+  core::check(here, weiss_salinity_limits, s.value(), policy);
+  core::check(here, weiss_temperature_limits, in_celsius(t), policy);
+  const double kelvin68 = core::t68_from_t90(in_celsius(t)) + 273.15;
   return amount_concentration::from_value(1e-3 / oxygen_molar_volume * detail::oxygen_weiss(s.value(), kelvin68));
 }
 

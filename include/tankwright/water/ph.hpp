@@ -10,22 +10,21 @@
 namespace tankwright::water {
 
 namespace detail {
-using namespace tankwright::detail;
 }
 
 inline constexpr limits ph_limits{"pH", "", {0.0, 14.0}};
 
 /// pH on the total hydrogen ion scale: what a probe reads that was calibrated with Tris buffer in artificial seawater.
-class ph_total : public detail::scalar<ph_total> {
+class ph_total : public core::scalar<ph_total> {
   using scalar::scalar;
 };
 /// pH on the free hydrogen ion scale; about 0.11 above the total scale in seawater.
-class ph_free : public detail::scalar<ph_free> {
+class ph_free : public core::scalar<ph_free> {
   using scalar::scalar;
 };
 /// pH of a probe calibrated with the ordinary (NBS, NIST) buffers, the usual case. In seawater it reads near the free
 /// scale.
-class ph_nbs : public detail::scalar<ph_nbs> {
+class ph_nbs : public core::scalar<ph_nbs> {
   using scalar::scalar;
 };
 

@@ -41,7 +41,7 @@ inline constexpr limits quan_fry_wavelength_limits{
 inline constexpr limits refractive_index_limits{"refractive index", "", {1.2, 1.6}};
 
 /// Refractive index relative to air at the temperature of the water.
-class refractive_index : public detail::scalar<refractive_index> {
+class refractive_index : public core::scalar<refractive_index> {
   using scalar::scalar;
 };
 
@@ -106,9 +106,9 @@ template <class T>
   const double s = water.salinity.get().value();
   const double t = in_celsius(water.temperature);
   const double nm = in_nanometres(water.wavelength);
-  detail::check(here, millard_seaver_salinity_limits, s, policy);
-  detail::check(here, millard_seaver_temperature_limits, t, policy);
-  detail::check(here, millard_seaver_wavelength_limits, nm, policy);
+  core::check(here, millard_seaver_salinity_limits, s, policy);
+  core::check(here, millard_seaver_temperature_limits, t, policy);
+  core::check(here, millard_seaver_wavelength_limits, nm, policy);
   const double l = nm * 1e-3;
   return refractive_index{detail::millard_seaver_water(t, l) + s * detail::millard_seaver_per_salinity(t, l)};
 }
@@ -130,9 +130,9 @@ template <class T>
   const double s = water.salinity.get().value();
   const double t = in_celsius(water.temperature);
   const double nm = in_nanometres(water.wavelength);
-  detail::check(here, quan_fry_salinity_limits, s, policy);
-  detail::check(here, quan_fry_temperature_limits, t, policy);
-  detail::check(here, quan_fry_wavelength_limits, nm, policy);
+  core::check(here, quan_fry_salinity_limits, s, policy);
+  core::check(here, quan_fry_temperature_limits, t, policy);
+  core::check(here, quan_fry_wavelength_limits, nm, policy);
   return refractive_index{detail::quan_fry(s, t, nm)};
 }
 
@@ -153,19 +153,19 @@ template <class T>
   const double n = light.index.get().value();
   const double t = in_celsius(light.temperature);
   const double nm = in_nanometres(light.wavelength);
-  detail::check(here, refractive_index_limits, n, policy);
-  detail::check(here, millard_seaver_temperature_limits, t, policy);
-  detail::check(here, millard_seaver_wavelength_limits, nm, policy);
+  core::check(here, refractive_index_limits, n, policy);
+  core::check(here, millard_seaver_temperature_limits, t, policy);
+  core::check(here, millard_seaver_wavelength_limits, nm, policy);
   const double l = nm * 1e-3;
   const double water = detail::millard_seaver_water(t, l);
   // The index carries 2e-16, which is 1e-12 in salinity: digits that small are noise and would refuse pure water.
   const double s = std::round((n - water) / detail::millard_seaver_per_salinity(t, l) * 1e11) * 1e-11;
   if (s < 0.0) {
-    detail::fail<out_of_range>(here, refractive_index_limits.argument, n, "",
-                               "is less than that of pure water at " + detail::number_with_unit(t, "degC") + ", " +
-                                   detail::number_text(water));
+    core::fail<out_of_range>(here, refractive_index_limits.argument, n, "",
+                               "is less than that of pure water at " + core::number_with_unit(t, "degC") + ", " +
+                                   core::number_text(water));
   }
-  detail::check(here, millard_seaver_salinity_limits, s, policy);
+  core::check(here, millard_seaver_salinity_limits, s, policy);
   return practical_salinity{s};
 }
 

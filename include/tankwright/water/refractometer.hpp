@@ -80,8 +80,8 @@ struct refractometer_optics {
 [[nodiscard]] inline refractometer_optics optics_of(std::string_view function, const refractometer& instrument,
                                                     double t, range_policy policy) {
   const bool automatic = instrument.compensation == temperature_compensation::automatic;
-  check(function, automatic ? compensated_temperature_limits : prism_temperature_limits, t, policy);
-  check(function, refractometer_division_limits, instrument.division);
+  core::check(function, automatic ? compensated_temperature_limits : prism_temperature_limits, t, policy);
+  core::check(function, refractometer_division_limits, instrument.division);
   const sodium_light standard{in_celsius(refractometer_standard)};
   const bool salt = instrument.scale == refractometer_scale::sodium_chloride;
   return {standard, automatic ? standard : sodium_light{t}, salt ? index_per_sodium_chloride : standard.per_salinity};
@@ -107,7 +107,7 @@ struct refractometer_optics {
                                                   const refractometer& instrument,
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::refractometer_reading";
-  detail::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
   const detail::refractometer_optics optics = detail::optics_of(here, instrument, in_celsius(prism), policy);
   return (optics.prism.water - optics.standard.water + s.value() * optics.prism.per_salinity) / optics.per_division;
 }
@@ -129,7 +129,7 @@ struct refractometer_optics {
     const refractometer_observation& seen, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::salinity_from_refractometer";
   const double t = in_celsius(seen.prism);
-  detail::check(here, refractometer_reading_limits, seen.reading);
+  core::check(here, refractometer_reading_limits, seen.reading);
   const detail::refractometer_optics optics = detail::optics_of(here, seen.instrument, t, policy);
   const auto salinity_at = [&](double reading) {
     const double index = optics.standard.water + optics.per_division * reading;
@@ -137,10 +137,10 @@ struct refractometer_optics {
   };
   const practical_salinity central{salinity_at(seen.reading)};
   if (!(central.value() >= 0.0) || (policy == range_policy::published && !(central.value() <= 42.0))) {
-    detail::fail<out_of_range>(here, refractometer_reading_limits.argument, seen.reading, "ppt",
+    core::fail<out_of_range>(here, refractometer_reading_limits.argument, seen.reading, "ppt",
                                "means practical salinity " +
-                                   detail::number_text(std::round(central.value() * 100.0) / 100.0) +
-                                   " with the prism at " + detail::number_with_unit(t, "degC") + ", outside 0 to 42");
+                                   core::number_text(std::round(central.value() * 100.0) / 100.0) +
+                                   " with the prism at " + core::number_with_unit(t, "degC") + ", outside 0 to 42");
   }
 
   double uncertain = 0.5 * seen.instrument.division;

@@ -27,7 +27,6 @@ inline constexpr limits absolute_salinity_limits{
 inline constexpr limits water_volume_limits{"volume", "L", positive};
 
 namespace detail {
-using namespace tankwright::detail;
 
 /// u_PS = 35.16504/35 g/kg, exact by definition of the Reference-Composition Salinity Scale.
 template <class T>
@@ -53,7 +52,7 @@ inline constexpr T u_ps = T(35.16504L) / T(35.0L);
 /// @source       Millero et al. 2008, eq. 6.11
 [[nodiscard]] constexpr absolute_salinity absolute_from_practical(practical_salinity s,
                                                                   range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::absolute_from_practical", practical_salinity_limits, s.value(), policy);
+  core::check("tankwright::water::absolute_from_practical", practical_salinity_limits, s.value(), policy);
   return absolute_salinity::from_grams_per_kilogram(detail::u_ps<double> * s.value());
 }
 
@@ -70,9 +69,9 @@ inline constexpr T u_ps = T(35.16504L) / T(35.0L);
 [[nodiscard]] constexpr practical_salinity practical_from_absolute(absolute_salinity s,
                                                                    range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::practical_from_absolute";
-  detail::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
   const practical_salinity result{s.grams_per_kilogram() / detail::u_ps<double>};
-  detail::check(here, practical_salinity_limits, result.value(), policy);
+  core::check(here, practical_salinity_limits, result.value(), policy);
   return result;
 }
 

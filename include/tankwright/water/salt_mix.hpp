@@ -78,15 +78,15 @@ namespace detail {
 /// Salt in the mix over salt in the water, both as parts of mass. Refuses a mix too poor to reach the target.
 inline void check_mix(std::string_view function, volume v, practical_salinity target, temperature t, proportion yield,
                       range_policy policy) {
-  check(function, water_volume_limits, in_litres(v), policy);
-  check(function, practical_salinity_limits, target.value(), policy);
-  check(function, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(function, water_volume_limits, in_litres(v), policy);
+  core::check(function, practical_salinity_limits, target.value(), policy);
+  core::check(function, gibbs_temperature_limits, in_celsius(t), policy);
   check_liquid(function, target.value(), in_celsius(t), policy);
-  check(function, mix_yield_limits, yield.value(), policy);
+  core::check(function, mix_yield_limits, yield.value(), policy);
   if (!(yield.value() > u_ps<double> * target.value() * 1e-3)) {
-    fail<invalid_input>(function, mix_yield_limits.argument, yield.value(), "",
+    core::fail<invalid_input>(function, mix_yield_limits.argument, yield.value(), "",
                         "is too low: even the undiluted mix would not reach practical salinity " +
-                            number_text(target.value()) + "; a yield is a part of one, 0.87 and not 0.0087");
+                            core::number_text(target.value()) + "; a yield is a part of one, 0.87 and not 0.0087");
   }
 }
 
@@ -181,16 +181,16 @@ struct trial_batch {
 [[nodiscard]] inline estimate<proportion> measured_yield(const trial_batch& trial,
                                                          range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::measured_yield";
-  detail::check(here, mix_mass_limits, in_kilograms(trial.mix), policy);
-  detail::check(here, mix_water_limits, in_kilograms(trial.fresh_water), policy);
-  detail::check(here, practical_salinity_limits, trial.reached->value(), policy);
-  detail::check(here, {"error of the reading", "", not_negative}, trial.reading_error.value(), policy);
+  core::check(here, mix_mass_limits, in_kilograms(trial.mix), policy);
+  core::check(here, mix_water_limits, in_kilograms(trial.fresh_water), policy);
+  core::check(here, practical_salinity_limits, trial.reached->value(), policy);
+  core::check(here, {"error of the reading", "", not_negative}, trial.reading_error.value(), policy);
   const double per_salinity = detail::u_ps<double> * 1e-3 *
                               (in_kilograms(trial.fresh_water) + in_kilograms(trial.mix)) / in_kilograms(trial.mix);
   const double yield = per_salinity * trial.reached->value();
   if (!(yield > 0.0 && yield <= 1.0 + 1e-9)) {  // a pure salt may round a little past one
-    detail::fail<invalid_input>(here, "salinity reached", trial.reached->value(), "",
-                                "would make the yield of the mix " + detail::number_text(yield) +
+    core::fail<invalid_input>(here, "salinity reached", trial.reached->value(), "",
+                                "would make the yield of the mix " + core::number_text(yield) +
                                     "; a yield lies above 0 and at most at 1: check the scale, the reading and its "
                                     "temperature, and that the water was fresh");
   }

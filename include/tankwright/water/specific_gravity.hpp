@@ -55,8 +55,8 @@ namespace detail {
 [[nodiscard]] inline double checked_reference_density(std::string_view function, const gravity_scale& scale,
                                                       range_policy policy) {
   const double reference = in_celsius(scale.reference);
-  check(function, sample_temperature_limits, in_celsius(scale.sample), policy);
-  check(function, reference_temperature_limits, reference, policy);
+  core::check(function, sample_temperature_limits, in_celsius(scale.sample), policy);
+  core::check(function, reference_temperature_limits, reference, policy);
   return density_teos10(0.0, reference);
 }
 
@@ -77,7 +77,7 @@ namespace detail {
                                                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::specific_gravity_from_salinity";
   const double sample = in_celsius(scale.sample);
-  detail::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
   const double reference_density = detail::checked_reference_density(here, scale, policy);
   detail::check_liquid(here, s.value(), sample, policy);
   return {detail::density_teos10(detail::u_ps<double> * s.value(), sample) / reference_density, scale};
@@ -100,20 +100,20 @@ inline void specific_gravity_from_salinity(std::span<const practical_salinity> s
   constexpr std::string_view here = "tankwright::water::specific_gravity_from_salinity";
   const std::size_t size = s.size();
   const double sample = in_celsius(scale.sample);
-  detail::check_same_size(here, size, result.size());
+  core::check_same_size(here, size, result.size());
   const double reference_density = detail::checked_reference_density(here, scale, policy);
-  detail::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
+  core::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
   if (sample < 0.0) {
     for (std::size_t i = 0; i < size; ++i) detail::check_liquid(here, s[i].value(), sample, policy);
   }
 
   constexpr double x2_per_practical = detail::teos10_sfac<double> * detail::u_ps<double>;
-  detail::block x{}, x2{};
-  for (std::size_t start = 0; start < size; start += detail::block_size) {
-    const std::size_t count = std::min(detail::block_size, size - start);
+  core::block x{}, x2{};
+  for (std::size_t start = 0; start < size; start += core::block_size) {
+    const std::size_t count = std::min(core::block_size, size - start);
     for (std::size_t i = 0; i < count; ++i) x[i] = x2[i] = x2_per_practical * s[start + i].value();
-    detail::square_roots(x);
-    for (std::size_t i = 0; i < detail::block_size; ++i) {
+    core::square_roots(x);
+    for (std::size_t i = 0; i < core::block_size; ++i) {
       x[i] = 1.0 / (detail::teos10_specific_volume(x[i], x2[i], sample * 0.025) * reference_density);
     }
     for (std::size_t i = 0; i < count; ++i) result[start + i] = {x[i], scale};
@@ -133,7 +133,7 @@ inline void specific_gravity_from_salinity(std::span<const practical_salinity> s
 [[nodiscard]] inline practical_salinity salinity_from_specific_gravity(
     const specific_gravity& sg, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::salinity_from_specific_gravity";
-  detail::check(here, specific_gravity_limits, sg.value(), policy);
+  core::check(here, specific_gravity_limits, sg.value(), policy);
   const double reference_density = detail::checked_reference_density(here, sg.scale(), policy);
   return detail::salinity_of({here, specific_gravity_limits.argument, "", sg.value(), reference_density},
                              in_celsius(sg.scale().sample), policy);

@@ -141,7 +141,7 @@ template <class T>
 /// @accuracy     1e-4 against TEOS-10 from 18 to 40 degC, 4e-4 down to 0 degC (temperature is left out)
 /// @source       Dickson, Sabine and Christian 2007, ch. 5
 [[nodiscard]] inline proportion water_activity(practical_salinity s, range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::water_activity", practical_salinity_limits, s.value(), policy);
+  core::check("tankwright::water::water_activity", practical_salinity_limits, s.value(), policy);
   return fraction(detail::water_activity_dickson(s.value()));
 }
 
@@ -159,8 +159,8 @@ template <class T>
 [[nodiscard]] inline proportion water_activity(practical_salinity s, temperature t,
                                                range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::water_activity";
-  detail::check(here, practical_salinity_limits, s.value(), policy);
-  detail::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   return fraction(detail::water_activity_teos10(detail::u_ps<double> * s.value(), in_celsius(t)));
 }
 
@@ -176,7 +176,7 @@ template <class T>
 /// @source       Witting 1908, as used by Green and Carritt 1967
 [[nodiscard]] constexpr proportion water_activity_witting(practical_salinity s,
                                                           range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::water_activity_witting", witting_salinity_limits, s.value(), policy);
+  core::check("tankwright::water::water_activity_witting", witting_salinity_limits, s.value(), policy);
   return fraction(1.0 - 0.000537 * s.value());
 }
 
@@ -191,7 +191,7 @@ template <class T>
 /// @accuracy     300 ppm against IAPWS-95
 /// @source       Hyland and Wexler 1983; ASHRAE Handbook Fundamentals 2017, ch. 1, eq. 6
 [[nodiscard]] inline pressure vapour_pressure(temperature t, range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::vapour_pressure", hyland_wexler_temperature_limits, in_celsius(t), policy);
+  core::check("tankwright::water::vapour_pressure", hyland_wexler_temperature_limits, in_celsius(t), policy);
   return pressure::from_value(detail::saturation_hyland_wexler(in_kelvins(t)));
 }
 
@@ -223,7 +223,7 @@ template <class T>
 /// @accuracy     0.008 % against IAPWS-95 from 0 to 40 degC; 1e-9 against the release itself
 /// @source       IAPWS R7-97(2012), eq. 30
 [[nodiscard]] inline pressure vapour_pressure_iapws(temperature t, range_policy policy = range_policy::published) {
-  detail::check("tankwright::water::vapour_pressure_iapws", iapws_saturation_temperature_limits, in_celsius(t), policy);
+  core::check("tankwright::water::vapour_pressure_iapws", iapws_saturation_temperature_limits, in_celsius(t), policy);
   return pressure::from_value(detail::saturation_iapws(in_kelvins(t)));
 }
 
@@ -242,8 +242,8 @@ template <class T>
 [[nodiscard]] inline pressure vapour_pressure_weiss_price(practical_salinity s, temperature t,
                                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::vapour_pressure_weiss_price";
-  detail::check(here, weiss_price_salinity_limits, s.value(), policy);
-  detail::check(here, weiss_price_temperature_limits, in_celsius(t), policy);
+  core::check(here, weiss_price_salinity_limits, s.value(), policy);
+  core::check(here, weiss_price_temperature_limits, in_celsius(t), policy);
   return pressure::from_value(detail::vapour_pressure_weiss_price(s.value(), in_kelvins(t)));
 }
 
@@ -261,8 +261,8 @@ template <class T>
 [[nodiscard]] inline pressure vapour_pressure_nayar(absolute_salinity s, temperature t,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::vapour_pressure_nayar";
-  detail::check(here, nayar_salinity_limits, s.grams_per_kilogram(), policy);
-  detail::check(here, nayar_temperature_limits, in_celsius(t), policy);
+  core::check(here, nayar_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, nayar_temperature_limits, in_celsius(t), policy);
   return pressure::from_value(detail::vapour_pressure_ratio_nayar(s.grams_per_kilogram()) *
                               detail::saturation_hyland_wexler(in_kelvins(t)));
 }
@@ -281,8 +281,8 @@ template <class T>
 [[nodiscard]] constexpr double osmotic_coefficient(absolute_salinity s, temperature t,
                                                    range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::osmotic_coefficient";
-  detail::check(here, osmotic_salinity_limits, s.grams_per_kilogram(), policy);
-  detail::check(here, osmotic_temperature_limits, in_celsius(t), policy);
+  core::check(here, osmotic_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, osmotic_temperature_limits, in_celsius(t), policy);
   return detail::osmotic_coefficient_sharqawy(s.grams_per_kilogram(), in_celsius(t));
 }
 

@@ -74,8 +74,8 @@ template <class T>
 [[nodiscard]] constexpr dynamic_viscosity viscosity(absolute_salinity s, temperature t,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::viscosity";
-  detail::check(here, viscosity_salinity_limits, s.grams_per_kilogram(), policy);
-  detail::check(here, viscosity_temperature_limits, in_celsius(t), policy);
+  core::check(here, viscosity_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, viscosity_temperature_limits, in_celsius(t), policy);
   return dynamic_viscosity::from_value(detail::viscosity_sharqawy(s.grams_per_kilogram() * 1e-3, in_celsius(t)));
 }
 
@@ -93,8 +93,8 @@ template <class T>
 [[nodiscard]] constexpr dynamic_viscosity viscosity(practical_salinity s, temperature t,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::viscosity";
-  detail::check(here, practical_salinity_limits, s.value(), policy);
-  detail::check(here, viscosity_temperature_limits, in_celsius(t), policy);
+  core::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, viscosity_temperature_limits, in_celsius(t), policy);
   return dynamic_viscosity::from_value(
       detail::viscosity_sharqawy(detail::u_ps<double> * s.value() * 1e-3, in_celsius(t)));
 }
@@ -114,11 +114,11 @@ template <class T>
 [[nodiscard]] inline dynamic_viscosity viscosity_millero(practical_salinity s, temperature t,
                                                          range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::viscosity_millero";
-  detail::check(here, viscosity_millero_salinity_limits, s.value(), policy);
-  detail::check(here, viscosity_millero_temperature_limits, in_celsius(t), policy);
+  core::check(here, viscosity_millero_salinity_limits, s.value(), policy);
+  core::check(here, viscosity_millero_temperature_limits, in_celsius(t), policy);
   const double density = detail::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t));
   return dynamic_viscosity::from_value(
-      detail::viscosity_millero(s.value(), detail::t68_from_t90(in_celsius(t)), density));
+      detail::viscosity_millero(s.value(), core::t68_from_t90(in_celsius(t)), density));
 }
 
 }  // namespace tankwright::water

@@ -3,7 +3,7 @@
 /// What the headers of this folder check in common: the ranges that several of them share.
 #pragma once
 
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::life {
 
@@ -13,7 +13,6 @@ inline constexpr limits nitrogen_load_limits{"nitrogen load", "g/d", not_negativ
 inline constexpr limits water_temperature_limits{"temperature", "degC", above_absolute_zero_celsius};
 
 namespace detail {
-using namespace tankwright::detail;
 }
 
 }  // namespace tankwright::life

@@ -22,7 +22,6 @@
 
 namespace tankwright::life::detail {
 
-using namespace tankwright::detail;
 
 /// The pools, in mg/L of system water: nitrogen (N) and the dry organic mass of the bacteria (VSS).
 enum pool : std::size_t { ammonia, ammonia_oxidisers, nitrite, nitrite_oxidisers, nitrate };

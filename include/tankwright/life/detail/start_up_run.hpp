@@ -9,7 +9,7 @@
 #include <limits>
 #include <optional>
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/life/detail/nitrogen_cycle.hpp>
 
 namespace tankwright::life::detail {
@@ -81,7 +81,7 @@ class start_up_run {
       // The error grows with h^4, where the two orders part.
       const double factor = std::fmax(0.2, std::fmin(5.0, 0.9 * std::pow(error, -0.25)));
       if (++steps_ > most_steps || !(step_ > 0.0)) {
-        fail<no_convergence>(here, "time", time_, "d", "is as far as the simulation gets: its steps become too small");
+        core::fail<no_convergence>(here, "time", time_, "d", "is as far as the simulation gets: its steps become too small");
       }
       if (!(error <= 1.0)) {
         step_ = h * (std::isfinite(error) ? factor : 0.2);
@@ -123,13 +123,13 @@ class start_up_run {
     const auto slope = [&](const pools<double>& y) { return system.derivative(y)[p]; };
     const auto crossing = [&](double from) {
       const auto over = [&](double x) { return at(x)[p] - on.limit; };
-      return time_ + h * bracketed_root<double>(here, "time of the limit", over, from, 1.0, {.absolute = 1e-12});
+      return time_ + h * numerics::bracketed_root<double>(here, "time of the limit", over, from, 1.0, {.absolute = 1e-12});
     };
     double from = 0.0;
     double level = state[p];
     if (slope(state) > 0.0 && slope(after) < 0.0) {
       const auto slope_at = [&](double x) { return slope(at(x)); };
-      from = bracketed_root<double>(here, "time of the peak", slope_at, 0.0, 1.0, {.absolute = 1e-9});
+      from = numerics::bracketed_root<double>(here, "time of the peak", slope_at, 0.0, 1.0, {.absolute = 1e-9});
       level = at(from)[p];
       on.rise(level, time_ + from * h);
     }

@@ -12,7 +12,6 @@
 #include <type_traits>
 
 namespace tankwright::plumbing::detail {
-using namespace tankwright::detail;
 
 // Where laminar flow ends and where Colebrook-White begins.
 template <class T>

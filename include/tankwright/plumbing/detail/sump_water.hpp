@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/sump_plan.hpp>
 
@@ -51,7 +51,7 @@ class sump_shape {
     if (water <= 0.0) return water / sum;
     double high = 2.0 * plan_->rim->value();
     while (below(first, last, high) < water) high *= 2.0;
-    return bracketed_root(
+    return numerics::bracketed_root(
         here, "level", [&](double z) { return below(first, last, z) - water; }, 0.0, high);
   }
 

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <optional>
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/room/evaporation.hpp>
 #include <tankwright/water/heat.hpp>
 
@@ -100,7 +100,7 @@ struct heat_model {
     t -= by;
     if (std::fabs(by) < 1e-6) return t;  // the next one would be below 1e-9
   }
-  return bracketed_root<double>(function, "temperature", [&](double x) { return m.net(x, end); }, coldest, hottest,
+  return numerics::bracketed_root<double>(function, "temperature", [&](double x) { return m.net(x, end); }, coldest, hottest,
                                 {.absolute = 1e-9});
 }
 

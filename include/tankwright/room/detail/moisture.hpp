@@ -8,7 +8,7 @@
 /// gases at constant pressure and temperature: the rest of F leaves with the air that the vapour pushes out.
 #pragma once
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/room/dehumidifier.hpp>
 #include <tankwright/room/evaporation.hpp>
 
@@ -65,7 +65,7 @@ struct settled_air {
 [[nodiscard]] inline settled_air settle(std::string_view function, const moisture_model& m) {
   const double top = m.saturation;
   const auto root = [&](auto f, double low) {
-    return bracketed_root<double>(function, "vapour pressure", f, low, top, {.absolute = 1e-9});
+    return numerics::bracketed_root<double>(function, "vapour pressure", f, low, top, {.absolute = 1e-9});
   };
   const auto idle = [&](double p) { return m.gain(p); };
   if (idle(0.0) <= 0.0) return {0.0};  // nothing comes in: bone-dry air

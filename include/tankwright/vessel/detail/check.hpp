@@ -6,15 +6,14 @@
 #include <string>
 #include <string_view>
 
-#include <tankwright/core/detail/labelled.hpp>
+#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::vessel::detail {
-using namespace tankwright::detail;
 
 /// `fail<invalid_input>` for one thing among several; `reason` completes "function: label: argument = value ...".
 [[noreturn]] inline void refuse_of(std::string_view function, std::string_view label, std::string_view argument,
                                    double value, std::string_view unit, std::string_view reason) {
-  fail<invalid_input>(function, std::string{label}.append(": ").append(argument), value, unit, reason);
+  core::fail<invalid_input>(function, std::string{label}.append(": ").append(argument), value, unit, reason);
 }
 
 /// A length that must be there, and one that may be zero.

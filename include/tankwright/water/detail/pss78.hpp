@@ -9,10 +9,9 @@
 #include <cmath>
 #include <limits>
 
-#include <tankwright/core/detail/root.hpp>
+#include <tankwright/numerics/root.hpp>
 
 namespace tankwright::water::detail {
-using namespace tankwright::detail;
 
 /// C(35, 15, 0) [S/m], Culkin and Smith 1980.
 template <class T>
@@ -102,7 +101,7 @@ template <class T>
 template <class T>
 [[nodiscard]] inline T low_salinity_x(T s, T f) {
   const T factor = hill_factor(f);
-  return bracketed_root<T>(
+  return numerics::bracketed_root<T>(
       "tankwright::water::conductivity_from_salinity", "sqrt(Rt)",
       [&](T x) { return factor * hill_salinity(x, f) - s; }, T(0.0028L), pss78_x(T(2), f));
 }

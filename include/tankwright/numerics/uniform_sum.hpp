@@ -8,7 +8,7 @@
 #include <cstddef>
 #include <span>
 
-namespace tankwright::detail {
+namespace tankwright::numerics {
 
 /// Probability that the sum of independent deviations, each spread evenly over -w .. w, is above x.
 ///
@@ -55,4 +55,4 @@ namespace tankwright::detail {
   return std::clamp(sum / all, 0.0, 0.5);
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::numerics

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/core/measured_text.hpp>
+#include <tankwright/text/measured.hpp>
 
 #include <cmath>
 
@@ -10,14 +10,14 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence exact{"tankwright::parse_measured", kind::identity, "exact definitions of the units, u = a/sqrt(3)"};
+const evidence exact{"tankwright::text::parse_measured", kind::identity, "exact definitions of the units, u = a/sqrt(3)"};
 
 template <class Q>
 void reads_as(const Q& value, const step_of<Q>& half_width, std::initializer_list<std::string> texts) {
   for (const auto& text : texts) {
     CAPTURE(text);
     try {
-      const measured<Q> read = parse_measured<Q>(text);
+      const measured<Q> read = text::parse_measured<Q>(text);
       TW_CHECK(exact, read.value.get(), value, relative(3e-16));
       TW_CHECK(exact, read.uncertainty.get(), give_or_take(value, half_width).uncertainty.get(), relative(1e-15));
       CHECK(read.shape == spread::rectangular);
@@ -30,7 +30,7 @@ void reads_as(const Q& value, const step_of<Q>& half_width, std::initializer_lis
 template <class Q>
 std::string refusal(std::string_view text) {
   try {
-    (void)parse_measured<Q>(text);
+    (void)text::parse_measured<Q>(text);
   } catch (const text_error& e) {
     CHECK(e.text() == text);
     return e.what();
@@ -55,14 +55,14 @@ TEST_CASE("measured text: value and limits") {
 }
 
 TEST_CASE("measured text: without limits a value is exact") {
-  const auto read = parse_measured<volume>("300 US gal");
+  const auto read = text::parse_measured<volume>("300 US gal");
   CHECK(read.value.get() == us_gallons(300.0));
   CHECK(read.uncertainty.get() == litres(0.0));
 }
 
 TEST_CASE("measured text: mistakes, and where they are") {
   CHECK(refusal<length>("2.40 m ± 5 kg") ==
-        "tankwright::parse_measured: \"2.40 m ± 5 kg\", character 12: 5 kg is a mass; expected a length such as 2.40 m, with "
+        "tankwright::text::parse_measured: \"2.40 m ± 5 kg\", character 12: 5 kg is a mass; expected a length such as 2.40 m, with "
         "its limits behind ±");
   CHECK(refusal<length>("2.40 m ± 5").find("character 11: no unit after the number") != std::string::npos);
   CHECK(refusal<length>("2.40 m ±").find("character 9: the text ends, where a number should start") != std::string::npos);

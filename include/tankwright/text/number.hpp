@@ -7,9 +7,9 @@
 #include <cmath>
 #include <string>
 
-#include <tankwright/core/detail/text_scan.hpp>
+#include <tankwright/text/detail/scan.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::text::detail {
 
 // ---- reading --------------------------------------------------------------------------------------------------------
 
@@ -189,4 +189,4 @@ inline std::size_t take_digits(scanner& in, std::string& digits) {
   return text;
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::text::detail

@@ -12,13 +12,13 @@
 #include <type_traits>
 #include <vector>
 
-#include <tankwright/core/detail/quantity_name.hpp>
-#include <tankwright/core/detail/text_scan.hpp>
+#include <tankwright/core/quantity_name.hpp>
+#include <tankwright/text/detail/scan.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::text::detail {
 
 // ---- what can be read and printed -----------------------------------------------------------------------------------
 
@@ -298,4 +298,4 @@ struct unit_index {
   return meaning;
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::text::detail

@@ -3,7 +3,7 @@
 /// Integration of smooth functions: Gauss and Legendre's eight points on a panel.
 #pragma once
 
-namespace tankwright::detail {
+namespace tankwright::numerics {
 
 /// Calls use(x, weight) for the eight points of a panel from a to b. Exact for polynomials of degree 15.
 template <class Use>
@@ -30,4 +30,4 @@ template <class F>
   return sum;
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::numerics

@@ -7,7 +7,7 @@
 #include <span>
 #include <vector>
 
-namespace tankwright::detail {
+namespace tankwright::core {
 
 template <class T>
 [[nodiscard]] std::span<const T> span_of(const std::vector<T>& all) noexcept {
@@ -16,4 +16,4 @@ template <class T>
 template <class T>
 std::span<const T> span_of(const std::vector<T>&&) = delete;  // it would dangle
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::core

@@ -10,7 +10,7 @@
 #include <cstdint>
 #include <numbers>
 
-namespace tankwright::detail {
+namespace tankwright::numerics {
 
 /// Scrambles 64 bits; any change of one bit changes every other with probability one half.
 [[nodiscard]] constexpr std::uint64_t scrambled(std::uint64_t bits) noexcept {
@@ -43,4 +43,4 @@ class counter_random {
   std::uint64_t start_;
 };
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::numerics

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 
 #include <clocale>
 #include <cmath>
@@ -15,14 +15,14 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence parse_exact{"tankwright::parse", kind::identity, "exact definition of the unit"};
-const evidence number_exact{"tankwright::number_in", kind::identity, "exact definition of the unit"};
-const evidence print_exact{"tankwright::text_in", kind::identity, "exact definition of the unit"};
+const evidence parse_exact{"tankwright::text::parse", kind::identity, "exact definition of the unit"};
+const evidence number_exact{"tankwright::text::number_in", kind::identity, "exact definition of the unit"};
+const evidence print_exact{"tankwright::text::in", kind::identity, "exact definition of the unit"};
 
 template <class Q>
 std::string refusal(std::string_view text) {
   try {
-    (void)parse<Q>(text);
+    (void)text::parse<Q>(text);
   } catch (const text_error& e) {
     return e.what();
   }
@@ -35,7 +35,7 @@ void reads_as(const Q& wanted, std::initializer_list<std::string> texts, toleran
   for (const std::string& text : texts) {
     CAPTURE(text);
     try {
-      TW_CHECK(parse_exact, parse<Q>(text), wanted, allowed);
+      TW_CHECK(parse_exact, text::parse<Q>(text), wanted, allowed);
     } catch (const text_error& e) {
       FAIL_CHECK(std::string{e.what()});
     }
@@ -63,8 +63,8 @@ TEST_CASE("text: lengths as people write them") {
 }
 
 TEST_CASE("text: volumes and flows") {
-  TW_CHECK(parse_exact, parse<volume>("300 US gal").value(), 1.1356235352, relative(3e-16));   // 300 x 231 x 0.0254^3
-  TW_CHECK(parse_exact, parse<volume>("300 imp gal").value(), 1.363827, relative(3e-16));      // 300 x 4.54609 L
+  TW_CHECK(parse_exact, text::parse<volume>("300 US gal").value(), 1.1356235352, relative(3e-16));   // 300 x 231 x 0.0254^3
+  TW_CHECK(parse_exact, text::parse<volume>("300 imp gal").value(), 1.363827, relative(3e-16));      // 300 x 4.54609 L
   reads_as(us_gallons(300.0), {"300 US gal", "300 us gal", "300 U.S. gallons", "300 US gallons", "300 gallons (US)",
                                "300 USG", "300 gal US", "300 Us Gal"});
   reads_as(imperial_gallons(300.0), {"300 imp gal", "300 imperial gallons", "300 UK gal", "300 imp. gal."});
@@ -122,9 +122,9 @@ TEST_CASE("text: everything else a plan holds") {
 
 TEST_CASE("text: every unit of the table is read, written and read back") {
 #define TANKWRIGHT_BOTH_WAYS(quantity_name, unit_name, symbol, factor)                                  \
-  TW_CHECK(parse_exact, parse<quantity_name>("2.5 " symbol), unit_name(2.5), tolerance{});              \
-  TW_CHECK(number_exact, number_in(unit_name(2.5), symbol), in_##unit_name(unit_name(2.5)), tolerance{}); \
-  TW_HOLDS(print_exact, text_in(unit_name(2.5), symbol) == "2.5 " symbol);
+  TW_CHECK(parse_exact, text::parse<quantity_name>("2.5 " symbol), unit_name(2.5), tolerance{});              \
+  TW_CHECK(number_exact, text::number_in(unit_name(2.5), symbol), in_##unit_name(unit_name(2.5)), tolerance{}); \
+  TW_HOLDS(print_exact, text::in(unit_name(2.5), symbol) == "2.5 " symbol);
   TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_BOTH_WAYS)
 #undef TANKWRIGHT_BOTH_WAYS
 }
@@ -132,12 +132,12 @@ TEST_CASE("text: every unit of the table is read, written and read back") {
 TEST_CASE("text: every quantity of the table has words, an example that can be read, and everyday units") {
 #define TANKWRIGHT_WORDS(quantity_name, unit_name, symbol, factor)                                       \
   {                                                                                                      \
-    const auto words = detail::words_of(#quantity_name);                                                 \
+    const auto words = text::detail::words_of(#quantity_name);                                                 \
     CHECK_MESSAGE(words.words.find(' ') != std::string_view::npos, #quantity_name);                      \
-    CHECK_NOTHROW((void)parse<quantity_name>(words.example));                                            \
+    CHECK_NOTHROW((void)text::parse<quantity_name>(words.example));                                            \
     for (const double size : {1e-6, 1e-3, 1.0, 1e3, 1e6}) {                                              \
-      CHECK_NOTHROW((void)text_of(quantity_name::from_value(size), unit_system::si));                    \
-      CHECK_NOTHROW((void)text_of(quantity_name::from_value(size), unit_system::us));                    \
+      CHECK_NOTHROW((void)text::of(quantity_name::from_value(size), text::unit_system::si));                    \
+      CHECK_NOTHROW((void)text::of(quantity_name::from_value(size), text::unit_system::us));                    \
     }                                                                                                    \
   }
   TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_WORDS)
@@ -146,16 +146,16 @@ TEST_CASE("text: every quantity of the table has words, an example that can be r
 
 TEST_CASE("text: what means two things is refused with both shown") {
   CHECK(refusal<volume>("300 gal") ==
-        "tankwright::parse: \"300 gal\", character 5: gal can be US or imperial; write 300 US gal (1136 L) or 300 imp gal "
+        "tankwright::text::parse: \"300 gal\", character 5: gal can be US or imperial; write 300 US gal (1136 L) or 300 imp gal "
         "(1364 L); expected a volume such as 300 L");
   CHECK(refusal<flow_rate>("30 gpm") ==
-        "tankwright::parse: \"30 gpm\", character 4: gpm can be US or imperial; write 30 US gpm (6814 L/h) or 30 imp gpm "
+        "tankwright::text::parse: \"30 gpm\", character 4: gpm can be US or imperial; write 30 US gpm (6814 L/h) or 30 imp gpm "
         "(8183 L/h); expected a flow such as 4000 L/h");
   for (const char* text : {"1200 gph", "1200 gallons per hour", "1200 gal/h", "1200 GPH", "50 gpd"}) {
     CHECK_MESSAGE(refusal<flow_rate>(text).find("can be US or imperial") != std::string::npos, text);
   }
   CHECK(refusal<temperature>("25") ==
-        "tankwright::parse: \"25\", character 3: degrees of which scale? write 25 °C (77 °F) or 25 °F (-3.889 °C); "
+        "tankwright::text::parse: \"25\", character 3: degrees of which scale? write 25 °C (77 °F) or 25 °F (-3.889 °C); "
         "expected a temperature such as 25 °C or 77 °F");
   CHECK(refusal<temperature>("25°").find("degrees of which scale?") != std::string::npos);
   CHECK(refusal<temperature>("-5").find("write -5 °C (23 °F) or -5 °F (-20.56 °C)") != std::string::npos);
@@ -164,7 +164,7 @@ TEST_CASE("text: what means two things is refused with both shown") {
         std::string::npos);
   CHECK(refusal<length>("1,500.5 m").find("write 1.500 or 1500") != std::string::npos);
   CHECK(refusal<proportion>("60") ==
-        "tankwright::parse: \"60\", character 1: 60 is more than 1; write 60 % or 0.6; expected a proportion such as 60 % "
+        "tankwright::text::parse: \"60\", character 1: 60 is more than 1; write 60 % or 0.6; expected a proportion such as 60 % "
         "or 0.6");
   CHECK(refusal<mass>("2 tons").find("tons is three different units") != std::string::npos);
   CHECK(refusal<mass_density>("2 ppm").find("write mg/L") != std::string::npos);
@@ -172,7 +172,7 @@ TEST_CASE("text: what means two things is refused with both shown") {
 
 TEST_CASE("text: what is something else is named") {
   CHECK(refusal<length>("5 kg") ==
-        "tankwright::parse: \"5 kg\", character 3: 5 kg is a mass; expected a length such as 2.40 m");
+        "tankwright::text::parse: \"5 kg\", character 3: 5 kg is a mass; expected a length such as 2.40 m");
   CHECK(refusal<length>("5 m2").find("5 m2 is an area") != std::string::npos);
   CHECK(refusal<flow_rate>("40 L").find("40 L is a volume; expected a flow such as 4000 L/h") != std::string::npos);
   CHECK(refusal<temperature>("5 kg").find("5 kg is a mass; expected a temperature") != std::string::npos);
@@ -221,7 +221,7 @@ TEST_CASE("text: mistakes, and where they are") {
       {"3 in 2 ft", 5, "2 ft cannot follow 3 in"},
       {"7 ft 10", 5, "a second number without a unit"},
       {"7 ft 2 kg", 5, "2 kg cannot follow 7 ft"},
-      {"2 15 m", 2, "a second number; thousands are three digits each (2 150), fractions 10 1/2"},
+      {"2 15 m", 2, "a second number; thousands are three text::digits each (2 150), fractions 10 1/2"},
       {"5 m\"", 3, "\"\"\" is not understood here"},
       {"5 m;", 3, "\";\" is not understood here"},
       {"5 m 水", 4, "\"水\" is not understood here"},
@@ -233,15 +233,15 @@ TEST_CASE("text: mistakes, and where they are") {
   for (const auto& m : mistakes) {
     CAPTURE(m.text);
     try {
-      (void)parse<length>(m.text);
+      (void)text::parse<length>(m.text);
       FAIL_CHECK("nothing thrown");
     } catch (const text_error& e) {
       CHECK(e.reason() == m.reason);
       CHECK(e.position() == m.position);
       CHECK(e.text() == m.text);
       CHECK(e.expected().starts_with("a length such as 2.40 m"));
-      CHECK(e.details().function == "tankwright::parse");
-      CHECK(std::string_view{e.what()}.starts_with("tankwright::parse: \""));
+      CHECK(e.details().function == "tankwright::text::parse");
+      CHECK(std::string_view{e.what()}.starts_with("tankwright::text::parse: \""));
     }
   }
   CHECK(refusal<length>("5 furlongs").ends_with("expected a length such as 2.40 m (m, cm, mm, um, nm, in, ft)"));
@@ -251,7 +251,7 @@ TEST_CASE("text: mistakes, and where they are") {
   CHECK(refusal<proportion>("120 %").find("not between 0 and 100 %") != std::string::npos);
   CHECK(refusal<relative_humidity>("-1 %").find("not between 0 and 100 %") != std::string::npos);
   CHECK(refusal<temperature>("25 °C 3 °F").find("cannot follow") != std::string::npos);
-  CHECK_THROWS_AS((void)parse<volume>("5 kg"), invalid_input);
+  CHECK_THROWS_AS((void)text::parse<volume>("5 kg"), invalid_input);
 }
 
 TEST_CASE("text: a message is short and clean, whatever the text") {
@@ -286,7 +286,7 @@ TEST_CASE("text: any bytes, under the demands of the fuzz target") {
 }
 
 TEST_CASE("text: numbers are written as the C library rounds them") {
-  const evidence rounding{"tankwright::text_of", kind::library, "printf of the C library, same digits"};
+  const evidence rounding{"tankwright::text::of", kind::library, "printf of the C library, same digits"};
   std::mt19937_64 random{20260801};
   std::uniform_real_distribution<double> exponent{-12.0, 14.0};
   for (int i = 0; i < 20000; ++i) {
@@ -294,98 +294,98 @@ TEST_CASE("text: numbers are written as the C library rounds them") {
     const int count = 1 + i % 17;
     char wanted[64];
     std::snprintf(wanted, sizeof wanted, "%.*e", count - 1, x);
-    const std::string text = text_of(x, significant(count));
+    const std::string text = text::of(x, text::significant(count));
     TW_HOLDS(rounding, std::strtod(text.c_str(), nullptr) == std::strtod(wanted, nullptr));
     std::snprintf(wanted, sizeof wanted, "%.*f", i % 8, x);
-    if (std::strtod(wanted, nullptr) != 0.0) TW_HOLDS(rounding, text_of(x, decimals(i % 8)) == wanted);
+    if (std::strtod(wanted, nullptr) != 0.0) TW_HOLDS(rounding, text::of(x, text::decimals(i % 8)) == wanted);
   }
 }
 
-TEST_CASE("text: digits that make sense") {
+TEST_CASE("text: text::digits that make sense") {
   const evidence made{"tankwright::significant", kind::identity, "definition of significant digits"};
   const evidence fixed{"tankwright::decimals", kind::identity, "definition of decimals"};
-  TW_HOLDS(made, text_of(2153.7, significant(4)) == "2154");
-  TW_HOLDS(made, text_of(2150.0, significant(2)) == "2200");
-  TW_HOLDS(made, text_of(0.00012345, significant(3)) == "0.000123");
-  TW_HOLDS(made, text_of(1.0264, significant(5)) == "1.0264");
-  TW_HOLDS(fixed, text_of(24.0, decimals(1)) == "24.0");
-  TW_HOLDS(fixed, text_of(2153.7, decimals(0)) == "2154");
-  TW_HOLDS(fixed, text_of(2153.7, decimals(-2)) == "2200");
-  CHECK(text_of(0.1 + 0.2) == "0.3");
-  CHECK(text_of(100.0) == "100");
-  CHECK(text_of(99999.0) == "100000");
-  CHECK(text_of(0.00001) == "1e-5");
-  CHECK(text_of(123456789.0, significant(9)) == "123456789");
-  CHECK(text_of(1.5e12) == "1.5e12");
-  CHECK(text_of(-2.5) == "-2.5");
-  CHECK(text_of(0.0) == "0");
-  CHECK(text_of(-0.0) == "0");
-  CHECK(text_of(-0.001, decimals(2)) == "0.00");
-  CHECK(text_of(5.0, significant(0)) == "5");
-  CHECK(text_of(std::numeric_limits<double>::quiet_NaN()) == "nan");
-  CHECK(text_of(std::numeric_limits<double>::infinity(), decimals(2)) == "inf");
-  CHECK(text_of(-std::numeric_limits<double>::infinity()) == "-inf");
-  CHECK(text_of(1e300, decimals(2)) == "1e300");
+  TW_HOLDS(made, text::of(2153.7, text::significant(4)) == "2154");
+  TW_HOLDS(made, text::of(2150.0, text::significant(2)) == "2200");
+  TW_HOLDS(made, text::of(0.00012345, text::significant(3)) == "0.000123");
+  TW_HOLDS(made, text::of(1.0264, text::significant(5)) == "1.0264");
+  TW_HOLDS(fixed, text::of(24.0, text::decimals(1)) == "24.0");
+  TW_HOLDS(fixed, text::of(2153.7, text::decimals(0)) == "2154");
+  TW_HOLDS(fixed, text::of(2153.7, text::decimals(-2)) == "2200");
+  CHECK(text::of(0.1 + 0.2) == "0.3");
+  CHECK(text::of(100.0) == "100");
+  CHECK(text::of(99999.0) == "100000");
+  CHECK(text::of(0.00001) == "1e-5");
+  CHECK(text::of(123456789.0, text::significant(9)) == "123456789");
+  CHECK(text::of(1.5e12) == "1.5e12");
+  CHECK(text::of(-2.5) == "-2.5");
+  CHECK(text::of(0.0) == "0");
+  CHECK(text::of(-0.0) == "0");
+  CHECK(text::of(-0.001, text::decimals(2)) == "0.00");
+  CHECK(text::of(5.0, text::significant(0)) == "5");
+  CHECK(text::of(std::numeric_limits<double>::quiet_NaN()) == "nan");
+  CHECK(text::of(std::numeric_limits<double>::infinity(), text::decimals(2)) == "inf");
+  CHECK(text::of(-std::numeric_limits<double>::infinity()) == "-inf");
+  CHECK(text::of(1e300, text::decimals(2)) == "1e300");
 }
 
 TEST_CASE("text: quantities in the unit asked for") {
-  CHECK(text_in(cubic_metres(2.15), "L") == "2150 L");
-  CHECK(text_in(cubic_metres(2.15), "m³") == "2.15 m³");
-  CHECK(text_in(litres(2150.0), "US gal") == "568 US gal");
-  CHECK(text_in(litres(2150.0), "US gal", decimals(1)) == "568.0 US gal");
-  CHECK(text_in(celsius(25.0), "°F") == "77 °F");
-  CHECK(text_in(fahrenheit(32.0), "°C") == "0 °C");
-  CHECK(text_in(kelvin_steps(2.0), "°F") == "3.6 °F");
-  CHECK(text_in(percent(60.0), "%") == "60 %");
-  CHECK(text_in(relative_humidity::from_percent(55.0), "% RH") == "55 % RH");
-  CHECK(text_in(practical_salinity{35.0}, "") == "35");
-  CHECK(text_in(practical_salinity{35.0}, "psu") == "35 psu");
-  CHECK(text_in(absolute_salinity::from_grams_per_kilogram(35.16504), "g/kg", significant(6)) == "35.165 g/kg");
-  CHECK(text_in(gauge_pressure{psi(6.0)}, "psi") == "6 psi");
-  CHECK(text_in(litres(std::numeric_limits<double>::quiet_NaN()), "L") == "nan L");
-  CHECK(text_in(1.0264, "", significant(5)) == "1.0264");
-  CHECK(text_in(degrees(45.0), "°") == "45°");
-  CHECK_THROWS_WITH_AS((void)text_in(litres(3.0), "kg"),
+  CHECK(text::in(cubic_metres(2.15), "L") == "2150 L");
+  CHECK(text::in(cubic_metres(2.15), "m³") == "2.15 m³");
+  CHECK(text::in(litres(2150.0), "US gal") == "568 US gal");
+  CHECK(text::in(litres(2150.0), "US gal", text::decimals(1)) == "568.0 US gal");
+  CHECK(text::in(celsius(25.0), "°F") == "77 °F");
+  CHECK(text::in(fahrenheit(32.0), "°C") == "0 °C");
+  CHECK(text::in(kelvin_steps(2.0), "°F") == "3.6 °F");
+  CHECK(text::in(percent(60.0), "%") == "60 %");
+  CHECK(text::in(relative_humidity::from_percent(55.0), "% RH") == "55 % RH");
+  CHECK(text::in(practical_salinity{35.0}, "") == "35");
+  CHECK(text::in(practical_salinity{35.0}, "psu") == "35 psu");
+  CHECK(text::in(absolute_salinity::from_grams_per_kilogram(35.16504), "g/kg", text::significant(6)) == "35.165 g/kg");
+  CHECK(text::in(gauge_pressure{psi(6.0)}, "psi") == "6 psi");
+  CHECK(text::in(litres(std::numeric_limits<double>::quiet_NaN()), "L") == "nan L");
+  CHECK(text::in(1.0264, "", text::significant(5)) == "1.0264");
+  CHECK(text::in(degrees(45.0), "°") == "45°");
+  CHECK_THROWS_WITH_AS((void)text::in(litres(3.0), "kg"),
                        "tankwright::text_in: \"kg\", character 1: kg measures a mass; expected a unit of volume (m3, L, "
                        "mL, in3, ft3, US gal, imp gal)",
                        text_error);
-  CHECK_THROWS_WITH_AS((void)text_in(litres(3.0), "gal"), doctest::Contains("gal can be US or imperial"), text_error);
-  CHECK_THROWS_AS((void)text_in(litres(3.0), ""), text_error);
-  CHECK_THROWS_AS((void)text_in(litres(3.0), "L L"), text_error);
-  CHECK_THROWS_AS((void)text_in(litres(3.0), "3 L"), text_error);
-  CHECK_THROWS_AS((void)text_in(practical_salinity{35.0}, "g/kg"), text_error);
+  CHECK_THROWS_WITH_AS((void)text::in(litres(3.0), "gal"), doctest::Contains("gal can be US or imperial"), text_error);
+  CHECK_THROWS_AS((void)text::in(litres(3.0), ""), text_error);
+  CHECK_THROWS_AS((void)text::in(litres(3.0), "L L"), text_error);
+  CHECK_THROWS_AS((void)text::in(litres(3.0), "3 L"), text_error);
+  CHECK_THROWS_AS((void)text::in(practical_salinity{35.0}, "g/kg"), text_error);
 }
 
 TEST_CASE("text: everyday units, SI and US") {
-  const evidence ladder{"tankwright::everyday_unit", kind::common_practice, ""};
-  const evidence size{"tankwright::everyday_unit", kind::identity, "the number in the unit chosen is at least 1"};
-  TW_HOLDS(ladder, everyday_unit(metres(2.4), unit_system::si) == "m");
-  TW_HOLDS(ladder, everyday_unit(metres(0.24), unit_system::si) == "mm");
-  TW_HOLDS(ladder, everyday_unit(metres(2.4), unit_system::us) == "ft");
-  TW_HOLDS(ladder, everyday_unit(metres(0.24), unit_system::us) == "in");
-  TW_HOLDS(ladder, everyday_unit(celsius(25.0), unit_system::us) == "°F");
-  TW_HOLDS(ladder, everyday_unit(practical_salinity{35.0}, unit_system::us) == "");
+  const evidence ladder{"tankwright::text::everyday_unit", kind::common_practice, ""};
+  const evidence size{"tankwright::text::everyday_unit", kind::identity, "the number in the unit chosen is at least 1"};
+  TW_HOLDS(ladder, text::everyday_unit(metres(2.4), text::unit_system::si) == "m");
+  TW_HOLDS(ladder, text::everyday_unit(metres(0.24), text::unit_system::si) == "mm");
+  TW_HOLDS(ladder, text::everyday_unit(metres(2.4), text::unit_system::us) == "ft");
+  TW_HOLDS(ladder, text::everyday_unit(metres(0.24), text::unit_system::us) == "in");
+  TW_HOLDS(ladder, text::everyday_unit(celsius(25.0), text::unit_system::us) == "°F");
+  TW_HOLDS(ladder, text::everyday_unit(practical_salinity{35.0}, text::unit_system::us) == "");
   for (const double x : {1e-5, 0.02, 0.5, 3.0, 1000.0}) {
-    for (const auto system : {unit_system::si, unit_system::us}) {
-      TW_HOLDS(size, number_in(hours(x), everyday_unit(hours(x), system)) >= 1.0 || hours(x) < seconds(1.0));
+    for (const auto system : {text::unit_system::si, text::unit_system::us}) {
+      TW_HOLDS(size, text::number_in(hours(x), text::everyday_unit(hours(x), system)) >= 1.0 || hours(x) < seconds(1.0));
     }
   }
-  CHECK(text_of(litres(2150.0), unit_system::si) == "2150 L");
-  CHECK(text_of(litres(2150.0), unit_system::us) == "568 US gal");
-  CHECK(text_of(litres_per_day(3.7), unit_system::si) == "3.7 L/d");
-  CHECK(text_of(litres_per_hour(4000.0), unit_system::us, significant(3)) == "1060 US gph");
-  CHECK(text_of(kilopascals(12.0), unit_system::si) == "12 kPa");
-  CHECK(text_of(hours(36.0), unit_system::us) == "1.5 d");
-  CHECK(text_of(relative_humidity::from_percent(60.0), unit_system::si) == "60 %");
-  CHECK(text_of(1.0264, unit_system::si, significant(5)) == "1.0264");
+  CHECK(text::of(litres(2150.0), text::unit_system::si) == "2150 L");
+  CHECK(text::of(litres(2150.0), text::unit_system::us) == "568 US gal");
+  CHECK(text::of(litres_per_day(3.7), text::unit_system::si) == "3.7 L/d");
+  CHECK(text::of(litres_per_hour(4000.0), text::unit_system::us, text::significant(3)) == "1060 US gph");
+  CHECK(text::of(kilopascals(12.0), text::unit_system::si) == "12 kPa");
+  CHECK(text::of(hours(36.0), text::unit_system::us) == "1.5 d");
+  CHECK(text::of(relative_humidity::from_percent(60.0), text::unit_system::si) == "60 %");
+  CHECK(text::of(1.0264, text::unit_system::si, text::significant(5)) == "1.0264");
 }
 
 TEST_CASE("text: an estimate with its band") {
   const estimate<flow_rate> leak{litres_per_day(2.3), litres_per_day(3.7), litres_per_day(4.6), "gauge"};
-  CHECK(text_in(leak, "L/d") == "3.7 L/d (2.3 to 4.6)");
-  CHECK(text_of(leak, unit_system::si) == "3.7 L/d (2.3 to 4.6)");
+  CHECK(text::in(leak, "L/d") == "3.7 L/d (2.3 to 4.6)");
+  CHECK(text::of(leak, text::unit_system::si) == "3.7 L/d (2.3 to 4.6)");
   const auto litres_band = [](double low, double central, double high) {
-    return text_in(estimate<volume>{litres(low), litres(central), litres(high), ""}, "L");
+    return text::in(estimate<volume>{litres(low), litres(central), litres(high), ""}, "L");
   };
   CHECK(litres_band(1099.7, 1136.2, 1172.4) == "1136 L (1100 to 1172)");
   CHECK(litres_band(11000.0, 11361.0, 11720.0) == "11360 L (11000 to 11720)");
@@ -395,29 +395,29 @@ TEST_CASE("text: an estimate with its band") {
 }
 
 TEST_CASE("text: a length as a tape measure shows it") {
-  const evidence tape{"tankwright::feet_and_inches", kind::identity, "12 inches are a foot"};
-  TW_HOLDS(tape, feet_and_inches(inches(94.5)) == "7 ft 10 1/2 in");
-  TW_HOLDS(tape, feet_and_inches(metres(2.4)) == "7 ft 10 1/2 in");
-  TW_HOLDS(tape, feet_and_inches(metres(2.4), 64) == "7 ft 10 31/64 in");
-  TW_HOLDS(tape, feet_and_inches(feet(7.0)) == "7 ft");
-  TW_HOLDS(tape, feet_and_inches(inches(84.5)) == "7 ft 1/2 in");
-  TW_HOLDS(tape, feet_and_inches(inches(0.75)) == "3/4 in");
-  TW_HOLDS(tape, feet_and_inches(inches(10.0)) == "10 in");
-  TW_HOLDS(tape, feet_and_inches(inches(11.99)) == "1 ft");
-  TW_HOLDS(tape, feet_and_inches(inches(-94.5)) == "-7 ft 10 1/2 in");
-  TW_HOLDS(tape, feet_and_inches(inches(-0.001)) == "0 in");
-  TW_HOLDS(tape, feet_and_inches(metres(0.0)) == "0 in");
-  TW_HOLDS(tape, feet_and_inches(inches(10.3), 1) == "10 in");
-  CHECK(feet_and_inches(feet(1e30)) == "1e30 ft");
-  CHECK(feet_and_inches(metres(std::numeric_limits<double>::quiet_NaN())) == "nan ft");
-  CHECK_THROWS_AS((void)feet_and_inches(metres(1.0), 0), invalid_input);
+  const evidence tape{"tankwright::text::feet_and_inches", kind::identity, "12 inches are a foot"};
+  TW_HOLDS(tape, text::feet_and_inches(inches(94.5)) == "7 ft 10 1/2 in");
+  TW_HOLDS(tape, text::feet_and_inches(metres(2.4)) == "7 ft 10 1/2 in");
+  TW_HOLDS(tape, text::feet_and_inches(metres(2.4), 64) == "7 ft 10 31/64 in");
+  TW_HOLDS(tape, text::feet_and_inches(feet(7.0)) == "7 ft");
+  TW_HOLDS(tape, text::feet_and_inches(inches(84.5)) == "7 ft 1/2 in");
+  TW_HOLDS(tape, text::feet_and_inches(inches(0.75)) == "3/4 in");
+  TW_HOLDS(tape, text::feet_and_inches(inches(10.0)) == "10 in");
+  TW_HOLDS(tape, text::feet_and_inches(inches(11.99)) == "1 ft");
+  TW_HOLDS(tape, text::feet_and_inches(inches(-94.5)) == "-7 ft 10 1/2 in");
+  TW_HOLDS(tape, text::feet_and_inches(inches(-0.001)) == "0 in");
+  TW_HOLDS(tape, text::feet_and_inches(metres(0.0)) == "0 in");
+  TW_HOLDS(tape, text::feet_and_inches(inches(10.3), 1) == "10 in");
+  CHECK(text::feet_and_inches(feet(1e30)) == "1e30 ft");
+  CHECK(text::feet_and_inches(metres(std::numeric_limits<double>::quiet_NaN())) == "nan ft");
+  CHECK_THROWS_AS((void)text::feet_and_inches(metres(1.0), 0), invalid_input);
 }
 
 TEST_CASE("text: nothing follows the locale") {
   for (const char* name : {"de_DE.UTF-8", "de_DE.utf8", "fr_FR.UTF-8", "nl_NL.UTF-8"}) {
     if (std::setlocale(LC_ALL, name) == nullptr) continue;
-    CHECK(parse<length>("2.40 m") == metres(2.4));
-    CHECK(text_of(metres(2.4), unit_system::si) == "2.4 m");
+    CHECK(text::parse<length>("2.40 m") == metres(2.4));
+    CHECK(text::of(metres(2.4), text::unit_system::si) == "2.4 m");
     break;
   }
   std::setlocale(LC_ALL, "C");

@@ -8,9 +8,9 @@
 #include <string_view>
 
 #include <tankwright/core/measured.hpp>
-#include <tankwright/core/text.hpp>
+#include <tankwright/text/quantity.hpp>
 
-namespace tankwright {
+namespace tankwright::text {
 
 namespace detail {
 
@@ -36,7 +36,7 @@ struct plus_minus_place {
 
 [[nodiscard]] inline si_with_limits limits_from_text(std::string_view text, std::string_view quantity,
                                                      std::string_view step) {
-  scanner in{text, "tankwright::parse_measured", expected_text(quantity) + ", with its limits behind ±"};
+  scanner in{text, "tankwright::text::parse_measured", expected_text(quantity) + ", with its limits behind ±"};
   const std::size_t end = in.size();
   const plus_minus_place sign = find_plus_minus(in);
   in.narrow(0, sign.from);
@@ -73,8 +73,8 @@ struct plus_minus_place {
 /// @source     JCGM 100:2008, 4.3.7
 template <detail::has_text Q>
 [[nodiscard]] measured<Q> parse_measured(std::string_view text) {
-  const auto read = detail::limits_from_text(text, detail::quantity_name<Q>(), detail::quantity_name<step_of<Q>>());
-  return give_or_take(detail::from_si_number<Q>(read.value), detail::from_si_number<step_of<Q>>(read.half_width));
+  const auto read = detail::limits_from_text(text, core::quantity_name<Q>(), core::quantity_name<step_of<Q>>());
+  return give_or_take(core::from_si_number<Q>(read.value), core::from_si_number<step_of<Q>>(read.half_width));
 }
 
-}  // namespace tankwright
+}  // namespace tankwright::text

@@ -10,7 +10,7 @@
 
 #include <tankwright/core/errors.hpp>
 
-namespace tankwright::room::detail {
+namespace tankwright::numerics {
 
 /// Where a step ends: the value, the slope there, and how far the embedded fourth-order result is from it.
 struct step_end {
@@ -78,7 +78,7 @@ class course {
       part = std::clamp(part - by, 0.0, h);
       if (std::fabs(by) <= 1e-4 * h) return before_.time + part;  // the next one would be below 1e-8
     }
-    tankwright::detail::fail<no_convergence>(function, "time", before_.time, "s", "did not converge");
+    core::fail<no_convergence>(function, "time", before_.time, "s", "did not converge");
   }
 
  private:
@@ -108,4 +108,4 @@ class course {
   double next_;
 };
 
-}  // namespace tankwright::room::detail
+}  // namespace tankwright::numerics

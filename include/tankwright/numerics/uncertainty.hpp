@@ -17,11 +17,11 @@
 #include <utility>
 #include <vector>
 
-#include <tankwright/core/detail/student_t.hpp>
+#include <tankwright/numerics/student_t.hpp>
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/measured.hpp>
 
-namespace tankwright {
+namespace tankwright::numerics {
 
 /// Two inputs that are not independent: their places in the list of inputs, from 0, and their correlation coefficient.
 struct correlation {
@@ -75,15 +75,15 @@ inline constexpr limits coefficient_limits{"correlation coefficient", "", {-1.0,
   for (const auto& pair : pairs) {
     for (const std::size_t place : {pair.first, pair.second}) {
       if (place >= size) {
-        fail<invalid_input>(function, "correlated input", static_cast<double>(place), "",
+        core::fail<invalid_input>(function, "correlated input", static_cast<double>(place), "",
                             "does not exist; there are " + std::to_string(size) + " inputs, counted from 0");
       }
     }
     if (pair.first == pair.second) {
-      fail<invalid_input>(function, "correlated input", static_cast<double>(pair.first), "",
+      core::fail<invalid_input>(function, "correlated input", static_cast<double>(pair.first), "",
                           "is named as both of a pair");
     }
-    check(function, coefficient_limits, pair.coefficient);
+    core::check(function, coefficient_limits, pair.coefficient);
     matrix[pair.first * size + pair.second] = matrix[pair.second * size + pair.first] = pair.coefficient;
   }
   return matrix;
@@ -100,7 +100,7 @@ inline constexpr limits coefficient_limits{"correlation coefficient", "", {-1.0,
       for (std::size_t k = 0; k < j; ++k) rest -= lower[i * size + k] * lower[j * size + k];
       const double pivot = lower[j * size + j];
       if ((i == j && rest < -slack) || (i != j && pivot == 0.0 && std::fabs(rest) > std::sqrt(slack))) {
-        fail<invalid_input>(function, "correlation with input", static_cast<double>(i), "",
+        core::fail<invalid_input>(function, "correlation with input", static_cast<double>(i), "",
                             "contradicts the other correlations: no set of values can have them all");
       }
       lower[i * size + j] = i == j ? (rest > slack ? std::sqrt(rest) : 0.0) : pivot == 0.0 ? 0.0 : rest / pivot;
@@ -170,14 +170,14 @@ template <std::size_t N, class F>
 [[nodiscard]] raw_propagated<N> propagate_numbers(const propagation& how, F f, const std::array<double, N>& x,
                                                   const std::array<double, N>& u,
                                                   const std::array<double, N>& freedom) {
-  constexpr std::string_view here = "tankwright::propagate";
-  check(here, coverage_limits, how.coverage);
+  constexpr std::string_view here = "tankwright::numerics::propagate";
+  core::check(here, coverage_limits, how.coverage);
   const auto r = correlation_matrix(here, N, how.correlations);
   (void)cholesky(here, N, r);  // only to refuse contradictions
 
   const auto finite = [&](const std::array<double, N>& at) {
     const double result = f(at);
-    check(here, {"result", "", any_finite}, result);
+    core::check(here, {"result", "", any_finite}, result);
     return result;
   };
   const auto attempt = [&](const std::array<double, N>& at) -> std::optional<double> {
@@ -203,7 +203,7 @@ template <std::size_t N, class F>
       auto at = x;
       at[i] += u[i];
       (void)finite(at);  // throws what the function has against it
-      fail<no_convergence>(here, "input", static_cast<double>(i), "", "can be moved neither up nor down");
+      core::fail<no_convergence>(here, "input", static_cast<double>(i), "", "can be moved neither up nor down");
     }
     out.effects[i] = *found * u[i];
   }
@@ -260,7 +260,7 @@ template <std::size_t N, class F>
 /// Call `f` with the quantities that the numbers stand for; its result as a number.
 template <class F, class... Q, std::size_t... I>
 [[nodiscard]] double call_with_numbers(F& f, const std::array<double, sizeof...(Q)>& x, std::index_sequence<I...>) {
-  return si_number<result_of<F, Q...>>(f(from_si_number<Q>(x[I])...));
+  return core::si_number<result_of<F, Q...>>(f(core::from_si_number<Q>(x[I])...));
 }
 
 }  // namespace detail
@@ -283,16 +283,16 @@ template <class F, class... Q>
 [[nodiscard]] auto propagate(const propagation& how, F&& f, const measured<Q>&... inputs) {
   using R = detail::result_of<F, Q...>;
   constexpr std::size_t count = sizeof...(Q);
-  (detail::check_measured("tankwright::propagate", inputs), ...);
+  (core::check_measured("tankwright::numerics::propagate", inputs), ...);
   const auto numbers = [&](const std::array<double, count>& x) {
     return detail::call_with_numbers<F, Q...>(f, x, std::index_sequence_for<Q...>{});
   };
   const detail::raw_propagated<count> raw = detail::propagate_numbers<count>(
-      how, numbers, {detail::si_number(inputs.value.get())...}, {detail::si_number(inputs.uncertainty.get())...},
+      how, numbers, {core::si_number(inputs.value.get())...}, {core::si_number(inputs.uncertainty.get())...},
       {inputs.freedom...});
 
-  const auto step = [](double si) { return detail::from_si_number<step_of<R>>(si); };
-  const auto point = [](double si) { return detail::from_si_number<R>(si); };
+  const auto step = [](double si) { return core::from_si_number<step_of<R>>(si); };
+  const auto point = [](double si) { return core::from_si_number<R>(si); };
   const double half_width = raw.factor * raw.uncertainty;
   const auto contributions = [&]<std::size_t... I>(std::index_sequence<I...>) {
     return std::array<contribution<R>, count>{contribution<R>{step(std::fabs(raw.effects[I])), raw.shares[I]}...};
@@ -346,4 +346,4 @@ template <class Q, std::size_t N>
   return {result.low, result.value, result.high, "uncertainty of the measured inputs"};
 }
 
-}  // namespace tankwright
+}  // namespace tankwright::numerics

@@ -9,7 +9,7 @@
 #include <tankwright/core/errors.hpp>
 #include <tankwright/core/validity.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::core {
 
 /// Hold a value of an element against its range. A refusal reads "return A: bore = 0 m is not possible ...".
 inline void check_element(std::string_view function, std::string_view label, const limits& limit, double value,
@@ -35,4 +35,4 @@ inline void check_element(std::string_view function, std::string_view label, con
   throw invalid_input{line, {std::string{function}, std::string{label}, none, none, none, {}, {}}};
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::core

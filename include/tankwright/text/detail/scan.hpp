@@ -13,7 +13,7 @@
 
 #include <tankwright/core/errors.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::text::detail {
 
 /// The longest text that is read as one quantity, in bytes.
 inline constexpr std::size_t longest_text = 160;
@@ -161,4 +161,4 @@ class scanner {
   std::size_t place_ = 0;
 };
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::text::detail

@@ -6,10 +6,10 @@
 #include <string_view>
 #include <type_traits>
 
-#include <tankwright/core/detail/unit_table.hpp>
+#include <tankwright/core/unit_table.hpp>
 #include <tankwright/core/thin_types.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::core {
 
 /// The name of a quantity type, as in quantities.hpp; empty for a type that has no text form.
 template <class Q>
@@ -83,4 +83,4 @@ struct step_type<absolute_pressure> {
   using type = pressure;
 };
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::core

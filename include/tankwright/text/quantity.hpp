@@ -15,23 +15,23 @@
 #include <type_traits>
 
 #include <tankwright/core/amount.hpp>
-#include <tankwright/core/detail/text_read.hpp>
+#include <tankwright/text/detail/read.hpp>
 
-namespace tankwright {
+namespace tankwright::text {
 
 namespace detail {
 
 /// A type that can be read and written as text: the quantities of the unit table, temperatures, the thin types of
 /// `thin_types.hpp`, and `double` for a pure number.
 template <class Q>
-concept has_text = !quantity_name<Q>().empty();
+concept has_text = !core::quantity_name<Q>().empty();
 
 /// A number of a quantity in a unit that is given as text; refuses a unit of something else.
 [[nodiscard]] inline double number_in_unit(double si, std::string_view quantity, std::string_view symbol) {
   std::string expected = "a unit of ";
   const std::string_view words = words_of(quantity).words;
   expected.append(words.substr(words.find(' ') + 1)).append(units_text(quantity));
-  scanner in{symbol, "tankwright::text_in", expected};
+  scanner in{symbol, "tankwright::text::in", expected};
   const unit_product product = unit_reader{in, quantity}.read();
   if (!in.at_end()) in.fail(in.place(), in.found());
   if (product.empty()) {
@@ -69,7 +69,7 @@ concept has_text = !quantity_name<Q>().empty();
 /// @source     unit table
 template <detail::has_text Q>
 [[nodiscard]] Q parse(std::string_view text) {
-  return detail::from_si_number<Q>(detail::si_from_text(text, detail::quantity_name<Q>()));
+  return core::from_si_number<Q>(detail::si_from_text(text, core::quantity_name<Q>()));
 }
 
 // ---- writing --------------------------------------------------------------------------------------------------------
@@ -85,7 +85,7 @@ struct digits {
 [[nodiscard]] constexpr digits decimals(int count) noexcept { return {count, true}; }
 
 /// A pure number: "1.026", "2150", "0.00012". An exponent only below 0.0001 and from a thousand million on.
-[[nodiscard]] inline std::string text_of(double number, digits with = significant(4)) {
+[[nodiscard]] inline std::string of(double number, digits with = significant(4)) {
   return with.after_point ? detail::decimals_text(number, with.count) : detail::significant_text(number, with.count);
 }
 
@@ -99,10 +99,10 @@ struct digits {
 /// @source         unit table
 template <detail::has_text Q>
 [[nodiscard]] double number_in(const Q& quantity, std::string_view unit) {
-  return detail::number_in_unit(detail::si_number(quantity), detail::quantity_name<Q>(), unit);
+  return detail::number_in_unit(core::si_number(quantity), core::quantity_name<Q>(), unit);
 }
 
-/// A quantity in a unit given as text, which is printed as it is given: text_in(v, "m³") is "2.15 m³".
+/// A quantity in a unit given as text, which is printed as it is given: in(v, "m³") is "2.15 m³".
 ///
 /// @param quantity any quantity that `parse` can read
 /// @param unit     as for `number_in`; empty for a pure number and for practical salinity
@@ -112,8 +112,8 @@ template <detail::has_text Q>
 /// @accuracy       correctly rounded to the digits asked for
 /// @source         unit table
 template <detail::has_text Q>
-[[nodiscard]] std::string text_in(const Q& quantity, std::string_view unit, digits with = significant(4)) {
-  return detail::with_unit(text_of(number_in(quantity, unit), with), unit);
+[[nodiscard]] std::string in(const Q& quantity, std::string_view unit, digits with = significant(4)) {
+  return detail::with_unit(of(number_in(quantity, unit), with), unit);
 }
 
 /// An amount with its band, to two digits of its half width: "3.7 L/d (2.3 to 4.6)"; without a band "3.7 L/d".
@@ -125,22 +125,22 @@ template <detail::has_text Q>
 /// @throws      text_error for a unit that is not known or measures something else
 /// @accuracy    correctly rounded to the digits written
 /// @source      unit table
-[[nodiscard]] inline std::string text_in(const amount& value, std::string_view unit,
+[[nodiscard]] inline std::string in(const amount& value, std::string_view unit,
                                          digits sharp = significant(4)) {
   const double low = detail::number_in_unit(value.low, value.quantity, unit);
   const double central = detail::number_in_unit(value.central, value.quantity, unit);
   const double high = detail::number_in_unit(value.high, value.quantity, unit);
   const double half_width = 0.5 * std::fabs(high - low);
-  if (value.is_sharp()) return detail::with_unit(text_of(central, sharp), unit);
+  if (value.is_sharp()) return detail::with_unit(of(central, sharp), unit);
   digits with = significant(4);
   if (half_width > 0.0 && std::isfinite(half_width)) {
     with = decimals(1 - static_cast<int>(std::floor(std::log10(half_width))));
   }
-  return detail::with_unit(text_of(central, with), unit) + " (" + text_of(low, with) + " to " + text_of(high, with) +
+  return detail::with_unit(of(central, with), unit) + " (" + of(low, with) + " to " + of(high, with) +
          ")";
 }
 
-/// An estimate with its band, as `text_in` of an amount.
+/// An estimate with its band, as `in` of an amount.
 ///
 /// @param value an estimate of any quantity that `parse` can read
 /// @param unit  as for `number_in`
@@ -149,8 +149,8 @@ template <detail::has_text Q>
 /// @accuracy    correctly rounded to the digits written
 /// @source      unit table
 template <detail::has_text Q>
-[[nodiscard]] std::string text_in(const estimate<Q>& value, std::string_view unit) {
-  return text_in(amount_of(value), unit);
+[[nodiscard]] std::string in(const estimate<Q>& value, std::string_view unit) {
+  return in(amount_of(value), unit);
 }
 
 /// The two sets of everyday units.
@@ -160,7 +160,7 @@ enum class unit_system { si, us };
 ///
 /// @param value  any quantity, as data; the size of its central value counts
 /// @param system SI or US customary units; where the trade has no US unit, the SI one
-/// @return       a unit for `text_in` and `number_in`; empty for a pure number
+/// @return       a unit for `in` and `number_in`; empty for a pure number
 /// @accuracy     not a computation
 /// @source       common practice
 [[nodiscard]] inline std::string_view everyday_unit(const amount& value, unit_system system) {
@@ -180,7 +180,7 @@ enum class unit_system { si, us };
 ///
 /// @param quantity any quantity that `parse` can read
 /// @param system   SI or US customary units; where the trade has no US unit, the SI one
-/// @return         a unit for `text_in` and `number_in`; empty for a pure number
+/// @return         a unit for `in` and `number_in`; empty for a pure number
 /// @accuracy       not a computation
 /// @source         common practice
 template <detail::has_text Q>
@@ -195,14 +195,14 @@ template <detail::has_text Q>
 /// @return       "3.7 L/d (2.3 to 4.6)", "24 °C"
 /// @accuracy     correctly rounded to the digits written
 /// @source       unit table
-[[nodiscard]] inline std::string text_of(const amount& value, unit_system system) {
+[[nodiscard]] inline std::string of(const amount& value, unit_system system) {
   // A tenth of a degree; a specific gravity to the fourth decimal, a density of water to a tenth of a kilogram.
   const bool heavy = value.quantity == "mass_density" && value.central >= 100.0;
   const digits sharp = value.quantity == "temperature"        ? significant(3)
                        : value.quantity == "specific_gravity" ? decimals(4)
                        : heavy                                ? significant(5)
                                                               : significant(4);
-  return text_in(value, everyday_unit(value, system), sharp);
+  return in(value, everyday_unit(value, system), sharp);
 }
 
 /// A quantity in its everyday unit: "240 mm", "7.5 ft", "24 °C".
@@ -214,8 +214,8 @@ template <detail::has_text Q>
 /// @accuracy       correctly rounded to the digits asked for
 /// @source         unit table
 template <detail::has_text Q>
-[[nodiscard]] std::string text_of(const Q& quantity, unit_system system, digits with = significant(4)) {
-  return text_in(quantity, everyday_unit(quantity, system), with);
+[[nodiscard]] std::string of(const Q& quantity, unit_system system, digits with = significant(4)) {
+  return in(quantity, everyday_unit(quantity, system), with);
 }
 
 /// An estimate with its band, in the everyday unit of its central value.
@@ -226,8 +226,8 @@ template <detail::has_text Q>
 /// @accuracy     correctly rounded to the digits written
 /// @source       unit table
 template <detail::has_text Q>
-[[nodiscard]] std::string text_of(const estimate<Q>& value, unit_system system) {
-  return text_of(amount_of(value), system);
+[[nodiscard]] std::string of(const estimate<Q>& value, unit_system system) {
+  return of(amount_of(value), system);
 }
 
 /// A length as a tape measure shows it: "7 ft 10 1/2 in", "3/4 in".
@@ -240,9 +240,9 @@ template <detail::has_text Q>
 /// @source         unit table
 [[nodiscard]] inline std::string feet_and_inches(length size, int smallest = 16) {
   if (smallest < 1) {
-    detail::fail<invalid_input>("tankwright::feet_and_inches", "smallest", smallest, "", "must be at least 1");
+    core::fail<invalid_input>("tankwright::text::feet_and_inches", "smallest", smallest, "", "must be at least 1");
   }
-  if (!(std::fabs(in_feet(size)) < 1e9)) return text_in(size, "ft");
+  if (!(std::fabs(in_feet(size)) < 1e9)) return text::in(size, "ft");
   const auto parts = std::llround(std::fabs(in_inches(size)) * smallest);
   const auto feet = parts / (12LL * smallest);
   const auto inches = parts / smallest % 12;
@@ -260,4 +260,4 @@ template <detail::has_text Q>
   return text + " in";
 }
 
-}  // namespace tankwright
+}  // namespace tankwright::text

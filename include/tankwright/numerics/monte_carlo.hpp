@@ -15,10 +15,10 @@
 #include <utility>
 #include <vector>
 
-#include <tankwright/core/detail/counter_random.hpp>
-#include <tankwright/core/uncertainty.hpp>
+#include <tankwright/numerics/counter_random.hpp>
+#include <tankwright/numerics/uncertainty.hpp>
 
-namespace tankwright {
+namespace tankwright::numerics {
 
 inline constexpr citation gum_supplement_1{
     "BIPM, IEC, IFCC, ILAC, ISO, IUPAC, IUPAP and OIML", 2008,
@@ -53,14 +53,14 @@ struct simulated {
 
   /// The share of results below a limit.
   [[nodiscard]] double probability_below(const Q& limit) const {
-    const auto end = std::lower_bound(results.begin(), results.end(), detail::si_number(limit));
+    const auto end = std::lower_bound(results.begin(), results.end(), core::si_number(limit));
     return static_cast<double>(end - results.begin()) / static_cast<double>(results.size());
   }
   /// The value that a share of the results does not exceed.
   [[nodiscard]] Q quantile(proportion share) const {
-    detail::check("tankwright::simulated::quantile", {"share", "", zero_to_one}, share.value());
+    core::check("tankwright::simulated::quantile", {"share", "", zero_to_one}, share.value());
     const double place = share.value() * static_cast<double>(results.size() - 1);
-    return detail::from_si_number<Q>(results[static_cast<std::size_t>(std::lround(place))]);
+    return core::from_si_number<Q>(results[static_cast<std::size_t>(std::lround(place))]);
   }
 };
 
@@ -144,7 +144,7 @@ class sampler {
       for (const std::size_t place : {pair.first, pair.second}) {
         inputs_[place].correlated = true;
         if (inputs_[place].shape == spread::student) {
-          fail<invalid_input>(function, "correlated input", static_cast<double>(place), "",
+          core::fail<invalid_input>(function, "correlated input", static_cast<double>(place), "",
                               "is the mean of a few readings; give correlated means as normal (with_uncertainty)");
         }
       }
@@ -195,12 +195,12 @@ template <class F, class... Q>
   using R = detail::result_of<F, Q...>;
   constexpr std::size_t count = sizeof...(Q);
   constexpr std::string_view here = "tankwright::simulate";
-  (detail::check_measured(here, inputs), ...);
-  detail::check(here, detail::coverage_limits, how.coverage);
-  detail::check(here, detail::samples_limits, static_cast<double>(how.samples));
+  (core::check_measured(here, inputs), ...);
+  core::check(here, detail::coverage_limits, how.coverage);
+  core::check(here, detail::samples_limits, static_cast<double>(how.samples));
   const detail::sampler<count> draw{here, how,
-                                    {detail::raw_input{detail::si_number(inputs.value.get()),
-                                                       detail::si_number(inputs.uncertainty.get()), inputs.shape,
+                                    {detail::raw_input{core::si_number(inputs.value.get()),
+                                                       core::si_number(inputs.uncertainty.get()), inputs.shape,
                                                        inputs.freedom}...}};
   std::vector<double> results;
   results.reserve(how.samples);
@@ -210,7 +210,7 @@ template <class F, class... Q>
     const auto x = draw(s);
     try {
       const double y = detail::call_with_numbers<F, Q...>(f, x, std::index_sequence_for<Q...>{});
-      detail::check(here, {"result", "", any_finite}, y);
+      core::check(here, {"result", "", any_finite}, y);
       results.push_back(y);
       moments.add(x, y);
     } catch (const error&) {
@@ -221,7 +221,7 @@ template <class F, class... Q>
   const std::size_t size = results.size();
   const auto inside = static_cast<std::size_t>(std::lround(how.coverage * static_cast<double>(size)));
   if (inside < 1 || size - inside < 2) {
-    detail::fail<invalid_input>(here, "samples", static_cast<double>(how.samples), "", "are too few for the coverage");
+    core::fail<invalid_input>(here, "samples", static_cast<double>(how.samples), "", "are too few for the coverage");
   }
   std::sort(results.begin(), results.end());
   std::size_t shortest = 0;
@@ -229,9 +229,9 @@ template <class F, class... Q>
     if (results[start + inside] - results[start] < results[shortest + inside] - results[shortest]) shortest = start;
   }
   const std::size_t below = (size - inside + 1) / 2 - 1;
-  const auto point = [](double si) { return detail::from_si_number<R>(si); };
+  const auto point = [](double si) { return core::from_si_number<R>(si); };
   simulated<R, count> out{.value = point(moments.mean()),
-                          .uncertainty = detail::from_si_number<step_of<R>>(moments.deviation()),
+                          .uncertainty = core::from_si_number<step_of<R>>(moments.deviation()),
                           .low = point(results[below]),
                           .high = point(results[below + inside]),
                           .shortest_low = point(results[shortest]),
@@ -255,4 +255,4 @@ template <class Q, std::size_t N>
   return {result.low, result.value, result.high, "uncertainty of the measured inputs"};
 }
 
-}  // namespace tankwright
+}  // namespace tankwright::numerics

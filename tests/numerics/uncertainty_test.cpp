@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/core/uncertainty.hpp>
+#include <tankwright/numerics/uncertainty.hpp>
 
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
@@ -9,13 +9,14 @@
 #include "support/check.hpp"
 
 using namespace tankwright;
+using namespace tankwright::numerics;
 using namespace tankwright::testing;
 
 namespace {
 
-const evidence h1{"tankwright::propagate", kind::published, "JCGM 100:2008, H.1 (read in two reproductions)"};
-const evidence h2{"tankwright::propagate", kind::published, "JCGM 100:2008, H.2 (read in two reproductions)"};
-const evidence analytic{"tankwright::propagate", kind::identity, "analytic derivatives"};
+const evidence h1{"tankwright::numerics::propagate", kind::published, "JCGM 100:2008, H.1 (read in two reproductions)"};
+const evidence h2{"tankwright::numerics::propagate", kind::published, "JCGM 100:2008, H.2 (read in two reproductions)"};
+const evidence analytic{"tankwright::numerics::propagate", kind::identity, "analytic derivatives"};
 
 measured<double> normal(double value, double uncertainty, double freedom = std::numeric_limits<double>::infinity()) {
   return {value, uncertainty, spread::normal, freedom};
@@ -98,14 +99,14 @@ TEST_CASE("uncertainty: resistance and reactance, H.2 of the GUM, correlated") {
   const auto fr = [](double v, double i, double phi) { return v / i * std::cos(phi); };
   const auto fx = [](double v, double i, double phi) { return v / i * std::sin(phi); };
   const auto fz = [](double v, double i, double) { return v / i; };
-  const evidence table_h4{"tankwright::propagate", kind::from_memory, "JCGM 100:2008, table H.4, correlations"};
+  const evidence table_h4{"tankwright::numerics::propagate", kind::from_memory, "JCGM 100:2008, table H.4, correlations"};
   TW_CHECK(table_h4, between(fr, fx, r.uncertainty, x.uncertainty), -0.588, tolerance{.absolute = 5e-4});
   TW_CHECK(table_h4, between(fr, fz, r.uncertainty, z.uncertainty), -0.485, tolerance{.absolute = 5e-4});
   TW_CHECK(table_h4, between(fx, fz, x.uncertainty, z.uncertainty), 0.993, tolerance{.absolute = 5e-4});
 }
 
 TEST_CASE("uncertainty: the Stefan-Boltzmann constant from the constants of 2010") {
-  const evidence codata{"tankwright::propagate", kind::published,
+  const evidence codata{"tankwright::numerics::propagate", kind::published,
                         "NIST Uncertainty Machine, example 10 (read in a reproduction); CODATA 2010"};
   const auto sigma = [](double h, double gas, double rydberg, double electron, double alpha) {
     return 32.0 * std::pow(std::acos(-1.0), 5) * h * std::pow(gas, 4) * std::pow(rydberg, 4) /
@@ -164,10 +165,10 @@ TEST_CASE("uncertainty: quantities go in and come out") {
   CHECK(compare(half.uncertainty, practical_salinity{0.3 / std::sqrt(3.0)}, relative(1e-10)).good);
 
   // What goes on with the result.
-  const evidence same{"tankwright::as_measured", kind::identity, "the same numbers"};
+  const evidence same{"tankwright::numerics::as_measured", kind::identity, "the same numbers"};
   TW_CHECK(same, as_measured(result).value.get(), result.value, tolerance{});
   TW_CHECK(same, as_measured(result).uncertainty.get(), result.uncertainty, tolerance{});
-  const evidence band{"tankwright::as_estimate", kind::identity, "the same numbers"};
+  const evidence band{"tankwright::numerics::as_estimate", kind::identity, "the same numbers"};
   TW_CHECK(band, as_estimate(result).low, result.low, tolerance{});
   TW_CHECK(band, as_estimate(result).central, result.value, tolerance{});
   TW_CHECK(band, as_estimate(result).high, result.high, tolerance{});
@@ -189,7 +190,7 @@ TEST_CASE("uncertainty: correlations") {
 }
 
 TEST_CASE("uncertainty: coverage factors against Boost.Math") {
-  const evidence boost{"tankwright::propagate", kind::library, "Boost.Math, Student's t and normal quantiles"};
+  const evidence boost{"tankwright::numerics::propagate", kind::library, "Boost.Math, Student's t and normal quantiles"};
   for (const double coverage : {0.5, 0.6827, 0.9, 0.95, 0.99}) {
     for (const double freedom : {1.0, 2.0, 5.5, 16.0, 100.0}) {
       const double k = propagate({.coverage = coverage}, [](double x) { return x; }, normal(0.0, 1.0, freedom)).factor;
@@ -203,7 +204,7 @@ TEST_CASE("uncertainty: coverage factors against Boost.Math") {
 TEST_CASE("uncertainty: functions that end, bend or have no slope") {
   // A function that refuses negative values, met at zero, near zero, and with a wide uncertainty.
   const auto root = [](double x) {
-    detail::check("tankwright::test", {"x", "", not_negative}, x);
+    core::check("tankwright::test", {"x", "", not_negative}, x);
     return x * (1.0 + x);
   };
   for (const double x : {0.0, 1e-3, 0.1}) {
@@ -233,7 +234,7 @@ TEST_CASE("uncertainty: bad input is refused by name") {
   const auto refused = [&](const propagation& how, const char* words) {
     CHECK_THROWS_WITH_AS((void)propagate(how, sum, one, one), doctest::Contains(words), invalid_input);
   };
-  refused({.coverage = 1.0}, "tankwright::propagate: coverage = 1 is not possible");
+  refused({.coverage = 1.0}, "tankwright::numerics::propagate: coverage = 1 is not possible");
   refused({.coverage = 95.0}, "coverage = 95 is not possible; expected more than 0 and below 1");
   refused({.correlations = {{0, 1, 1.5}}}, "correlation coefficient = 1.5 is not possible; expected -1 to 1");
   refused({.correlations = {{0, 1, std::numeric_limits<double>::quiet_NaN()}}}, "correlation coefficient = nan");
@@ -243,12 +244,12 @@ TEST_CASE("uncertainty: bad input is refused by name") {
                                        [](double a, double b, double c) { return a + b + c; }, one, one, one),
                        doctest::Contains("contradicts the other correlations"), invalid_input);
   CHECK_THROWS_WITH_AS((void)propagate([](double) { return std::nan(""); }, one),
-                       "tankwright::propagate: result = nan is not possible; expected a finite number", invalid_input);
+                       "tankwright::numerics::propagate: result = nan is not possible; expected a finite number", invalid_input);
   CHECK_THROWS_AS((void)propagate([](double x) { return x; }, normal(1.0, -0.1)), invalid_input);
   CHECK_THROWS_AS((void)propagate([](double x) { return x; }, normal(1.0, 0.1, 0.5)), invalid_input);
   // What the function itself refuses at the measured value comes through as it is.
   CHECK_THROWS_WITH_AS((void)propagate([](double x) {
-                         detail::check("tankwright::test", {"depth", "m", not_negative}, x);
+                         core::check("tankwright::test", {"depth", "m", not_negative}, x);
                          return x;
                        }, normal(-1.0, 0.1)),
                        doctest::Contains("tankwright::test: depth = -1 m"), invalid_input);

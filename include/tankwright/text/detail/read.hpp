@@ -7,10 +7,10 @@
 #include <string>
 #include <string_view>
 
-#include <tankwright/core/detail/text_number.hpp>
-#include <tankwright/core/detail/text_units.hpp>
+#include <tankwright/text/number.hpp>
+#include <tankwright/text/detail/units.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::text::detail {
 
 // ---- between a number with its unit and SI --------------------------------------------------------------------------
 // The same makers and readers as in code, so that parse<length>("95 in") == inches(95) to the last bit.
@@ -370,8 +370,8 @@ inline void check_quantity(const scanner& in, std::string_view wanted, const tex
 
 /// The SI number that a text gives for a quantity.
 [[nodiscard]] inline double si_from_text(std::string_view text, std::string_view quantity) {
-  scanner in{text, "tankwright::parse", expected_text(quantity)};
+  scanner in{text, "tankwright::text::parse", expected_text(quantity)};
   return read_quantity(in, quantity);
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::text::detail

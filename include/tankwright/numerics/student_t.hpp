@@ -11,7 +11,7 @@
 
 #include <tankwright/core/errors.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::numerics {
 
 /// Regularised incomplete beta function I_x(a, b) by its continued fraction (modified Lentz), 0 <= x <= 1. The caller
 /// gives y = 1 - x too, which may be known to more digits than the difference.
@@ -42,7 +42,7 @@ template <class T>
     }
     if (std::fabs(step - T(1)) < std::numeric_limits<T>::epsilon()) return front * fraction;
   }
-  fail<no_convergence>("tankwright::detail::incomplete_beta", "x", static_cast<double>(x), "",
+  core::fail<no_convergence>("numerics::incomplete_beta", "x", static_cast<double>(x), "",
                        "did not converge");
 }
 
@@ -95,8 +95,8 @@ template <class T>
     t = in_tail ? t * std::exp(step) : std::fmax(t + step, T(0));
     if (std::fabs(step) <= (in_tail ? enough : enough * t)) return t;
   }
-  fail<no_convergence>("tankwright::detail::student_t_quantile", "probability", static_cast<double>(below), "",
+  core::fail<no_convergence>("numerics::student_t_quantile", "probability", static_cast<double>(below), "",
                        "did not converge");
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::numerics

@@ -14,7 +14,7 @@
 #include <tankwright/core/errors.hpp>
 #include <tankwright/core/validity.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::core {
 
 inline constexpr std::size_t block_size = 64;
 
@@ -95,4 +95,4 @@ void check_all(std::string_view function, const limits& limit, std::size_t size,
   for (std::size_t i = 0; i < size; ++i) check(function, limit, read(i), policy);
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::core

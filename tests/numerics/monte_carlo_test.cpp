@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/core/monte_carlo.hpp>
+#include <tankwright/numerics/monte_carlo.hpp>
 
 #include <bit>
 #include <boost/math/distributions/students_t.hpp>
@@ -9,11 +9,12 @@
 #include "support/check.hpp"
 
 using namespace tankwright;
+using namespace tankwright::numerics;
 using namespace tankwright::testing;
 
 namespace {
 
-evidence about(kind rests_on, const char* source) { return {"tankwright::simulate", rests_on, source}; }
+evidence about(kind rests_on, const char* source) { return {"tankwright::numerics::simulate", rests_on, source}; }
 
 measured<double> few_readings(double value, double uncertainty, double freedom) {
   return {value, uncertainty, spread::student, freedom};
@@ -28,12 +29,12 @@ TEST_CASE("monte carlo: the generator is SplitMix64") {
   const std::uint64_t wanted[] = {6457827717110365317u, 3203168211198807973u, 9817491932198370423u,
                                   4593380528125082431u, 16408922859458223821u};
   for (std::uint64_t n = 0; n < 5; ++n) {
-    CHECK(detail::scrambled(1234567u + (n + 1) * 0x9E3779B97F4A7C15u) == wanted[n]);
+    CHECK(scrambled(1234567u + (n + 1) * 0x9E3779B97F4A7C15u) == wanted[n]);
   }
 }
 
 TEST_CASE("monte carlo: the numbers are spread as they should be") {
-  const detail::counter_random random{42};
+  const numerics::counter_random random{42};
   // Kolmogorov-Smirnov: at most 1.95/sqrt(n) in all but one of a thousand runs.
   constexpr std::size_t n = 100'000;
   const auto distance = [&](auto draw, auto probability_below) {
@@ -126,7 +127,7 @@ TEST_CASE("monte carlo: JCGM 101, 9.3, calibration of a weight") {
            tolerance{.absolute = 2e-4});
   // First order does not see it (0.0539), and says so.
   const auto first = propagate(deviation, reference, difference, air, weight, brass);
-  const evidence guf{"tankwright::propagate", kind::from_memory, "JCGM 101:2008, 9.3, table 6"};
+  const evidence guf{"tankwright::numerics::propagate", kind::from_memory, "JCGM 101:2008, 9.3, table 6"};
   TW_CHECK(guf, first.uncertainty, 0.0539, tolerance{.absolute = 5e-5});
   CHECK(first.nonlinearity > 0.5);
 }
@@ -193,7 +194,7 @@ TEST_CASE("monte carlo: the first order agrees where the function is straight") 
   TW_CHECK(law, drawn.value, first.value, within(litres(0.1)));
   TW_CHECK(law, drawn.uncertainty, first.uncertainty, relative(0.01));
   for (std::size_t i = 0; i < 3; ++i) TW_CHECK(law, drawn.shares[i], first.inputs[i].share, tolerance{.absolute = 0.01});
-  const evidence band{"tankwright::as_estimate", kind::identity, "the same numbers"};
+  const evidence band{"tankwright::numerics::as_estimate", kind::identity, "the same numbers"};
   TW_CHECK(band, as_estimate(drawn).low, drawn.low, tolerance{});
   TW_CHECK(band, as_estimate(drawn).high, drawn.high, tolerance{});
 }
@@ -233,12 +234,12 @@ TEST_CASE("monte carlo: reproducible by seed, also from several threads at once"
   }
   for (const auto& place : results) CHECK(place == once.results);
   // The same on every machine: integers first, so a number can be pinned.
-  CHECK(detail::counter_random{1}.uniform(0) == detail::counter_random{1}.uniform(0));
+  CHECK(numerics::counter_random{1}.uniform(0) == numerics::counter_random{1}.uniform(0));
 }
 
 TEST_CASE("monte carlo: draws that the function refuses") {
   const auto not_below_zero = [](double x) {
-    detail::check("tankwright::test", {"x", "", not_negative}, x);
+    core::check("tankwright::test", {"x", "", not_negative}, x);
     return x;
   };
   const auto x = with_uncertainty(1.0, 1.0);  // one in six is negative
@@ -255,10 +256,10 @@ TEST_CASE("monte carlo: draws that the function refuses") {
 TEST_CASE("monte carlo: bad input is refused by name") {
   const auto same = [](double x) { return x; };
   const auto one = with_uncertainty(1.0, 0.1);
-  CHECK_THROWS_WITH_AS((void)simulate({.samples = 0}, same, one), doctest::Contains("tankwright::simulate: samples = 0"),
+  CHECK_THROWS_WITH_AS((void)simulate({.samples = 0}, same, one), doctest::Contains("tankwright::numerics::simulate: samples = 0"),
                        invalid_input);
   CHECK_THROWS_WITH_AS((void)simulate({.samples = 100, .coverage = 0.999}, same, one),
-                       "tankwright::simulate: samples = 100 are too few for the coverage", invalid_input);
+                       "tankwright::numerics::simulate: samples = 100 are too few for the coverage", invalid_input);
   CHECK_THROWS_AS((void)simulate({.coverage = 0.0}, same, one), invalid_input);
   CHECK_THROWS_WITH_AS((void)simulate({.samples = 100}, [](double) { return std::nan(""); }, one),
                        doctest::Contains("result = nan"), invalid_input);

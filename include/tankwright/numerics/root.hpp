@@ -12,7 +12,7 @@
 
 #include <tankwright/core/errors.hpp>
 
-namespace tankwright::detail {
+namespace tankwright::numerics {
 
 /// How close is close enough, and when to give up.
 template <class T>
@@ -30,8 +30,8 @@ template <class T>
   const auto low = static_cast<double>(a < b ? a : b);
   const auto high = static_cast<double>(a < b ? b : a);
   std::string line{function};
-  line.append(": ").append(unknown).append(" between ").append(number_text(low)).append(" and ");
-  line.append(number_text(high)).append(" ").append(reason);
+  line.append(": ").append(unknown).append(" between ").append(core::number_text(low)).append(" and ");
+  line.append(core::number_text(high)).append(" ").append(reason);
   throw no_convergence{line, {std::string{function}, std::string{unknown}, value, low, high, {}, {}}};
 }
 
@@ -78,4 +78,4 @@ template <class T, class F>
   no_root(function, unknown, a, a, b, "did not converge");
 }
 
-}  // namespace tankwright::detail
+}  // namespace tankwright::numerics

@@ -7,7 +7,7 @@
 #include <cstddef>
 #include <span>
 
-namespace tankwright::commissioning::detail {
+namespace tankwright::numerics {
 
 /// y = intercept + slope x.
 template <class T>
@@ -53,4 +53,4 @@ template <class T>
           sxx};
 }
 
-}  // namespace tankwright::commissioning::detail
+}  // namespace tankwright::numerics
