@@ -17,6 +17,7 @@ namespace detail {
 struct si_with_limits {
   double value;
   double half_width;
+  const unit_row* unit = nullptr;  ///< of the value
 };
 
 /// Where "±", "+/-" or "+-" stands: its first character, and the one behind it; both the size when there is none.
@@ -40,7 +41,11 @@ struct plus_minus_place {
   const std::size_t end = in.size();
   const plus_minus_place sign = find_plus_minus(in);
   in.narrow(0, sign.from);
-  if (sign.from == end) return {read_quantity(in, quantity), 0.0};
+  const unit_row* unit = nullptr;
+  if (sign.from == end) {
+    const double sharp = read_quantity(in, quantity, nullptr, &unit);
+    return {sharp, 0.0, unit};
+  }
 
   // The unit of the limits may stand for both numbers.
   in.narrow(sign.to, end);
@@ -50,13 +55,13 @@ struct plus_minus_place {
   const text_part limits = read_part(in, step);
   const bool share = limits.quantity == "proportion" && measured_as(quantity) != "proportion";
   in.narrow(0, sign.from);
-  const double value = read_quantity(in, quantity, share ? nullptr : limits.unit);
+  const double value = read_quantity(in, quantity, share ? nullptr : limits.unit, &unit);
   if (share) {
     if (quantity == "temperature") in.fail(limits_start, "a share of a temperature; give degrees");
-    return {value, std::fabs(value) * limits.si()};
+    return {value, std::fabs(value) * limits.si(), unit};
   }
   in.narrow(limits_start, end);
-  return {value, read_quantity(in, step)};
+  return {value, read_quantity(in, step), unit};
 }
 
 }  // namespace detail

@@ -343,9 +343,10 @@ inline void check_quantity(const scanner& in, std::string_view wanted, const tex
   if (wanted != "practical_salinity") in.fail(part.unit_start, "no unit after the number", units_text(wanted));
 }
 
-/// The SI number of the quantity from the place on, to the end. A number without a unit takes `shared_unit`, if any.
-[[nodiscard]] inline double read_quantity(scanner& in, std::string_view quantity,
-                                          const unit_row* shared_unit = nullptr) {
+/// The SI number of the quantity from the place on, to the end. A number without a unit takes `shared_unit`, if any;
+/// `seen` is given the unit of the first number.
+[[nodiscard]] inline double read_quantity(scanner& in, std::string_view quantity, const unit_row* shared_unit = nullptr,
+                                          const unit_row** seen = nullptr) {
   in.skip_spaces();
   if (in.at_end()) in.fail(in.place(), "there is nothing to read");
   const std::size_t start = in.place();
@@ -357,6 +358,7 @@ inline void check_quantity(const scanner& in, std::string_view wanted, const tex
     first.unit = shared_unit;
     first.quantity = shared_unit->quantity;
   }
+  if (seen) *seen = first.unit;
   const double rest = rest_of_compound(in, quantity, first);
   if (negative) first.number.value = -first.number.value;
   check_quantity(in, quantity, first);

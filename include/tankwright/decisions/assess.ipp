@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <tankwright/core/inline.hpp>
+#include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/plumbing/drains.hpp>
+#include <tankwright/decisions/plumbing/overflow_head.hpp>
+#include <tankwright/decisions/plumbing/pipe_velocity.hpp>
+#include <tankwright/decisions/plumbing/return_flow.hpp>
+#include <tankwright/decisions/plumbing/turnover.hpp>
+#include <tankwright/decisions/situation.hpp>
+#include <tankwright/plan/names.hpp>
+#include <tankwright/plan/validate.hpp>
+
+namespace tankwright::decisions {
+
+namespace detail {
+
+inline constexpr const decision* every_decision[] = {
+    // first fill
+    // plumbing
+    &return_flow,
+    &pipe_velocity,
+    &turnover,
+    &overflow_head,
+    &drains,
+    // power cut
+    // filling the bottom
+    // salting
+    // closing the top
+    // moving in
+    // running
+};
+
+inline void refuse_mistakes(const plan::build& build) {
+  if (auto mistakes = plan::validate(build); !mistakes.empty()) throw plan::invalid_plan{std::move(mistakes)};
+}
+
+}  // namespace detail
+
+TANKWRIGHT_INLINE std::span<const decision* const> all_decisions() noexcept { return detail::every_decision; }
+
+TANKWRIGHT_INLINE assessment assess(const plan::build& build) {
+  detail::refuse_mistakes(build);
+  const situation s{build};
+  answers out;
+  out.reserve(std::size(detail::every_decision));
+  for (const decision* d : detail::every_decision) out.run(*d, s);
+  return {build.title, out.take()};
+}
+
+TANKWRIGHT_INLINE std::vector<finding> assess_one(const plan::build& build, std::string_view id) {
+  std::vector<std::string> known;
+  for (const decision* d : detail::every_decision) {
+    if (d->id != id) {
+      known.emplace_back(d->id);
+      continue;
+    }
+    detail::refuse_mistakes(build);
+    const situation s{build};
+    answers out;
+    out.run(*d, s);
+    return out.take();
+  }
+  constexpr double none = __builtin_nan("");
+  const std::string near = plan::nearest_name(id, known);
+  throw invalid_input{std::string{id} + " is not a decision" + (near.empty() ? "" : "; did you mean " + near + "?"),
+                      {"tankwright::decisions::assess_one", std::string{id}, none, none, none, {}, {}}};
+}
+
+}  // namespace tankwright::decisions

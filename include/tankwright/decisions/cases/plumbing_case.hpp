@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// What the decisions about the plumbing and the power cut start from: the circuit at the ends and in the middle of its
+/// losses, the levels of the running sump, the power cut.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <tankwright/decisions/system_state.hpp>
+#include <tankwright/plan/inputs/plumbing_inputs.hpp>
+#include <tankwright/water/liquid.hpp>
+
+namespace tankwright::decisions {
+
+/// The circuit at the three ends of its loss coefficients.
+struct circuit_band {
+  plumbing::circuit_solution least;
+  plumbing::circuit_solution central;
+  plumbing::circuit_solution most;
+
+  /// One number of it with its band.
+  template <class Of>
+  [[nodiscard]] auto band(Of of) const -> estimate<decltype(of(central))> {
+    const auto a = of(least), c = of(central), b = of(most);
+    return {std::min({a, c, b}), c, std::max({a, c, b}), "the loss coefficients of the fittings"};
+  }
+};
+
+struct plumbing_case {
+  plan::plumbing_inputs in;
+  water::liquid liquid;
+  std::optional<circuit_band> circuit{};  ///< none without a pump or returns, or where it cannot be solved
+  std::string why_no_circuit{};           ///< what kept it from being solved
+  std::optional<plumbing::power_cut_input> cut_input{};  ///< where water comes down
+  std::optional<plumbing::power_cut_answer> cut{};
+  std::string why_no_cut{};
+
+  [[nodiscard]] const circuit_band& solved() const;  ///< throws what kept it from being solved
+};
+
+[[nodiscard]] plumbing_case case_of(const plan::plumbing_section& s, const water_basis& water);
+
+/// Water, surface and flow for the other sections.
+void add_to(system_state& state, const plumbing_case& c);
+
+}  // namespace tankwright::decisions
+
+#if !defined(TANKWRIGHT_COMPILED)
+#include <tankwright/decisions/cases/plumbing_case.ipp>
+#endif

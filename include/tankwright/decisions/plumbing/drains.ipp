@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <tankwright/core/inline.hpp>
+#include <tankwright/decisions/plumbing/drains.hpp>
+#include <tankwright/decisions/situation.hpp>
+
+namespace tankwright::decisions {
+
+namespace detail {
+
+[[nodiscard]] inline std::string_view words_of(plumbing::drain_mode mode) noexcept {
+  switch (mode) {
+    case plumbing::drain_mode::self_venting: return "quiet, with air in the middle";
+    case plumbing::drain_mode::surging: return "surging: gulps air, noisy, with a swinging level";
+    case plumbing::drain_mode::full: return "full of water, as a siphon";
+    case plumbing::drain_mode::overloaded: break;
+  }
+  return "overloaded: the box runs over";
+}
+
+}  // namespace detail
+
+TANKWRIGHT_INLINE void answer_drains(const situation& s, answers& out) {
+  if (!s.plan().plumbing || !s.plumbing().in.has_circuit()) return;
+  finding& f = out.ask(drains);
+  const plumbing_case& c = s.plumbing();
+  if (c.in.drains.empty()) {
+    f.unknown("give each drain: bore, length, drop, and how high the water may stand over its top");
+    return;
+  }
+  const flow_rate flow = c.solved().most.delivered;  // the drains must take the most that may come
+  estimate<flow_rate> carried{{}, {}, {}, "siphon formula, inlets and the losses of the fittings"};
+  std::optional<plumbing::drain_answer> first;
+  for (const auto& drain : c.in.drains) {
+    const auto one = plumbing::drain_mode_for(drain, flow, c.liquid);
+    carried.low += one.surely;
+    carried.central += std::min(one.full.central, one.inlet.central);
+    carried.high += std::min(one.full.high, one.inlet.high);
+    if (!first) first = one;
+  }
+  f.answer("carry", "all drains carry", carried);
+  f.limit("brought", "the returns bring at most", flow);
+  f.margin("left", "they could take more", map_rising(carried, [&](flow_rate q) { return q - flow; }), flow_rate{});
+  f.note = c.in.drains.front().pipe.label + " alone with this flow: " + std::string{detail::words_of(first->mode)} + ".";
+  f.source(plumbing::hills_1983);
+}
+
+}  // namespace tankwright::decisions

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// What the engines take of the section [plumbing]: a circuit, the display's edge, the sump, and each way that water
+/// comes down when the pump stops.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <tankwright/plan/plumbing.hpp>
+#include <tankwright/plumbing/circuit.hpp>
+#include <tankwright/plumbing/drain.hpp>
+#include <tankwright/plumbing/power_cut.hpp>
+#include <tankwright/plumbing/restart.hpp>
+#include <vector>
+
+namespace tankwright::plan {
+
+/// A return as the power cut sees it; its flow comes from the circuit's outlet of the same label.
+struct return_outlet {
+  std::string label;
+  required<length> below_edge;           ///< top of the opening below the overflow edge; negative above it
+  std::optional<length> siphon_break{};  ///< hole below the overflow edge; counts only where it lies above the opening
+  tankwright::plumbing::pipe_run pipe;
+};
+
+/// Everything that moves the water.
+struct plumbing_inputs {
+  tankwright::plumbing::circuit circuit{};     ///< sources, pumps, runs and outlets; empty without a pump
+  tankwright::plumbing::display_tank display;  ///< surface, edge, box, drain pipes that run full
+  std::optional<length> edge_to_rim{};         ///< room over the overflow edge
+  std::vector<tankwright::plumbing::drain> drains{};
+  tankwright::plumbing::sump sump;
+  std::size_t drains_into = 0;  ///< chamber that the drains end in, from 0
+  std::vector<return_outlet> returns{};
+  std::vector<tankwright::plumbing::pipe_run> shared_pipes{};  ///< trunks of the returns, which empty too
+  proportion area_uncertainty;
+  length level_uncertainty;
+  length reserve;  ///< height to keep free below the rims of sump and display
+  std::optional<tankwright::plumbing::pump_inlet> inlet{};
+  length surge;
+  std::optional<rate> wanted_turnover{};
+
+  /// Whether there is a flow to compute: a pump, and somewhere for its water to go.
+  [[nodiscard]] bool has_circuit() const noexcept { return !circuit.pumps.empty() && !circuit.outlets.empty(); }
+};
+
+/// The section as the engines take it.
+///
+/// @param s a section that `validate` accepts
+/// @return  circuit, edge, sump and outlets
+/// @throws  invalid_input, out_of_range (names the key that is missing, or what the standard of a nominal size lacks)
+/// @accuracy exact
+/// @source  this library
+[[nodiscard]] plumbing_inputs inputs_of(const plumbing_section& s);
+
+}  // namespace tankwright::plan
+
+#if !defined(TANKWRIGHT_COMPILED)
+#include <tankwright/plan/inputs/plumbing_inputs.ipp>
+#endif

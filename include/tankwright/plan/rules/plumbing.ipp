@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <numbers>
+#include <tankwright/core/inline.hpp>
+#include <tankwright/plan/rules/rules.hpp>
+
+namespace tankwright::plan::rules {
+
+namespace detail {
+
+inline void hold_pump(const plumbing_section& p, book& all) {
+  if (!p.pump) return;
+  const auto& flows = p.pump->flows;
+  const auto& heads = p.pump->heads;
+  if (flows.size() != heads.size()) {
+    all.refuse("plumbing.pump.heads",
+               "has " + std::to_string(heads.size()) + " points, flows has " + std::to_string(flows.size()),
+               "plumbing.pump.flows");
+    return;
+  }
+  if (flows.size() == 1) all.refuse("plumbing.pump.flows", "is one point; a curve has two or more");
+  for (std::size_t i = 1; i < flows.size(); ++i) {
+    if (!(flows[i] > flows[i - 1])) {
+      all.refuse("plumbing.pump.flows[" + std::to_string(i + 1) + "]", "is not above the flow before it");
+    }
+    if (!(heads[i] < heads[i - 1])) {
+      all.refuse("plumbing.pump.heads[" + std::to_string(i + 1) + "]", "is not below the head before it");
+    }
+  }
+  if (flows.size() > 0 && flows[0].value() != 0.0) {
+    all.refuse("plumbing.pump.flows[1]", "is not zero; a curve begins at the shut valve");
+  }
+}
+
+inline void hold_returns(const plumbing_section& p, book& all) {
+  for (std::size_t i = 0; i < p.returns.size(); ++i) {
+    const return_pipe& one = p.returns[i];
+    const std::string path = element("plumbing.return", p.returns, i);
+    for (std::size_t j = 0; j < i; ++j) {
+      if (!one.label.empty() && p.returns[j].label == one.label) {
+        all.refuse(path + ".label", one.label + " is the label of two returns", element("plumbing.return", p.returns, j));
+      }
+    }
+    if (!p.overflow || !p.overflow->crest_height || !one.below_edge) continue;
+    const bound<length> edge{*p.overflow->crest_height, "plumbing.overflow.crest_height"};
+    constexpr std::string_view under = "below the overflow edge is under the floor of the display; the edge is at";
+    all.at_most(path + ".below_edge", one.below_edge, edge, under);
+    all.at_most(path + ".siphon_break", one.siphon_break, edge, under);
+    const bool open = *one.kind == tankwright::plumbing::outlet_kind::open;
+    if (open && *one.below_edge > *p.level_uncertainty) {
+      all.refuse(path + ".kind",
+                 "open ends in the air, but its opening is " + quantity_said(*one.below_edge) +
+                     " below the overflow edge, under water",
+                 path + ".below_edge");
+    }
+    if (!open && p.edge_to_rim) {
+      all.at_most(path + ".below_edge", -(*one.below_edge), {*p.edge_to_rim, "plumbing.edge_to_rim"},
+                  "above the overflow edge is out of the water (kind = \"open\", where it is); edge to rim is");
+    }
+  }
+}
+
+/// A pipe is not wider than the display.
+inline void hold_bore(const std::string& path, const bore& b, const plumbing_section& p, book& all) {
+  if (!b.inside || !p.overflow || !p.overflow->surface) return;
+  const length d = *b.inside;
+  all.at_most(path + ".bore", 0.25 * std::numbers::pi * d * d, {*p.overflow->surface, "plumbing.overflow.surface"},
+              "of opening is more than the whole display,");
+}
+
+inline void hold_sump(const plumbing_section& p, book& all) {
+  if (!p.sump) return;
+  const sump& s = *p.sump;
+  if (!s.chamber.empty() && s.baffle.size() + 1 != s.chamber.size()) {
+    all.refuse("plumbing.sump.baffle",
+               "there are " + std::to_string(s.baffle.size()) + " between " + std::to_string(s.chamber.size()) +
+                   " chambers; expected one less than there are chambers",
+               "plumbing.sump.chamber");
+  }
+  if (p.drains_into && *p.drains_into > static_cast<double>(s.chamber.size()) && !s.chamber.empty()) {
+    all.refuse("plumbing.drains_into", "is past the last chamber; the sump has " + std::to_string(s.chamber.size()),
+               "plumbing.sump.chamber");
+  }
+  for (std::size_t i = 0; i < s.chamber.size(); ++i) {
+    const chamber& one = s.chamber[i];
+    if (one.area && *one.gear >= *one.area) {
+      all.refuse(element("plumbing.sump.chamber", s.chamber, i) + ".gear", "leaves no water in the chamber",
+                 element("plumbing.sump.chamber", s.chamber, i) + ".area");
+    }
+  }
+  if (!s.rim) return;
+  const bound<length> rim{*s.rim, "plumbing.sump.rim"};
+  all.at_most("plumbing.sump.running_level", s.running_level, rim, "is above the rim of the sump,");
+  for (std::size_t i = 0; i < s.baffle.size(); ++i) {
+    const std::string path = element("plumbing.sump.baffle", s.baffle, i);
+    all.at_most(path + ".crest", s.baffle[i].crest, rim, "is above the rim of the sump,");
+    if (s.baffle[i].crest) {
+      all.at_most(path + ".gap", s.baffle[i].gap, {*s.baffle[i].crest, path + ".crest"}, "is higher than the baffle,");
+    }
+  }
+  all.at_most("plumbing.reserve", p.reserve, rim, "to keep free is more than the sump is high,");
+  all.at_most("plumbing.level_uncertainty", p.level_uncertainty, rim, "of doubt is more than the sump is high,");
+  if (p.lift && s.running_level && *p.lift <= *s.running_level) {
+    all.refuse("plumbing.lift",
+               quantity_said(*p.lift) + " puts the overflow edge no higher than the water in the sump, " +
+                   quantity_said(*s.running_level),
+               "plumbing.sump.running_level");
+  }
+  if (p.pump_inlet && s.running_level) {
+    all.at_most("plumbing.pump_inlet.above_floor", p.pump_inlet->above_floor,
+                {*s.running_level, "plumbing.sump.running_level"}, "is not under water; the sump runs at");
+  }
+}
+
+inline void hold_drops(const plumbing_section& p, book& all) {
+  if (!p.lift) return;
+  constexpr std::string_view under = "ends below the floor of the sump; from the overflow edge it is";
+  const bound<length> lift{*p.lift, "plumbing.lift"};
+  for (std::size_t i = 0; i < p.drain.size(); ++i) {
+    const std::string path = element("plumbing.drain", p.drain, i);
+    all.at_most(path + ".drop", p.drain[i].drop, lift, under);
+    if (!p.drain[i].drop) continue;
+    all.at_most(path + ".inlet_head", p.drain[i].inlet_head, {*p.drain[i].drop, path + ".drop"},
+                "is more than the whole drop of the drain,");
+  }
+  if (p.box) all.at_most("plumbing.box.falls_by", p.box->falls_by, lift, under);
+}
+
+}  // namespace detail
+
+TANKWRIGHT_INLINE void hold_plumbing(const build& build, book& all) {
+  if (!build.plumbing) return;
+  const plumbing_section& p = *build.plumbing;
+  detail::hold_pump(p, all);
+  detail::hold_returns(p, all);
+  detail::hold_sump(p, all);
+  detail::hold_drops(p, all);
+  if (p.trunk) detail::hold_bore("plumbing.trunk", p.trunk->pipe.bore, p, all);
+  if (p.pump_inlet) detail::hold_bore("plumbing.pump_inlet", p.pump_inlet->bore, p, all);
+  for (std::size_t i = 0; i < p.returns.size(); ++i) {
+    detail::hold_bore(element("plumbing.return", p.returns, i), p.returns[i].pipe.bore, p, all);
+  }
+  for (std::size_t i = 0; i < p.drain.size(); ++i) {
+    detail::hold_bore(element("plumbing.drain", p.drain, i), p.drain[i].pipe.bore, p, all);
+  }
+}
+
+}  // namespace tankwright::plan::rules

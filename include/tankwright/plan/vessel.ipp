@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <tankwright/core/inline.hpp>
+#include <tankwright/plan/vessel.hpp>
+#include <tankwright/plan/usual.hpp>
+
+namespace tankwright::plan {
+
+TANKWRIGHT_INLINE void describe(visitor& key, vessel_section& s) { describe_note(key, s.note); }
+
+}  // namespace tankwright::plan

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// A quantity as somebody wrote it: its number in SI, the unit it was written in, and how far the truth may lie from it.
+/// "35 mm", "35 mm +/- 5 mm", "35 mm ± 10 %", "30 mm .. 40 mm". And back, so that what was read is written the same.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include <tankwright/text/measured.hpp>
+
+namespace tankwright::text {
+
+/// What a written quantity says: its number in SI, and how far the truth may lie to either side.
+struct written {
+  double si = 0.0;
+  std::string_view unit{};  ///< symbol of the unit table; empty for a pure number
+  bool has_doubt = false;
+  double half_width = 0.0;  ///< in SI
+};
+
+namespace detail {
+
+[[nodiscard]] inline std::string_view step_quantity(std::string_view quantity) noexcept {
+  if (quantity == "temperature") return "temperature_difference";
+  if (quantity == "gauge_pressure" || quantity == "absolute_pressure") return "pressure";
+  return quantity;
+}
+
+/// "30 mm .. 40 mm", "30 .. 40 mm": the middle, and half of what lies between.
+[[nodiscard]] inline written read_range(std::string_view text, std::size_t dots, std::string_view quantity) {
+  constexpr std::string_view here = "tankwright::text::parse";
+  const std::string expected = expected_text(quantity);
+  const unit_row* unit = nullptr;
+  scanner upper{text.substr(dots + 2), here, expected};
+  const double high = read_quantity(upper, quantity, nullptr, &unit);
+  scanner lower{text.substr(0, dots), here, expected};
+  const double low = read_quantity(lower, quantity, unit);
+  if (!(low <= high)) scanner{text, here, expected}.fail(0, "a range begins with its lower end");
+  const double half_width = 0.5 * (high - low);
+  return {low + half_width, unit ? unit->symbol : std::string_view{}, true, half_width};
+}
+
+}  // namespace detail
+
+/// Read a quantity by the name of its kind, with its unit and its doubt.
+///
+/// @param text     as for `parse`; then "±", "+/-" or "+-" and a half width or a share in per cent; or two, joined by
+///                 " .. " (low .. high, whose middle is the number)
+/// @param quantity name of the kind, as in `quantities.hpp`: "length", "flow_rate", "number"
+/// @return         number in SI, unit symbol, limits of the doubt
+/// @throws         text_error: carries the text, the position, what is wrong there and what was expected
+/// @accuracy       as `parse`
+/// @source         unit table
+[[nodiscard]] inline written read_written(std::string_view text, std::string_view quantity) {
+  if (const auto dots = text.find(".."); dots != std::string_view::npos) {
+    return detail::read_range(text, dots, quantity);
+  }
+  detail::scanner in{text, "tankwright::text::parse", detail::expected_text(quantity)};
+  if (detail::find_plus_minus(in).from == in.size()) {
+    const detail::unit_row* unit = nullptr;
+    in.go_to(0);
+    const double si = detail::read_quantity(in, quantity, nullptr, &unit);
+    return {si, unit ? unit->symbol : std::string_view{}};
+  }
+  const auto read = detail::limits_from_text(text, quantity, detail::step_quantity(quantity));
+  return {read.value, read.unit ? read.unit->symbol : std::string_view{}, true, read.half_width};
+}
+
+/// Write a number in SI so that `read_written` gives it back to the last bit: in `unit` with the fewest digits that do,
+/// otherwise in SI with 17 digits.
+///
+/// @param si       the number in SI
+/// @param unit     symbol of the unit table; empty: everyday SI unit, or a pure number
+/// @param quantity name of its kind
+/// @return         "35 mm"; "0.0350000000000001 m" where no decimal number of millimetres is the same
+/// @throws         text_error for a unit that does not measure the quantity
+/// @accuracy       exact there and back
+/// @source         unit table
+[[nodiscard]] inline std::string write_exactly(double si, std::string_view unit, std::string_view quantity) {
+  const auto words = detail::words_of(quantity);
+  const bool pure = words.si.empty();
+  if (unit.empty() && !pure) unit = everyday_unit(amount{quantity, si, si, si}, unit_system::si);
+  const double number = detail::number_in_unit(si, quantity, unit);
+  for (int count = 1; count <= 17; ++count) {
+    std::string text = detail::with_unit(of(number, significant(count)), unit);
+    if (detail::si_from_text(text, quantity) == si) return text;
+  }
+  // A factor of one leaves every double as it is: the unit of the table whose factor is 1.
+  for (const auto& row : detail::unit_rows) {
+    if (row.factor == 1.0 && row.quantity == detail::measured_as(quantity)) {
+      return detail::with_unit(of(si, significant(17)), row.symbol);
+    }
+  }
+  return of(si, significant(17));
+}
+
+}  // namespace tankwright::text
