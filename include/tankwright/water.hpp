@@ -32,3 +32,4 @@
 #include <tankwright/water/thermal_conductivity.hpp>
 #include <tankwright/water/vapour.hpp>
 #include <tankwright/water/viscosity.hpp>
+#include <tankwright/water/well_mixed.hpp>

@@ -138,8 +138,8 @@ TEST_CASE("moving in: the filter by hand, today and when mature") {
   }
   CHECK(found(all, "life.filter_today").says == verdict::does_not_hold);
   same(number(found(all, "life.filter_today"), "until bacteria grow, rises in a day by"),
-       amount_of(life::concentration_after(
-           {.net = all_water,
+       amount_of(water::concentration_after(
+           {.volume = all_water,
             .made = mass_flow::from_value(
                 -number(found(all, "life.filter_today"), "left over; short where negative").central / 86400.0)},
            days(1.0))));
@@ -367,19 +367,19 @@ TEST_CASE("moving in: circulation by hand and at its limits") {
   const life::loop carbon[] = {{.flow = litres_per_hour(900.0), .efficiency = fraction(0.6)}};
   const auto clear = found(assess_life(p, state()), "life.circulation");
   const auto hand = life::time_to_remove({.net = all_water, .loops = carbon}, percent(99.0));
-  TW_CHECK(by_hand, number(clear, "99 % is out after").central, hand.time.value(), relative(1e-14));
+  TW_CHECK(by_hand, number(clear, "99 % is out after").central, hand.time->value(), relative(1e-14));
   CHECK(clear.before_acting == hand.caution.text);
   CHECK(clear.says == verdict::holds);
   const amount turnover = number(clear, "turnovers of all the water by the returns");
   TW_CHECK(by_hand, turnover.central, life::turnover_rate({.net = all_water, .loops = whole}).value(), relative(1e-15));
   TW_CHECK(by_hand, turnover.low, life::turnover_rate({.net = litres(2010.0), .loops = whole}).value(),
            relative(1e-14));
-  p.circulation.clear_within = hand.time * 1.001;
+  p.circulation.clear_within = *hand.time * 1.001;
   CHECK(found(assess_life(p, state()), "life.circulation").says == verdict::thin_margin);
   p.circulation.clears.clear();
   const auto best = found(assess_life(p, state()), "life.circulation");
   TW_CHECK(by_hand, number(best, "99 % is out after").central,
-           life::time_to_remove({.net = all_water, .loops = whole}, percent(99.0)).time.value(), relative(1e-14));
+           life::time_to_remove({.net = all_water, .loops = whole}, percent(99.0)).time->value(), relative(1e-14));
 }
 
 TEST_CASE("moving in: arrivals and acclimation by hand") {

@@ -18,7 +18,9 @@ template <class Call>
   const auto names_the_argument = [&](const error& e) {
     CHECK_MESSAGE(e.details().argument == limit.argument, e.what());
     CHECK_MESSAGE(e.details().function.starts_with("tankwright::"), e.what());
-    CHECK_MESSAGE((e.details().value == x || std::isnan(x) || std::fabs(e.details().value - x) < 1e-9), e.what());
+    CHECK_MESSAGE((e.details().value == x || std::isnan(x) ||
+                   std::fabs(e.details().value - x) < 1e-9 * std::fmax(1.0, std::fabs(x))),
+                  e.what());
   };
   try {
     (void)call(x, policy);
@@ -54,7 +56,9 @@ void check_edges(const limits& limit, Call&& call) {
     for (const double end : {range.low, range.high}) {
       if (!(std::fabs(end) < std::numeric_limits<double>::max())) continue;
       const double step = std::fmax(std::fabs(end), 1.0) * 1e-6;
-      for (const double x : {end - step, end, end + step}) {
+      // A number that goes through a unit and back is wrong in its last digit: a large end is tried just inside.
+      const double inside = end > 1e3 && range.high_edge == edge::closed ? end * (1.0 - 1e-12) : end;
+      for (const double x : {end - step, inside, end + step}) {
         // Past a published end a formula may stop making sense; only the refusal is checked there.
         if (wanted(x, range_policy::published) == outcome::accepted || range.low == limit.published.low) {
           expect(x, range_policy::published, wanted(x, range_policy::published));

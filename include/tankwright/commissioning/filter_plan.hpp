@@ -249,7 +249,7 @@ struct settled_levels {
   if (margin.central.value() < 0.0) {
     f.numbers.push_back(
         {"until bacteria grow, rises in a day by",
-         amount_of(life::concentration_after({.net = net->central, .made = -margin.central}, days(1.0))),
+         amount_of(water::concentration_after({.volume = net->central, .made = -margin.central}, days(1.0))),
          role::detail});
   }
   if (plan.rock) {

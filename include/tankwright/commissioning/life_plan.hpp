@@ -117,7 +117,12 @@ namespace detail {
   const auto clear = [&](volume v) {
     return life::time_to_remove({.net = v, .loops = core::span_of(loops)}, percent(99.0));
   };
-  const auto time = map_rising(*net, [&](volume v) { return clear(v).time; });
+  if (!clear(net->central).time) {
+    f.says = verdict::does_not_hold;
+    f.note = "Nothing flows, or nothing is taken out of what flows: it stays in.";
+    return f;
+  }
+  const auto time = map_rising(*net, [&](volume v) { return *clear(v).time; });
   f.numbers.push_back({"99 % is out after", amount_of(time)});
   if (plan.circulation.clear_within) {
     const duration within = *plan.circulation.clear_within;

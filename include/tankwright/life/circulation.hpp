@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
 /// Is the circulation enough to clear the water, and how long does it take after a dose or a spill? Turnover and
-/// first-order removal in a well-mixed tank with one or several treatment loops.
+/// removal by one or several treatment loops. What production, water changes and doses come to with them is in
+/// `water/exchange.hpp`, whose `cleared` is `flow_cleared` of the loops.
 #pragma once
 
 #include <cmath>
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -14,6 +16,7 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/life/detail/checks.hpp>
+#include <tankwright/water/exchange.hpp>
 
 namespace tankwright::life {
 
@@ -29,10 +32,12 @@ inline constexpr caution perfect_mixing_caution{
     "Assumes a perfectly mixed tank, the net volume of water and the measured, not the rated, flow. Dead corners "
     "behind rock clear more slowly."};
 
-inline constexpr limits loop_flow_limits{"flow", "L/h", not_negative};
+inline constexpr limits loop_flow_limits{"flow", "L/h", {0.0, 1e10}};
 inline constexpr limits removal_efficiency_limits{"efficiency", "", zero_to_one};
+inline constexpr limits some_efficiency_limits{"efficiency", "", {1e-9, 1.0}};
 inline constexpr limits share_removed_limits{"share removed", "", zero_to_below_one};
-inline constexpr limits turnovers_limits{"turnovers", "", not_negative};
+inline constexpr limits turnovers_limits{"turnovers", "", {0.0, 1e12}};
+inline constexpr limits kept_level_limits{"level to stay at", "mg/L", {1e-9, 1e7}};
 
 /// Water taken from the tank, treated, and given back.
 struct loop {
@@ -65,23 +70,20 @@ inline double treated_flow(std::string_view here, std::span<const loop> loops) {
   return sum_of_flows(here, loops, [](const loop& l) { return l.efficiency.value(); });
 }
 
-inline constexpr limits removal_limits{"removal by all loops together (flow times efficiency)", "L/h", positive};
-
-/// The same, refused when the loops together remove nothing.
-inline double some_treated_flow(std::string_view here, std::span<const loop> loops) {
-  const double treated = treated_flow(here, loops);
-  core::check(here, removal_limits, in_litres_per_hour(flow_rate::from_value(treated)));
-  return treated;
-}
-
-/// (1 - exp(-k t))/k, and t where k is zero.
-template <class T>
-[[nodiscard]] T decaying_time(T k, T t) noexcept {
-  using std::expm1;
-  return k * t < T(1e-18L) ? t : -expm1(-k * t) / k;
-}
-
 }  // namespace detail
+
+/// Water that the loops together free of a substance in a time.
+///
+///   sum(eta Q)
+///
+/// @param loops  flow 0 to 1e10 L/h and efficiency 0 to 1, each; none clear nothing
+/// @return       flow [m^3/s]
+/// @throws       invalid_input (names the loop)
+/// @accuracy     exact for perfect mixing
+/// @source       Gage and Bidwell 1926
+[[nodiscard]] inline flow_rate flow_cleared(std::span<const loop> loops) {
+  return flow_rate::from_value(detail::treated_flow("tankwright::life::flow_cleared", loops));
+}
 
 /// How often the loops pass the whole tank's volume.
 ///
@@ -149,8 +151,8 @@ template <class T>
 
 /// How long clearing takes.
 struct clearing {
-  duration time;
-  double turnovers;  ///< of all loops, in that time
+  std::optional<duration> time;  ///< empty where the loops take nothing out: it never clears
+  double turnovers;              ///< of all loops, in that time
   tankwright::caution caution;
 };
 
@@ -158,9 +160,9 @@ struct clearing {
 ///
 ///   t = -ln(1 - p) V / sum(eta Q)
 ///
-/// @param tank    net volume > 0; the loops together must remove something
+/// @param tank    net volume 1e-3 L to 1e10 L; loops with flow 0 to 1e10 L/h and efficiency 0 to 1
 /// @param removed share to remove, 0 <= p < 1
-/// @return        time [s] and the turnovers in it, with the caution
+/// @return        time [s] and the turnovers in it, with the caution; no time where nothing is removed
 /// @throws        invalid_input (names the loop)
 /// @accuracy      exact for perfect mixing
 /// @source        Gage and Bidwell 1926
@@ -168,68 +170,20 @@ struct clearing {
   constexpr std::string_view here = "tankwright::life::time_to_remove";
   core::check(here, net_volume_limits, in_litres(tank.net));
   core::check(here, share_removed_limits, removed.value());
-  const double treated = detail::some_treated_flow(here, tank.loops);
-  const duration time = duration::from_value(-std::log1p(-removed.value()) * tank.net->value() / treated);
-  return {time, turnover_rate(tank).value() * time.value(), perfect_mixing_caution};
-}
-
-inline constexpr limits production_limits{"production", "g/d", not_negative};
-inline constexpr limits time_limits{"time", "h", not_negative};
-
-/// A substance that comes in steadily and goes out through the loops.
-struct production {
-  required<volume> net;              ///< net volume of water
-  mass_flow made = {};               ///< added per time
-  mass_concentration at_start = {};  ///< in the water at time zero
-  std::span<const loop> loops = {};  ///< none is possible: the concentration then only rises
-};
-
-/// The concentration after some time of steady production and removal.
-///
-///   C = C0 exp(-k t) + (P/V) (1 - exp(-k t))/k,   k = sum(eta Q)/V
-///
-/// @param tank   net volume > 0, production >= 0, concentration at the start >= 0, loops
-/// @param time   t >= 0
-/// @return       concentration [kg/m^3]
-/// @throws       invalid_input (names the loop)
-/// @accuracy     exact for perfect mixing
-/// @source       mass balance; Losordo and Hobbs 2000
-[[nodiscard]] inline mass_concentration concentration_after(const production& tank, duration time) {
-  constexpr std::string_view here = "tankwright::life::concentration_after";
-  const double v = tank.net->value();
-  core::check(here, net_volume_limits, in_litres(tank.net));
-  core::check(here, production_limits, in_grams_per_day(tank.made));
-  core::check(here, concentration_limits, in_milligrams_per_litre(tank.at_start));
-  core::check(here, time_limits, in_hours(time));
-  const double k = detail::treated_flow(here, tank.loops) / v;
-  return mass_concentration::from_value(tank.at_start.value() * std::exp(-k * time.value()) +
-                                        tank.made.value() / v * detail::decaying_time(k, time.value()));
-}
-
-/// Where the concentration settles under steady production. It is never zero.
-///
-///   C = P / sum(eta Q)
-///
-/// @param made   production P >= 0
-/// @param loops  the loops; together they must remove something
-/// @return       concentration [kg/m^3]
-/// @throws       invalid_input (names the loop)
-/// @accuracy     exact for perfect mixing
-/// @source       mass balance; Losordo and Hobbs 2000
-[[nodiscard]] inline mass_concentration steady_concentration(mass_flow made, std::span<const loop> loops) {
-  constexpr std::string_view here = "tankwright::life::steady_concentration";
-  core::check(here, production_limits, in_grams_per_day(made));
-  return mass_concentration::from_value(made.value() / detail::some_treated_flow(here, loops));
+  const double treated = detail::treated_flow(here, tank.loops);
+  const double time = -std::log1p(-removed.value()) * tank.net->value() / treated;
+  if (!std::isfinite(time)) return {std::nullopt, 0.0, perfect_mixing_caution};
+  return {seconds(time), turnover_rate(tank).value() * time, perfect_mixing_caution};
 }
 
 /// What a flow must carry away.
 struct removal_task {
   required<mass_flow> made;
-  required<mass_concentration> hold_at;     ///< the level to hold in the tank
-  proportion efficiency = fraction(1.0);    ///< share removed in one pass
+  required<mass_concentration> level;     ///< to stay at in the tank
+  proportion efficiency = fraction(1.0);  ///< share removed in one pass
 };
 
-/// The flow through a treatment that holds a steady production at a level (no water change).
+/// The flow through a treatment that keeps a steady production at a level (no water change).
 ///
 ///   Q = P / (eta C)
 ///
@@ -238,63 +192,12 @@ struct removal_task {
 /// @throws       invalid_input
 /// @accuracy     exact for perfect mixing
 /// @source       mass balance; Losordo and Hobbs 2000
-[[nodiscard]] inline flow_rate flow_to_hold(const removal_task& task) {
-  constexpr std::string_view here = "tankwright::life::flow_to_hold";
-  core::check(here, production_limits, in_grams_per_day(task.made));
-  core::check(here, {"level to hold", "mg/L", positive}, in_milligrams_per_litre(task.hold_at));
-  core::check(here, {"efficiency", "", above_zero_to_one}, task.efficiency.value());
-  return flow_rate::from_value(task.made->value() / (task.efficiency.value() * task.hold_at->value()));
-}
-
-/// Water changes or doses at equal intervals, with steady production between them.
-struct water_change_routine {
-  required<volume> net;
-  required<mass_flow> made;
-  required<duration> every;
-  required<proportion> part;                ///< share of the water changed each time
-  mass_concentration in_new_water = {};
-  mass dose = {};                           ///< added at once, right after each change
-  std::span<const loop> loops = {};         ///< at work between the changes; none is possible
-};
-
-/// The saw-tooth that a routine settles into.
-struct saw_tooth {
-  mass_concentration before_change;
-  mass_concentration after_change;  ///< and after the dose
-};
-
-/// Where a routine of water changes or doses settles, with loops at work between them or without.
-///
-///   before = after exp(-k T) + (P/V)(1 - exp(-k T))/k,   after = (1 - f) before + f C_new + m/V
-///   (without loops and doses: before = C_new + P T/(V f))
-///
-/// @param routine net volume > 0; production, dose, concentration in new water >= 0; interval > 0; part 0 to 1; loops
-/// @return        concentrations just before and just after a change [kg/m^3]
-/// @throws        invalid_input; also when nothing is ever taken out, because the level then never settles
-/// @accuracy      exact for perfect mixing
-/// @source        mass balance
-[[nodiscard]] inline saw_tooth steady_saw_tooth(const water_change_routine& routine) {
-  constexpr std::string_view here = "tankwright::life::steady_saw_tooth";
-  const double f = routine.part->value();
-  const double v = routine.net->value();
-  const double t = routine.every->value();
-  core::check(here, net_volume_limits, in_litres(routine.net));
-  core::check(here, production_limits, in_grams_per_day(routine.made));
-  core::check(here, {"interval", "d", positive}, in_days(routine.every));
-  core::check(here, {"part changed", "", zero_to_one}, f);
-  core::check(here, {"concentration in the new water", "mg/L", not_negative},
-                in_milligrams_per_litre(routine.in_new_water));
-  core::check(here, {"dose", "g", not_negative}, in_grams(routine.dose));
-  const double k = detail::treated_flow(here, routine.loops) / v;
-  const double lost = 1.0 - (1.0 - f) * std::exp(-k * t);  // share taken out in one round
-  if (!(lost > 0.0)) {
-    core::fail<invalid_input>(here, "part changed", f, "",
-                                "and no loop that removes anything: the level rises for ever");
-  }
-  const double gained = routine.made->value() / v * detail::decaying_time(k, t);
-  const double brought = f * routine.in_new_water.value() + routine.dose.value() / v;
-  const double before = (brought * std::exp(-k * t) + gained) / lost;
-  return {mass_concentration::from_value(before), mass_concentration::from_value((1.0 - f) * before + brought)};
+[[nodiscard]] inline flow_rate treatment_flow_for(const removal_task& task) {
+  constexpr std::string_view here = "tankwright::life::treatment_flow_for";
+  core::check(here, water::made_limits, in_grams_per_day(task.made));
+  core::check(here, kept_level_limits, in_milligrams_per_litre(task.level));
+  core::check(here, some_efficiency_limits, task.efficiency.value());
+  return flow_rate::from_value(task.made->value() / (task.efficiency.value() * task.level->value()));
 }
 
 }  // namespace tankwright::life

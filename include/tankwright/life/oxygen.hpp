@@ -15,6 +15,7 @@
 #include <tankwright/core/units.hpp>
 #include <tankwright/life/aeration.hpp>
 #include <tankwright/life/detail/checks.hpp>
+#include <tankwright/water/well_mixed.hpp>
 
 namespace tankwright::life {
 
@@ -40,18 +41,10 @@ inline void check_balance(std::string_view here, const oxygen_balance& tank) {
   core::check(here, bubbles_limits, in_per_hour(tank.aeration));
 }
 
-/// Time from c0 down to c1 < c0 under dC/dt = k (C* - C) - r; none when c1 is never reached.
-///
-///   t = ln(1 + k (c0 - c1)/(r - k (C* - c1))) / k, which is (c0 - c1)/r without aeration
-inline std::optional<duration> depletion_time(double c0, double c1, const oxygen_balance& tank) noexcept {
+/// The balance of the level [kg/m^3, s]: dC/dt = k C* - R/V - k C.
+inline water::kernel::well_mixed<double> level_balance(const oxygen_balance& tank) noexcept {
   const double k = tank.aeration.value();
-  const double net_use_at_limit = tank.use->value() / tank.net->value() - k * (tank.saturation->value() - c1);
-  if (!(net_use_at_limit > 0.0)) return std::nullopt;
-  const double plain = (c0 - c1) / net_use_at_limit;
-  const double x = k * plain;
-  const double seconds = x < 1e-12 ? plain : plain * (std::log1p(x) / x);
-  if (!std::isfinite(seconds)) return std::nullopt;
-  return duration::from_value(seconds);
+  return {k * tank.saturation->value() - tank.use->value() / tank.net->value(), k};
 }
 
 }  // namespace detail
@@ -78,12 +71,7 @@ struct oxygen_course {
   detail::check_balance(here, tank);
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(course.start));
   core::check(here, {"time", "h", not_negative}, in_hours(time));
-  const double k = tank.aeration.value();
-  const double kt = k * time.value();
-  const double pulled = -std::expm1(-kt);  // share of the way to saturation
-  const double used = tank.use->value() / tank.net->value() * (kt < 1e-18 ? time.value() : pulled / k);
-  const double start = course.start->value();
-  const double level = start + pulled * (tank.saturation->value() - start) - used;
+  const double level = detail::level_balance(tank).after(course.start->value(), time.value());
   return mass_concentration::from_value(level > 0.0 ? level : 0.0);
 }
 
@@ -140,7 +128,8 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
   if (start <= limit) {
     result.time = duration{};
   } else {
-    result.time = detail::depletion_time(start.value(), limit.value(), tank);
+    const double time = detail::level_balance(tank).time_between(start.value(), limit.value());
+    if (std::isfinite(time)) result.time = seconds(time);
   }
   if (result.time) result.plan_for = *result.time * 0.5;
   return result;
@@ -188,7 +177,9 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
     core::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",
                                 "must lie between the start and below saturation");
   }
-  return duration::from_value(std::log((saturation - start) / (saturation - level)) / course.tank.aeration.value());
+  const double k = course.tank.aeration.value();
+  const water::kernel::well_mixed<double> alone{k * saturation.value(), k};
+  return seconds(alone.time_between(start.value(), level.value()));
 }
 
 /// Oxygen that the ways in bring at a level.

@@ -102,8 +102,8 @@ inline void check_air_pressure(std::string_view function, absolute_pressure p, r
   const double value = in_pascals(p.value());
   if (policy == range_policy::published && value > 20.0 && value < 180.0) [[unlikely]] {
     core::fail<out_of_range>(function, air_pressure_limits.argument, value, "Pa",
-                       "is nearly a vacuum; for " + core::number_text(value) + " kPa write absolute_pressure(kilopascals(" +
-                           core::number_text(value) + "))");
+                             "is nearly a vacuum; for " + core::number_text(value) +
+                                 " kPa write absolute_pressure(kilopascals(" + core::number_text(value) + "))");
   }
   core::check(function, air_pressure_limits, value, policy);
 }

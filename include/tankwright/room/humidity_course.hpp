@@ -112,9 +112,8 @@ struct course_rates {
       time -= h;
       continue;
     }
-    const double part =
-        numerics::bracketed_root<double>(function, "time", [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; },
-                               0.0, h, {.absolute = 1e-9 * h});
+    const auto beyond = [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; };
+    const double part = numerics::bracketed_root<double>(function, "time", beyond, 0.0, h, {.absolute = 1e-9 * h});
     s = runge_kutta_step(rates, s, part);
     s.vapour = line;
     time -= part;

@@ -135,7 +135,8 @@ struct checked_outage {
     if (saturation_pressure(c.room_end) < c.start.vapour) {
       // In parts of the time constant: after forty the drift has run out.
       const auto spare = [&](double x) { return saturation_pressure(c.air_at(x * c.room_tau)) - c.start.vapour; };
-      c.condenses_from = spare(0.0) <= 0.0 ? 0.0 : c.room_tau * numerics::bracketed_root(function, "time", spare, 0.0, 40.0);
+      c.condenses_from =
+          spare(0.0) <= 0.0 ? 0.0 : c.room_tau * numerics::bracketed_root(function, "time", spare, 0.0, 40.0);
     }
   }
   return c;

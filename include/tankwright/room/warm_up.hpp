@@ -11,6 +11,7 @@
 #include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/room/heat_balance.hpp>
+#include <tankwright/water/well_mixed.hpp>
 
 namespace tankwright::room {
 
@@ -144,13 +145,12 @@ class warming {
   if (!(to >= from)) {
     core::fail<invalid_input>(here, "target temperature", in_celsius(w.to), "degC", "is below the start");
   }
-  if (h == 0.0) return duration::from_value(c * (to - from) / p);
-  if (!(p > h * to)) {
+  if (h > 0.0 && !(p > h * to)) {
     core::fail<invalid_input>(
         here, heater_limits.argument, p, "W",
         "is too small: it settles at " + core::number_with_unit(in_celsius(w.stands_at) + p / h, "degC"));
   }
-  return duration::from_value(c / h * std::log1p(h * (to - from) / (p - h * to)));
+  return seconds(water::kernel::well_mixed<double>{p / c, h / c}.time_between(from, to));
 }
 
 /// Time and energy to warm a tank, with its losses as they grow on the way.

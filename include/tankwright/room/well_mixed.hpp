@@ -4,9 +4,8 @@
 /// evaporation falls as the room gets wetter, see `humidity.hpp`.
 #pragma once
 
-#include <cmath>
-
 #include <tankwright/room/air.hpp>
+#include <tankwright/water/well_mixed.hpp>
 
 namespace tankwright::room {
 
@@ -19,11 +18,11 @@ struct well_mixed_room {
   humidity_ratio surface = humidity_ratio::from_kilograms_per_kilogram(0.0);  ///< W_s, at the wet surfaces
 };
 
-inline constexpr limits dry_air_flow_limits{"dry-air flow", "kg/s", not_negative};
-inline constexpr limits moisture_source_limits{"moisture source", "kg/s", any_finite};
-inline constexpr limits moisture_transfer_limits{"moisture transfer", "kg/s", not_negative};
-inline constexpr limits dry_air_mass_limits{"mass of dry air", "kg", positive};
-inline constexpr limits elapsed_time_limits{"time", "s", not_negative};
+inline constexpr limits dry_air_flow_limits{"dry-air flow", "kg/s", {0.0, 1e6}};
+inline constexpr limits moisture_source_limits{"moisture source", "kg/s", {-1e6, 1e6}};
+inline constexpr limits moisture_transfer_limits{"moisture transfer", "kg/s", {0.0, 1e6}};
+inline constexpr limits dry_air_mass_limits{"mass of dry air", "kg", {1e-6, 1e9}};
+inline constexpr limits elapsed_time_limits{"time", "s", {0.0, 1e10}};
 
 namespace detail {
 
@@ -110,9 +109,9 @@ struct humidity_start {
   core::check(here, {"humidity ratio at the start", "", not_negative}, start.ratio.get().value());
   core::check(here, dry_air_mass_limits, start.dry_air.get().value());
   core::check(here, elapsed_time_limits, start.time.get().value());
-  const double settled = line.inflow / line.loss;
-  const double left = std::exp(-start.time.get().value() * line.loss / start.dry_air.get().value());
-  return detail::checked_ratio(here, settled + (start.ratio.get().value() - settled) * left);
+  const double dry_air = start.dry_air.get().value();
+  const water::kernel::well_mixed<double> balance{line.inflow / dry_air, line.loss / dry_air};
+  return detail::checked_ratio(here, balance.after(start.ratio.get().value(), start.time.get().value()));
 }
 
 }  // namespace tankwright::room

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What do water changes do? What is left of a substance after changes in batches or by a steady flow, how many changes
-/// it takes, and where a regular routine ends.
+/// What do water changes and treatment do? What is left after changes in batches or by a steady flow, how many changes
+/// it takes, and where production against new water, treatment or a routine of changes settles.
 #pragma once
 
 #include <cmath>
@@ -12,14 +12,16 @@
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
 #include <tankwright/water/salinity.hpp>
+#include <tankwright/water/well_mixed.hpp>
 
 namespace tankwright::water {
 
 inline constexpr limits changed_part_limits{"part changed", "", above_zero_to_one};
 inline constexpr limits part_left_limits{"part to be left", "", above_zero_to_one};
 inline constexpr limits number_of_changes_limits{"number of changes", "", not_negative};
-inline constexpr limits exchange_flow_limits{"flow", "L/h", not_negative};
-inline constexpr limits exchange_time_limits{"time", "h", not_negative};
+inline constexpr limits exchange_volume_limits{"volume", "L", {1e-3, 1e12}};
+inline constexpr limits exchange_flow_limits{"flow", "L/h", {0.0, 1e12}};
+inline constexpr limits exchange_time_limits{"time", "h", {0.0, 1e7}};
 
 /// Equal changes of part of the water.
 struct batch_changes {
@@ -44,31 +46,40 @@ struct steady_goal {
   required<proportion> left;
 };
 
-/// A steady flow through a mixed volume in which a substance is made all the time.
-struct steady_exchange {
+/// A substance in a mixed volume: what comes in steadily, and the ways out.
+struct mixed_substance {
   required<tankwright::volume> volume;
-  required<flow_rate> flow;
-  required<duration> time;
-  required<mass_concentration> start;
-  required<mass_concentration> inflow;  ///< in the water that comes in
-  required<mass_flow> production;
-};
-struct steady_exchange_result {
-  mass_concentration now;    ///< after the time
-  mass_concentration final;  ///< after a long time
+  mass_concentration start = {};         ///< in the water at time zero
+  mass_flow made = {};                   ///< in it, or added
+  flow_rate new_water = {};              ///< runs in, and as much mixed water out
+  mass_concentration in_new_water = {};
+  flow_rate cleared = {};  ///< that treatment frees of the substance: its flow times the share that a pass removes
 };
 
-/// A routine: the same part of the water every interval, while a substance is made.
-struct exchange_routine {
-  required<proportion> part;
-  required<mass_concentration> made_per_interval;
-  required<mass_concentration> inflow;  ///< in the water that comes in
+/// What is done at equal intervals to a substance in a mixed volume that is made, and treated, all the time.
+struct change_routine {
+  required<tankwright::volume> volume;
+  required<duration> every;
+  required<proportion> part;  ///< of the water, replaced each time
+  mass_flow made = {};
+  mass_concentration in_new_water = {};
+  mass dose = {};          ///< added at once, right after each change
+  flow_rate cleared = {};  ///< by treatment, between the changes
 };
-/// Where the routine ends.
-struct exchange_routine_result {
-  mass_concentration peak;    ///< before each change
-  mass_concentration trough;  ///< after it
+
+/// The saw-tooth that a routine settles into.
+struct saw_tooth {
+  mass_concentration before_change;
+  mass_concentration after_change;  ///< and after the dose
 };
+
+inline constexpr limits made_limits{"production", "g/d", {0.0, 1e12}};
+inline constexpr limits concentration_limits{"concentration", "mg/L", {0.0, 1e7}};
+inline constexpr limits new_water_limits{"flow of new water", "L/h", {0.0, 1e12}};
+inline constexpr limits cleared_limits{"flow cleared by treatment", "L/h", {0.0, 1e12}};
+inline constexpr limits change_interval_limits{"interval", "d", {0.0, 1e5, edge::open}};
+inline constexpr limits routine_part_limits{"part changed", "", zero_to_one};
+inline constexpr limits dose_limits{"dose", "g", {0.0, 1e12}};
 
 /// What is left of the old water, and of what was dissolved in it, after equal changes.
 ///
@@ -110,75 +121,120 @@ struct exchange_routine_result {
 ///
 ///   exp(-Q t / V)
 ///
-/// @param flow volume V > 0; flow Q >= 0; time t >= 0
+/// @param flow volume V 1e-3 L to 1e12 L; flow Q 0 to 1e12 L/h; time t 0 to 1e7 h
 /// @return     part left
 /// @throws     invalid_input (names the argument, its value and what is possible)
 /// @accuracy   exact for well mixed water; short cuts from inlet to outlet leave more
 /// @source     conservation of mass
 [[nodiscard]] inline proportion left_after_flow(const steady_flow& flow) {
   constexpr std::string_view here = "tankwright::water::left_after_flow";
-  core::check(here, water_volume_limits, in_litres(flow.volume));
+  core::check(here, exchange_volume_limits, in_litres(flow.volume));
   core::check(here, exchange_flow_limits, in_litres_per_hour(flow.flow));
   core::check(here, exchange_time_limits, in_hours(flow.time));
-  return fraction(std::exp(-flow.flow->value() * flow.time->value() / flow.volume->value()));
+  const kernel::well_mixed<double> balance{0.0, flow.flow->value() / flow.volume->value()};
+  return fraction(balance.after(1.0, flow.time->value()));
 }
 
 /// How long a steady flow takes to leave no more than a part.
 ///
 ///   t = -(V / Q) ln r
 ///
-/// @param goal volume V > 0; flow Q > 0; part r to be left, above 0 to 1
+/// @param goal volume V 1e-3 L to 1e12 L; flow Q 1e-9 to 1e12 L/h; part r to be left, 1e-30 to 1
 /// @return     time
 /// @throws     invalid_input (names the argument, its value and what is possible)
 /// @accuracy   exact for well mixed water
 /// @source     conservation of mass
 [[nodiscard]] inline duration time_to_leave(const steady_goal& goal) {
   constexpr std::string_view here = "tankwright::water::time_to_leave";
-  core::check(here, water_volume_limits, in_litres(goal.volume));
-  core::check(here, {"flow", "L/h", positive}, in_litres_per_hour(goal.flow));
-  core::check(here, part_left_limits, goal.left->value());
-  return std::log(1.0 / goal.left->value()) * goal.volume.get() / goal.flow.get();
+  core::check(here, exchange_volume_limits, in_litres(goal.volume));
+  core::check(here, {exchange_flow_limits.argument, "L/h", {1e-9, 1e12}}, in_litres_per_hour(goal.flow));
+  core::check(here, {part_left_limits.argument, "", {1e-30, 1.0}}, goal.left->value());
+  const kernel::well_mixed<double> balance{0.0, goal.flow->value() / goal.volume->value()};
+  return seconds(balance.time_between(1.0, goal.left->value()));
 }
 
-/// A substance that is made all the time, in a mixed volume with a steady flow of new water.
-///
-///   C_end = C_in + P / Q,   C(t) = C_end + (C_0 - C_end) exp(-Q t / V)
-///
-/// @param exchange volume V > 0; flow Q > 0; time t >= 0; concentrations C_0, C_in >= 0; production P >= 0
-/// @return         concentration after the time, and after a long time
-/// @throws         invalid_input (names the argument, its value and what is possible)
-/// @accuracy       exact for well mixed water and constant production
-/// @source         conservation of mass
-[[nodiscard]] inline steady_exchange_result exchange_by_flow(const steady_exchange& exchange) {
-  constexpr std::string_view here = "tankwright::water::exchange_by_flow";
-  core::check(here, {"flow", "L/h", positive}, in_litres_per_hour(exchange.flow));
-  core::check(here, {"concentration at the start", "mg/L", not_negative}, in_milligrams_per_litre(exchange.start));
-  core::check(here, {"concentration of the inflow", "mg/L", not_negative}, in_milligrams_per_litre(exchange.inflow));
-  core::check(here, {"production", "mg/h", not_negative}, in_milligrams_per_hour(exchange.production));
-  const double left =
-      left_after_flow({.volume = exchange.volume, .flow = exchange.flow, .time = exchange.time}).value();
-  const mass_concentration final = exchange.inflow.get() + exchange.production.get() / exchange.flow.get();
-  return {final + left * (exchange.start.get() - final), final};
+namespace detail {
+
+/// The balance [kg/m^3, s] of a substance whose numbers are known to be possible.
+[[nodiscard]] inline kernel::well_mixed<double> checked(std::string_view function, const mixed_substance& m) {
+  core::check(function, exchange_volume_limits, in_litres(m.volume));
+  core::check(function, renamed(concentration_limits, "concentration at the start"), in_milligrams_per_litre(m.start));
+  core::check(function, made_limits, in_grams_per_day(m.made));
+  core::check(function, new_water_limits, in_litres_per_hour(m.new_water));
+  core::check(function, renamed(concentration_limits, "concentration in the new water"),
+              in_milligrams_per_litre(m.in_new_water));
+  core::check(function, cleared_limits, in_litres_per_hour(m.cleared));
+  const double v = m.volume->value();
+  return {(m.made.value() + m.new_water.value() * m.in_new_water.value()) / v,
+          (m.new_water.value() + m.cleared.value()) / v};
 }
 
-/// Where a routine of equal changes ends: between which concentrations the water swings after many intervals.
+}  // namespace detail
+
+/// The concentration of a substance after some time.
 ///
-///   peak = C_in + p / f,   trough = C_in + p (1 - f) / f
+///   C = C_0 exp(-k t) + g (1 - exp(-k t))/k,   g = (P + Q C_in)/V,   k = (Q + Q_cleared)/V
 ///
-/// @param routine part f changed each interval, above 0 to 1; p made per interval >= 0; C_in of the new water >= 0
-/// @return        concentration before and after each change
-/// @throws        invalid_input (names the argument, its value and what is possible)
+/// @param substance volume V 1e-3 L to 1e12 L; concentrations, production P, flow of new water Q and flow cleared by
+///                  treatment >= 0; without either flow the concentration only rises
+/// @param time      t [s] >= 0
+/// @return          concentration [kg/m^3]
+/// @throws          invalid_input (names the argument, its value and what is possible)
+/// @accuracy        exact for well mixed water and constant production; dead corners clear more slowly
+/// @source          conservation of mass; Losordo and Hobbs 2000
+[[nodiscard]] inline mass_concentration concentration_after(const mixed_substance& substance, duration time) {
+  constexpr std::string_view here = "tankwright::water::concentration_after";
+  const auto balance = detail::checked(here, substance);
+  core::check(here, exchange_time_limits, in_hours(time));
+  return mass_concentration::from_value(balance.after(substance.start.value(), time.value()));
+}
+
+/// Where the concentration of a substance settles. With production it is never zero.
+///
+///   C = (P + Q C_in)/(Q + Q_cleared)
+///
+/// @param substance as for concentration_after, with a way out; its start does not matter
+/// @return          concentration [kg/m^3]
+/// @throws          invalid_input (also without any way out: the concentration rises for ever)
+/// @accuracy        exact for well mixed water and constant production
+/// @source          conservation of mass; Losordo and Hobbs 2000
+[[nodiscard]] inline mass_concentration settled_concentration(const mixed_substance& substance) {
+  constexpr std::string_view here = "tankwright::water::settled_concentration";
+  const auto balance = detail::checked(here, substance);
+  if (!(balance.k > 0.0)) {
+    core::fail<invalid_input>(here, cleared_limits.argument, 0.0, "L/h",
+                              "and no new water: nothing is taken out, and the concentration never settles");
+  }
+  return mass_concentration::from_value(balance.settled());
+}
+
+/// Where a routine of water changes or doses settles, with treatment at work between them or without.
+///
+///   before = after exp(-k T) + (P/V)(1 - exp(-k T))/k,   after = (1 - f) before + f C_new + m/V,   k = Q_cleared/V
+///   (without treatment and doses: before = C_new + p/f,   p = P T/V made in an interval)
+///
+/// @param routine volume V 1e-3 L to 1e12 L; interval T > 0; part f 0 to 1; production P, dose m, concentration in the
+///                new water and flow cleared >= 0
+/// @return        concentrations just before and just after a change [kg/m^3]
+/// @throws        invalid_input; also when nothing is ever taken out, because the level then never settles
 /// @accuracy      exact for well mixed water and constant production
 /// @source        conservation of mass
-[[nodiscard]] inline exchange_routine_result exchange_by_routine(const exchange_routine& routine) {
-  constexpr std::string_view here = "tankwright::water::exchange_by_routine";
-  core::check(here, changed_part_limits, routine.part->value());
-  core::check(here, {"made per interval", "mg/L", not_negative},
-                in_milligrams_per_litre(routine.made_per_interval));
-  core::check(here, {"concentration of the inflow", "mg/L", not_negative}, in_milligrams_per_litre(routine.inflow));
+[[nodiscard]] inline saw_tooth settled_saw_tooth(const change_routine& routine) {
+  constexpr std::string_view here = "tankwright::water::settled_saw_tooth";
+  const auto balance = detail::checked(
+      here, {.volume = routine.volume, .made = routine.made, .in_new_water = routine.in_new_water,
+             .cleared = routine.cleared});
   const double f = routine.part->value();
-  const mass_concentration made = routine.made_per_interval;
-  return {routine.inflow.get() + made / f, routine.inflow.get() + made * ((1.0 - f) / f)};
+  core::check(here, change_interval_limits, in_days(routine.every));
+  core::check(here, routine_part_limits, f);
+  core::check(here, dose_limits, in_grams(routine.dose));
+  if (f == 0.0 && balance.k == 0.0) {
+    core::fail<invalid_input>(here, routine_part_limits.argument, f, "",
+                              "and no treatment that takes anything out: the level rises for ever");
+  }
+  const double added = f * routine.in_new_water.value() + routine.dose.value() / routine.volume->value();
+  const auto swing = balance.periodic(routine.every->value(), f, added);
+  return {mass_concentration::from_value(swing.before), mass_concentration::from_value(swing.after)};
 }
 
 }  // namespace tankwright::water

@@ -7,10 +7,10 @@
 
 namespace tankwright::life {
 
-inline constexpr limits net_volume_limits{"net volume", "L", positive};
-inline constexpr limits concentration_limits{"concentration", "mg/L", not_negative};
-inline constexpr limits nitrogen_load_limits{"nitrogen load", "g/d", not_negative};
-inline constexpr limits water_temperature_limits{"temperature", "degC", above_absolute_zero_celsius};
+inline constexpr limits net_volume_limits{"net volume", "L", {1e-3, 1e10}};
+inline constexpr limits nitrogen_load_limits{"nitrogen load", "g/d", {0.0, 1e9}};
+/// Water that is liquid.
+inline constexpr limits water_temperature_limits{"temperature", "degC", {-5.0, 100.0}};
 
 namespace detail {
 }

@@ -81,7 +81,8 @@ class start_up_run {
       // The error grows with h^4, where the two orders part.
       const double factor = std::fmax(0.2, std::fmin(5.0, 0.9 * std::pow(error, -0.25)));
       if (++steps_ > most_steps || !(step_ > 0.0)) {
-        core::fail<no_convergence>(here, "time", time_, "d", "is as far as the simulation gets: its steps become too small");
+        core::fail<no_convergence>(here, "time", time_, "d",
+                                   "is as far as the simulation gets: its steps become too small");
       }
       if (!(error <= 1.0)) {
         step_ = h * (std::isfinite(error) ? factor : 0.2);
@@ -123,7 +124,9 @@ class start_up_run {
     const auto slope = [&](const pools<double>& y) { return system.derivative(y)[p]; };
     const auto crossing = [&](double from) {
       const auto over = [&](double x) { return at(x)[p] - on.limit; };
-      return time_ + h * numerics::bracketed_root<double>(here, "time of the limit", over, from, 1.0, {.absolute = 1e-12});
+      const double part =
+          numerics::bracketed_root<double>(here, "time of the limit", over, from, 1.0, {.absolute = 1e-12});
+      return time_ + h * part;
     };
     double from = 0.0;
     double level = state[p];

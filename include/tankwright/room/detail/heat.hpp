@@ -100,8 +100,8 @@ struct heat_model {
     t -= by;
     if (std::fabs(by) < 1e-6) return t;  // the next one would be below 1e-9
   }
-  return numerics::bracketed_root<double>(function, "temperature", [&](double x) { return m.net(x, end); }, coldest, hottest,
-                                {.absolute = 1e-9});
+  const auto net_at = [&](double x) { return m.net(x, end); };
+  return numerics::bracketed_root<double>(function, "temperature", net_at, coldest, hottest, {.absolute = 1e-9});
 }
 
 }  // namespace tankwright::room::detail
