@@ -29,7 +29,10 @@ class invalid_plan : public invalid_input {
  private:
   [[nodiscard]] static std::string line_of(const std::vector<mistake>& all) {
     std::string line = "the plan cannot be assessed";
-    for (const mistake& m : all) line += "\n  " + m.path + (m.path.empty() ? "" : ": ") + m.reason;
+    for (const mistake& m : all) {
+      line += "\n  " + m.path + (m.path.empty() ? "" : ": ") + m.reason;
+      if (!m.clashes.empty()) line += " (" + m.clashes + ")";
+    }
     return line;
   }
   [[nodiscard]] static diagnosis diagnosis_of(const std::vector<mistake>& all) {

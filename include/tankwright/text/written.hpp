@@ -67,6 +67,16 @@ namespace detail {
   return {read.value, read.unit ? read.unit->symbol : std::string_view{}, true, read.half_width};
 }
 
+/// An example of how a quantity is written: "2.40 m", "25 °C or 77 °F".
+///
+/// @param quantity name of its kind
+/// @return         a text that `read_written` reads (of two, joined by " or ", each)
+/// @accuracy       not a computation
+/// @source         this library
+[[nodiscard]] inline std::string_view example_of(std::string_view quantity) noexcept {
+  return detail::words_of(quantity).example;
+}
+
 /// Write a number in SI so that `read_written` gives it back to the last bit: in `unit` with the fewest digits that do,
 /// otherwise in SI with 17 digits.
 ///

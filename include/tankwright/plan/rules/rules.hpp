@@ -41,7 +41,7 @@ class book {
     all_->push_back({std::move(path), std::move(reason), std::move(clashes)});
   }
 
-  /// Hold a value to a bound: "0.9 m is above the rim of the display, 0.85 m (vessel.height)".
+  /// Hold a value to a bound: "0.9 m is above the rim of the display, 0.85 m".
   template <class Q>
   void at_most(const std::string& path, const Q& value, const std::type_identity_t<bound<Q>>& limit, std::string_view is_past) {
     const double v = core::si_number(value), most = core::si_number(limit.most);

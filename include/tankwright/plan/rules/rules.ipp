@@ -37,8 +37,7 @@ TANKWRIGHT_INLINE std::string rules::said(double si, std::string_view quantity) 
 
 TANKWRIGHT_INLINE void rules::book::clash(const std::string& path, double value, std::string_view is_past, double most,
                                           const std::string& other, std::string_view quantity) {
-  refuse(path, said(value, quantity) + " " + std::string{is_past} + " " + said(most, quantity) + " (" + other + ")",
-         other);
+  refuse(path, said(value, quantity) + " " + std::string{is_past} + " " + said(most, quantity), other);
 }
 
 }  // namespace tankwright::plan

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <algorithm>
+#include <toml++/toml.h>
+
+#include <tankwright/core/inline.hpp>
+#include <tankwright/exchange/toml.hpp>
+
+namespace tankwright::exchange {
+
+namespace detail {
+
+[[nodiscard]] inline node node_from(const toml::node& from, std::size_t depth) {
+  node made;
+  made.line = from.source().begin.line;
+  if (depth > deepest_document) throw syntax_error{"tables are nested without end", made.line};
+  if (const auto* table = from.as_table()) {
+    made.entries.reserve(table->size());
+    for (const auto& [key, value] : *table) made.entries.emplace_back(key.str(), node_from(value, depth + 1));
+    // toml++ keeps keys in alphabetical order; a plan is read and answered in the order of the file.
+    std::stable_sort(made.entries.begin(), made.entries.end(),
+                     [](const auto& a, const auto& b) { return a.second.line < b.second.line; });
+  } else if (const auto* list = from.as_array()) {
+    made.is = node::kind::list;
+    made.items.reserve(list->size());
+    for (const toml::node& value : *list) made.items.push_back(node_from(value, depth + 1));
+  } else if (const auto text = from.value_exact<std::string>()) {
+    made.is = node::kind::text;
+    made.text = *text;
+  } else if (from.is_number()) {
+    made.is = node::kind::number;
+    made.number = from.value<double>().value();
+  } else if (const auto flag = from.value_exact<bool>()) {
+    made.is = node::kind::flag;
+    made.flag = *flag;
+  } else {
+    made.is = node::kind::other;
+    made.text = from.is_date() ? "a date" : from.is_time() ? "a time" : "a date and time";
+  }
+  return made;
+}
+
+/// A text of several lines that is never closed is noticed at the end of the file: where does it begin?
+[[nodiscard]] inline std::size_t line_of_open_text(std::string_view text, std::size_t noticed) {
+  for (const std::string_view quotes : {"\"\"\"", "'''"}) {
+    std::size_t count = 0, last = 0;
+    for (std::size_t at = text.find(quotes); at != std::string_view::npos; at = text.find(quotes, at + 3)) {
+      ++count;
+      last = at;
+    }
+    if (count % 2 == 1) return 1 + static_cast<std::size_t>(std::count(text.begin(), text.begin() + last, '\n'));
+  }
+  return noticed;
+}
+
+}  // namespace detail
+
+TANKWRIGHT_INLINE node document_from_toml(std::string_view text) {
+  check_text(text, notation::toml);
+  try {
+    return detail::node_from(toml::parse(text), 0);
+  } catch (const toml::parse_error& mistake) {
+    const std::size_t line = mistake.source().begin.line;
+    const std::size_t begins = detail::line_of_open_text(text, line);
+    std::string reason{mistake.description()};
+    if (begins != line) reason = "a text begins here and is never closed";
+    throw syntax_error{reason, begins};
+  }
+}
+
+}  // namespace tankwright::exchange
