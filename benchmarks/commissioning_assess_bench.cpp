@@ -69,8 +69,8 @@ void simulated_power_cuts(benchmark::State& state) {
   };
   for (auto _ : state) {
     benchmark::DoNotOptimize(tw::numerics::simulate({.samples = 100000, .seed = 1}, margin,
-                                          tw::give_or_take(tw::millimetres(250.0), tw::millimetres(4.0)),
-                                          tw::give_or_take(tw::millimetres(0.0), tw::millimetres(4.0))));
+                                          tw::rectangular(tw::millimetres(250.0), tw::millimetres(4.0)),
+                                          tw::rectangular(tw::millimetres(0.0), tw::millimetres(4.0))));
   }
   tw::bench::per_value(state, 100000.0);
 }

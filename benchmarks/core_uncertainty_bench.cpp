@@ -10,8 +10,8 @@ namespace {
 
 tw::volume box(tw::length l, tw::length w, tw::length h) { return l * w * h; }
 
-const auto l = tw::give_or_take(tw::metres(2.4), tw::millimetres(5.0));
-const auto w = tw::give_or_take(tw::metres(0.9), tw::millimetres(5.0));
+const auto l = tw::rectangular(tw::metres(2.4), tw::millimetres(5.0));
+const auto w = tw::rectangular(tw::metres(0.9), tw::millimetres(5.0));
 const auto h = tw::to_the_nearest(tw::metres(0.8), tw::millimetres(10.0));
 
 // One propagation through three inputs, 34 calls of the function.

@@ -32,7 +32,7 @@ double raw_density(double s, double t) {
   if (!(t > -273.15 && t <= std::numeric_limits<double>::max())) throw std::invalid_argument{"temperature"};
   if (!(t >= -6.0 - 1e-9 && t <= 80.0 + 1e-9)) throw std::out_of_range{"temperature"};
   if (t < 0.0) throw std::out_of_range{"ice"};
-  return tw::water::detail::density_teos10(35.16504 / 35.0 * s, t);
+  return tw::water::kernel::density_teos10(35.16504 / 35.0 * s, t);
 }
 
 void raw_double(benchmark::State& state) {

@@ -27,7 +27,7 @@ using S = tw::practical_salinity;
 using T = tw::temperature;
 
 BENCHMARK_CAPTURE(each, vapour_pressure_raw, [](S, T t) {
-  return water::detail::saturation_hyland_wexler(t.value());
+  return water::kernel::saturation_hyland_wexler(t.value());
 });
 BENCHMARK_CAPTURE(each, vapour_pressure, [](S, T t) { return water::vapour_pressure(t); });
 BENCHMARK_CAPTURE(each, vapour_pressure_of_seawater, [](S s, T t) { return water::vapour_pressure(s, t); });

@@ -58,5 +58,5 @@ int main() {
                                                          .mix_yield = yield.central});
   std::printf("(for %.0f L of finished seawater: %.1f kg in %.0f L of fresh water)\n\n", tw::in_litres(new_water),
               tw::in_kilograms(finished.mix), tw::in_litres(finished.fresh_water));
-  std::printf("%.*s\n", static_cast<int>(batch.before_mixing.text.size()), batch.before_mixing.text.data());
+  std::printf("%.*s\n", static_cast<int>(batch.caution.text.size()), batch.caution.text.data());
 }

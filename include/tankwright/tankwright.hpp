@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The whole library, except what is opt-in because it costs compile time: text (`core/text.hpp`,
-/// `core/measured_text.hpp`) and simulation (`core/monte_carlo.hpp`).
+/// The whole library, except what is opt-in because it costs compile time: text (`text.hpp`) and the propagation and
+/// simulation of uncertainties (`numerics.hpp`).
 #pragma once
 
 #include <tankwright/commissioning.hpp>

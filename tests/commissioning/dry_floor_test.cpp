@@ -78,14 +78,14 @@ TEST_CASE("dry floor: the chance is that of a simulation, whichever doubt domina
         in.returns[0].outlet_below_edge = millimetres(35.0);
         in.returns[0].break_below_edge = millimetres(4.0);  // within its doubt of the edge: below it nothing runs back
       }
-      const auto area = give_or_take(1.0, in.area_uncertainty.value());
-      const auto level = give_or_take(length{}, in.level_uncertainty);
+      const auto area = rectangular(1.0, in.area_uncertainty.value());
+      const auto level = rectangular(length{}, in.level_uncertainty);
       const auto drawn = tankwright::numerics::simulate(
           {.samples = 20'000, .seed = 20},
           [&](double display, double sump, double flow, double edges, length running, length outlets, length box) {
             return margin_by_hand(in, display, sump, flow / edges, running, outlets, box);
           },
-          area, area, give_or_take(1.0, in.flow_uncertainty.value()), give_or_take(1.0, edge_part(in)), level, level,
+          area, area, rectangular(1.0, in.flow_uncertainty.value()), rectangular(1.0, edge_part(in)), level, level,
           level);
       const length rim = in.sump.rim, margin = tp::power_cut(in).margin.central;
       for (const double millimetres_left : {-12.0, -8.0, -4.0, -2.0, 0.0, 2.0, 4.0, 8.0, 12.0}) {
@@ -166,32 +166,4 @@ TEST_CASE("dry floor: mistakes are those of the power cut, in its own name") {
   in = lagoon();
   in.returns.clear();
   CHECK_THROWS_AS((void)twc::chance_of_dry_floor(in), invalid_input);
-}
-
-TEST_CASE("even sum: the published sums of rectangular inputs") {
-  const auto about = [](kind k, const char* source) {
-    return evidence{"numerics::even_sum_above", k, source};
-  };
-  const double root3 = std::sqrt(3.0);
-  const auto beyond = [](double x, std::initializer_list<double> widths) {
-    const std::vector<double> w{widths};
-    return numerics::even_sum_above(x, w);
-  };
-  // 95 % of the sum of four rectangular inputs of unit deviation lie within 2 sqrt(3) (2 - (3/5)^(1/4)) = 3.88.
-  TW_CHECK(about(kind::published, "JCGM 101:2008, 9.2.3, table 3 (read in a reproduction)"),
-           beyond(2.0 * root3 * (2.0 - std::pow(0.6, 0.25)), {root3, root3, root3, root3}), 0.025, relative(1e-10));
-  // One of them ten times as wide: +/- 17.0.
-  TW_CHECK(about(kind::from_memory, "JCGM 101:2008, 9.2.4, table 4"),
-           beyond(17.0, {root3, root3, root3, 10.0 * root3}), 0.025, tolerance{.absolute = 0.001});
-  const auto geometry = about(kind::identity, "areas of a rectangle, a triangle and a trapezoid");
-  TW_CHECK(geometry, beyond(0.5, {2.0}), 0.375, relative(1e-14));
-  TW_CHECK(geometry, beyond(0.5, {1.0, 1.0}), 1.5 * 1.5 / 8.0, relative(1e-14));
-  TW_CHECK(geometry, beyond(0.5, {2.0, 1.0}), 0.375, relative(1e-14));       // in the flat part
-  TW_CHECK(geometry, beyond(2.5, {2.0, 1.0}), 0.25 / 16.0, relative(1e-13));  // in the slope
-  TW_CHECK(geometry, beyond(-0.5, {2.0, 1.0}), 1.0 - 0.375, relative(1e-14));
-  CHECK(beyond(3.0, {2.0, 1.0}) == 0.0);
-  CHECK(beyond(0.0, {}) == 0.0);
-  CHECK(beyond(-1.0, {}) == 1.0);
-  // Widths far apart: the small ones hardly matter, and the digits hold.
-  TW_CHECK(geometry, beyond(0.5, {1.0, 0.011, 0.011, 0.011, 0.011, 0.011, 0.011}), 0.25, tolerance{.absolute = 1e-9});
 }

@@ -14,29 +14,29 @@ evidence exact(const char* function) { return {function, kind::identity, varianc
 }  // namespace
 
 TEST_CASE("measured: standard uncertainties of the spreads") {
-  TW_CHECK(exact("tankwright::give_or_take"), give_or_take(metres(2.4), millimetres(6.0)).uncertainty.get(),
+  TW_CHECK(exact("tankwright::rectangular"), rectangular(metres(2.4), millimetres(6.0)).uncertainty.get(),
            millimetres(std::sqrt(12.0)), relative(1e-15));
   TW_CHECK(exact("tankwright::to_the_nearest"), to_the_nearest(metres(2.4), millimetres(6.0)).uncertainty.get(),
            millimetres(std::sqrt(3.0)), relative(1e-15));
-  TW_CHECK(exact("tankwright::most_likely"), most_likely(metres(2.4), millimetres(6.0)).uncertainty.get(),
+  TW_CHECK(exact("tankwright::triangular"), triangular(metres(2.4), millimetres(6.0)).uncertainty.get(),
            millimetres(std::sqrt(6.0)), relative(1e-15));
-  TW_CHECK(exact("tankwright::swinging"), swinging(celsius(25.0), kelvin_steps(0.5)).uncertainty.get(),
+  TW_CHECK(exact("tankwright::arcsine"), arcsine(celsius(25.0), kelvin_steps(0.5)).uncertainty.get(),
            kelvin_steps(std::sqrt(0.125)), relative(1e-15));
   TW_CHECK(exact("tankwright::with_uncertainty"), with_uncertainty(percent(60.0), percent(2.0)).uncertainty.get(),
            percent(2.0), tolerance{});
-  CHECK(give_or_take(metres(2.4), millimetres(6.0)).shape == spread::rectangular);
+  CHECK(rectangular(metres(2.4), millimetres(6.0)).shape == spread::rectangular);
   CHECK(to_the_nearest(metres(2.4), millimetres(6.0)).shape == spread::rectangular);
-  CHECK(most_likely(metres(2.4), millimetres(6.0)).shape == spread::triangular);
-  CHECK(swinging(celsius(25.0), kelvin_steps(0.5)).shape == spread::arcsine);
-  CHECK(std::isinf(with_uncertainty(35.0, 0.1).freedom));
+  CHECK(triangular(metres(2.4), millimetres(6.0)).shape == spread::triangular);
+  CHECK(arcsine(celsius(25.0), kelvin_steps(0.5)).shape == spread::arcsine);
+  CHECK(std::isinf(with_uncertainty(35.0, 0.1).degrees_of_freedom));
 }
 
 TEST_CASE("measured: the worked example of the GUM for limits") {
   // 4.3.7, note, and H.1.3.3: a rectangular coefficient of expansion within 2e-6 1/K.
-  const evidence h1{"tankwright::give_or_take", kind::published, "JCGM 100:2008, H.1.3.3 (read in a reproduction)"};
-  TW_CHECK(h1, give_or_take(11.5e-6, 2e-6).uncertainty.get(), 1.2e-6, tolerance{.absolute = 0.05e-6});
-  const evidence cyclic{"tankwright::swinging", kind::published, "JCGM 100:2008, H.1.3.4 (read in a reproduction)"};
-  TW_CHECK(cyclic, swinging(0.0, 0.5).uncertainty.get(), 0.35, tolerance{.absolute = 0.005});
+  const evidence h1{"tankwright::rectangular", kind::published, "JCGM 100:2008, H.1.3.3 (read in a reproduction)"};
+  TW_CHECK(h1, rectangular(11.5e-6, 2e-6).uncertainty.get(), 1.2e-6, tolerance{.absolute = 0.05e-6});
+  const evidence cyclic{"tankwright::arcsine", kind::published, "JCGM 100:2008, H.1.3.4 (read in a reproduction)"};
+  TW_CHECK(cyclic, arcsine(0.0, 0.5).uncertainty.get(), 0.35, tolerance{.absolute = 0.005});
 }
 
 TEST_CASE("measured: the mean of readings, NIST StRD certified values") {
@@ -61,7 +61,7 @@ TEST_CASE("measured: the mean of readings, NIST StRD certified values") {
     const auto mean = mean_of(std::span<const double>{set.readings});
     TW_CHECK(certified, mean.value.get(), set.mean, relative(3e-16));
     TW_CHECK(certified, mean.uncertainty.get() * std::sqrt(n), set.deviation, relative(set.allowed));
-    CHECK(mean.freedom == n - 1.0);
+    CHECK(mean.degrees_of_freedom == n - 1.0);
     CHECK(mean.shape == spread::student);
   }
 }
@@ -79,8 +79,8 @@ TEST_CASE("measured: readings of quantities, H.2 of the GUM") {
 
 TEST_CASE("measured: what cannot be is refused, with the name of the maker") {
   constexpr double none = std::numeric_limits<double>::quiet_NaN();
-  CHECK_THROWS_WITH_AS((void)give_or_take(metres(2.4), millimetres(-5.0)),
-                       doctest::Contains("tankwright::give_or_take: uncertainty = -0.00288675135 is not possible"),
+  CHECK_THROWS_WITH_AS((void)rectangular(metres(2.4), millimetres(-5.0)),
+                       doctest::Contains("tankwright::rectangular: uncertainty = -0.00288675135 is not possible"),
                        invalid_input);
   CHECK_THROWS_WITH_AS((void)with_uncertainty(metres(none), millimetres(5.0)),
                        "tankwright::with_uncertainty: value = nan is not possible; expected a finite number",

@@ -12,7 +12,8 @@ import textwrap
 from pathlib import Path
 
 QUOTE = re.compile(r'(<!-- (code|file): (\S+?)(?:#(\w+))? -->\n```\w*\n)(.*?)(```)', re.S)
-FOLDERS = ('water', 'vessel', 'plumbing', 'room', 'life', 'commissioning')
+FOLDERS = ('text', 'numerics', 'water', 'vessel', 'plumbing', 'room', 'life', 'plan', 'decisions', 'exchange',
+           'commissioning')
 
 
 def region(root, path, name):

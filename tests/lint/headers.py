@@ -1,11 +1,15 @@
 # SPDX-License-Identifier: BSL-1.0
-"""Finds the public functions of the headers: free functions at namespace scope, outside `detail`.
+"""Finds the public functions of the headers: free functions at namespace scope, outside the machinery: `detail`, what
+floors share in `tankwright::core`, and the arithmetic in `kernel`.
 
 The headers are written in one style, so a scanner over braces is enough; what it cannot read it reports.
 """
 import re
 from dataclasses import dataclass, field
 from pathlib import Path
+
+
+MACHINERY = ('detail', 'kernel')
 
 
 @dataclass
@@ -65,7 +69,9 @@ def public_functions(header):
             at_namespace = all(kind == 'namespace' for kind, _ in scopes)
             path = [name for kind, name in scopes if kind == 'namespace']
             text = chunk.strip()
-            if c in '{;' and at_namespace and 'detail' not in '::'.join(path).split('::'):
+            names = '::'.join(path).split('::')
+            public = names[:2] != ['tankwright', 'core'] and not set(names) & set(MACHINERY)
+            if c in '{;' and at_namespace and public:
                 function = _as_function(text)
                 if function:
                     first = start + (len(chunk) - len(chunk.lstrip()))

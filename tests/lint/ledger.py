@@ -54,7 +54,7 @@ def ledger_text(rows, public):
     for name in sorted(public):
         parts = name.split('::')
         folders[parts[1] if len(parts) > 2 else 'core'].append(name)
-    order = ['core', 'water', 'vessel', 'plumbing', 'room', 'life', 'commissioning']
+    order = ['core', 'text', 'numerics', 'water', 'vessel', 'plumbing', 'room', 'life', 'plan', 'decisions', 'exchange', 'commissioning']
     for folder in sorted(folders, key=lambda f: order.index(f) if f in order else 99):
         text += f'## {folder}\n\n'
         text += '| function | published | library | identity | property | other | worst of tolerance | sources |\n'
@@ -79,6 +79,13 @@ def ledger_text(rows, public):
     return text
 
 
+def is_class_or_constant(name, root):
+    folder, own = name.split('::')[-2:]
+    headers = Path(root, 'include/tankwright', 'core' if folder == 'tankwright' else folder).rglob('*.hpp')
+    declared = re.compile(rf'^(?:class|struct|enum class|inline constexpr [\w:<>, ]+?) {own}\b', re.M)
+    return any(declared.search(header.read_text()) for header in headers)
+
+
 def main():
     parser = argparse.ArgumentParser()
     parser.add_argument('--evidence', required=True)
@@ -90,9 +97,8 @@ def main():
     rows = read(options.evidence)
     public = {f.name for header in all_headers(options.root) for f in public_functions(header)}
     public |= {name for pair in unit_makers(options.root) for name in pair}
-    # Members of public classes may carry evidence too; they are listed with the functions.
-    names_in_headers = '\n'.join(h.read_text() for h in all_headers(options.root))
-    unknown = [n for n in rows if n not in public and not re.search(rf'\b{re.escape(n.split("::")[-1])}\b', names_in_headers)]
+    # Classes and constants may carry evidence too, under their own name; they are listed with the functions.
+    unknown = [n for n in rows if n not in public and not is_class_or_constant(n, options.root)]
     listed = public | {n for n in rows if n not in unknown}
     text = ledger_text(rows, listed)
     target = Path(options.root) / 'docs' / 'validation.md'

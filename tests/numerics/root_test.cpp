@@ -8,20 +8,20 @@
 
 using namespace tankwright;
 using namespace tankwright::numerics;
-using numerics::bracketed_root;
-using numerics::root_options;
+using namespace tankwright::testing;
 
 namespace {
 
 constexpr auto here = "tankwright::test";
 constexpr double eps = std::numeric_limits<double>::epsilon();
+const evidence known{"tankwright::numerics::bracketed_root", kind::identity, "functions with known roots"};
 
 /// The root of f in [a, b], held against the known one, with the number of evaluations counted.
 template <class F>
 int evaluations(F f, double a, double b, double root) {
   int count = 0;
   const double x = numerics::bracketed_root(here, "x", [&](double at) { return ++count, f(at); }, a, b);
-  CHECK_MESSAGE(std::fabs(x - root) <= 8.0 * eps * std::fabs(root), "found ", x, ", the root is ", root);
+  TW_CHECK(known, x, root, relative(8.0 * eps));
   return count;
 }
 

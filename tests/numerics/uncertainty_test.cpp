@@ -43,7 +43,7 @@ TEST_CASE("uncertainty: the end gauge, H.1 of the GUM") {
   const auto d = propagate([](double a, double b, double c) { return 215.0 + a + b + c; }, normal(0.0, 5.8, 24.0),
                            normal(0.0, 10.0 / 2.571, 5.0), normal(0.0, 20.0 / 3.0, 8.0));
   TW_CHECK(h1, d.uncertainty, 9.7, tolerance{.absolute = 0.05});
-  TW_CHECK(h1, d.freedom, 25.6, tolerance{.absolute = 0.05});
+  TW_CHECK(h1, d.degrees_of_freedom, 25.6, tolerance{.absolute = 0.05});
 
   const auto length_of_gauge = [](double ls, double difference, double dalpha, double theta, double alpha,
                                   double dtheta) {
@@ -60,7 +60,7 @@ TEST_CASE("uncertainty: the end gauge, H.1 of the GUM") {
   TW_CHECK(h1, l.inputs[3].uncertainty, 0.0, tolerance{.absolute = 1e-6});
   TW_CHECK(h1, l.inputs[4].uncertainty, 0.0, tolerance{.absolute = 1e-6});
   TW_CHECK(h1, l.inputs[5].uncertainty, 16.6, tolerance{.absolute = 0.1});  // 16.68 from the rounded 0.029
-  TW_CHECK(h1, std::floor(l.freedom), 16.0, tolerance{});
+  TW_CHECK(h1, std::floor(l.degrees_of_freedom), 16.0, tolerance{});
   TW_CHECK(h1, l.factor, 2.92, tolerance{.absolute = 0.005});
   TW_CHECK(h1, 0.5 * (l.high - l.low), 93.0, tolerance{.absolute = 0.5});
   // H.1.7: the second-order terms raise u to 34 nm.
@@ -89,7 +89,7 @@ TEST_CASE("uncertainty: resistance and reactance, H.2 of the GUM, correlated") {
   TW_CHECK(h2, x.uncertainty, 0.295, tolerance{.absolute = 1e-3});  // 0.2956; the GUM works with rounded numbers
   TW_CHECK(h2, z.value, 254.260, tolerance{.absolute = 5e-4});
   TW_CHECK(h2, z.uncertainty, 0.236, tolerance{.absolute = 5e-4});
-  CHECK(r.freedom == 4.0);  // correlated: the least freedom of the inputs
+  CHECK(r.degrees_of_freedom == 4.0);  // correlated: the least freedom of the inputs
 
   // The correlation of two results follows from the uncertainty of their sum.
   const auto between = [&](auto f, auto g, double uf, double ug) {
@@ -144,8 +144,8 @@ TEST_CASE("uncertainty: slopes against analytic derivatives, from tiny to large 
 
 TEST_CASE("uncertainty: quantities go in and come out") {
   const auto box = [](length l, length w, length h) { return volume{l * w * h}; };
-  const auto result = propagate(box, give_or_take(metres(2.4), millimetres(6.0)),
-                                give_or_take(metres(0.9), millimetres(6.0)), to_the_nearest(metres(0.8), millimetres(10.0)));
+  const auto result = propagate(box, rectangular(metres(2.4), millimetres(6.0)),
+                                rectangular(metres(0.9), millimetres(6.0)), to_the_nearest(metres(0.8), millimetres(10.0)));
   static_assert(std::is_same_v<decltype(result.value), volume>);
   TW_CHECK(analytic, result.value, litres(1728.0), relative(1e-15));
   const double a = 0.006 / std::sqrt(3.0) / 2.4, b = 0.006 / std::sqrt(3.0) / 0.9, c = 0.01 / std::sqrt(12.0) / 0.8;
@@ -161,7 +161,7 @@ TEST_CASE("uncertainty: quantities go in and come out") {
   static_assert(std::is_same_v<decltype(warmer.uncertainty), temperature_difference>);
   CHECK(compare(warmer.uncertainty, kelvin_steps(0.2), relative(1e-10)).good);
   const auto half = propagate([](practical_salinity s) { return practical_salinity{0.5 * s.value()}; },
-                              give_or_take(practical_salinity{35.0}, practical_salinity{0.6}));
+                              rectangular(practical_salinity{35.0}, practical_salinity{0.6}));
   CHECK(compare(half.uncertainty, practical_salinity{0.3 / std::sqrt(3.0)}, relative(1e-10)).good);
 
   // What goes on with the result.

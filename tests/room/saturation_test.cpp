@@ -57,7 +57,7 @@ TEST_CASE("saturation: rounding, slopes, inverse and batch over the whole range"
 
     const auto ln = [&](long double at) {
       return in_celsius(t[i]) < 0.01 ? twr::detail::ln_saturation_over_ice(at)
-                                     : tankwright::water::detail::ln_saturation_hyland_wexler(at);
+                                     : tankwright::water::kernel::ln_saturation_hyland_wexler(at);
     };
     const long double h = 1e-3L;
     const double slope = static_cast<double>((ln(k + h).value - ln(k - h).value) / (2 * h));

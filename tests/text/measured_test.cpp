@@ -19,7 +19,7 @@ void reads_as(const Q& value, const step_of<Q>& half_width, std::initializer_lis
     try {
       const measured<Q> read = text::parse_measured<Q>(text);
       TW_CHECK(exact, read.value.get(), value, relative(3e-16));
-      TW_CHECK(exact, read.uncertainty.get(), give_or_take(value, half_width).uncertainty.get(), relative(1e-15));
+      TW_CHECK(exact, read.uncertainty.get(), rectangular(value, half_width).uncertainty.get(), relative(1e-15));
       CHECK(read.shape == spread::rectangular);
     } catch (const text_error& e) {
       FAIL_CHECK(std::string{e.what()});

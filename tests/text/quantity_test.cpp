@@ -221,7 +221,7 @@ TEST_CASE("text: mistakes, and where they are") {
       {"3 in 2 ft", 5, "2 ft cannot follow 3 in"},
       {"7 ft 10", 5, "a second number without a unit"},
       {"7 ft 2 kg", 5, "2 kg cannot follow 7 ft"},
-      {"2 15 m", 2, "a second number; thousands are three text::digits each (2 150), fractions 10 1/2"},
+      {"2 15 m", 2, "a second number; thousands are three digits each (2 150), fractions 10 1/2"},
       {"5 m\"", 3, "\"\"\" is not understood here"},
       {"5 m;", 3, "\";\" is not understood here"},
       {"5 m 水", 4, "\"水\" is not understood here"},
@@ -301,9 +301,9 @@ TEST_CASE("text: numbers are written as the C library rounds them") {
   }
 }
 
-TEST_CASE("text: text::digits that make sense") {
-  const evidence made{"tankwright::significant", kind::identity, "definition of significant digits"};
-  const evidence fixed{"tankwright::decimals", kind::identity, "definition of decimals"};
+TEST_CASE("text: digits that make sense") {
+  const evidence made{"tankwright::text::significant", kind::identity, "definition of significant digits"};
+  const evidence fixed{"tankwright::text::decimals", kind::identity, "definition of decimals"};
   TW_HOLDS(made, text::of(2153.7, text::significant(4)) == "2154");
   TW_HOLDS(made, text::of(2150.0, text::significant(2)) == "2200");
   TW_HOLDS(made, text::of(0.00012345, text::significant(3)) == "0.000123");
@@ -346,7 +346,7 @@ TEST_CASE("text: quantities in the unit asked for") {
   CHECK(text::in(1.0264, "", text::significant(5)) == "1.0264");
   CHECK(text::in(degrees(45.0), "°") == "45°");
   CHECK_THROWS_WITH_AS((void)text::in(litres(3.0), "kg"),
-                       "tankwright::text_in: \"kg\", character 1: kg measures a mass; expected a unit of volume (m3, L, "
+                       "tankwright::text::in: \"kg\", character 1: kg measures a mass; expected a unit of volume (m3, L, "
                        "mL, in3, ft3, US gal, imp gal)",
                        text_error);
   CHECK_THROWS_WITH_AS((void)text::in(litres(3.0), "gal"), doctest::Contains("gal can be US or imperial"), text_error);

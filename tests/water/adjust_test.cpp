@@ -96,7 +96,7 @@ TEST_CASE("adjust: up and down again, no step, all of it") {
                                                   .temperature = celsius(25.0),
                                                   .mix_yield = fraction(0.9)});
   TW_CHECK(from_fresh, raise({.from = 0.0, .target = 35.0}).mix, new_water.mix, relative(1e-14));
-  CHECK_FALSE(raise({}).before_adding.text.empty());
+  CHECK_FALSE(raise({}).caution.text.empty());
 }
 
 TEST_CASE("adjust: the wrong direction is named, with the right function") {

@@ -70,7 +70,7 @@ TEST_CASE("alkalinity: what to add") {
   const auto dose = tww::alkalinity_to_add({.volume = litres(1000.0), .from = meq(2.0), .target = meq(3.0)});
   TW_CHECK(reaches, dose.sodium_bicarbonate, grams(84.0066), relative(1e-14));
   TW_CHECK(reaches, dose.sodium_carbonate, grams(52.9942), relative(1e-14));
-  CHECK_FALSE(dose.before_dosing.text.empty());
+  CHECK_FALSE(dose.caution.text.empty());
   CHECK(in_grams(tww::alkalinity_to_add({.volume = litres(9.0), .from = meq(2.0), .target = meq(2.0)})
                      .sodium_bicarbonate) == 0.0);
   CHECK_THROWS_WITH_AS(

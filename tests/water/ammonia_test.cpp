@@ -80,7 +80,7 @@ TEST_CASE("ammonia: a sample from the kit to the animals") {
     TW_CHECK(sample_product, c.as_nitrogen(), milligrams_per_litre(0.5 * f.value()), relative(1e-15));
   }
   CHECK(result.concentration.reason == result.fraction.reason);
-  CHECK_FALSE(result.before_acting.text.empty());
+  CHECK_FALSE(result.caution.text.empty());
 }
 
 TEST_CASE("ammonia: as nitrogen, as NH3 and as NH4+") {

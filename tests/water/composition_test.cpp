@@ -49,7 +49,7 @@ TEST_CASE("composition: sums") {
   const auto amounts = for_a_kilogram();
   TW_CHECK(as_reference, amounts.anhydrous, grams(35.16504), relative(1e-4));
   TW_CHECK(balance, amounts.weighed + amounts.water, kilograms(1.0), relative(1e-15));
-  CHECK_FALSE(amounts.before_mixing.text.empty());
+  CHECK_FALSE(amounts.caution.text.empty());
   const auto half = tww::weigh_recipe(
       {.volume = litres(40.0), .target = practical_salinity{17.5}, .temperature = celsius(25.0)});
   TW_CHECK(balance, half.weighed + half.water,

@@ -51,7 +51,7 @@ TEST_CASE("density: rounding, batch and order over the whole range") {
     const mass_density scalar = tww::density(s[i], t[i], extrapolate);
     TW_CHECK(batch_is_scalar, batch[i], scalar, relative(4e-16));
     const long double sa = 35.16504L / 35.0L * static_cast<long double>(s[i].value());
-    const long double oracle = tww::detail::density_teos10<long double>(sa, static_cast<long double>(in_celsius(t[i])));
+    const long double oracle = tww::kernel::density_teos10<long double>(sa, static_cast<long double>(in_celsius(t[i])));
     TW_CHECK(rounding, scalar, mass_density::from_value(static_cast<double>(oracle)), relative(1e-15));
     if (s[i].value() < 41.0 && in_celsius(t[i]) >= 0.0) {
       TW_HOLDS(grows, tww::density(practical_salinity{s[i].value() + 0.001}, t[i]) > scalar);

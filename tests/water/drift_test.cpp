@@ -62,7 +62,7 @@ TEST_CASE("drift: steady top-off, a failed one, and back from the readings") {
   TW_CHECK(closes, gone.volume, litres(50.0), relative(1e-12));
   TW_CHECK(closes, gone.mass, litres(50.0) * tww::density(practical_salinity{0.0}, celsius(25.0)), relative(1e-12));
   CHECK(in_seconds(tww::time_to_salinity(system_of(state{}), practical_salinity{35.0})) == 0.0);
-  CHECK_FALSE(kept.before_trusting.text.empty());
+  CHECK_FALSE(kept.caution.text.empty());
 }
 
 TEST_CASE("drift: what cannot be is named") {

@@ -74,7 +74,7 @@ TEST_CASE("salt mix: salt is conserved, and the two questions have one answer") 
                                                      .mix_yield = fraction(y)});
         TW_CHECK(two_ways, poured.mix, finished.mix, relative(1e-13));
         TW_CHECK(two_ways, poured.finished, litres(2150.0), relative(1e-14));
-        CHECK_FALSE(poured.before_mixing.text.empty());
+        CHECK_FALSE(poured.caution.text.empty());
         if (s == 0.0) continue;
         const auto yield = tww::measured_yield({.mix = poured.mix,
                                                 .fresh_water = poured.fresh_water_mass,

@@ -149,7 +149,7 @@ class moved_margin {
     for (int k = 1; k <= pieces; ++k) {
       const double after = k == pieces ? up[first] : at(first, 2.0 * k / pieces - 1.0);
       with_piece[first] = 0.5 * std::fabs(after - before);
-      chance += numerics::even_sum_above(-(0.5 * (before + after) + others), with_piece) / pieces;
+      chance += numerics::tail_of_uniform_sum(-(0.5 * (before + after) + others), with_piece) / pieces;
       before = after;
     }
   }

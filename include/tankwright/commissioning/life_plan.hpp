@@ -90,7 +90,7 @@ namespace detail {
                                               .from = water::alkalinity::from_degrees_kh(0.0),
                                               .target = water::alkalinity::from_degrees_kh(fall.central)});
   f.numbers.push_back({"sodium bicarbonate that puts a day back", amount_of(dose.sodium_bicarbonate), role::detail});
-  f.note = "Before dosing: " + std::string{dose.before_dosing.text};
+  f.note = "Before dosing: " + std::string{dose.caution.text};
   f.measure_next.push_back("measure the alkalinity on two days a week apart: corals and plants use and make it too");
   return f;
 }

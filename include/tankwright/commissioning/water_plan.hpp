@@ -166,7 +166,7 @@ inline constexpr std::string_view salting = "Salting";
                        }))});
   f.numbers.push_back({"total ammonia, as nitrogen", amount_of(plan.ammonia->as_nitrogen()), role::detail});
   f.sources = {water::clegg_whitfield_1995};
-  f.before_acting = free.before_acting.text;
+  f.before_acting = free.caution.text;
   return f;
 }
 

@@ -38,20 +38,21 @@ struct measured {
   required<Q> value;
   required<step_of<Q>> uncertainty;  ///< one standard deviation
   spread shape = spread::normal;
-  double freedom = std::numeric_limits<double>::infinity();  ///< degrees of freedom behind the uncertainty
+  double degrees_of_freedom = std::numeric_limits<double>::infinity();  ///< behind the uncertainty
 };
 
 namespace core {
 
 inline constexpr limits uncertainty_limits{"uncertainty", "", not_negative};
 inline constexpr limits measured_value_limits{"value", "", any_finite};
-inline constexpr limits freedom_limits{"freedom", "", {1.0, std::numeric_limits<double>::infinity()}};
+inline constexpr limits degrees_of_freedom_limits{
+    "degrees of freedom", "", {1.0, std::numeric_limits<double>::infinity()}};
 
 template <class Q>
 void check_measured(std::string_view function, const measured<Q>& input) {
   check(function, measured_value_limits, si_number(input.value.get()));
   check(function, uncertainty_limits, si_number(input.uncertainty.get()));
-  check(function, freedom_limits, input.freedom);
+  check(function, degrees_of_freedom_limits, input.degrees_of_freedom);
 }
 
 /// A value whose limits lie `divisor` standard uncertainties away.
@@ -89,8 +90,8 @@ template <class Q>
 /// @accuracy         exact
 /// @source           JCGM 100:2008, 4.3.7
 template <class Q>
-[[nodiscard]] measured<Q> give_or_take(const Q& value, const step_of<Q>& half_width) {
-  return core::between_limits("tankwright::give_or_take", value, half_width, std::sqrt(3.0), spread::rectangular);
+[[nodiscard]] measured<Q> rectangular(const Q& value, const step_of<Q>& half_width) {
+  return core::between_limits("tankwright::rectangular", value, half_width, std::sqrt(3.0), spread::rectangular);
 }
 
 /// A reading rounded to the divisions of a scale or to the last digit of a display.
@@ -119,8 +120,8 @@ template <class Q>
 /// @accuracy         exact
 /// @source           JCGM 100:2008, 4.3.9
 template <class Q>
-[[nodiscard]] measured<Q> most_likely(const Q& value, const step_of<Q>& half_width) {
-  return core::between_limits("tankwright::most_likely", value, half_width, std::sqrt(6.0), spread::triangular);
+[[nodiscard]] measured<Q> triangular(const Q& value, const step_of<Q>& half_width) {
+  return core::between_limits("tankwright::triangular", value, half_width, std::sqrt(6.0), spread::triangular);
 }
 
 /// A value that swings between limits as a sine does: water under a thermostat, a room over the day.
@@ -134,8 +135,8 @@ template <class Q>
 /// @accuracy        exact
 /// @source          JCGM 101:2008, 6.4.6
 template <class Q>
-[[nodiscard]] measured<Q> swinging(const Q& value, const step_of<Q>& amplitude) {
-  return core::between_limits("tankwright::swinging", value, amplitude, std::sqrt(2.0), spread::arcsine);
+[[nodiscard]] measured<Q> arcsine(const Q& value, const step_of<Q>& amplitude) {
+  return core::between_limits("tankwright::arcsine", value, amplitude, std::sqrt(2.0), spread::arcsine);
 }
 
 /// The mean of repeated independent readings.
@@ -169,7 +170,7 @@ template <class Q>
   return {.value = core::from_si_number<Q>(core::si_number(readings[0]) + mean),
           .uncertainty = core::from_si_number<step_of<Q>>(std::sqrt(variance / count)),
           .shape = spread::student,
-          .freedom = count - 1.0};
+          .degrees_of_freedom = count - 1.0};
 }
 
 }  // namespace tankwright

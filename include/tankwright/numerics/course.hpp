@@ -19,7 +19,17 @@ struct step_end {
   double error;
 };
 
-/// A step h along dy/dt = f(t, y), with the slope at its start. For dy/dt = -y/tau its error is (h/tau)^6/3600.
+/// A step along dy/dt = f(t, y) from a point where the slope is known.
+///
+/// @param f  dy/dt, any callable on t and y; called six times
+/// @param t  where the step starts
+/// @param y  the value there
+/// @param k1 the slope there
+/// @param h  its length
+/// @return   value and slope at the end, and how far the embedded fourth-order result is from it
+/// @throws   what f throws
+/// @accuracy fifth order: for dy/dt = -y/tau the error of a step is (h/tau)^6/3600 of y
+/// @source   Dormand and Prince 1980
 template <class F>
 [[nodiscard]] step_end dormand_prince(F f, double t, double y, double k1, double h) {
   const double k2 = f(t + h / 5.0, y + h * k1 / 5.0);

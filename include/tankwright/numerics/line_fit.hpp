@@ -7,6 +7,8 @@
 #include <cstddef>
 #include <span>
 
+#include <tankwright/core/validity.hpp>
+
 namespace tankwright::numerics {
 
 /// y = intercept + slope x.
@@ -21,9 +23,28 @@ struct line_fit {
   T sxx;  ///< sum of (x - mean)^2
 };
 
-/// Ordinary least squares about the mean, which keeps the digits when x is far from zero. At least three points.
+/// The straight line through points by ordinary least squares, about the mean, which keeps the digits when x is far
+/// from zero.
+///
+///   slope = Sxy / Sxx,   intercept = y_mean - slope x_mean,   s^2 = sum of squared residuals / (n - 2)
+///
+/// @param x three numbers or more, not all the same
+/// @param y as many
+/// @return  coefficients, their standard errors, the scatter about the line
+/// @throws  invalid_input for too few points, for spans of different sizes, for what is not finite or beyond 1e100, and
+///          where all x are the same
+/// @accuracy 1e-9 relative on certified sets of NIST StRD
+/// @source  the normal equations
 template <class T>
 [[nodiscard]] line_fit<T> fit_line(std::span<const T> x, std::span<const T> y) {
+  constexpr std::string_view here = "tankwright::numerics::fit_line";
+  core::check(here, {"number of points", "", {3.0, 1e15}}, static_cast<double>(x.size()));
+  core::check(here, {"number of y", "", {static_cast<double>(x.size()), static_cast<double>(x.size())}},
+              static_cast<double>(y.size()));
+  for (std::size_t i = 0; i < x.size(); ++i) {
+    core::check(here, {"x", "", {-1e100, 1e100}}, static_cast<double>(x[i]));
+    core::check(here, {"y", "", {-1e100, 1e100}}, static_cast<double>(y[i]));
+  }
   const T n = static_cast<T>(x.size());
   T mean_x = 0;
   T mean_y = 0;
@@ -37,6 +58,7 @@ template <class T>
     sxx += dx * dx;
     sxy += dx * (y[i] - mean_y);
   }
+  if (!(sxx > T(0))) core::fail<invalid_input>(here, "x", static_cast<double>(mean_x), "", "is the same in all points");
   const T slope = sxy / sxx;
   T squares = 0;
   for (std::size_t i = 0; i < x.size(); ++i) {

@@ -58,7 +58,7 @@ struct simulated {
   }
   /// The value that a share of the results does not exceed.
   [[nodiscard]] Q quantile(proportion share) const {
-    core::check("tankwright::simulated::quantile", {"share", "", zero_to_one}, share.value());
+    core::check("tankwright::numerics::simulated::quantile", {"share", "", zero_to_one}, share.value());
     const double place = share.value() * static_cast<double>(results.size() - 1);
     return core::from_si_number<Q>(results[static_cast<std::size_t>(std::lround(place))]);
   }
@@ -71,14 +71,14 @@ struct raw_input {
   double value;
   double uncertainty;
   spread shape;
-  double freedom;
+  double degrees_of_freedom;
   bool correlated = false;
 
   /// Number n of this input, drawn on its own.
   [[nodiscard]] double drawn(const counter_random& random, std::uint64_t n) const noexcept {
     switch (shape) {
       case spread::normal: return value + uncertainty * random.normal(n);
-      case spread::student: return value + uncertainty * random.student(n, freedom);
+      case spread::student: return value + uncertainty * random.student(n, degrees_of_freedom);
       case spread::rectangular: return value + uncertainty * std::sqrt(3.0) * (2.0 * random.uniform(2 * n) - 1.0);
       case spread::triangular:
         return value + uncertainty * std::sqrt(6.0) * (random.uniform(2 * n) + random.uniform(2 * n + 1) - 1.0);
@@ -194,14 +194,14 @@ template <class F, class... Q>
 [[nodiscard]] auto simulate(const simulation& how, F&& f, const measured<Q>&... inputs) {
   using R = detail::result_of<F, Q...>;
   constexpr std::size_t count = sizeof...(Q);
-  constexpr std::string_view here = "tankwright::simulate";
+  constexpr std::string_view here = "tankwright::numerics::simulate";
   (core::check_measured(here, inputs), ...);
   core::check(here, detail::coverage_limits, how.coverage);
   core::check(here, detail::samples_limits, static_cast<double>(how.samples));
   const detail::sampler<count> draw{here, how,
                                     {detail::raw_input{core::si_number(inputs.value.get()),
                                                        core::si_number(inputs.uncertainty.get()), inputs.shape,
-                                                       inputs.freedom}...}};
+                                                       inputs.degrees_of_freedom}...}};
   std::vector<double> results;
   results.reserve(how.samples);
   detail::running_moments<count> moments;
@@ -248,6 +248,7 @@ template <class F, class... Q>
 ///
 /// @param result of `simulate`
 /// @return       low, mean and high
+/// @throws       nothing of its own
 /// @accuracy     exact
 /// @source       JCGM 101:2008, 5.3
 template <class Q, std::size_t N>

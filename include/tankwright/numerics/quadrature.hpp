@@ -3,9 +3,18 @@
 /// Integration of smooth functions: Gauss and Legendre's eight points on a panel.
 #pragma once
 
+#include <tankwright/core/validity.hpp>
+
 namespace tankwright::numerics {
 
-/// Calls use(x, weight) for the eight points of a panel from a to b. Exact for polynomials of degree 15.
+/// Calls use(x, weight) for the eight points of a panel.
+///
+/// @param a   where the panel starts
+/// @param b   where it ends
+/// @param use any callable on a point and its weight; the weights add up to b - a
+/// @throws    what `use` throws
+/// @accuracy  exact for polynomials of degree 15
+/// @source    Gauss and Legendre; nodes and weights of Abramowitz and Stegun 1964, table 25.4
 template <class Use>
 void gauss_points(double a, double b, Use use) {
   constexpr double node[] = {0.1834346424956498049394761, 0.5255324099163289858177390, 0.7966664774136267395915539,
@@ -20,8 +29,18 @@ void gauss_points(double a, double b, Use use) {
 }
 
 /// The integral of f from a to b on equal panels.
+///
+/// @param f      any smooth callable on a number; called eight times for each panel
+/// @param a      where the integral starts
+/// @param b      where it ends
+/// @param panels 1 to 1 000 000
+/// @return       the integral; negative when b lies below a and f is positive
+/// @throws       invalid_input (names the argument and its value); what f throws
+/// @accuracy     exact for polynomials of degree 15
+/// @source       Gauss and Legendre
 template <class F>
 [[nodiscard]] double integral(F f, double a, double b, int panels) {
+  core::check("tankwright::numerics::integral", {"panels", "", {1.0, 1e6}}, panels);
   const double width = (b - a) / panels;
   double sum = 0.0;
   for (int p = 0; p < panels; ++p) {

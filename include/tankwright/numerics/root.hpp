@@ -22,6 +22,8 @@ struct root_options {
   int iterations = 100;
 };
 
+namespace detail {
+
 /// Give up: the diagnosis carries the last value and its bracket.
 template <class T>
 [[noreturn, gnu::cold]] void no_root(std::string_view function, std::string_view unknown, T last, T a, T b,
@@ -35,10 +37,20 @@ template <class T>
   throw no_convergence{line, {std::string{function}, std::string{unknown}, value, low, high, {}, {}}};
 }
 
-/// The x in [a, b] with f(x) = 0. f(a) and f(b) must differ in sign (or one be zero).
+}  // namespace detail
+
+/// The x between a and b with f(x) = 0. f(a) and f(b) must differ in sign, or one of them be zero.
 ///
-/// @throws no_convergence when the signs agree, f is not a number, or the iteration cap is reached; it names `function`
-///         and `unknown`.
+/// @param function who asks: named in the error
+/// @param unknown  what x is: named in the error
+/// @param f        any callable on a number; it may jump, then its jump through zero is found
+/// @param a        one end of the bracket
+/// @param b        the other end
+/// @param options  tolerances on x, and the most steps (100), each of which calls f once
+/// @return         the root
+/// @throws         no_convergence when the signs agree, f is not a number, or the steps are used up; what f throws
+/// @accuracy       the tolerances; by default 4 units of the last place
+/// @source         Chandrupatla 1997
 template <class T, class F>
 [[nodiscard]] T bracketed_root(std::string_view function, std::string_view unknown, F f, T a, T b,
                                root_options<T> options = {}) {
@@ -46,15 +58,15 @@ template <class T, class F>
   T fb = f(b);
   if (fa == T(0)) return a;
   if (fb == T(0)) return b;
-  if (std::isnan(fa) || std::isnan(fb)) no_root(function, unknown, a, a, b, "gives no number at an end");
-  if ((fa < T(0)) == (fb < T(0))) no_root(function, unknown, a, a, b, "gives no change of sign");
+  if (std::isnan(fa) || std::isnan(fb)) detail::no_root(function, unknown, a, a, b, "gives no number at an end");
+  if ((fa < T(0)) == (fb < T(0))) detail::no_root(function, unknown, a, a, b, "gives no change of sign");
   T c = a;
   T fc = fa;
   T step = T(0.5);
   for (int i = 0; i < options.iterations; ++i) {
     const T x = a + step * (b - a);
     const T fx = f(x);
-    if (std::isnan(fx)) no_root(function, unknown, x, a, b, "gives no number at a point inside");
+    if (std::isnan(fx)) detail::no_root(function, unknown, x, a, b, "gives no number at a point inside");
     if ((fx < T(0)) == (fa < T(0))) {
       c = a, fc = fa;
     } else {
@@ -75,7 +87,7 @@ template <class T, class F>
       step = step < least ? least : step > T(1) - least ? T(1) - least : step;
     }
   }
-  no_root(function, unknown, a, a, b, "did not converge");
+  detail::no_root(function, unknown, a, a, b, "did not converge");
 }
 
 }  // namespace tankwright::numerics

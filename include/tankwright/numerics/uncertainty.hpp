@@ -51,8 +51,8 @@ struct propagated {
   Q low;                   ///< coverage interval: value -/+ factor x uncertainty
   Q high;
   double coverage;
-  double factor;   ///< coverage factor k, Student's t for `freedom`
-  double freedom;  ///< effective degrees of freedom (Welch-Satterthwaite)
+  double factor;   ///< coverage factor k, Student's t for `degrees_of_freedom`
+  double degrees_of_freedom;  ///< effective degrees of freedom (Welch-Satterthwaite)
   /// How far the function bends within the uncertainties: the higher-order part of the standard uncertainty over the
   /// first-order part. Above 0.1, rather simulate. Infinite where the function refuses values one uncertainty away.
   double nonlinearity;
@@ -158,7 +158,7 @@ template <std::size_t N>
 struct raw_propagated {
   double value = 0.0;
   double uncertainty = 0.0;
-  double freedom = 0.0;
+  double degrees_of_freedom = 0.0;
   double factor = 0.0;
   double nonlinearity = 0.0;
   std::array<double, N> effects{};  ///< slope times uncertainty
@@ -169,7 +169,7 @@ struct raw_propagated {
 template <std::size_t N, class F>
 [[nodiscard]] raw_propagated<N> propagate_numbers(const propagation& how, F f, const std::array<double, N>& x,
                                                   const std::array<double, N>& u,
-                                                  const std::array<double, N>& freedom) {
+                                                  const std::array<double, N>& degrees_of_freedom) {
   constexpr std::string_view here = "tankwright::numerics::propagate";
   core::check(here, coverage_limits, how.coverage);
   const auto r = correlation_matrix(here, N, how.correlations);
@@ -209,9 +209,9 @@ template <std::size_t N, class F>
   }
 
   double variance = 0.0;
-  double squares_over_freedom = 0.0;
+  double squares_over_degrees = 0.0;
   bool correlated = false;
-  double least_freedom = std::numeric_limits<double>::infinity();
+  double least_degrees = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i < N; ++i) {
     for (std::size_t j = 0; j < N; ++j) {
       const double part = r[i * N + j] * out.effects[i] * out.effects[j];
@@ -219,15 +219,16 @@ template <std::size_t N, class F>
       correlated = correlated || (i != j && part != 0.0);
     }
     variance += out.shares[i];
-    squares_over_freedom += std::pow(out.effects[i], 4) / freedom[i];
-    if (out.effects[i] != 0.0) least_freedom = std::fmin(least_freedom, freedom[i]);
+    squares_over_degrees += std::pow(out.effects[i], 4) / degrees_of_freedom[i];
+    if (out.effects[i] != 0.0) least_degrees = std::fmin(least_degrees, degrees_of_freedom[i]);
   }
   variance = std::fmax(variance, 0.0);
   for (double& share : out.shares) share = variance > 0.0 ? share / variance : 0.0;
   out.uncertainty = std::sqrt(variance);
-  // Welch-Satterthwaite holds for independent inputs; with correlations, the least of the freedoms is safe.
-  out.freedom = correlated || squares_over_freedom == 0.0 ? least_freedom : variance * variance / squares_over_freedom;
-  out.factor = student_t_quantile(0.5 + 0.5 * how.coverage, std::fmax(1.0, std::floor(out.freedom)));
+  // Welch-Satterthwaite holds for independent inputs; with correlations, the least of the inputs is safe.
+  out.degrees_of_freedom =
+      correlated || squares_over_degrees == 0.0 ? least_degrees : variance * variance / squares_over_degrees;
+  out.factor = student_t_quantile(0.5 + 0.5 * how.coverage, std::fmax(1.0, std::floor(out.degrees_of_freedom)));
 
   // How far f leaves the tangent within the uncertainties: its curvature, what the slope misses of the way across, and
   // for pairs of inputs what they do together.
@@ -269,8 +270,9 @@ template <class F, class... Q, std::size_t... I>
 ///
 ///   u^2 = sum_i sum_j r_ij c_i u_i c_j u_j,   c_i = df/dx_i;   low, high = y -/+ k u,   k = t((1 + p)/2, nu_eff)
 ///
-/// The slopes are found numerically with a step that is chosen as it goes. The freedom is cut to a whole number for k,
-/// as the GUM does. A function that refuses values near the measured one is met with smaller or one-sided steps.
+/// The slopes are found numerically with a step that is chosen as it goes. The degrees of freedom nu_eff are cut to a
+/// whole number, as the GUM does. A function that refuses values near the measured one is met with smaller or
+/// one-sided steps.
 ///
 /// @param how    coverage (0 to 1, default 0.95) and correlations between inputs
 /// @param f      any callable on the quantities, in the order of the inputs; called about 10 times for each input
@@ -289,7 +291,7 @@ template <class F, class... Q>
   };
   const detail::raw_propagated<count> raw = detail::propagate_numbers<count>(
       how, numbers, {core::si_number(inputs.value.get())...}, {core::si_number(inputs.uncertainty.get())...},
-      {inputs.freedom...});
+      {inputs.degrees_of_freedom...});
 
   const auto step = [](double si) { return core::from_si_number<step_of<R>>(si); };
   const auto point = [](double si) { return core::from_si_number<R>(si); };
@@ -303,7 +305,7 @@ template <class F, class... Q>
                               point(raw.value + half_width),
                               how.coverage,
                               raw.factor,
-                              raw.freedom,
+                              raw.degrees_of_freedom,
                               raw.nonlinearity,
                               contributions(std::make_index_sequence<count>{})};
 }
@@ -328,17 +330,19 @@ template <class F, class... Q>
 ///
 /// @param result of `propagate`
 /// @return       a normally spread measured value with its effective degrees of freedom
+/// @throws       nothing of its own
 /// @accuracy     exact; what the result shares with other inputs is lost: where those meet again, propagate the whole
 /// @source       JCGM 100:2008, 4.3.3
 template <class Q, std::size_t N>
 [[nodiscard]] measured<Q> as_measured(const propagated<Q, N>& result) {
-  return {.value = result.value, .uncertainty = result.uncertainty, .freedom = result.freedom};
+  return {.value = result.value, .uncertainty = result.uncertainty, .degrees_of_freedom = result.degrees_of_freedom};
 }
 
 /// A propagated result as an estimate with its coverage interval as the band.
 ///
 /// @param result of `propagate`
 /// @return       low, value and high
+/// @throws       nothing of its own
 /// @accuracy     exact
 /// @source       JCGM 100:2008, 6.2
 template <class Q, std::size_t N>

@@ -22,8 +22,8 @@ namespace tankwright::numerics {
 /// @return       probability, 0 to 1; without a width 1 for x < 0, 0 otherwise
 /// @accuracy     1e-4 for what is left out, 1e-9 otherwise
 /// @source       sums of rectangular distributions, JCGM 101:2008 9.2; the integral by hand
-[[nodiscard]] inline double even_sum_above(double x, std::span<const double> widths) noexcept {
-  if (x < 0.0) return 1.0 - even_sum_above(-x, widths);
+[[nodiscard]] inline double tail_of_uniform_sum(double x, std::span<const double> widths) noexcept {
+  if (x < 0.0) return 1.0 - tail_of_uniform_sum(-x, widths);
   constexpr std::size_t most = 8;
   constexpr double counts = 0.01;  // of the widest
   double widest = 0.0;

@@ -110,7 +110,7 @@ template <class T>
   const double at_label = efficiency_share(rated_c, m.rated_at.humidity.fraction());
   const double here = efficiency_share(celsius, humidity);
   const double drawn = m.electrical.value() * removal / m.capacity.get().value() * at_label / here;
-  const double heat = water::detail::latent_heat_of_water(celsius);
+  const double heat = water::kernel::latent_heat_of_water(celsius);
   constexpr double band = 0.15;
   constexpr std::string_view why = "machines of one label differ by about 15 % within the range of the curve";
   const auto removed = [&](double part) { return removal * part; };

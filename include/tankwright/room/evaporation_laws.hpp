@@ -195,7 +195,7 @@ template <class T>
 
 /// The vapour pressure at the surface [Pa]: of pure water, times the water activity. Checked by the caller.
 [[nodiscard]] inline double vapour_pressure_at(double kelvin, double activity) noexcept {
-  return activity * water::detail::saturation_hyland_wexler(kelvin);
+  return activity * water::kernel::saturation_hyland_wexler(kelvin);
 }
 
 [[nodiscard]] inline across<double> checked(std::string_view function, const open_water& w, range_policy policy) {

@@ -63,7 +63,7 @@ template <class Q>
   const dehumidifier unit{.capacity = kilograms_per_second(1.0), .rated_at = rated_at};
   const double label = 1.0 / (detail::checked_capacity(here, unit, policy) * share);
   const auto gain = detail::gains_at(room, target.fraction() * room.model.saturation);
-  const double heat = water::detail::latent_heat_of_water(celsius);
+  const double heat = water::kernel::latent_heat_of_water(celsius);
   const std::string_view why = room.areas.agitated ? agitated_band : still_band;
   const auto positive_part = [](double x) { return std::max(x, 0.0); };
   const auto scaled = [&](double by) {

@@ -15,7 +15,7 @@
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/validity.hpp>
-#include <tankwright/water/detail/hyland_wexler.hpp>
+#include <tankwright/water/kernel.hpp>
 
 namespace tankwright::room {
 
@@ -34,7 +34,7 @@ namespace detail {
 template <class T>
 inline constexpr T triple_point = T(273.16L);
 
-using water::detail::ln_pressure;
+using water::kernel::ln_pressure;
 
 /// Over ice, T in K (eq. 5).
 template <class T>
@@ -50,7 +50,7 @@ template <class T>
 
 template <class T>
 [[nodiscard]] inline ln_pressure<T> ln_saturation(T t) noexcept {
-  return t < triple_point<T> ? ln_saturation_over_ice(t) : water::detail::ln_saturation_hyland_wexler(t);
+  return t < triple_point<T> ? ln_saturation_over_ice(t) : water::kernel::ln_saturation_hyland_wexler(t);
 }
 
 /// Saturation pressure [Pa], T in K.
@@ -73,10 +73,10 @@ template <class T>
 template <class T>
 [[nodiscard]] T saturation_temperature(std::string_view function, T ln_p) {
   using std::fabs;
-  const bool ice = ln_p < water::detail::ln_saturation_hyland_wexler(triple_point<T>).value;
+  const bool ice = ln_p < water::kernel::ln_saturation_hyland_wexler(triple_point<T>).value;
   T t = saturation_temperature_guess(ln_p);
   for (int i = 0; i < 20 && t > T(0); ++i) {
-    const auto at = ice ? ln_saturation_over_ice(t) : water::detail::ln_saturation_hyland_wexler(t);
+    const auto at = ice ? ln_saturation_over_ice(t) : water::kernel::ln_saturation_hyland_wexler(t);
     const T miss = ln_p - at.value;
     const T step = T(2) * miss * at.slope / (T(2) * at.slope * at.slope + miss * at.curvature);
     t += step;

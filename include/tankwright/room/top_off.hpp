@@ -69,7 +69,7 @@ namespace detail {
 /// Density of fresh water [kg/m^3].
 [[nodiscard]] inline double checked_fresh_density(std::string_view function, temperature t, range_policy policy) {
   core::check(function, fresh_water_temperature_limits, in_celsius(t), policy);
-  return water::detail::density_teos10(0.0, in_celsius(t));
+  return water::kernel::density_teos10(0.0, in_celsius(t));
 }
 
 template <class Q>

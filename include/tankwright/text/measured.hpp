@@ -66,7 +66,7 @@ struct plus_minus_place {
 
 }  // namespace detail
 
-/// Read a measured value with the limits that it keeps: any value between them is equally likely (`give_or_take`).
+/// Read a measured value with the limits that it keeps: any value between them is equally likely (`rectangular`).
 ///
 /// Without limits the value counts as exact. A percentage behind the sign is a share of the value, except for
 /// proportions and humidities, where it is percentage points.
@@ -79,7 +79,7 @@ struct plus_minus_place {
 template <detail::has_text Q>
 [[nodiscard]] measured<Q> parse_measured(std::string_view text) {
   const auto read = detail::limits_from_text(text, core::quantity_name<Q>(), core::quantity_name<step_of<Q>>());
-  return give_or_take(core::from_si_number<Q>(read.value), core::from_si_number<step_of<Q>>(read.half_width));
+  return rectangular(core::from_si_number<Q>(read.value), core::from_si_number<step_of<Q>>(read.half_width));
 }
 
 }  // namespace tankwright::text

@@ -79,12 +79,29 @@ struct digits {
   int count;
   bool after_point;
 };
-/// So many digits from the first that is not zero; zeros at the end are not written. 1 to 17.
+/// So many digits from the first that is not zero; zeros at the end are not written.
+///
+/// @param count 1 to 17; the nearer end where it lies outside
+/// @return      how to write a number
+/// @accuracy    not a computation
+/// @source      none: a choice of form
 [[nodiscard]] constexpr digits significant(int count) noexcept { return {count, false}; }
 /// So many digits after the point, zeros written too, for columns. Below 0: rounded to tens, hundreds, ...
+///
+/// @param count -15 to 17; the nearer end where it lies outside
+/// @return      how to write a number
+/// @accuracy    not a computation
+/// @source      none: a choice of form
 [[nodiscard]] constexpr digits decimals(int count) noexcept { return {count, true}; }
 
 /// A pure number: "1.026", "2150", "0.00012". An exponent only below 0.0001 and from a thousand million on.
+///
+/// @param number any number; "nan", "inf" and "-inf" where it is none
+/// @param with   how many digits
+/// @return       the text
+/// @throws       nothing of its own
+/// @accuracy     correctly rounded to the digits asked for
+/// @source       ISO/IEC 14882:2020, charconv
 [[nodiscard]] inline std::string of(double number, digits with = significant(4)) {
   return with.after_point ? detail::decimals_text(number, with.count) : detail::significant_text(number, with.count);
 }
@@ -161,6 +178,7 @@ enum class unit_system { si, us };
 /// @param value  any quantity, as data; the size of its central value counts
 /// @param system SI or US customary units; where the trade has no US unit, the SI one
 /// @return       a unit for `in` and `number_in`; empty for a pure number
+/// @throws      nothing of its own
 /// @accuracy     not a computation
 /// @source       common practice
 [[nodiscard]] inline std::string_view everyday_unit(const amount& value, unit_system system) {
@@ -181,6 +199,7 @@ enum class unit_system { si, us };
 /// @param quantity any quantity that `parse` can read
 /// @param system   SI or US customary units; where the trade has no US unit, the SI one
 /// @return         a unit for `in` and `number_in`; empty for a pure number
+/// @throws        nothing of its own
 /// @accuracy       not a computation
 /// @source         common practice
 template <detail::has_text Q>
@@ -193,6 +212,7 @@ template <detail::has_text Q>
 /// @param value  any quantity with its band, as data
 /// @param system SI or US customary units
 /// @return       "3.7 L/d (2.3 to 4.6)", "24 °C"
+/// @throws       nothing of its own
 /// @accuracy     correctly rounded to the digits written
 /// @source       unit table
 [[nodiscard]] inline std::string of(const amount& value, unit_system system) {
@@ -211,6 +231,7 @@ template <detail::has_text Q>
 /// @param system   SI or US customary units
 /// @param with     how many digits
 /// @return         number and unit
+/// @throws         nothing of its own
 /// @accuracy       correctly rounded to the digits asked for
 /// @source         unit table
 template <detail::has_text Q>
@@ -223,6 +244,7 @@ template <detail::has_text Q>
 /// @param value  an estimate of any quantity that `parse` can read
 /// @param system SI or US customary units
 /// @return       "3.7 L/d (2.3 to 4.6)"
+/// @throws       nothing of its own
 /// @accuracy     correctly rounded to the digits written
 /// @source       unit table
 template <detail::has_text Q>

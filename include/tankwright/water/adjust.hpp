@@ -50,21 +50,21 @@ struct salinity_replacement {
 struct mix_to_add {
   mass mix;
   volume finished;  ///< of all the water afterwards
-  caution before_adding = adjusting_caution;
+  tankwright::caution caution = adjusting_caution;
 };
 
 struct water_to_add {
   volume fresh_water;
   mass fresh_water_mass;
   volume finished;  ///< of all the water afterwards
-  caution before_adding = adjusting_caution;
+  tankwright::caution caution = adjusting_caution;
 };
 
 struct water_to_replace {
   volume taken_out;  ///< of the water that is there
   volume put_in;     ///< of the replacement; differs a little, so that the volume stays
   proportion part;   ///< of the mass that is there
-  caution before_adding = adjusting_caution;
+  tankwright::caution caution = adjusting_caution;
 };
 
 namespace detail {

@@ -82,7 +82,7 @@ struct alkalinity_step {
 struct alkalinity_dose {
   mass sodium_bicarbonate;  ///< NaHCO3; lowers the pH a little
   mass sodium_carbonate;    ///< Na2CO3, dry; raises the pH
-  caution before_dosing = alkalinity_caution;
+  tankwright::caution caution = alkalinity_caution;
 };
 
 /// What to add to raise the alkalinity.

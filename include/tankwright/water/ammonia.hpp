@@ -157,7 +157,7 @@ struct ammonia_sample {
 struct free_ammonia_result {
   estimate<free_ammonia> concentration;
   estimate<proportion> fraction;
-  caution before_acting = ammonia_caution;
+  tankwright::caution caution = ammonia_caution;
 };
 
 /// Free ammonia of a sample of seawater: what the test kit's number means for the animals.

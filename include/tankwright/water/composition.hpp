@@ -128,7 +128,7 @@ struct recipe_amounts {
   mass weighed;    ///< of all salts together
   mass anhydrous;  ///< the same without water of hydration
   mass water;      ///< fresh water to add
-  caution before_mixing = recipe_caution;
+  tankwright::caution caution = recipe_caution;
 };
 
 /// What to weigh for a volume of artificial seawater by Kester et al., scaled to the wanted salinity.

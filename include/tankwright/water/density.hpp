@@ -13,8 +13,8 @@
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/temperature.hpp>
-#include <tankwright/water/detail/teos10.hpp>
 #include <tankwright/water/freezing.hpp>
+#include <tankwright/water/kernel.hpp>
 #include <tankwright/water/salinity.hpp>
 
 namespace tankwright::water {
@@ -31,22 +31,14 @@ inline constexpr limits density_limits{"density", "kg/m3", {500.0, 2000.0}};
 
 namespace detail {
 
-/// Density [kg/m^3] of seawater at p = 0; sa in g/kg, t in degC (ITS-90).
-template <class T>
-[[nodiscard]] inline T density_teos10(T sa, T t) noexcept {
-  using std::sqrt;
-  const T x2 = teos10_sfac<T> * sa;
-  return T(1) / teos10_specific_volume(sqrt(x2), x2, t * T(0.025L));
-}
-
 /// Absolute salinity [g/kg] of water of density rho, between 0 and `highest`; beyond the ends, the nearer end.
 template <class T>
 [[nodiscard]] inline T absolute_from_density(T rho, T t, T highest) {
-  if (rho <= density_teos10(T(0), t)) return T(0);
-  if (rho >= density_teos10(highest, t)) return highest;
+  if (rho <= kernel::density_teos10(T(0), t)) return T(0);
+  if (rho >= kernel::density_teos10(highest, t)) return highest;
   return numerics::bracketed_root<T>(
       "tankwright::water::salinity_from_density", "absolute salinity",
-      [&](T sa) { return density_teos10(sa, t) - rho; }, T(0), highest);
+      [&](T sa) { return kernel::density_teos10(sa, t) - rho; }, T(0), highest);
 }
 
 /// A density, or a number that stands for one, as the caller gave it.
@@ -67,12 +59,14 @@ struct density_reading {
   const auto refuse_beyond = [&](std::string_view comparison, double end, std::string_view advice = {}) {
     std::string reason{comparison};
     reason.append(" at ").append(core::number_with_unit(t, "degC")).append(", ");
-    reason.append(core::number_with_unit(density_teos10(end, t) / reading.density_per_unit, reading.unit)).append(advice);
+    reason.append(core::number_with_unit(kernel::density_teos10(end, t) / reading.density_per_unit, reading.unit));
+    reason.append(advice);
     core::fail<out_of_range>(reading.function, reading.argument, reading.value, reading.unit, reason);
   };
   constexpr double rounding = 1e-12;
-  if (!(rho >= density_teos10(0.0, t) * (1.0 - rounding))) refuse_beyond("is less than that of pure water", 0.0);
-  if (!(rho <= density_teos10(highest, t) * (1.0 + rounding))) {
+  const double fresh = kernel::density_teos10(0.0, t);
+  if (!(rho >= fresh * (1.0 - rounding))) refuse_beyond("is less than that of pure water", 0.0);
+  if (!(rho <= kernel::density_teos10(highest, t) * (1.0 + rounding))) {
     if (policy == range_policy::extrapolate) refuse_beyond("is more than that of a brine of 120 g/kg", highest);
     refuse_beyond("is more than that of practical salinity 42", highest,
                   "; pass tankwright::extrapolate to go past it");
@@ -103,7 +97,7 @@ struct density_reading {
   core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
   core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, s.grams_per_kilogram() / detail::u_ps<double>, in_celsius(t), policy);
-  return mass_density::from_value(detail::density_teos10(s.grams_per_kilogram(), in_celsius(t)));
+  return mass_density::from_value(kernel::density_teos10(s.grams_per_kilogram(), in_celsius(t)));
 }
 
 /// Density of seawater at the surface, from practical salinity (TEOS-10, reference composition).
@@ -123,7 +117,7 @@ struct density_reading {
   core::check(here, practical_salinity_limits, s.value(), policy);
   core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, s.value(), in_celsius(t), policy);
-  return mass_density::from_value(detail::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t)));
+  return mass_density::from_value(kernel::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t)));
 }
 
 /// Density of many samples of seawater at the surface (TEOS-10): element i of the result from element i of both inputs.

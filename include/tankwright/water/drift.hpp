@@ -47,7 +47,7 @@ struct drifting_system {
 struct drifted_system {
   practical_salinity salinity;
   tankwright::volume volume;
-  caution before_trusting = drift_caution;
+  tankwright::caution caution = drift_caution;
 };
 
 inline constexpr limits evaporation_limits{"evaporation", "L/d", not_negative};

@@ -39,7 +39,8 @@ template <class T>
   line.append(" is below the freezing point, ").append(core::number_text(std::round(freezing * 1e3) / 1e3));
   line.append(" degC at practical salinity ").append(core::number_text(std::round(practical * 100.0) / 100.0));
   line.append(" (Millero 1978); pass tankwright::extrapolate for supercooled water");
-  throw out_of_range{line, {std::string{function}, "temperature", celsius, freezing, core::largest, "degC", "Millero 1978"}};
+  throw out_of_range{
+      line, {std::string{function}, "temperature", celsius, freezing, core::largest, "degC", "Millero 1978"}};
 }
 
 /// Refuse water that would be ice, unless the caller extrapolates. Costs one comparison where the water is warmer than

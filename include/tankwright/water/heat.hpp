@@ -10,6 +10,7 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/water/density.hpp>
 #include <tankwright/water/detail/teos10_energy.hpp>
+#include <tankwright/water/kernel.hpp>
 #include <tankwright/water/salinity.hpp>
 
 namespace tankwright::water {
@@ -83,13 +84,6 @@ template <class T>
   constexpr T x6[] = {T(-2.031538422351553e2L)};
   const auto at = [y](const auto& c) { return curve_of(c, y).value; };
   return at(x0) + x * (at(x1) + x * (at(x2) + x * (at(x3) + x * (at(x4) + x * (at(x5) + x * at(x6))))));
-}
-
-/// Latent heat [J/kg] of pure water at its saturation pressure, Sharqawy et al. 2010, eq. 55; t in degC.
-template <class T>
-[[nodiscard]] constexpr T latent_heat_of_water(T t) noexcept {
-  return T(2.5008991412e6L) + t * (T(-2.3691806479e3L) + t * (T(2.6776439436e-1L) + t * (T(-8.1027544602e-3L)
-      + t * T(-2.0799346624e-5L))));
 }
 
 }  // namespace detail
@@ -189,7 +183,7 @@ template <class T>
                                                              range_policy policy = range_policy::published) {
   core::check("tankwright::water::latent_heat_of_water", latent_heat_of_water_temperature_limits, in_celsius(t),
                 policy);
-  return specific_energy::from_value(detail::latent_heat_of_water(in_celsius(t)));
+  return specific_energy::from_value(kernel::latent_heat_of_water(in_celsius(t)));
 }
 
 }  // namespace tankwright::water

@@ -97,7 +97,7 @@ template <class Q, class Of>
   core::check(here, practical_salinity_limits, s.value(), policy);
   const double unit = detail::density_per_reading(here, instrument, t, policy);
   detail::check_liquid(here, s.value(), t, policy);
-  return detail::density_teos10(detail::u_ps<double> * s.value(), t) / unit;
+  return kernel::density_teos10(detail::u_ps<double> * s.value(), t) / unit;
 }
 
 /// Practical salinity from a hydrometer's reading at the temperature of the water.

@@ -29,7 +29,7 @@ inline constexpr limits mass_concentration_limits{"mass concentration", "g/L", {
   core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   detail::check_liquid(here, s.value(), in_celsius(t), policy);
   const double sa = detail::u_ps<double> * s.value();
-  return mass_concentration::from_value(1e-3 * sa * detail::density_teos10(sa, in_celsius(t)));
+  return mass_concentration::from_value(1e-3 * sa * kernel::density_teos10(sa, in_celsius(t)));
 }
 
 /// Practical salinity from the mass of salt in a volume of seawater.
@@ -54,7 +54,7 @@ inline constexpr limits mass_concentration_limits{"mass concentration", "g/L", {
   const practical_salinity s{
       numerics::bracketed_root<double>(
           here, "absolute salinity",
-          [&](double sa) { return 1e-3 * sa * detail::density_teos10(sa, celsius) - grams; }, 0.5 * grams,
+          [&](double sa) { return 1e-3 * sa * kernel::density_teos10(sa, celsius) - grams; }, 0.5 * grams,
           2.0 * grams) /
       detail::u_ps<double>};
   core::check(here, practical_salinity_limits, s.value(), policy);

@@ -92,10 +92,12 @@ template <class T>
 [[nodiscard]] inline double checked_oxygen_pressure_factor(std::string_view function, practical_salinity s, double t,
                                                            absolute_pressure air, range_policy policy) {
   core::check(function, oxygen_pressure_limits, air.value().value(), policy);
-  const double vapour = water_activity_teos10(u_ps<double> * s.value(), t) * saturation_hyland_wexler(t + 273.15);
+  const double activity = water_activity_teos10(u_ps<double> * s.value(), t);
+  const double vapour = activity * kernel::saturation_hyland_wexler(t + 273.15);
   if (!(air.value().value() > vapour)) {
     core::fail<invalid_input>(function, oxygen_pressure_limits.argument, air.value().value(), "Pa",
-                        "is not above the vapour pressure of the water, " + core::number_text(vapour) + " Pa: it would boil");
+                              "is not above the vapour pressure of the water, " + core::number_text(vapour) +
+                                  " Pa: it would boil");
   }
   const double atm = standard_atmosphere.value().value();
   return oxygen_pressure_factor(air.value().value() / atm, vapour / atm, t);
@@ -141,7 +143,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::water::oxygen_saturation_concentration";
   const double content = oxygen_saturation(s, t, policy).value();
   const double factor = detail::checked_oxygen_pressure_factor(here, s, in_celsius(t), p, policy);
-  const double rho = detail::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t));
+  const double rho = kernel::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t));
   return mass_concentration::from_value(oxygen_molar_mass * content * factor * rho);
 }
 

@@ -60,7 +60,7 @@ struct salt_batch {
   volume finished;      ///< what it makes
   mass finished_mass;
   mass anhydrous_salt;  ///< what the mix brings
-  caution before_mixing = mixing_caution;
+  tankwright::caution caution = mixing_caution;
 };
 
 namespace detail {

@@ -57,7 +57,7 @@ namespace detail {
   const double reference = in_celsius(scale.reference);
   core::check(function, sample_temperature_limits, in_celsius(scale.sample), policy);
   core::check(function, reference_temperature_limits, reference, policy);
-  return density_teos10(0.0, reference);
+  return kernel::density_teos10(0.0, reference);
 }
 
 }  // namespace detail
@@ -80,7 +80,7 @@ namespace detail {
   core::check(here, practical_salinity_limits, s.value(), policy);
   const double reference_density = detail::checked_reference_density(here, scale, policy);
   detail::check_liquid(here, s.value(), sample, policy);
-  return {detail::density_teos10(detail::u_ps<double> * s.value(), sample) / reference_density, scale};
+  return {kernel::density_teos10(detail::u_ps<double> * s.value(), sample) / reference_density, scale};
 }
 
 /// Specific gravities of many samples on one scale: element i of the result from element i of the salinities.

@@ -101,7 +101,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::water::thermal_conductivity_of";
   core::check(here, thermal_conductivity_salinity_limits, s.grams_per_kilogram(), policy);
   core::check(here, thermal_conductivity_temperature_limits, in_celsius(t), policy);
-  const double water = detail::thermal_conductivity_iapws(in_kelvins(t), detail::density_teos10(0.0, in_celsius(t)));
+  const double water = detail::thermal_conductivity_iapws(in_kelvins(t), kernel::density_teos10(0.0, in_celsius(t)));
   return thermal_conductivity::from_value(
       water + detail::thermal_conductivity_of_salt(s.grams_per_kilogram(), in_celsius(t), 0.101325));
 }

@@ -12,8 +12,8 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/water/density.hpp>
-#include <tankwright/water/detail/hyland_wexler.hpp>
 #include <tankwright/water/detail/teos10_energy.hpp>
+#include <tankwright/water/kernel.hpp>
 #include <tankwright/water/salinity.hpp>
 
 namespace tankwright::water {
@@ -64,13 +64,6 @@ namespace detail {
 /// Specific gas constant of water [J/(kg K)] of TEOS-10.
 template <class T>
 inline constexpr T gas_constant_of_water = T(8.314472L) / T(0.018015268L);
-
-/// Saturation pressure over liquid water [Pa], Hyland and Wexler 1983; temperature in K.
-template <class T>
-[[nodiscard]] inline T saturation_hyland_wexler(T kelvin) noexcept {
-  using std::exp;
-  return exp(ln_saturation_hyland_wexler(kelvin).value);
-}
 
 /// Saturation pressure [Pa], IAPWS R7-97 region 4, eq. 30; temperature in K.
 template <class T>
@@ -192,7 +185,7 @@ template <class T>
 /// @source       Hyland and Wexler 1983; ASHRAE Handbook Fundamentals 2017, ch. 1, eq. 6
 [[nodiscard]] inline pressure vapour_pressure(temperature t, range_policy policy = range_policy::published) {
   core::check("tankwright::water::vapour_pressure", hyland_wexler_temperature_limits, in_celsius(t), policy);
-  return pressure::from_value(detail::saturation_hyland_wexler(in_kelvins(t)));
+  return pressure::from_value(kernel::saturation_hyland_wexler(in_kelvins(t)));
 }
 
 /// Vapour pressure over seawater: that of fresh water by Hyland and Wexler, times the water activity of TEOS-10.
@@ -264,7 +257,7 @@ template <class T>
   core::check(here, nayar_salinity_limits, s.grams_per_kilogram(), policy);
   core::check(here, nayar_temperature_limits, in_celsius(t), policy);
   return pressure::from_value(detail::vapour_pressure_ratio_nayar(s.grams_per_kilogram()) *
-                              detail::saturation_hyland_wexler(in_kelvins(t)));
+                              kernel::saturation_hyland_wexler(in_kelvins(t)));
 }
 
 /// Osmotic coefficient of seawater, as desalination uses it (Sharqawy et al. 2010).

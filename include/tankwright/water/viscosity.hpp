@@ -116,7 +116,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::water::viscosity_millero";
   core::check(here, viscosity_millero_salinity_limits, s.value(), policy);
   core::check(here, viscosity_millero_temperature_limits, in_celsius(t), policy);
-  const double density = detail::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t));
+  const double density = kernel::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t));
   return dynamic_viscosity::from_value(
       detail::viscosity_millero(s.value(), core::t68_from_t90(in_celsius(t)), density));
 }

@@ -51,7 +51,7 @@ template <class T>
 /// Latent heat of the water [kJ/kg], T in K: the Y of the correlations.
 template <class T>
 [[nodiscard]] constexpr T latent_heat_kilojoules(T kelvin) noexcept {
-  return T(1e-3L) * water::detail::latent_heat_of_water(kelvin - T(273.15L));
+  return T(1e-3L) * water::kernel::latent_heat_of_water(kelvin - T(273.15L));
 }
 
 /// Smith et al. 1994 [kg/(m^2 h Pa)].

@@ -55,7 +55,7 @@ struct heat_model {
     const across<double> s{kelvin, air_now, vapour_pressure_at(kelvin, activity), vapour_now, total, 0.0};
     const conductances<double> k = evaporation_conductances(s);
     const double difference = s.at_water - vapour_now;
-    const double latent = water::detail::latent_heat_of_water(kelvin - 273.15);
+    const double latent = water::kernel::latent_heat_of_water(kelvin - 273.15);
     const double warmer = kelvin - air_now;
     // Evaporation per Pa times the latent heat times gamma is the conductance for heat: Bowen's ratio without the
     // division by a difference that may vanish.
