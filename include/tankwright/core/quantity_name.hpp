@@ -83,4 +83,11 @@ struct step_type<absolute_pressure> {
   using type = pressure;
 };
 
+/// The name of `step_type` of a quantity, from its name.
+[[nodiscard]] constexpr std::string_view step_quantity_name(std::string_view quantity) noexcept {
+  if (quantity == "temperature") return "temperature_difference";
+  if (quantity == "gauge_pressure" || quantity == "absolute_pressure") return "pressure";
+  return quantity;
+}
+
 }  // namespace tankwright::core

@@ -37,7 +37,7 @@ TANKWRIGHT_INLINE std::string quantity_text(const value_base& v, std::string_vie
   if (!v.given()) return {};
   std::string text = text::write_exactly(v.si(), v.unit(), quantity);
   if (v.doubt().given) {
-    const std::string_view step = text::detail::step_quantity(quantity);
+    const std::string_view step = core::step_quantity_name(quantity);
     const std::string_view unit = quantity == "temperature" ? std::string_view{"K"} : v.unit();
     text += " +/- " + text::write_exactly(v.doubt().half_width, unit, step);
   }

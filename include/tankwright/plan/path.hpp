@@ -74,7 +74,7 @@ void set_typed(build& build, std::string_view path, std::string_view quantity, d
 /// @throws      invalid_input for a path that names no key, or one of another quantity
 /// @accuracy    exact
 /// @source      this library
-template <text::detail::has_text Q>
+template <text::has_text Q>
 void set(build& build, std::string_view path, const Q& to) {
   detail::set_typed(build, path, core::quantity_name<Q>(), core::si_number(to));
 }

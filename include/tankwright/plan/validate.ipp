@@ -15,8 +15,7 @@ namespace detail {
 /// A number as a person would read it, in the unit that the key was written in.
 [[nodiscard]] inline std::string readable(double si, std::string_view unit, std::string_view quantity) {
   if (unit.empty()) unit = text::everyday_unit(amount{quantity, si, si, si}, text::unit_system::si);
-  const double number = text::detail::number_in_unit(si, quantity, unit);
-  return text::detail::with_unit(text::of(number, text::significant(6)), unit);
+  return text::in(amount{quantity, si, si, si}, unit, text::significant(6));
 }
 
 /// Holds every key against what its description says.
@@ -69,8 +68,8 @@ class key_checker final : public walker {
     if (key.needed && !known) {
       std::string example;
       if (!key.quantity.empty()) {
-        const auto words = text::detail::words_of(key.quantity);
-        example = ", for instance " + std::string{words.example.substr(0, words.example.find(" or "))};
+        const std::string_view written = text::example_of(key.quantity);
+        example = ", for instance " + std::string{written.substr(0, written.find(" or "))};
       }
       all_->push_back({path(key.name), "is missing: " + std::string{key.means} + example});
     }

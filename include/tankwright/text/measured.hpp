@@ -76,7 +76,7 @@ struct plus_minus_place {
 /// @throws     text_error: carries the text, the position, what is wrong there and what was expected
 /// @accuracy   as `parse`; u = half width / sqrt(3)
 /// @source     JCGM 100:2008, 4.3.7
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] measured<Q> parse_measured(std::string_view text) {
   const auto read = detail::limits_from_text(text, core::quantity_name<Q>(), core::quantity_name<step_of<Q>>());
   return rectangular(core::from_si_number<Q>(read.value), core::from_si_number<step_of<Q>>(read.half_width));

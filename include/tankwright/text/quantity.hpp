@@ -19,12 +19,12 @@
 
 namespace tankwright::text {
 
-namespace detail {
-
 /// A type that can be read and written as text: the quantities of the unit table, temperatures, the thin types of
 /// `thin_types.hpp`, and `double` for a pure number.
 template <class Q>
 concept has_text = !core::quantity_name<Q>().empty();
+
+namespace detail {
 
 /// A number of a quantity in a unit that is given as text; refuses a unit of something else.
 [[nodiscard]] inline double number_in_unit(double si, std::string_view quantity, std::string_view symbol) {
@@ -67,7 +67,7 @@ concept has_text = !core::quantity_name<Q>().empty();
 /// @throws     text_error: carries the text, the position, what is wrong there and what was expected
 /// @accuracy   the number is rounded once, then converted as the makers do: parse<length>("95 in") == inches(95)
 /// @source     unit table
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] Q parse(std::string_view text) {
   return core::from_si_number<Q>(detail::si_from_text(text, core::quantity_name<Q>()));
 }
@@ -114,7 +114,7 @@ struct digits {
 /// @throws         text_error for a unit that is not known or measures something else
 /// @accuracy       that of the readers: one rounding
 /// @source         unit table
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] double number_in(const Q& quantity, std::string_view unit) {
   return detail::number_in_unit(core::si_number(quantity), core::quantity_name<Q>(), unit);
 }
@@ -128,7 +128,7 @@ template <detail::has_text Q>
 /// @throws         text_error for a unit that is not known or measures something else
 /// @accuracy       correctly rounded to the digits asked for
 /// @source         unit table
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] std::string in(const Q& quantity, std::string_view unit, digits with = significant(4)) {
   return detail::with_unit(of(number_in(quantity, unit), with), unit);
 }
@@ -165,7 +165,7 @@ template <detail::has_text Q>
 /// @throws      text_error for a unit that is not known or measures something else
 /// @accuracy    correctly rounded to the digits written
 /// @source      unit table
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] std::string in(const estimate<Q>& value, std::string_view unit) {
   return in(amount_of(value), unit);
 }
@@ -178,7 +178,7 @@ enum class unit_system { si, us };
 /// @param value  any quantity, as data; the size of its central value counts
 /// @param system SI or US customary units; where the trade has no US unit, the SI one
 /// @return       a unit for `in` and `number_in`; empty for a pure number
-/// @throws      nothing of its own
+/// @throws       nothing of its own
 /// @accuracy     not a computation
 /// @source       common practice
 [[nodiscard]] inline std::string_view everyday_unit(const amount& value, unit_system system) {
@@ -199,10 +199,10 @@ enum class unit_system { si, us };
 /// @param quantity any quantity that `parse` can read
 /// @param system   SI or US customary units; where the trade has no US unit, the SI one
 /// @return         a unit for `in` and `number_in`; empty for a pure number
-/// @throws        nothing of its own
+/// @throws         nothing of its own
 /// @accuracy       not a computation
 /// @source         common practice
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] std::string_view everyday_unit(const Q& quantity, unit_system system) {
   return everyday_unit(amount_of(quantity), system);
 }
@@ -234,7 +234,7 @@ template <detail::has_text Q>
 /// @throws         nothing of its own
 /// @accuracy       correctly rounded to the digits asked for
 /// @source         unit table
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] std::string of(const Q& quantity, unit_system system, digits with = significant(4)) {
   return in(quantity, everyday_unit(quantity, system), with);
 }
@@ -247,7 +247,7 @@ template <detail::has_text Q>
 /// @throws       nothing of its own
 /// @accuracy     correctly rounded to the digits written
 /// @source       unit table
-template <detail::has_text Q>
+template <has_text Q>
 [[nodiscard]] std::string of(const estimate<Q>& value, unit_system system) {
   return of(amount_of(value), system);
 }

@@ -21,12 +21,6 @@ struct written {
 
 namespace detail {
 
-[[nodiscard]] inline std::string_view step_quantity(std::string_view quantity) noexcept {
-  if (quantity == "temperature") return "temperature_difference";
-  if (quantity == "gauge_pressure" || quantity == "absolute_pressure") return "pressure";
-  return quantity;
-}
-
 /// "30 mm .. 40 mm", "30 .. 40 mm": the middle, and half of what lies between.
 [[nodiscard]] inline written read_range(std::string_view text, std::size_t dots, std::string_view quantity) {
   constexpr std::string_view here = "tankwright::text::parse";
@@ -63,7 +57,7 @@ namespace detail {
     const double si = detail::read_quantity(in, quantity, nullptr, &unit);
     return {si, unit ? unit->symbol : std::string_view{}};
   }
-  const auto read = detail::limits_from_text(text, quantity, detail::step_quantity(quantity));
+  const auto read = detail::limits_from_text(text, quantity, core::step_quantity_name(quantity));
   return {read.value, read.unit ? read.unit->symbol : std::string_view{}, true, read.half_width};
 }
 

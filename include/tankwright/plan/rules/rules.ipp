@@ -31,8 +31,7 @@ TANKWRIGHT_INLINE std::string rules::said(double si, std::string_view quantity) 
   if (quantity == "area") unit = "m²";
   if (quantity == "volume") unit = "L";
   if (quantity == "duration") unit = "d";
-  const double number = text::detail::number_in_unit(si, quantity, unit);
-  return text::detail::with_unit(text::of(number, text::significant(6)), unit);
+  return text::in(amount{quantity, si, si, si}, unit, text::significant(6));
 }
 
 TANKWRIGHT_INLINE void rules::book::clash(const std::string& path, double value, std::string_view is_past, double most,
