@@ -8,6 +8,7 @@
 #include <tankwright/life/circulation.hpp>
 #include <tankwright/life/foam.hpp>
 #include <tankwright/life/levels.hpp>
+#include <tankwright/life/meals.hpp>
 #include <tankwright/life/nitrification.hpp>
 #include <tankwright/life/nitrifiers.hpp>
 #include <tankwright/life/nitrogen.hpp>

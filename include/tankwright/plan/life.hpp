@@ -4,15 +4,211 @@
 #pragma once
 
 #include <string>
+#include <tankwright/life/acclimation.hpp>
+#include <tankwright/life/levels.hpp>
+#include <tankwright/life/oxygen.hpp>
+#include <tankwright/life/space.hpp>
 #include <tankwright/plan/description.hpp>
+#include <tankwright/plan/reading.hpp>
+#include <vector>
 
 namespace tankwright::plan {
 
-/// [life]
-struct life_section {
+/// How the nitrogen of a food is counted.
+enum class food_kind {
+  dry,  ///< pellets and flakes for bony fish: by the rule
+  wet,  ///< frozen or live food, and everything for sharks and rays: all of it
+};
+
+/// A food, by what is given in the mean of the days.
+struct food {
+  std::string name{};
+  value<mass_flow> amount{};
+  value<proportion> protein{};
+  word<food_kind> kind{};
+  value<duration> every = by_default(days(1.0));
   std::string note{};
 };
 
+/// Rock from a tank that stayed clear, and what it has kept up with there.
+struct moved_rock {
+  value<mass> moved{};
+  value<mass> whole{};  ///< key "of"
+  value<mass_flow> nitrogen{};
+  std::vector<plan::food> food{};
+  std::string note{};
+};
+
+/// A surface that carries bacteria, or will: by its area, as media, or as a bed of sand.
+struct filter_surface {
+  std::string name{};
+  value<tankwright::area> area{};
+  value<tankwright::volume> volume{};
+  value<tankwright::specific_surface> specific_surface{};
+  value<tankwright::area> bed{};
+  value<length> breathing_depth{};
+  value<length> grain{};
+  value<tankwright::porosity> porosity = by_default(tankwright::porosity{0.4});
+  value<proportion> seeded = by_default(fraction(0.0));
+  std::string note{};
+};
+
+/// Once, or several times at equal intervals.
+struct repeated {
+  value<duration> first = by_default(days(0.0));
+  value<double> times = by_default(1.0);
+  value<duration> every = by_default(days(7.0));
+};
+
+struct stocking_step {
+  value<duration> on{};
+  value<proportion> share{};
+  std::string note{};
+};
+
+struct bottled_culture {
+  value<mass_flow> oxidises{};
+  repeated when{};
+  std::string note{};
+};
+
+struct dosed_ammonia {
+  value<mass_concentration> rise{};
+  repeated when{};
+  std::string note{};
+};
+
+struct changed_water {
+  value<proportion> part{};
+  repeated when{};
+  std::string note{};
+};
+
+/// The weeks of the start-up.
+struct start_up_weeks {
+  value<duration> horizon = by_default(days(60.0));
+  value<duration> rock_on = by_default(days(0.0));
+  value<proportion> survives = by_default(percent(50.0));
+  std::vector<stocking_step> animals{};
+  std::vector<bottled_culture> culture{};
+  std::vector<dosed_ammonia> ammonia_dose{};
+  std::vector<changed_water> water_change{};
+  std::string note{};
+};
+
+enum class alkalinity_unit { degrees_kh, milliequivalents_per_litre, milligrams_caco3_per_litre };
+
+struct alkalinity_watch {
+  word<alkalinity_unit> unit{};
+  value<double> now{};
+  value<double> lowest{};
+  value<duration> measured_every = by_default(days(7.0));
+  std::string note{};
+};
+
+/// Animals of one kind.
+struct animal_kind {
+  std::string name{};
+  value<mass> each{};
+  value<double> count{};
+  value<double> oxygen_use{};  ///< milligrams of oxygen per kilogram and hour
+  value<mass> measured_at_mass{};
+  value<temperature> measured_at{};
+  value<double> mass_exponent = by_default(0.8);
+  value<double> q10 = by_default(2.5);
+  value<double> activity = by_default(1.0);
+  value<length> adult{};
+  value<velocity> speed{};
+  value<double> run_multiple = by_default(tankwright::life::informal_length_multiple);
+  value<double> width_multiple = by_default(tankwright::life::informal_width_multiple);
+  std::string note{};
+};
+
+/// Air stones on a battery.
+struct battery_air {
+  value<rate> kla{};
+  value<proportion> alpha = by_default(percent(70.0));
+  value<duration> runs{};
+  std::string note{};
+};
+
+struct power_cut_watch {
+  value<duration> help_within{};
+  value<mass_concentration> lowest_oxygen = by_default(tankwright::life::oxygen_alarm);
+  value<proportion> start = by_default(percent(85.0));
+  std::optional<plan::battery_air> battery_air{};
+  std::string note{};
+};
+
+struct treatment {
+  std::string name{};
+  value<flow_rate> flow{};
+  value<proportion> removes{};
+  std::string note{};
+};
+
+struct circulation {
+  value<duration> clear_within{};
+  std::vector<plan::treatment> treatment{};
+  std::string note{};
+};
+
+/// New animals in their water.
+struct arrivals {
+  ammonia_reading ammonia{};
+  ph_with_scale ph{};
+  value<tankwright::practical_salinity> practical_salinity{};
+  value<tankwright::temperature> temperature{};
+  value<volume> vessel{};
+  value<double> salinity_per_hour{};
+  value<temperature_difference> temperature_per_hour =
+      by_default(tankwright::life::temperature_change_in_an_hour.level);
+  word<tankwright::life::drip_vessel> drip_into = word_by_default(tankwright::life::drip_vessel::overflowing);
+  value<proportion> step = by_default(percent(25.0));
+  std::string note{};
+};
+
+struct swim_room {
+  value<length> run{};
+  value<length> width{};
+  std::string note{};
+};
+
+/// [life]
+struct life_section {
+  ph_with_scale ph{};
+  value<mass_concentration> ammonia_below = by_default(tankwright::life::total_ammonia_limit.level.as_nitrogen());
+  value<mass_concentration> free_ammonia_below = by_default(micrograms_per_litre(35.0));  ///< for a mean of four days
+  flag forecast = flag::by_default(true);
+  std::vector<plan::food> food{};
+  std::optional<plan::moved_rock> moved_rock{};
+  std::vector<filter_surface> surface{};
+  std::optional<start_up_weeks> start_up{};
+  std::optional<alkalinity_watch> alkalinity{};
+  std::vector<animal_kind> animals{};
+  std::optional<power_cut_watch> power_cut{};
+  std::optional<plan::circulation> circulation{};
+  std::optional<plan::arrivals> arrivals{};
+  std::optional<swim_room> room{};
+  std::string note{};
+};
+
+void describe(visitor& key, food& s);
+void describe(visitor& key, moved_rock& s);
+void describe(visitor& key, filter_surface& s);
+void describe(visitor& key, stocking_step& s);
+void describe(visitor& key, bottled_culture& s);
+void describe(visitor& key, dosed_ammonia& s);
+void describe(visitor& key, changed_water& s);
+void describe(visitor& key, start_up_weeks& s);
+void describe(visitor& key, alkalinity_watch& s);
+void describe(visitor& key, animal_kind& s);
+void describe(visitor& key, battery_air& s);
+void describe(visitor& key, power_cut_watch& s);
+void describe(visitor& key, treatment& s);
+void describe(visitor& key, circulation& s);
+void describe(visitor& key, arrivals& s);
+void describe(visitor& key, swim_room& s);
 void describe(visitor& key, life_section& s);
 
 }  // namespace tankwright::plan

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// What does a large meal now and then come to? The ammonia of a meal arrives within about a day of it, so food given
+/// twice a week is not the same to a filter as the same food given daily.
+#pragma once
+
+#include <cmath>
+#include <optional>
+#include <span>
+#include <string_view>
+
+#include <tankwright/life/nitrification.hpp>
+#include <tankwright/numerics/root.hpp>
+
+namespace tankwright::life {
+
+inline constexpr citation brett_zala_1975{
+    "Brett J.R., Zala C.A.", 1975,
+    "Daily pattern of nitrogen excretion and oxygen consumption of sockeye salmon (Oncorhynchus nerka) under controlled "
+    "conditions",
+    "Journal of the Fisheries Research Board of Canada 32:2479-2486", standing::from_memory};
+
+/// Time in which the ammonia of a meal comes out. Excretion peaks some hours after a meal and is back at its base within
+/// a day (Brett and Zala 1975, from memory); large predators take longer, which is gentler.
+inline constexpr duration meal_excreted_in = days(1.0);
+
+/// A food by the nitrogen that it becomes, and how often it is given.
+struct regular_meal {
+  required<nitrogen_load> mean;  ///< in the mean of the days
+  duration every = days(1.0);    ///< from one meal to the next; up to a day counts as steady
+};
+
+inline constexpr limits meal_interval_limits{"time between meals", "d", {0.0, 3650.0, edge::open}};
+inline constexpr limits meal_removal_limits{"removal rate", "1/d", {0.0, 1e9}};
+
+namespace detail {
+
+/// Highest over mean of a first-order removal k [1/s] fed for T1 = min(1 d, T) of every T [s].
+inline double meal_peak(double k, double every) noexcept {
+  const double fed = std::fmin(meal_excreted_in.value(), every);
+  if (k * every < 1e-9) return 1.0 + 0.5 * k * (every - fed);
+  return every / fed * std::expm1(-k * fed) / std::expm1(-k * every);
+}
+
+inline void check_meal(std::string_view here, const regular_meal& meal) {
+  core::check(here, nitrogen_load_limits, in_grams_per_day(meal.mean->as_nitrogen()));
+  core::check(here, meal_interval_limits, in_days(meal.every));
+}
+
+}  // namespace detail
+
+/// The steady load that asks as much of a filter as meals do at their worst hour.
+///
+///   P' = P (T/T1) (1 - e^(-k T1)) / (1 - e^(-k T)),   T1 = min(1 d, T)
+///
+/// @param meal    nitrogen in the mean of the days, >= 0; time between meals T, more than 0 to ten years
+/// @param removal k: what the filter takes in a time, over what is in the water; 0 to 1e9 1/d
+/// @return        steady load whose level is the highest that the meals reach
+/// @throws        invalid_input
+/// @accuracy      exact for first-order removal and even excretion over a day; within that day it reaches 1.2 to 1.5 times
+///                its mean (Timmons and Ebeling 2007, from memory)
+/// @source        mass balance; Brett and Zala 1975 for the day (from memory)
+[[nodiscard]] inline nitrogen_load steady_load_of(const regular_meal& meal, rate removal) {
+  constexpr std::string_view here = "tankwright::life::steady_load_of";
+  detail::check_meal(here, meal);
+  core::check(here, meal_removal_limits, in_per_day(removal));
+  return nitrogen_load::from_nitrogen(meal.mean->as_nitrogen() *
+                                      detail::meal_peak(removal.value(), meal.every.value()));
+}
+
+/// A filter that is fed by meals.
+struct fed_filter {
+  required<std::span<const regular_meal>> meals;  ///< of an array that outlives the call
+  required<area> film;                            ///< of central film that does its work; scaled for better and poorer ones
+  required<volume> net;
+  required<tankwright::temperature> temperature;
+  tankwright::life::film of = seawater_film;
+};
+
+/// The highest level that ammonia comes back to, meal after meal.
+///
+///   C with R(C) = sum P'(k),  k = R(C)/(C V),  R the rate of the film times its area
+///
+/// The worst hour is taken: all meals end their day together. Where the film no longer works in proportion, its rate is
+/// taken in proportion up to C, which is less than it does: the level is then an upper bound.
+///
+/// @param on     meals; area of film >= 0; net volume > 0; temperature 10 to 30 degC; film
+/// @param policy `extrapolate` to go past these temperatures
+/// @return       level; empty where the film cannot take the mean of the meals at any level
+/// @throws       invalid_input, out_of_range
+/// @accuracy     exact where the rate is in proportion, otherwise above the truth; as `nitrification_rate`
+/// @source       mass balance; Nijhof and Bovendeur 1990, Malone and Pfeiffer 2006
+[[nodiscard]] inline std::optional<water::total_ammonia> highest_ammonia(const fed_filter& on,
+                                                                         range_policy policy = range_policy::published) {
+  constexpr std::string_view here = "tankwright::life::highest_ammonia";
+  core::check(here, film_area_limits, in_square_metres(on.film));
+  core::check(here, net_volume_limits, in_litres(on.net));
+  core::check(here, film_temperature_limits, in_celsius(on.temperature), policy);
+  detail::check_film(here, on.of);
+  double mean = 0.0;
+  for (const regular_meal& meal : on.meals.get()) {
+    detail::check_meal(here, meal);
+    mean += meal.mean->as_nitrogen().value();
+  }
+  const auto level = [](double c) { return water::total_ammonia::from_nitrogen(mass_concentration::from_value(c)); };
+  if (mean == 0.0) return level(0.0);
+  const double most = on.film->value() * detail::film_plateau(on.of, on.temperature);
+  if (!(mean <= most)) return std::nullopt;
+  const auto spare = [&](double c) {  // what the film takes, less what the meals ask for; rises with c
+    const double takes =
+        on.film->value() *
+        detail::film_rate({.ammonia = level(c), .temperature = on.temperature, .film = on.of});
+    double asked = 0.0;
+    for (const regular_meal& meal : on.meals.get()) {
+      asked += meal.mean->as_nitrogen().value() * detail::meal_peak(takes / (c * on.net->value()), meal.every.value());
+    }
+    return takes - asked;
+  };
+  double high = on.of.plateau_from.as_nitrogen().value();
+  double low = high * 1e-12;
+  if (!(spare(low) < 0.0)) return level(low);
+  for (int doublings = 0; !(spare(high) >= 0.0); ++doublings) {
+    if (doublings > 200) return std::nullopt;  // as good as never
+    low = high;
+    high *= 2.0;
+  }
+  return level(numerics::bracketed_root<double>(here, "ammonia", spare, low, high, {.relative = 1e-14}));
+}
+
+}  // namespace tankwright::life
