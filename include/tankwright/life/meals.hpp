@@ -31,7 +31,7 @@ struct regular_meal {
 };
 
 inline constexpr limits meal_interval_limits{"time between meals", "d", {0.0, 3650.0, edge::open}};
-inline constexpr limits meal_removal_limits{"removal rate", "1/d", {0.0, 1e9}};
+inline constexpr limits meal_level_limits{"ammonia", "mg/L", {1e-9, 1e6}};
 
 namespace detail {
 
@@ -49,23 +49,46 @@ inline void check_meal(std::string_view here, const regular_meal& meal) {
 
 }  // namespace detail
 
-/// The steady load that asks as much of a filter as meals do at their worst hour.
+/// What a filter must be able to take at a level, so that the ammonia of meals stays at or below it.
 ///
-///   P' = P (T/T1) (1 - e^(-k T1)) / (1 - e^(-k T)),   T1 = min(1 d, T)
+///   N = sum( P (T/T1) (1 - e^(-k T1)) / (1 - e^(-k T)) ),   k = N/(S V),   T1 = min(1 d, T)
 ///
-/// @param meal    nitrogen in the mean of the days, >= 0; time between meals T, more than 0 to ten years
-/// @param removal k: what the filter takes in a time, over what is in the water; 0 to 1e9 1/d
-/// @return        steady load whose level is the highest that the meals reach
-/// @throws        invalid_input
-/// @accuracy      exact for first-order removal and even excretion over a day; within that day it reaches 1.2 to 1.5 times
-///                its mean (Timmons and Ebeling 2007, from memory)
-/// @source        mass balance; Brett and Zala 1975 for the day (from memory)
-[[nodiscard]] inline nitrogen_load steady_load_of(const regular_meal& meal, rate removal) {
-  constexpr std::string_view here = "tankwright::life::steady_load_of";
-  detail::check_meal(here, meal);
-  core::check(here, meal_removal_limits, in_per_day(removal));
-  return nitrogen_load::from_nitrogen(meal.mean->as_nitrogen() *
-                                      detail::meal_peak(removal.value(), meal.every.value()));
+/// Food given daily asks for its mean; a meal of a week in much less water than would thin it out asks for seven times
+/// that. The worst hour is taken: all meals end their day together.
+///
+/// @param meals  nitrogen in the mean of the days, >= 0; time between meals, more than 0 to ten years; of an array
+/// @param level  total ammonia S to stay below, 1e-9 to 1e6 mg/L
+/// @param net    net volume V > 0
+/// @return       nitrogen per time that the filter must take at that level
+/// @throws       invalid_input
+/// @accuracy     exact for removal in proportion to the level and even excretion over a day; within that day it reaches
+///               1.2 to 1.5 times its mean (Timmons and Ebeling 2007, from memory)
+/// @source       mass balance; Brett and Zala 1975 for the day (from memory)
+[[nodiscard]] inline nitrogen_load capacity_for_meals(std::span<const regular_meal> meals, water::total_ammonia level,
+                                                      volume net) {
+  constexpr std::string_view here = "tankwright::life::capacity_for_meals";
+  core::check(here, meal_level_limits, in_milligrams_per_litre(level.as_nitrogen()));
+  core::check(here, net_volume_limits, in_litres(net));
+  double mean = 0.0, at_once = 0.0;
+  for (const regular_meal& meal : meals) {
+    detail::check_meal(here, meal);
+    const double load = meal.mean->as_nitrogen().value();
+    mean += load;
+    at_once += load * std::fmax(1.0, meal.every / meal_excreted_in);
+  }
+  if (!(at_once > mean)) return nitrogen_load::from_nitrogen(mass_flow::from_value(mean));
+  const double holds = level.as_nitrogen().value() * net.value();
+  const auto spare = [&](double n) {
+    double asked = 0.0;
+    for (const regular_meal& meal : meals) {
+      asked += meal.mean->as_nitrogen().value() * detail::meal_peak(n / holds, meal.every.value());
+    }
+    return n - asked;
+  };
+  if (!(spare(mean) < 0.0)) return nitrogen_load::from_nitrogen(mass_flow::from_value(mean));
+  if (!(spare(at_once) > 0.0)) return nitrogen_load::from_nitrogen(mass_flow::from_value(at_once));
+  return nitrogen_load::from_nitrogen(mass_flow::from_value(
+      numerics::bracketed_root<double>(here, "capacity", spare, mean, at_once, {.relative = 1e-14})));
 }
 
 /// A filter that is fed by meals.
@@ -79,7 +102,7 @@ struct fed_filter {
 
 /// The highest level that ammonia comes back to, meal after meal.
 ///
-///   C with R(C) = sum P'(k),  k = R(C)/(C V),  R the rate of the film times its area
+///   C with R(C) = sum P (T/T1)(1 - e^(-k T1))/(1 - e^(-k T)),  k = R(C)/(C V),  R the rate of the film times its area
 ///
 /// The worst hour is taken: all meals end their day together. Where the film no longer works in proportion, its rate is
 /// taken in proportion up to C, which is less than it does: the level is then an upper bound.
@@ -90,8 +113,8 @@ struct fed_filter {
 /// @throws       invalid_input, out_of_range
 /// @accuracy     exact where the rate is in proportion, otherwise above the truth; as `nitrification_rate`
 /// @source       mass balance; Nijhof and Bovendeur 1990, Malone and Pfeiffer 2006
-[[nodiscard]] inline std::optional<water::total_ammonia> highest_ammonia(const fed_filter& on,
-                                                                         range_policy policy = range_policy::published) {
+[[nodiscard]] inline std::optional<water::total_ammonia> highest_ammonia(
+    const fed_filter& on, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::highest_ammonia";
   core::check(here, film_area_limits, in_square_metres(on.film));
   core::check(here, net_volume_limits, in_litres(on.net));

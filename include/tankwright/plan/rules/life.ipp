@@ -2,6 +2,7 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
+#include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/rules.hpp>
 
 namespace tankwright::plan::rules {
@@ -54,6 +55,24 @@ inline void hold_weeks(const life_section& l, book& all) {
   each("life.start_up.water_change", w.water_change);
 }
 
+/// What lives in the display is not larger than it.
+inline void hold_in_display(const build& build, const life_section& l, book& all) {
+  const auto display = bounds_of(build);
+  if (!display) return;
+  const auto sump = sump_bounds_of(build);
+  const area floors = display->floor().most + (sump ? sump->floor().most : area{});
+  for (std::size_t i = 0; i < l.surface.size(); ++i) {
+    const std::string path = element("life.surface", l.surface, i);
+    all.at_most(path + ".bed", l.surface[i].bed, about(floors, display->wall.path),
+                "of sand is more than the floor of display and sump,");
+    all.at_most(path + ".breathing_depth", l.surface[i].breathing_depth, display->rim,
+                "of sand is above the rim of the display,");
+    all.at_most(path + ".volume", l.surface[i].volume, {tanks_hold(display, sump), display->rim.path},
+                "of media is more than display and sump hold,");
+  }
+  if (l.room) all.at_most("life.room.run", l.room->run, display->line, "is longer than the display inside,");
+}
+
 }  // namespace detail
 
 TANKWRIGHT_INLINE void hold_life(const build& build, book& all) {
@@ -61,6 +80,7 @@ TANKWRIGHT_INLINE void hold_life(const build& build, book& all) {
   const life_section& l = *build.life;
   detail::hold_moved_rock(l, all);
   detail::hold_weeks(l, all);
+  detail::hold_in_display(build, l, all);
   if (l.alkalinity && l.alkalinity->now) {
     all.at_most("life.alkalinity.lowest", l.alkalinity->lowest, {*l.alkalinity->now, "life.alkalinity.now"},
                 "is above what the water has now,");

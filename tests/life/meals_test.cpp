@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <array>
+#include <cmath>
+#include <tankwright/life/meals.hpp>
+
+#include "support/check.hpp"
+#include "support/edges.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+using life::nitrogen_load;
+using life::regular_meal;
+
+namespace {
+
+const evidence capacity{"tankwright::life::capacity_for_meals", kind::identity, "an own integration of the balance"};
+const evidence highest{"tankwright::life::highest_ammonia", kind::identity, "an own integration of the balance"};
+
+nitrogen_load per_day_of(double grams) { return nitrogen_load::from_nitrogen(grams_per_day(grams)); }
+
+/// The highest level [mg/L] of a tank of `litres` that is fed for a day of every `every` days, after many rounds: the
+/// balance dC/dt = P/V - R(C)/V by classical Runge-Kutta, R(C) = min(a C, b) [mg/d].
+struct meal_train {
+  double mean;   // mg/d
+  double every;  // d
+};
+template <std::size_t N>
+double integrated(const std::array<meal_train, N>& meals, double slope, double plateau, double litres, double period,
+                  int rounds) {
+  const int steps = 4200;  // a round, so that meals begin and end on a step
+  const double h = period / steps;
+  double c = 0.0, top = 0.0;
+  for (int i = 0; i < rounds * steps; ++i) {
+    const double middle = (i + 0.5) * h;
+    double fed = 0.0;
+    for (const auto& m : meals) {
+      const double in_round = std::fmod(middle, m.every);
+      // The day of a meal ends where its round does, so that several meals end theirs together.
+      if (in_round > m.every - 1.0) fed += m.mean * m.every;
+    }
+    const auto slope_at = [&](double x) { return (fed - std::fmin(slope * x, plateau)) / litres; };
+    const double k1 = slope_at(c), k2 = slope_at(c + 0.5 * h * k1), k3 = slope_at(c + 0.5 * h * k2),
+                 k4 = slope_at(c + h * k3);
+    c += h / 6.0 * (k1 + 2.0 * k2 + 2.0 * k3 + k4);
+    top = i > (rounds - 1) * steps ? std::fmax(top, c) : top;
+  }
+  return top;
+}
+
+}  // namespace
+
+TEST_CASE("meals: what a filter must take at a level is what holds that level in an own integration") {
+  // 0.2 g/d of nitrogen as one meal a week, and 0.1 g/d daily, into 2 000 L, to stay below 0.1 mg/L.
+  const std::array meals{regular_meal{.mean = per_day_of(0.2), .every = days(7.0)}, regular_meal{.mean = per_day_of(0.1)}};
+  const auto level = water::total_ammonia::from_nitrogen(milligrams_per_litre(0.1));
+  const double n = in_grams_per_day(life::capacity_for_meals(meals, level, litres(2000.0)).as_nitrogen()) * 1e3;
+  CHECK(n > 300.0);
+  CHECK(n < 1500.0);
+  const std::array trains{meal_train{200.0, 7.0}, meal_train{100.0, 1.0}};
+  const double top = integrated(trains, n / 0.1, 1e9, 2000.0, 7.0, 30);
+  TW_CHECK(capacity, milligrams_per_litre(top), milligrams_per_litre(0.1), relative(1e-6));
+}
+
+TEST_CASE("meals: daily food asks for its mean, a meal into little water for all of it in a day") {
+  const auto level = water::total_ammonia::from_nitrogen(milligrams_per_litre(0.1));
+  const auto asked = [&](duration every, volume net) {
+    const std::array meals{regular_meal{.mean = per_day_of(0.5), .every = every}};
+    return life::capacity_for_meals(meals, level, net).as_nitrogen();
+  };
+  TW_CHECK(capacity, asked(days(1.0), litres(2000.0)), grams_per_day(0.5), relative(1e-14));
+  TW_CHECK(capacity, asked(hours(6.0), litres(2000.0)), grams_per_day(0.5), relative(1e-14));
+  TW_CHECK(capacity, asked(days(7.0), litres(1.0)), grams_per_day(3.5), relative(1e-9));     // nothing thins it out
+  TW_CHECK(capacity, asked(days(7.0), litres(1e9)), grams_per_day(0.5), relative(1e-4));     // all of it does
+  TW_CHECK(capacity, asked(days(1.0 + 1e-9), litres(10.0)), grams_per_day(0.5), relative(1e-8));  // no jump at a day
+  double before = 0.0;
+  for (double every = 0.5; every < 30.0; every *= 1.3) {
+    const double now = asked(days(every), litres(2000.0)).value();
+    TW_HOLDS(capacity, now >= before);  // rarer and larger is never easier
+    before = now;
+  }
+  CHECK(life::capacity_for_meals({}, level, litres(1.0)).as_nitrogen().value() == 0.0);
+}
+
+TEST_CASE("meals: the highest ammonia of an own integration, in proportion and past it") {
+  const auto at = celsius(24.0);
+  const double rate = 0.28;  // g/(m2 d) at 24 degC and 1 mg/L, Nijhof and Bovendeur 1990
+  const auto peak = [&](double mean, double every, double film) {
+    const std::array meals{regular_meal{.mean = per_day_of(mean), .every = days(every)}};
+    return life::highest_ammonia(
+        {.meals = meals, .film = square_metres(film), .net = litres(2000.0), .temperature = at});
+  };
+  const auto own = [&](double mean, double every, double film, int rounds) {
+    const std::array trains{meal_train{1e3 * mean, every}};
+    return integrated(trains, 1e3 * rate * film, 1e3 * rate * film, 2000.0, every, rounds);
+  };
+  TW_CHECK(highest, peak(0.2, 7.0, 20.0)->as_nitrogen(), milligrams_per_litre(own(0.2, 7.0, 20.0, 30)), relative(1e-6));
+  TW_CHECK(highest, peak(0.2, 1.0, 20.0)->as_nitrogen(), milligrams_per_litre(0.2 / (rate * 20.0)), relative(1e-12));
+  // Past 1 mg/L the film works no faster: never below the integration.
+  TW_HOLDS(highest, in_milligrams_per_litre(peak(0.6, 7.0, 4.0)->as_nitrogen()) >= own(0.6, 7.0, 4.0, 60));
+  CHECK(own(0.6, 7.0, 4.0, 60) > 1.0);
+  CHECK_FALSE(peak(0.6, 7.0, 2.0).has_value());  // 0.56 g/d at most
+  CHECK_FALSE(peak(0.6, 1.0, 0.0).has_value());
+  CHECK(peak(0.0, 7.0, 0.0)->as_nitrogen().value() == 0.0);
+}
+
+TEST_CASE("meals: the same level as a steady load where food is given daily") {
+  const evidence steady{"tankwright::life::highest_ammonia", kind::property, "the balance of a steady load"};
+  const std::array meals{regular_meal{.mean = per_day_of(0.6)}};
+  for (const double film : {3.0, 5.0, 20.0, 200.0}) {
+    const std::array surfaces{life::filter_surface{.wet = square_metres(film)}};
+    const auto level = life::steady_ammonia({.load = per_day_of(0.6), .surfaces = surfaces, .temperature = celsius(21.0)});
+    const auto fed = life::highest_ammonia({.meals = meals,
+                                            .film = square_metres(film),
+                                            .net = litres(700.0),
+                                            .temperature = celsius(21.0)});
+    TW_CHECK(steady, fed->as_nitrogen(), level.central->as_nitrogen(), relative(1e-12));
+  }
+}
+
+TEST_CASE("meals: what cannot be is refused") {
+  const auto with = [](double every) {
+    const std::array meals{regular_meal{.mean = per_day_of(0.6), .every = days(every)}};
+    return life::capacity_for_meals(meals, water::total_ammonia::from_nitrogen(milligrams_per_litre(0.1)), litres(700.0));
+  };
+  CHECK_THROWS_AS((void)with(0.0), invalid_input);
+  CHECK_THROWS_AS((void)with(-1.0), invalid_input);
+  CHECK_THROWS_AS((void)with(std::nan("")), invalid_input);
+  CHECK_THROWS_AS((void)with(4000.0), invalid_input);
+  const std::array meals{regular_meal{.mean = per_day_of(0.6)}};
+  CHECK_THROWS_AS((void)life::highest_ammonia({.meals = meals, .film = square_metres(1.0), .net = litres(1.0),
+                                               .temperature = celsius(33.0)}),
+                  out_of_range);
+}
