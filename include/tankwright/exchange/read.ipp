@@ -10,6 +10,7 @@
 #include <tankwright/plan/names.hpp>
 #include <tankwright/plan/path.hpp>
 #include <tankwright/plan/validate.hpp>
+#include <tankwright/text/written.hpp>
 
 namespace tankwright::exchange {
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <tankwright/core/inline.hpp>
+#include <tankwright/exchange/json_text.hpp>
 #include <tankwright/exchange/write.hpp>
 #include <tankwright/plan/leaf_text.hpp>
 #include <tankwright/plan/path.hpp>
@@ -12,35 +13,11 @@ namespace tankwright::exchange {
 
 namespace detail {
 
-/// A text between quotation marks; TOML and JSON escape alike.
-[[nodiscard]] inline std::string quoted(std::string_view text) {
-  std::string out = "\"";
-  constexpr const char* digits = "0123456789abcdef";
-  for (const char c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if (c == '"' || c == '\\') {
-      out += '\\';
-      out += c;
-    } else if (c == '\n') {
-      out += "\\n";
-    } else if (c == '\t') {
-      out += "\\t";
-    } else if (byte < 0x20 || byte == 0x7f) {
-      out += "\\u00";
-      out += digits[byte / 16];
-      out += digits[byte % 16];
-    } else {
-      out += c;
-    }
-  }
-  return out + "\"";
-}
-
 /// A quantity as both notations hold it: a bare number where it has no unit and no doubt, otherwise a text.
 [[nodiscard]] inline std::string value_text(const plan::value_base& v, std::string_view quantity) {
   const std::string text = plan::quantity_text(v, quantity);
   const bool bare = (quantity == "number" || quantity == "practical_salinity") && !v.doubt().given;
-  return bare ? text : quoted(text);
+  return bare ? text : quoted_text(text);
 }
 
 [[nodiscard]] inline std::string list_text(const plan::values_base& v, std::string_view quantity) {
@@ -65,14 +42,14 @@ class table_writer : public plan::visitor {
     if (v.given()) return line(key, value_text(v, key.quantity));
     const std::string_view all = text::example_of(key.quantity);
     const std::string example{all.substr(0, all.find(" or "))};
-    blank(key, key.quantity == "number" ? example : quoted(example));
+    blank(key, key.quantity == "number" ? example : quoted_text(example));
   }
   void numbers(const plan::key_info& key, plan::values_base& v) final {
     if (now_ == pass::keys && v.given()) line(key, list_text(v, key.quantity));
   }
   void one_of(const plan::key_info& key, plan::word_base& w, std::span<const std::string_view> words) final {
     if (now_ != pass::keys) return;
-    const auto word = [&](int i) { return quoted(words[static_cast<std::size_t>(i)]); };
+    const auto word = [&](int i) { return quoted_text(words[static_cast<std::size_t>(i)]); };
     w.given() ? line(key, word(w.index())) : blank(key, word(w.has_default() ? w.index() : 0));
   }
   void yes_or_no(const plan::key_info& key, plan::flag& f) final {
@@ -80,11 +57,11 @@ class table_writer : public plan::visitor {
   }
   void text(const plan::key_info& key, std::string& t) final {
     if (now_ != pass::keys) return;
-    t.empty() ? blank(key, "\"\"") : line(key, quoted(t));
+    t.empty() ? blank(key, "\"\"") : line(key, quoted_text(t));
   }
   void rating(const plan::key_info& key, plan::composite& c) final {
     if (now_ != pass::keys) return;
-    c.given() ? line(key, quoted(c.write())) : blank(key, quoted(c.example()));
+    c.given() ? line(key, quoted_text(c.write())) : blank(key, quoted_text(c.example()));
   }
   void table(const plan::key_info& key, plan::table_ref& t) final {
     if (now_ == pass::tables && t.present()) one(key, t);
@@ -153,50 +130,30 @@ class toml_writer final : public table_writer {
 
 class json_writer final : public table_writer {
  public:
-  std::string out{"{"};
+  json_text out{};
 
   void write(plan::build& build) {
+    out.open_object();
     both([&] { describe(*this, build); });
-    out += first_ ? "}\n" : "\n}\n";
+    out.close_object();
   }
 
  private:
-  void begin(const plan::key_info& key) {
-    out += first_ ? "\n" : ",\n";
-    first_ = false;
-    out.append(depth_ * 2, ' ').append(quoted(key.name)).append(": ");
-  }
-  void line(const plan::key_info& key, std::string value) override {
-    begin(key);
-    out += value;
-  }
-  template <class Visit>
-  void braces(Visit visit) {
-    out += "{";
-    first_ = true;
-    ++depth_;
-    both(visit);
-    --depth_;
-    if (!first_) out.append("\n").append(depth_ * 2, ' ');
-    out += "}";
-    first_ = false;
-  }
+  void line(const plan::key_info& key, std::string value) override { out.key(key.name).raw(value); }
   void one(const plan::key_info& key, plan::table_ref& t) override {
-    begin(key);
-    braces([&] { t.visit(*this); });
+    out.key(key.name).open_object();
+    both([&] { t.visit(*this); });
+    out.close_object();
   }
   void many(const plan::key_info& key, plan::tables_ref& t) override {
-    begin(key);
-    out += "[";
+    out.key(key.name).open_list();
     for (std::size_t i = 0; i < t.size(); ++i) {
-      if (i > 0) out += ", ";
-      braces([&] { t.visit(i, *this); });
+      out.open_object();
+      both([&] { t.visit(i, *this); });
+      out.close_object();
     }
-    out += "]";
+    out.close_list();
   }
-
-  bool first_ = true;
-  std::size_t depth_ = 1;
 };
 
 }  // namespace detail
@@ -210,7 +167,7 @@ TANKWRIGHT_INLINE std::string to_toml(const plan::build& build, const toml_style
 TANKWRIGHT_INLINE std::string to_json(const plan::build& build) {
   detail::json_writer writer;
   writer.write(const_cast<plan::build&>(build));  // only looked at
-  return std::move(writer.out);
+  return std::move(writer.out).take();
 }
 
 TANKWRIGHT_INLINE std::string starter_plan(text::unit_system units) {

@@ -9,6 +9,21 @@
 
 namespace tankwright::plan {
 
+namespace detail {
+
+/// Refuse a text that is not what a key holds.
+[[noreturn]] inline void refuse_text(std::string_view text, const std::string& reason, const std::string& expected) {
+  constexpr double none = __builtin_nan("");
+  throw text_error{"\"" + std::string{text} + "\" " + reason + "; expected " + expected,
+                   {"tankwright::plan::set", "text", none, none, none, {}, {}},
+                   std::string{text},
+                   0,
+                   reason,
+                   expected};
+}
+
+}  // namespace detail
+
 /// Give a key what a text says.
 ///
 /// @param here the key

@@ -10,16 +10,6 @@ namespace tankwright::plan {
 
 namespace detail {
 
-[[noreturn]] inline void refuse_text(std::string_view text, const std::string& reason, const std::string& expected) {
-  constexpr double none = __builtin_nan("");
-  throw text_error{"\"" + std::string{text} + "\" " + reason + "; expected " + expected,
-                   {"tankwright::plan::set", "text", none, none, none, {}, {}},
-                   std::string{text},
-                   0,
-                   reason,
-                   expected};
-}
-
 [[nodiscard]] inline std::string_view trimmed(std::string_view text) noexcept {
   while (text.starts_with(' ')) text.remove_prefix(1);
   while (text.ends_with(' ')) text.remove_suffix(1);

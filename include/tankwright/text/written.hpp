@@ -71,6 +71,19 @@ namespace detail {
   return detail::words_of(quantity).example;
 }
 
+/// The SI unit of a quantity, in the spelling of the unit table; empty for a pure number.
+///
+/// @param quantity name of its kind
+/// @return         a symbol whose factor is 1: "m", "m3/s"
+/// @accuracy       exact
+/// @source         unit table
+[[nodiscard]] inline std::string_view si_unit(std::string_view quantity) noexcept {
+  for (const auto& row : detail::unit_rows) {
+    if (row.factor == 1.0 && row.quantity == detail::measured_as(quantity)) return row.symbol;
+  }
+  return {};
+}
+
 /// Write a number in SI so that `read_written` gives it back to the last bit: in `unit` with the fewest digits that do,
 /// otherwise in SI with 17 digits.
 ///
@@ -90,13 +103,7 @@ namespace detail {
     std::string text = detail::with_unit(of(number, significant(count)), unit);
     if (detail::si_from_text(text, quantity) == si) return text;
   }
-  // A factor of one leaves every double as it is: the unit of the table whose factor is 1.
-  for (const auto& row : detail::unit_rows) {
-    if (row.factor == 1.0 && row.quantity == detail::measured_as(quantity)) {
-      return detail::with_unit(of(si, significant(17)), row.symbol);
-    }
-  }
-  return of(si, significant(17));
+  return detail::with_unit(of(si, significant(17)), si_unit(quantity));  // a factor of 1 leaves every double as it is
 }
 
 }  // namespace tankwright::text

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <charconv>
+#include <tankwright/core/inline.hpp>
+#include <tankwright/exchange/json_text.hpp>
+
+namespace tankwright::exchange {
+
+namespace detail {
+
+/// How many bytes from `at` on are one character of UTF-8; 0 where they are none.
+[[nodiscard]] inline std::size_t utf8_length(std::string_view text, std::size_t at) noexcept {
+  const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
+  const unsigned first = byte(at);
+  if (first < 0x80) return 1;
+  const std::size_t length = first >= 0xF0 && first < 0xF5 ? 4 : first >= 0xE0 && first < 0xF0 ? 3
+                             : first >= 0xC2 && first < 0xE0 ? 2 : 0;
+  for (std::size_t i = 1; i < length; ++i) {
+    if ((byte(at + i) & 0xC0u) != 0x80u) return 0;
+  }
+  const bool overlong = (first == 0xE0 && byte(at + 1) < 0xA0) || (first == 0xF0 && byte(at + 1) < 0x90);
+  const bool outside = (first == 0xED && byte(at + 1) >= 0xA0) || (first == 0xF4 && byte(at + 1) >= 0x90);
+  return overlong || outside ? 0 : length;
+}
+
+}  // namespace detail
+
+TANKWRIGHT_INLINE std::string quoted_text(std::string_view text) {
+  std::string out = "\"";
+  constexpr const char* digits = "0123456789abcdef";
+  for (std::size_t i = 0; i < text.size();) {
+    const char c = text[i];
+    const auto byte = static_cast<unsigned char>(c);
+    const std::size_t length = detail::utf8_length(text, i);
+    if (length == 0) {
+      out += "\xEF\xBF\xBD";
+      ++i;
+      continue;
+    }
+    if (c == '"' || c == '\\') {
+      out += '\\';
+      out += c;
+    } else if (c == '\n') {
+      out += "\\n";
+    } else if (c == '\t') {
+      out += "\\t";
+    } else if (byte < 0x20 || byte == 0x7f) {
+      out.append("\\u00").append(1, digits[byte / 16]).append(1, digits[byte % 16]);
+    } else {
+      out.append(text.substr(i, length));
+    }
+    i += length;
+  }
+  return out + "\"";
+}
+
+TANKWRIGHT_INLINE json_text& json_text::number(double value) {
+  if (!std::isfinite(value)) return raw("null");
+  if (value == 0.0) return raw("0");  // minus nothing is nothing
+  char buffer[32];
+  return raw({buffer, static_cast<std::size_t>(std::to_chars(buffer, buffer + sizeof buffer, value).ptr - buffer)});
+}
+
+}  // namespace tankwright::exchange
