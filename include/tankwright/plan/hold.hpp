@@ -3,16 +3,51 @@
 /// The leak test of a plan: as done, as planned, or both. The key [hold].
 #pragma once
 
+#include <optional>
 #include <string>
+#include <tankwright/core/units.hpp>
 #include <tankwright/plan/description.hpp>
 
 namespace tankwright::plan {
 
-/// [hold]
-struct hold_section {
+/// What a reservoir may lose, for those who want to be held against it.
+enum class reservoir_criterion { awwa_d110, awwa_1978, bs_5337, aci_350_class_025 };
+
+/// A leak test that is still to be done. The key [hold.planned].
+struct planned_leak_test {
+  value<flow_rate> leak{};
+  value<length> resolution{};
+  value<length> scatter = by_default(metres(0.0));
+  value<double> readings_per_day = by_default(4.0);
+  flag pan{};
+  value<velocity> evaporation{};
+  value<proportion> evaporation_uncertainty{};
   std::string note{};
 };
 
+/// [hold]
+struct hold_section {
+  value<area> surface{};
+  value<volume> capacity{};
+  value<length> depth{};
+  value<length> resolution{};
+  value<flow_rate> leak{};
+  word<reservoir_criterion> criterion{};
+  values<duration> times{};
+  values<length> levels{};
+  values<length> pan{};
+  values<temperature> water{};
+  values<double> reader{};
+  value<practical_salinity> salinity = by_default(practical_salinity{0.0});
+  value<proportion> confidence = by_default(percent(95.0));
+  value<temperature> water_temperature{};
+  value<temperature> air_temperature{};
+  value<relative_humidity> air_humidity{};
+  std::optional<planned_leak_test> planned{};
+  std::string note{};
+};
+
+void describe(visitor& key, planned_leak_test& s);
 void describe(visitor& key, hold_section& s);
 
 }  // namespace tankwright::plan

@@ -6,7 +6,7 @@
 
 #include <optional>
 #include <string>
-#include <tankwright/plan/rules/rules.hpp>
+#include <tankwright/plan/rules/book.hpp>
 #include <tankwright/vessel/shape.hpp>
 
 namespace tankwright::plan::rules {
