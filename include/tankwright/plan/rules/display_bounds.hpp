@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The display and the sump as other sections see them: what fits into them, over them and between their walls, and which
-/// key says so.
+/// The display and the sump as other sections see them: what fits into them, over them and between their walls, and
+/// which key says so.
 #pragma once
 
 #include <optional>
@@ -11,7 +11,14 @@
 
 namespace tankwright::plan::rules {
 
-/// An area, and how well such areas agree.
+/// An area as a bound, and how well such areas agree.
+///
+/// @param most  the area
+/// @param path  the key that it comes from
+/// @param doubt how much more passes, as a part of it
+/// @return      the bound
+/// @accuracy    exact
+/// @source      this library
 [[nodiscard]] inline bound<area> about(area most, std::string path, proportion doubt = fraction(areas_agree)) {
   return {most, std::move(path), most * doubt.value()};
 }
@@ -59,6 +66,12 @@ struct sump_bounds {
 [[nodiscard]] std::optional<sump_bounds> sump_bounds_of(const build& build);
 
 /// All that display and sump can hold.
+///
+/// @param d  the display; none counts as nothing
+/// @param s  the sump; none counts as nothing
+/// @return   the volume up to their rims
+/// @accuracy exact
+/// @source   this library
 [[nodiscard]] inline volume tanks_hold(const std::optional<display_bounds>& d, const std::optional<sump_bounds>& s) {
   return (d ? d->capacity().most : volume{}) + (s ? s->capacity().most : volume{});
 }
