@@ -88,6 +88,49 @@ struct vessel_inputs {
 /// @source  geometry
 [[nodiscard]] tankwright::vessel::shape shape_of(const vessel_section& s);
 
+/// The slope of a bed that has one.
+///
+/// @param s a bed of sand
+/// @return  its slope; none for a level bed
+/// @throws  invalid_input (a depth of the slope is missing)
+/// @accuracy exact
+/// @source  this library
+[[nodiscard]] std::optional<tankwright::vessel::bed_slope> slope_of(const sand& s);
+
+/// A bed of sand as the engines take it.
+///
+/// @param s       by depth, by mass, or by its slope
+/// @param display the hollow that it lies in
+/// @param label   what it is called
+/// @return        the item
+/// @throws        invalid_input (a key is missing, or cannot be)
+/// @accuracy      as `sand_bed` and `sand_by_mass`
+/// @source        this library
+[[nodiscard]] tankwright::vessel::item item_of(const sand& s, const tankwright::vessel::shape& display,
+                                               std::string label);
+
+/// Rock as the engines take it.
+///
+/// @param s       by mass, by its weight under water, or by the rise of the level
+/// @param display the hollow that it lies in
+/// @param label   what it is called
+/// @return        the item
+/// @throws        invalid_input (a key is missing, or cannot be), out_of_range (the water that it hung in)
+/// @accuracy      as `rock_by_mass`, `rock_weighed_under_water` and `rock_by_level_rise`
+/// @source        this library
+[[nodiscard]] tankwright::vessel::item item_of(const rock& s, const tankwright::vessel::shape& display,
+                                               std::string label);
+
+/// Equipment as the engines take it.
+///
+/// @param s     by its outside volume
+/// @param label what it is called
+/// @return      the item
+/// @throws      invalid_input (a key is missing, or cannot be)
+/// @accuracy    exact
+/// @source      this library
+[[nodiscard]] tankwright::vessel::item item_of(const equipment& s, std::string label);
+
 /// The section as the engines take it.
 ///
 /// @param s a section that `validate` accepts

@@ -29,40 +29,6 @@ namespace tv = tankwright::vessel;
   return tv::inside_of({.measured = tv::outside{*measured}, .near_panel = near_panel, .far_panel = far_panel});
 }
 
-[[nodiscard]] inline tv::item item_of(const sand& s, const tv::shape& display, std::string label,
-                                      std::vector<sloped_sand>& slopes) {
-  const tv::grains kind = *s.kind == sand_kind::quartz ? tv::quartz_sand : tv::aragonite_sand;
-  if (s.mass) return tv::sand_by_mass({.dry_mass = *s.mass, .sand = kind, .label = std::move(label)});
-  const area floor = s.area ? *s.area : tv::plan_area(display, length{});
-  if (s.depth) return tv::sand_bed({.floor = floor, .depth = *s.depth, .sand = kind, .label = std::move(label)});
-  tv::bed_slope bed{.shallow_end = *s.shallow_end, .deep_end = *s.deep_end, .run = *s.run};
-  if (s.repose) bed.repose = *s.repose;
-  const length mean = tv::sloped_bed(bed).mean_depth;
-  slopes.push_back({label, bed});
-  return tv::sand_bed({.floor = floor, .depth = mean, .sand = kind, .label = std::move(label)});
-}
-
-[[nodiscard]] inline tv::item item_of(const rock& s, const tv::shape& display, std::string label) {
-  const tv::grains kind = *s.kind == rock_kind::branch_tips ? tv::coral_branch_tips : tv::reef_rock;
-  if (s.level_before) {
-    return tv::rock_by_level_rise(
-        display, {.before = *s.level_before, .after = *s.level_after, .rock = kind, .label = std::move(label)});
-  }
-  if (!s.submerged_mass) {
-    return tv::rock_by_mass({.dry_mass = *s.dry_mass,
-                             .rock = kind,
-                             .flooded_pores = s.flooded_pores.value_or(fraction(1.0)),
-                             .label = std::move(label)});
-  }
-  const auto density = water::density(s.salinity.value_or(practical_salinity{35.0}), s.temperature.value_or(celsius(25.0)));
-  return tv::rock_weighed_under_water({.dry_mass = *s.dry_mass,
-                                       .submerged_mass = *s.submerged_mass,
-                                       .water_density = density,
-                                       .soaked_mass = s.soaked_mass.maybe(),
-                                       .rock = kind,
-                                       .label = std::move(label)});
-}
-
 /// A sheet material; a stress of the plan replaces its own.
 [[nodiscard]] inline tv::panel_material material_of(sheet_material which, const value<stress>& allowable) {
   tv::panel_material made = which == sheet_material::annealed_glass ? tv::annealed_glass : tv::cast_acrylic;
@@ -125,6 +91,52 @@ namespace tv = tankwright::vessel;
 
 }  // namespace detail
 
+TANKWRIGHT_INLINE std::optional<tankwright::vessel::bed_slope> slope_of(const sand& s) {
+  if (!s.shallow_end) return std::nullopt;
+  tankwright::vessel::bed_slope bed{.shallow_end = *s.shallow_end, .deep_end = *s.deep_end, .run = *s.run};
+  if (s.repose) bed.repose = *s.repose;
+  return bed;
+}
+
+TANKWRIGHT_INLINE tankwright::vessel::item item_of(const sand& s, const tankwright::vessel::shape& display,
+                                                   std::string label) {
+  namespace tv = tankwright::vessel;
+  const tv::grains kind = *s.kind == sand_kind::quartz ? tv::quartz_sand : tv::aragonite_sand;
+  if (s.mass) return tv::sand_by_mass({.dry_mass = *s.mass, .sand = kind, .label = std::move(label)});
+  const auto slope = slope_of(s);
+  return tv::sand_bed({.floor = s.area ? *s.area : tv::plan_area(display, length{}),
+                       .depth = slope ? tv::sloped_bed(*slope).mean_depth : *s.depth,
+                       .sand = kind,
+                       .label = std::move(label)});
+}
+
+TANKWRIGHT_INLINE tankwright::vessel::item item_of(const rock& s, const tankwright::vessel::shape& display,
+                                                   std::string label) {
+  namespace tv = tankwright::vessel;
+  const tv::grains kind = *s.kind == rock_kind::branch_tips ? tv::coral_branch_tips : tv::reef_rock;
+  if (s.level_before) {
+    return tv::rock_by_level_rise(
+        display, {.before = *s.level_before, .after = *s.level_after, .rock = kind, .label = std::move(label)});
+  }
+  if (!s.submerged_mass) {
+    return tv::rock_by_mass({.dry_mass = *s.dry_mass,
+                             .rock = kind,
+                             .flooded_pores = s.flooded_pores.value_or(fraction(1.0)),
+                             .label = std::move(label)});
+  }
+  const auto density = water::density(s.salinity.value_or(practical_salinity{35.0}), s.temperature.value_or(celsius(25.0)));
+  return tv::rock_weighed_under_water({.dry_mass = *s.dry_mass,
+                                       .submerged_mass = *s.submerged_mass,
+                                       .water_density = density,
+                                       .soaked_mass = s.soaked_mass.maybe(),
+                                       .rock = kind,
+                                       .label = std::move(label)});
+}
+
+TANKWRIGHT_INLINE tankwright::vessel::item item_of(const equipment& s, std::string label) {
+  return tankwright::vessel::equipment({.outside = *s.volume, .mass = *s.mass, .label = std::move(label)});
+}
+
 TANKWRIGHT_INLINE std::vector<tankwright::vessel::item> vessel_inputs::items() const {
   std::vector<tankwright::vessel::item> all;
   all.reserve(sand.size() + rock.size() + equipment.size());
@@ -155,17 +167,16 @@ TANKWRIGHT_INLINE vessel_inputs inputs_of(const vessel_section& s) {
   namespace tv = tankwright::vessel;
   vessel_inputs in{.display = shape_of(s), .water_level = *s.water_level};
   for (std::size_t i = 0; i < s.sand.size(); ++i) {
-    in.sand.push_back(detail::item_of(s.sand[i], in.display, detail::numbered(s.sand[i].label, "sand", i, s.sand.size()),
-                                      in.slopes));
+    const std::string label = detail::numbered(s.sand[i].label, "sand", i, s.sand.size());
+    in.sand.push_back(item_of(s.sand[i], in.display, label));
+    if (const auto slope = slope_of(s.sand[i])) in.slopes.push_back({label, *slope});
   }
   for (std::size_t i = 0; i < s.rock.size(); ++i) {
-    in.rock.push_back(
-        detail::item_of(s.rock[i], in.display, detail::numbered(s.rock[i].label, "rock", i, s.rock.size())));
+    in.rock.push_back(item_of(s.rock[i], in.display, detail::numbered(s.rock[i].label, "rock", i, s.rock.size())));
   }
   for (std::size_t i = 0; i < s.equipment.size(); ++i) {
-    const equipment& one = s.equipment[i];
-    in.equipment.push_back(tv::equipment({.outside = *one.volume, .mass = *one.mass,
-                                          .label = detail::numbered(one.label, "equipment", i, s.equipment.size())}));
+    in.equipment.push_back(
+        item_of(s.equipment[i], detail::numbered(s.equipment[i].label, "equipment", i, s.equipment.size())));
   }
   for (std::size_t i = 0; i < s.panel.size(); ++i) {
     const panel& one = s.panel[i];

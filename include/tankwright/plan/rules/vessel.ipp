@@ -145,23 +145,20 @@ inline void hold_contents(const vessel_section& v, const display_bounds& d, book
       // its own keys say what is wrong
     }
   };
-  std::vector<sloped_sand> slopes;
   for (std::size_t i = 0; i < v.sand.size(); ++i) {
     const sand& one = v.sand[i];
     const std::string_view key = one.mass ? ".mass" : one.depth ? ".depth" : ".deep_end";
     within(element("vessel.sand", v.sand, i) + std::string{key},
-           [&] { return plan::detail::item_of(one, d.shape, "sand", slopes); });
+           [&] { return item_of(one, d.shape, "sand"); });
   }
   for (std::size_t i = 0; i < v.rock.size(); ++i) {
     const rock& one = v.rock[i];
     within(element("vessel.rock", v.rock, i) + (one.level_before ? ".level_after" : ".dry_mass"),
-           [&] { return plan::detail::item_of(one, d.shape, "rock"); });
+           [&] { return item_of(one, d.shape, "rock"); });
   }
   for (std::size_t i = 0; i < v.equipment.size(); ++i) {
     const equipment& one = v.equipment[i];
-    within(element("vessel.equipment", v.equipment, i) + ".volume", [&] {
-      return tankwright::vessel::equipment({.outside = *one.volume, .mass = *one.mass});
-    });
+    within(element("vessel.equipment", v.equipment, i) + ".volume", [&] { return item_of(one, "equipment"); });
   }
   if (together > water) {
     all.refuse("vessel", "sand, rock and equipment together take the room of " + quantity_said(together) +
