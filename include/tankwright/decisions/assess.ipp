@@ -8,6 +8,12 @@
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
+#include <tankwright/decisions/salting/ammonia.hpp>
+#include <tankwright/decisions/salting/match.hpp>
+#include <tankwright/decisions/salting/mix.hpp>
+#include <tankwright/decisions/salting/oxygen.hpp>
+#include <tankwright/decisions/salting/readings.hpp>
+#include <tankwright/decisions/salting/target.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/plan/names.hpp>
 #include <tankwright/plan/validate.hpp>
@@ -27,6 +33,12 @@ inline constexpr const decision* every_decision[] = {
     // power cut
     // filling the bottom
     // salting
+    &salt_target,
+    &salt_mix,
+    &instrument_readings,
+    &salinity_match,
+    &saturation_oxygen,
+    &ammonia_free_part,
     // closing the top
     // moving in
     // running

@@ -3,38 +3,16 @@
 /// A plan while it is being assessed: what its sections make of it, worked out once and kept for all decisions.
 #pragma once
 
-#include <exception>
-#include <optional>
 #include <tankwright/decisions/cases/life_case.hpp>
 #include <tankwright/decisions/cases/plumbing_case.hpp>
 #include <tankwright/decisions/cases/room_case.hpp>
 #include <tankwright/decisions/cases/vessel_case.hpp>
 #include <tankwright/decisions/cases/water_case.hpp>
+#include <tankwright/decisions/once.hpp>
 #include <tankwright/decisions/system_state.hpp>
 #include <tankwright/plan/build.hpp>
 
 namespace tankwright::decisions {
-
-/// Something that is worked out when it is first asked for. What went wrong then goes wrong for everybody who asks.
-template <class T>
-class once {
- public:
-  template <class Make>
-  [[nodiscard]] const T& get(Make make) const {
-    if (value_) return *value_;
-    if (failed_) std::rethrow_exception(failed_);
-    try {
-      return value_.emplace(make());
-    } catch (const error&) {
-      failed_ = std::current_exception();
-      throw;
-    }
-  }
-
- private:
-  mutable std::optional<T> value_{};
-  mutable std::exception_ptr failed_{};
-};
 
 /// The plan, the shared state, and the cases of its sections. A case is asked for only where the plan has its section;
 /// each throws what kept it from being worked out, which silences the findings that need it and no others.

@@ -12,7 +12,6 @@ namespace detail {
 // How well instruments are usually known: common practice, no source.
 inline constexpr double hydrometer_doubt = 0.0005;    ///< half a division of 0.001, a whole one of a good hydrometer
 inline constexpr double refractometer_doubt = 1.0;    ///< one division
-inline const practical_salinity reading_doubt{0.5};   ///< a salinity that somebody read and wrote down
 inline const usual_doubt probe_doubt = known_within(percent(1.0));
 inline const usual_doubt kit_doubt = known_within(percent(20.0));
 inline constexpr double ph_doubt = 0.1;               ///< an ordinary probe after a calibration
@@ -20,7 +19,6 @@ inline constexpr double ph_doubt = 0.1;               ///< an ordinary probe aft
 inline const range_of<double> gravities{0.5, 2.0};
 inline const range_of<double> gravity_divisions{0.00001, 0.05};
 inline const range_of<double> refractometer_divisions{0.01, 20.0};
-inline const range_of<practical_salinity> salinities{practical_salinity{0.0}, practical_salinity{300.0}};
 inline const range_of<electrical_conductivity> conductivities{millisiemens_per_centimetre(0.0),
                                                               millisiemens_per_centimetre(1000.0)};
 inline const range_of<mass_concentration> concentrations{milligrams_per_litre(0.0), milligrams_per_litre(10000.0)};
@@ -45,8 +43,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, refractometer& s) {
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, salinity_reading& s) {
-  key("practical_salinity", s.known, {.means = "practical salinity, where it is known", .limits = detail::salinities,
-                                      .doubt = detail::reading_doubt});
+  key("practical_salinity", s.known, {.means = "practical salinity, where it is known", .limits = usual::salinity,
+                                      .doubt = usual::read_salinity});
   key("hydrometer", s.hydrometer, {.means = "specific gravity that a hydrometer shows", .limits = detail::gravities,
                                    .doubt = detail::hydrometer_doubt});
   key("refractometer", s.refractometer, {.means = "parts per thousand that a refractometer shows",

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <tankwright/core/temperature.hpp>
+#include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/plan/description.hpp>
 
@@ -20,6 +21,7 @@ inline const usual_doubt metered = known_within(percent(2.0));    ///< a volume 
 inline const usual_doubt label_flow = known_within(percent(10.0));  ///< what a label says of a pump
 inline const usual_doubt label_power = known_within(percent(10.0));
 inline const temperature_difference thermometer = kelvin_steps(0.5);
+inline constexpr practical_salinity read_salinity{0.5};  ///< that somebody read and wrote down
 
 // ---- what can exist ----
 inline const range_of<length> building{metres(0.0), metres(100.0)};     ///< any length of a build, nothing included
@@ -36,6 +38,7 @@ inline const range_of<temperature> air{celsius(-60.0), celsius(60.0)};
 inline const range_of<duration> time{seconds(0.0), days(36500.0)};
 inline const range_of<duration> span{seconds(1.0), days(36500.0)};
 inline const range_of<proportion> part_of_whole{fraction(0.0), fraction(1.0)};
+inline const range_of<practical_salinity> salinity{practical_salinity{0.0}, practical_salinity{300.0}};  ///< to brine
 inline const range_of<power> electricity{watts(0.0), watts(1e6)};
 
 }  // namespace tankwright::plan::usual
