@@ -9,7 +9,7 @@ namespace twc = tankwright::commissioning;
 namespace {
 
 /// The series times, levels, and where they are given water and pan, side by side.
-std::vector<twc::level_reading> readings_from(section& in) {
+std::vector<vessel::level_reading> readings_from(section& in) {
   const auto times = in.list<duration>("times");
   const auto levels = in.list<length>("levels");
   const auto waters = in.list<temperature>("water");
@@ -22,9 +22,9 @@ std::vector<twc::level_reading> readings_from(section& in) {
   same_length("levels", levels.size());
   if (in.has("water")) same_length("water", waters.size());
   if (in.has("pan")) same_length("pan", pans.size());
-  std::vector<twc::level_reading> readings;
+  std::vector<vessel::level_reading> readings;
   for (std::size_t i = 0; i < times.size(); ++i) {
-    twc::level_reading reading{.at = times[i], .level = levels[i]};
+    vessel::level_reading reading{.at = times[i], .level = levels[i]};
     if (!waters.empty()) reading.water = waters[i];
     if (!pans.empty()) reading.pan = pans[i];
     readings.push_back(reading);
@@ -32,18 +32,19 @@ std::vector<twc::level_reading> readings_from(section& in) {
   return readings;
 }
 
-twc::hold_criterion criterion_from(section& in) {
+std::optional<vessel::tightness_criterion> criterion_from(section& in) {
   const auto which = in.word("criterion", {"AWWA D110", "AWWA 1978", "BS 5337", "ACI 350.1 class 025"});
-  switch (which.value_or(0)) {
-    case 1: return twc::awwa_1978;
-    case 2: return twc::bs_5337;
-    case 3: return twc::aci_350_025;
-    default: return twc::awwa_d110;
+  if (!which) return std::nullopt;
+  switch (*which) {
+    case 1: return vessel::awwa_1978;
+    case 2: return vessel::bs_5337;
+    case 3: return vessel::aci_350_025;
+    default: return vessel::awwa_d110;
   }
 }
 
-twc::hold_plan planned_from(section& in, area surface) {
-  twc::hold_plan plan{.surface = surface, .resolution = in.need<length>("resolution")};
+vessel::leak_test_plan planned_from(section& in, area surface) {
+  vessel::leak_test_plan plan{.surface = surface, .resolution = in.need<length>("resolution")};
   plan.scatter = in.value_or<length>("scatter", length{});
   plan.readings_per_day = in.value_or<double>("readings_per_day", plan.readings_per_day);
   plan.pan = in.flag("pan", false);
@@ -60,8 +61,10 @@ twc::hold_section read_hold(section& in) {
   twc::hold_section hold;
   const area surface = in.need<area>("surface");
   if (in.has("times") || in.has("levels")) {
-    twc::hold_test test{.surface = surface, .capacity = in.need<volume>("capacity"), .depth = in.need<length>("depth"),
-                        .resolution = in.need<length>("resolution")};
+    vessel::leak_test test{.surface = surface, .depth = in.need<length>("depth"),
+                           .resolution = in.need<length>("resolution")};
+    test.capacity = in.need<volume>("capacity");
+    test.label.clear();
     test.readings = readings_from(in);
     test.criterion = criterion_from(in);
     if (const auto s = in.maybe<practical_salinity>("salinity")) test.salinity = *s;

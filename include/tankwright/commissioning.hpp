@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The job itself: hold test, power cut, changeover, and one assessment of a whole plan.
+/// The job itself: leak test, power cut, changeover, and one assessment of a whole plan.
 #pragma once
 
 #include <tankwright/commissioning/animals_plan.hpp>
@@ -10,9 +10,7 @@
 #include <tankwright/commissioning/figure.hpp>
 #include <tankwright/commissioning/filter_plan.hpp>
 #include <tankwright/commissioning/finding.hpp>
-#include <tankwright/commissioning/hold_plan.hpp>
 #include <tankwright/commissioning/hold_section.hpp>
-#include <tankwright/commissioning/hold_test.hpp>
 #include <tankwright/commissioning/joint.hpp>
 #include <tankwright/commissioning/life_plan.hpp>
 #include <tankwright/commissioning/measure_first.hpp>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What holds the water: shapes, what displaces it, panels, beams and lids, the floor, and the view.
+/// What holds the water: shapes, what displaces it, panels, beams and lids, the floor, the view,
+/// and whether it leaks.
 #pragma once
 
 #include <tankwright/vessel/beam.hpp>
@@ -14,6 +15,9 @@
 #include <tankwright/vessel/grains.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
 #include <tankwright/vessel/item.hpp>
+#include <tankwright/vessel/leak_parts.hpp>
+#include <tankwright/vessel/leak_test.hpp>
+#include <tankwright/vessel/leak_test_planning.hpp>
 #include <tankwright/vessel/lid.hpp>
 #include <tankwright/vessel/materials.hpp>
 #include <tankwright/vessel/panel.hpp>
