@@ -6,12 +6,14 @@
 
 #include <tankwright/vessel/beam.hpp>
 #include <tankwright/vessel/brace.hpp>
+#include <tankwright/vessel/bulge.hpp>
 #include <tankwright/vessel/cautions.hpp>
 #include <tankwright/vessel/compound.hpp>
 #include <tankwright/vessel/dimensions.hpp>
 #include <tankwright/vessel/displacement.hpp>
 #include <tankwright/vessel/fixings.hpp>
 #include <tankwright/vessel/floor.hpp>
+#include <tankwright/vessel/glass_sizes.hpp>
 #include <tankwright/vessel/grains.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
 #include <tankwright/vessel/item.hpp>
@@ -21,6 +23,7 @@
 #include <tankwright/vessel/lid.hpp>
 #include <tankwright/vessel/materials.hpp>
 #include <tankwright/vessel/panel.hpp>
+#include <tankwright/vessel/panel_remarks.hpp>
 #include <tankwright/vessel/plywood.hpp>
 #include <tankwright/vessel/polygon.hpp>
 #include <tankwright/vessel/rock.hpp>

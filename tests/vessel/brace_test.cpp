@@ -57,10 +57,10 @@ TEST_CASE("brace: continuous rails") {
   TW_CHECK(continuous, pull(3).braces[1], newtons(13000.0 / 14), relative(1e-12));
   CHECK(pull(20).braces.size() == 20);
   CHECK(pull(1).caution.text.find("licensed engineer") != std::string_view::npos);
-  check_edges({"rail", "m", positive}, [](double x, range_policy) {
+  check_edges(vs::detail::positive_length("rail"), [](double x, range_policy) {
     return vs::pull_of_braces({.rail = metres(x), .braces = 1, .load = newtons_per_metre(1)});
   });
-  check_edges({"load", "N/m", not_negative}, [](double x, range_policy) {
+  check_edges({"load", "N/m", vs::detail::possible_force_from_zero}, [](double x, range_policy) {
     return vs::pull_of_braces({.rail = metres(1), .braces = 1, .load = newtons_per_metre(x)});
   });
   CHECK_THROWS_AS((void)pull(0), invalid_input);

@@ -22,7 +22,7 @@ TEST_CASE("dimensions: the panels lie between outside and inside") {
 }
 
 TEST_CASE("dimensions: impossible measures") {
-  check_edges({"outside dimension", "m", positive}, [](double x, range_policy) {
+  check_edges(vs::detail::positive_length("outside dimension"), [](double x, range_policy) {
     return vs::inside_of({.measured = vs::outside{metres(x)}, .near_panel = metres(0.0), .far_panel = metres(0.0)});
   });
   for (const double bad : {-0.01, std::nan(""), HUGE_VAL}) {

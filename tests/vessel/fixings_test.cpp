@@ -63,9 +63,9 @@ TEST_CASE("fixings: impossible fittings are refused by name") {
     return vs::blow_off(
         {.depth = metres(h), .diameter = metres(d), .water_density = kilograms_per_cubic_metre(rho), .label = "drain"});
   };
-  check_edges({"drain: depth", "m", not_negative}, [&](double x, range_policy) { return hole(x, 0.1, 1000); });
-  check_edges({"drain: diameter", "m", positive}, [&](double x, range_policy) { return hole(1, x, 1000); });
-  check_edges({"drain: water density", "kg/m3", positive}, [&](double x, range_policy) { return hole(1, 0.1, x); });
+  check_edges(vs::detail::length_from_zero("drain: depth"), [&](double x, range_policy) { return hole(x, 0.1, 1000); });
+  check_edges(vs::detail::positive_length("drain: diameter"), [&](double x, range_policy) { return hole(1, x, 1000); });
+  check_edges({"drain: water density", "kg/m3", vs::detail::possible_density}, [&](double x, range_policy) { return hole(1, 0.1, x); });
   const auto gasket = [](double g, double b, double p, double m, double y) {
     return vs::gasket_force({.mean_diameter = metres(g),
                              .effective_width = metres(b),
@@ -75,11 +75,11 @@ TEST_CASE("fixings: impossible fittings are refused by name") {
   };
   check_edges({"ring: effective width", "m", {0.0, 0.1, edge::open, edge::open}},
               [&](double x, range_policy) { return gasket(0.1, x, 1, 1, 1); });
-  check_edges({"ring: pressure", "Pa", not_negative},
+  check_edges({"ring: pressure", "Pa", vs::detail::possible_pressure},
               [&](double x, range_policy) { return gasket(0.1, 0.01, x, 1, 1); });
-  check_edges({"ring: gasket factor", "", not_negative},
+  check_edges({"ring: gasket factor", "", {0.0, 100.0}},
               [&](double x, range_policy) { return gasket(0.1, 0.01, 1, x, 1); });
-  check_edges({"ring: seating stress", "Pa", not_negative},
+  check_edges({"ring: seating stress", "Pa", vs::detail::possible_pressure},
               [&](double x, range_policy) { return gasket(0.1, 0.01, 1, 1, x); });
   CHECK_THROWS_AS((void)gasket(0, 0.01, 1, 1, 1), invalid_input);
   const auto sump = [](double a, double h, double m, double rho) {
@@ -89,8 +89,8 @@ TEST_CASE("fixings: impossible fittings are refused by name") {
                           .water_density = kilograms_per_cubic_metre(rho)});
   };
   CHECK(sump(0.5, 0.01, 20, 1000).net_up < newtons(0));
-  check_edges({"sump: plan area", "m2", positive}, [&](double x, range_policy) { return sump(x, 1, 1, 1000); });
-  check_edges({"sump: flood depth", "m", not_negative}, [&](double x, range_policy) { return sump(1, x, 1, 1000); });
-  check_edges({"sump: mass", "kg", not_negative}, [&](double x, range_policy) { return sump(1, 1, x, 1000); });
-  check_edges({"sump: water density", "kg/m3", positive}, [&](double x, range_policy) { return sump(1, 1, 1, x); });
+  check_edges({"sump: plan area", "m2", vs::detail::possible_area}, [&](double x, range_policy) { return sump(x, 1, 1, 1000); });
+  check_edges(vs::detail::length_from_zero("sump: flood depth"), [&](double x, range_policy) { return sump(1, x, 1, 1000); });
+  check_edges({"sump: mass", "kg", vs::detail::possible_mass_from_zero}, [&](double x, range_policy) { return sump(1, 1, x, 1000); });
+  check_edges({"sump: water density", "kg/m3", vs::detail::possible_density}, [&](double x, range_policy) { return sump(1, 1, 1, x); });
 }

@@ -53,9 +53,9 @@ TEST_CASE("hydrostatic: force, centre and moment are integrals of the pressure")
 }
 
 TEST_CASE("hydrostatic: impossible walls") {
-  check_edges({"depth", "m", not_negative},
+  check_edges(vs::detail::length_from_zero("depth"),
               [](double x, range_policy) { return vs::hydrostatic_pressure(metres(x), sea); });
-  check_edges({"water density", "kg/m3", positive},
+  check_edges(vs::detail::water_density_limits,
               [](double x, range_policy) { return vs::hydrostatic_pressure(metres(1), kilograms_per_cubic_metre(x)); });
   const auto wall = [](double w, double h, double level, double rho) {
     return vs::push_on({.width = metres(w),
@@ -64,8 +64,8 @@ TEST_CASE("hydrostatic: impossible walls") {
                         .water_density = kilograms_per_cubic_metre(rho),
                         .label = "left"});
   };
-  check_edges({"left: width", "m", positive}, [&](double x, range_policy) { return wall(x, 1, 1, 1000); });
-  check_edges({"left: height", "m", positive}, [&](double x, range_policy) { return wall(1, x, 1, 1000); });
-  check_edges({"left: level", "m", not_negative}, [&](double x, range_policy) { return wall(1, 1, x, 1000); });
-  check_edges({"left: water density", "kg/m3", positive}, [&](double x, range_policy) { return wall(1, 1, 1, x); });
+  check_edges(vs::detail::positive_length("left: width"), [&](double x, range_policy) { return wall(x, 1, 1, 1000); });
+  check_edges(vs::detail::positive_length("left: height"), [&](double x, range_policy) { return wall(1, x, 1, 1000); });
+  check_edges(vs::detail::length_from_zero("left: level"), [&](double x, range_policy) { return wall(1, 1, x, 1000); });
+  check_edges({"left: water density", "kg/m3", vs::detail::possible_density}, [&](double x, range_policy) { return wall(1, 1, 1, x); });
 }

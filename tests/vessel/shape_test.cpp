@@ -276,7 +276,7 @@ TEST_CASE("shape: impossible shapes are refused by name") {
   CHECK_THROWS_AS((void)vs::frustum({.bottom_diameter = m(0), .top_diameter = m(0), .height = m(1)}), invalid_input);
   CHECK_THROWS_AS((void)vs::regular_prism({.sides = 2, .side = m(1), .height = m(1)}), invalid_input);
   CHECK_THROWS_WITH_AS((void)vs::box({.length = m(0), .width = m(1), .height = m(1), .label = "sump"}),
-                       "tankwright::vessel::box: sump: length = 0 m is not possible; expected more than 0 m",
+                       "tankwright::vessel::box: sump: length = 0 m is not possible; expected 1e-06 to 1000 m",
                        invalid_input);
   CHECK_THROWS_WITH_AS((void)vs::bow_front({.width = m(1.2), .depth_at_ends = m(0.5), .bow = m(0.8), .height = m(1)}),
                        "tankwright::vessel::bow_front: bow front: bow = 0.8 m is deeper than the radius of its arc, "

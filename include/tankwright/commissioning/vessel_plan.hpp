@@ -12,9 +12,11 @@
 #include <tankwright/commissioning/finding.hpp>
 #include <tankwright/commissioning/system_state.hpp>
 #include <tankwright/core/span_of.hpp>
+#include <tankwright/vessel/bulge.hpp>
 #include <tankwright/vessel/displacement.hpp>
 #include <tankwright/vessel/floor.hpp>
 #include <tankwright/vessel/panel.hpp>
+#include <tankwright/vessel/panel_remarks.hpp>
 #include <tankwright/vessel/sand.hpp>
 #include <tankwright/vessel/shape.hpp>
 #include <tankwright/water/density.hpp>
@@ -103,8 +105,9 @@ template <class Q, class Of>
 
 /// How a panel stands against its allowable stress; where the theory does not reach, nobody knows.
 [[nodiscard]] inline verdict verdict_of(const vessel::panel_result& result) noexcept {
-  const verdict by_stress = within(result.stress, result.allowable.value);
-  return result.beyond_small_deflection ? worse_of(by_stress, verdict::not_enough_known) : by_stress;
+  const verdict both = worse_of(within(result.stress, result.allowable.value),
+                                within(result.long_term_deflection.high, result.deflection_limit));
+  return result.beyond_small_deflection ? worse_of(both, verdict::not_enough_known) : both;
 }
 
 [[nodiscard]] inline finding panels_finding(const vessel_plan& plan, mass_density water_density) {
@@ -142,7 +145,9 @@ template <class Q, class Of>
     f.numbers.push_back({of + "stress to spare", amount_of(result.allowable.value - result.stress), role::margin});
     f.numbers.push_back({of + "thickness that would use it all", amount_of(result.thickness_needed), role::detail});
     f.numbers.push_back({of + "bulge after years", amount_of(result.long_term_deflection), role::detail});
+    f.numbers.push_back({of + "bulge allowed", amount_of(result.deflection_limit), role::detail});
     f.numbers.push_back({of + "push of the water", amount_of(result.force), role::detail});
+    for (const vessel::remark& r : vessel::unusual_in(panel)) f.note += of + r.text + ". ";
     if (!result.note.empty()) f.note += "For " + panel.label + ", " + std::string{result.note} + ". ";
     if (result.beyond_small_deflection) {
       f.measure_next.push_back("have an engineer reckon " + panel.label + " with large deflections");
@@ -181,12 +186,14 @@ template <class Q, class Of>
       const std::string& label = plan.panels[j].panel->label;
       const vessel::panel_result& stage = stages[j][i].panel;
       f.numbers.push_back({"  stress in " + label, amount_of(stage.stress), role::detail});
-      f.numbers.push_back({"  bulge of " + label, amount_of(stage.deflection), role::detail});
+      if (const auto seen = vessel::bulge_to_see({.expected = stage.deflection}).expected) {
+        f.numbers.push_back({"  bulge of " + label, amount_of(*seen), role::detail});
+      }
     }
   }
   f.note =
       "For the display's seawater; fresh water puts 2 to 3 % less on it. Stop at each stage, hold a straight edge "
-      "to each panel, and go on only when it bulges no more than this.";
+      "to each panel, and go on only while it bulges less than twice this, or by nothing that the straight edge shows.";
   f.sources = {vessel::timoshenko_1959};
   f.before_acting = vessel::panel_caution.text;
   return f;

@@ -77,7 +77,7 @@ struct brace_pull {
   const double l = rail.rail->value(), spans = rail.braces.get() + 1.0;
   core::check(here, detail::positive_length("rail"), l);
   core::check(here, {"number of braces", "", {1.0, 20.0}}, rail.braces.get());
-  core::check(here, {"load", "N/m", not_negative}, rail.load->value());
+  core::check(here, {"load", "N/m", detail::possible_force_from_zero}, rail.load->value());
   std::vector<beam_support> supports;
   for (int i = 0; i <= rail.braces.get() + 1; ++i) supports.push_back({.at = length::from_value(l * (i / spans))});
   // The reactions do not depend on the section.

@@ -65,10 +65,11 @@ struct water_content {
 [[nodiscard]] inline water_content water_in(const scene& scene) {
   constexpr std::string_view here = "tankwright::vessel::water_in";
   const double gross = scene.gross->value(), water = scene.water_density->value();
-  core::check(here, {"gross volume", "m3", positive}, gross);
+  core::check(here, {"gross volume", "m3", detail::possible_volume}, gross);
   core::check(here, detail::water_density_limits, water);
   detail::band solids{}, pores{}, envelope{}, dry{}, under{};
   for (const item& i : scene.items.get()) {
+    detail::check_item(here, i);
     core::check_element(here, i.label, {"volume", "m3", {0.0, gross}}, detail::numbers(i.envelope).central);
     solids = detail::sum(solids, detail::numbers(i.solids));
     pores = detail::sum(pores, detail::numbers(i.pores));
@@ -77,9 +78,6 @@ struct water_content {
     under = detail::sum(under, detail::weight(i, water, {}));
   }
   core::check(here, {"volume of all items", "m3", {0.0, gross}}, envelope.central);
-  for (const detail::band& b : {solids, pores, envelope, dry, under}) {  // items can be made by hand, too
-    for (const double x : {b.low, b.central, b.high}) core::check(here, {"sum over the items", "", any_finite}, x);
-  }
   constexpr std::string_view reason = "the items, as if all erred the same way";
   // The band of very porous rock may reach past what fits.
   const auto left = [&](double part) { return std::fmax(gross - part, 0.0); };
@@ -108,11 +106,13 @@ struct water_content {
 /// @accuracy      the bands of the parts, added
 /// @source        definition
 [[nodiscard]] inline estimate<net_volume> total_water(std::span<const water_content> vessels) {
-  if (vessels.empty()) {
-    core::fail<invalid_input>("tankwright::vessel::total_water", "number of vessels", 0.0, "", "holds no water");
-  }
+  constexpr std::string_view here = "tankwright::vessel::total_water";
+  if (vessels.empty()) core::fail<invalid_input>(here, "number of vessels", 0.0, "", "holds no water");
   detail::band all{};
-  for (const water_content& v : vessels) all = detail::sum(all, detail::numbers(v.net));
+  for (const water_content& v : vessels) {
+    detail::check_band(here, "vessel", {"net volume", "m3", detail::possible_volume_from_zero}, detail::numbers(v.net));
+    all = detail::sum(all, detail::numbers(v.net));
+  }
   return detail::quantities<net_volume>(all, vessels[0].net.reason);
 }
 

@@ -106,9 +106,9 @@ struct gasket_result {
   const gasket_material& m = gasket.material;
   core::check_element(here, gasket.label, detail::positive_length("mean diameter"), g);
   core::check_element(here, gasket.label, {"effective width", "m", {0.0, g, edge::open, edge::open}}, b);
-  core::check_element(here, gasket.label, {"pressure", "Pa", not_negative}, p);
-  core::check_element(here, gasket.label, {"gasket factor", "", not_negative}, m.factor);
-  core::check_element(here, gasket.label, {"seating stress", "Pa", not_negative}, m.seating.value());
+  core::check_element(here, gasket.label, {"pressure", "Pa", detail::possible_pressure}, p);
+  core::check_element(here, gasket.label, {"gasket factor", "", {0.0, 100.0}}, m.factor);
+  core::check_element(here, gasket.label, {"seating stress", "Pa", detail::possible_pressure}, m.seating.value());
   const double service = std::numbers::pi * g * g * p / 4.0 + 2.0 * b * std::numbers::pi * g * m.factor * p;
   const double seat = std::numbers::pi * b * g * m.seating.value();
   return {force::from_value(service), force::from_value(seat), force::from_value(service > seat ? service : seat),
@@ -142,9 +142,9 @@ struct uplift_result {
 /// @source     Archimedes
 [[nodiscard]] inline uplift_result uplift_of(const empty_sump& sump) {
   constexpr std::string_view here = "tankwright::vessel::uplift_of";
-  core::check_element(here, sump.label, {"plan area", "m2", positive}, sump.plan->value());
+  core::check_element(here, sump.label, {"plan area", "m2", detail::possible_area}, sump.plan->value());
   core::check_element(here, sump.label, detail::length_from_zero("flood depth"), sump.flood_depth->value());
-  core::check_element(here, sump.label, {"mass", "kg", not_negative}, sump.mass_of_sump->value());
+  core::check_element(here, sump.label, {"mass", "kg", detail::possible_mass_from_zero}, sump.mass_of_sump->value());
   core::check_element(here, sump.label, detail::water_density_limits, sump.water_density->value());
   const force up = hydrostatic_pressure(sump.flood_depth, sump.water_density) * sump.plan.get();
   return {up, up - sump.mass_of_sump.get() * standard_gravity, structural_caution};

@@ -51,8 +51,8 @@ struct floor_result {
 ///
 ///   p = m g / A
 ///
-/// @param question total mass [kg] >= 0; footprint [m^2] > 0; bearing area [m^2], above 0 to the footprint; the code's
-///                 live load [Pa] > 0
+/// @param question total mass [kg] >= 0; footprint [m^2] > 0; bearing area [m^2], from a millionth of the footprint up
+///                 to all of it; the code's live load [Pa], from 1
 /// @return         pressure over footprint and feet [Pa], and how many times the code's live load
 /// @throws         invalid_input (names the label)
 /// @accuracy       exact for the inputs. It says nothing about joists, spans and bearing
@@ -61,10 +61,10 @@ struct floor_result {
   constexpr std::string_view here = "tankwright::vessel::load_on_floor";
   const double m = question.total->value(), a = question.footprint->value();
   const double feet = question.bearing ? question.bearing->value() : a;
-  core::check_element(here, question.label, {"total mass", "kg", not_negative}, m);
-  core::check_element(here, question.label, {"footprint", "m2", positive}, a);
-  core::check_element(here, question.label, {"bearing area", "m2", {0.0, a, edge::open}}, feet);
-  core::check_element(here, question.label, {"code live load", "Pa", positive}, question.code.value.value());
+  core::check_element(here, question.label, {"total mass", "kg", detail::possible_mass_from_zero}, m);
+  core::check_element(here, question.label, {"footprint", "m2", detail::possible_area}, a);
+  core::check_element(here, question.label, {"bearing area", "m2", {1e-6 * a, a}}, feet);
+  core::check_element(here, question.label, {"code live load", "Pa", {1.0, 1e9}}, question.code.value.value());
   const double weight = m * standard_gravity.value();
   return {force::from_value(weight),
           pressure::from_value(weight / a),

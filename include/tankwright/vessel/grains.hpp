@@ -41,7 +41,7 @@ class kind_of_volume {
 
 /// The limits of what grains can be.
 inline constexpr limits porosity_limits{"porosity", "", zero_to_below_one};
-inline constexpr limits grain_density_limits{"grain density", "kg/m3", positive};
+inline constexpr limits grain_density_limits{"grain density", "kg/m3", possible_density};
 
 }  // namespace detail
 
@@ -119,7 +119,8 @@ struct bulk_and_grain {
 ///
 ///   n = 1 - rho_b / rho_g
 ///
-/// @param densities dry bulk density [kg/m^3] > 0 and grain density [kg/m^3] > 0, the first not above the second
+/// @param densities dry bulk density [kg/m^3] and grain density [kg/m^3] > 0, the first not above the second and at least a
+///                  thousandth of it
 /// @return          porosity, 0 to below 1
 /// @throws          invalid_input
 /// @accuracy        exact
@@ -128,7 +129,7 @@ struct bulk_and_grain {
   constexpr std::string_view here = "tankwright::vessel::porosity_of";
   const double bulk = densities.dry_bulk->value(), grain = densities.grain->value();
   core::check(here, detail::grain_density_limits, grain);
-  core::check(here, {"dry bulk density", "kg/m3", {0.0, grain, edge::open}}, bulk);
+  core::check(here, {"dry bulk density", "kg/m3", {0.001 * grain, grain}}, bulk);
   return porosity{1.0 - bulk / grain};
 }
 
@@ -166,12 +167,12 @@ struct weighed_sample {
   constexpr std::string_view here = "tankwright::vessel::phases_of";
   const double dry = sample.dry->value(), wet = sample.wet->value(), whole = sample.whole->value();
   const double grain = sample.grain_density->value(), water = sample.water_density->value();
-  core::check(here, {"dry mass", "kg", positive}, dry);
-  core::check(here, {"wet mass", "kg", {dry, core::largest}}, wet);
+  core::check(here, {"dry mass", "kg", detail::possible_mass}, dry);
+  core::check(here, {"wet mass", "kg", {dry, detail::possible_mass.high}}, wet);
   core::check(here, detail::grain_density_limits, grain);
   core::check(here, detail::water_density_limits, water);
   const double solids = dry / grain;
-  core::check(here, {"whole volume", "m3", {solids, core::largest, edge::open}}, whole);
+  core::check(here, {"whole volume", "m3", {solids, 1000.0 * solids, edge::open}}, whole);
   const double pores = whole - solids, liquid = (wet - dry) / water;
   return {porosity{pores / whole},
           pores / solids,
@@ -202,7 +203,7 @@ struct saturated_sample {
 [[nodiscard]] inline phases phases_when_saturated(const saturated_sample& sample) {
   constexpr std::string_view here = "tankwright::vessel::phases_when_saturated";
   const double w = sample.water_content, grain = sample.grain_density->value(), water = sample.water_density->value();
-  core::check(here, {"water content", "", positive}, w);
+  core::check(here, {"water content", "", {1e-6, 100.0}}, w);
   core::check(here, detail::grain_density_limits, grain);
   core::check(here, detail::water_density_limits, water);
   const double e = w * grain / water;

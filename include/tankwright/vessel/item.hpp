@@ -61,6 +61,21 @@ template <class Q>
   return {make(b.low), make(b.central), make(b.high), reason};
 }
 
+inline void check_band(std::string_view function, std::string_view label, const limits& limit, const band& b) {
+  for (const double x : {b.low, b.central, b.high}) core::check_element(function, label, limit, x);
+  if (!(b.low <= b.central && b.central <= b.high)) {
+    refuse_of(function, label, limit.argument, b.central, limit.unit, "is not between its own low and high");
+  }
+}
+
+/// An item can be made by hand, too.
+inline void check_item(std::string_view function, const item& i) {
+  check_band(function, i.label, {"solids", "m3", possible_volume_from_zero}, numbers(i.solids));
+  check_band(function, i.label, {"pores", "m3", possible_volume_from_zero}, numbers(i.pores));
+  check_band(function, i.label, {"envelope", "m3", possible_volume_from_zero}, numbers(i.envelope));
+  check_band(function, i.label, {"dry mass", "kg", possible_mass_from_zero}, numbers(i.dry_mass));
+}
+
 [[nodiscard]] inline item make_item(const std::string& label, const band& solids, const band& pores,
                                     const band& envelope, const band& dry, std::string_view reason) {
   return {label, quantities<solid_volume>(solids, reason), quantities<pore_volume>(pores, reason),
@@ -69,16 +84,8 @@ template <class Q>
 
 inline void check_grains(std::string_view function, std::string_view label, const grains& kind) {
   const band density = numbers(kind.grain_density), n = numbers(kind.pores);
-  for (const double x : {density.low, density.central, density.high}) {
-    core::check_element(function, label, grain_density_limits, x);
-  }
-  for (const double x : {n.low, n.central, n.high}) core::check_element(function, label, porosity_limits, x);
-  if (!(density.low <= density.central && density.central <= density.high)) {
-    refuse_of(function, label, "grain density", density.central, "kg/m3", "is not between its low and its high value");
-  }
-  if (!(n.low <= n.central && n.central <= n.high)) {
-    refuse_of(function, label, "porosity", n.central, "", "is not between its low and its high value");
-  }
+  check_band(function, label, grain_density_limits, density);
+  check_band(function, label, porosity_limits, n);
 }
 
 /// Pores that go with solids: n/(1 - n) of them.
@@ -117,8 +124,8 @@ struct equipment_size {
 [[nodiscard]] inline item equipment(const equipment_size& thing) {
   constexpr std::string_view here = "tankwright::vessel::equipment";
   const double v = thing.outside->value(), m = thing.mass->value();
-  core::check_element(here, thing.label, {"volume", "m3", not_negative}, v);
-  core::check_element(here, thing.label, {"mass", "kg", not_negative}, m);
+  core::check_element(here, thing.label, {"volume", "m3", detail::possible_volume_from_zero}, v);
+  core::check_element(here, thing.label, {"mass", "kg", detail::possible_mass_from_zero}, m);
   const detail::band all = detail::exactly(v);
   return detail::make_item(thing.label, all, {}, all, detail::exactly(m), "measured");
 }
@@ -141,8 +148,10 @@ struct item_weight {
 /// @accuracy            the band of the item
 /// @source              Archimedes
 [[nodiscard]] inline item_weight weight_of(const item& thing, mass_density water_density) {
+  constexpr std::string_view here = "tankwright::vessel::weight_of";
   const double water = water_density.value();
-  core::check_element("tankwright::vessel::weight_of", thing.label, detail::water_density_limits, water);
+  detail::check_item(here, thing);
+  core::check_element(here, thing.label, detail::water_density_limits, water);
   const std::string_view reason = thing.solids.reason;
   const detail::band full = detail::numbers(thing.envelope);
   return {thing.dry_mass, detail::quantities<mass>(detail::weight(thing, water, full), reason),

@@ -60,13 +60,13 @@ struct lid_result {
     detail::refuse_of(here, lid.label, "thickness", t, "m",
                       "is not less than the span, " + core::number_text(l) + " m: that is a block, not a lid");
   }
-  core::check_element(here, lid.label, {"extra load", "Pa", not_negative}, lid.extra.value());
+  core::check_element(here, lid.label, {"extra load", "Pa", detail::possible_pressure}, lid.extra.value());
   core::check_element(here, lid.label, {"moisture strain", "", {0.0, 0.05}}, lid.moisture_strain);
-  core::check_element(here, lid.label, {"density", "kg/m3", positive}, m.density.value());
-  core::check_element(here, lid.label, {"allowable stress", "Pa", positive}, m.allowable.value.value());
+  core::check_element(here, lid.label, {"density", "kg/m3", detail::possible_density}, m.density.value());
+  core::check_element(here, lid.label, detail::allowable_limits, m.allowable.value.value());
   for (const tankwright::stress& e :
        {m.modulus, m.long_term_modulus.low, m.long_term_modulus.central, m.long_term_modulus.high}) {
-    core::check_element(here, lid.label, {"modulus", "Pa", positive}, e.value());
+    core::check_element(here, lid.label, {"modulus", "Pa", detail::possible_modulus}, e.value());
   }
   const double q = m.density.value() * standard_gravity.value() * t + lid.extra.value();
   const auto sag = [&](tankwright::stress modulus) {

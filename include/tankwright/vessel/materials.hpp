@@ -39,6 +39,21 @@ struct allowable_stress {
   std::string_view source;
 };
 
+/// How far a panel may bulge, as a part of its span.
+struct deflection_limit {
+  double span_over_deflection;
+  standing read_as;
+  std::string_view source;
+};
+
+/// Edges that hold glass may give by 1/175 of their length (International Building Code 2403.3, from memory); used for
+/// the pane itself, which has to be as flat as its edges.
+inline constexpr deflection_limit glass_deflection_limit{175.0, standing::from_memory,
+                                                         "IBC 2403.3, edges that hold glass, used by analogy"};
+/// Acrylic creeps: what counts is the bulge after years, which pulls at the joints and is seen. No source.
+inline constexpr deflection_limit acrylic_deflection_limit{100.0, standing::common_practice,
+                                                           "after years; what joints and eyes put up with"};
+
 /// What plates and sheets are made of.
 struct panel_material {
   std::string_view name;
@@ -49,6 +64,7 @@ struct panel_material {
   allowable_stress allowable;  ///< for a tank: a permanent load
   standing read_as;            ///< of the numbers above it
   std::string_view source;
+  deflection_limit bulge = glass_deflection_limit;  ///< for the bulge after years
 };
 
 /// Allowable stresses for annealed glass under a permanent load. The library's default is the first.
@@ -94,13 +110,18 @@ inline constexpr panel_material cast_acrylic{
     {"long-term design stress, parent sheet", cast_acrylic_long_term_stress.low, load_basis::permanent,
      standing::from_memory, "practice, 5 to 6 MPa"},
     standing::from_memory,
-    "practice at 23 degC; stiffness falls by 1.5 to 2 % per kelvin"};
+    "practice at 23 degC; stiffness falls by 1.5 to 2 % per kelvin",
+    acrylic_deflection_limit};
 
 namespace detail {
 
 /// Table X4.1 runs from 3 s to the row "beyond 1 year", 0.31, which the formula reaches after 13 years.
 inline constexpr limits load_duration_limits{
-    "duration of load", "s", positive, {3.0, 13.0 * 365.0 * 86400.0}, "ASTM E1300-12a"};
+    "duration of load", "s", possible_duration, {3.0, 13.0 * 365.0 * 86400.0}, "ASTM E1300-12a"};
+inline constexpr limits spell_limits{"duration of load", "s", possible_duration};
+inline constexpr limits breakage_limits{"breakage probability", "", {1e-9, 1.0, edge::closed, edge::open}};
+inline constexpr limits stressed_area_limits{"stressed area", "m2", possible_area};
+inline constexpr limits allowable_limits{"allowable stress", "Pa", possible_strength};
 inline constexpr double static_fatigue = 16.0;  // n of eq. X5.1
 
 [[nodiscard]] inline double duration_factor(double seconds) noexcept {
@@ -139,17 +160,18 @@ struct load_spell {
 ///
 ///   q3 = sum of q_i (d_i / 3 s)^(1/16)
 ///
-/// @param spells loads [Pa] >= 0 and their durations [s] > 0
+/// @param spells loads [Pa] >= 0 and their durations [s] > 0; up to 100 000
 /// @return       equivalent load [Pa]
 /// @throws       invalid_input
 /// @accuracy     exact for the formula
 /// @source       ASTM E1300-12a, eq. X5.1
 [[nodiscard]] inline pressure glass_equivalent_load(std::span<const load_spell> spells) {
   constexpr std::string_view here = "tankwright::vessel::glass_equivalent_load";
+  core::check(here, {"number of spells", "", {0.0, 1e5}}, static_cast<double>(spells.size()));
   double sum = 0.0;
   for (const load_spell& s : spells) {
-    core::check(here, {"load", "Pa", not_negative}, s.load->value());
-    core::check(here, {"duration of load", "s", positive}, s.lasting->value());
+    core::check(here, {"load", "Pa", detail::possible_pressure}, s.load->value());
+    core::check(here, detail::spell_limits, s.lasting->value());
     sum += s.load->value() / detail::duration_factor(s.lasting->value());
   }
   return pressure::from_value(sum);
@@ -166,7 +188,7 @@ struct breakage_question {
 ///
 ///   sigma = (P_b / (k (d/3)^(7/16) A))^(1/7),   k = 2.86e-53 m^12/N^7
 ///
-/// @param question probability above 0 to below 1; area [m^2] > 0; duration [s] > 0
+/// @param question probability from 1e-9 to below 1; area [m^2] > 0; duration [s] > 0
 /// @return         allowable stress [Pa]
 /// @throws         invalid_input
 /// @accuracy       the form is as printed, k is from memory; the strength of real glass scatters by tens of per cent
@@ -175,9 +197,9 @@ struct breakage_question {
   constexpr std::string_view here = "tankwright::vessel::glass_stress_for_breakage";
   const double p = question.breakage_probability->value(), a = question.stressed_area->value();
   const double d = question.lasting->value();
-  core::check(here, {"breakage probability", "", {0.0, 1.0, edge::open, edge::open}}, p);
-  core::check(here, {"stressed area", "m2", positive}, a);
-  core::check(here, {"duration of load", "s", positive}, d);
+  core::check(here, detail::breakage_limits, p);
+  core::check(here, detail::stressed_area_limits, a);
+  core::check(here, detail::spell_limits, d);
   constexpr double k = 2.86e-53;  // flaw parameter, from memory; 1.365e-29 in^12/lbf^7
   return stress::from_value(std::pow(p / (k * a), 1.0 / 7.0) * detail::duration_factor(d));
 }
@@ -194,7 +216,7 @@ struct breakage_question {
 /// @source           ASTM E1300-12a, Table X4.1, "beyond 1 year"
 [[nodiscard]] inline allowable_stress for_permanent_load(const allowable_stress& short_term) {
   constexpr std::string_view here = "tankwright::vessel::for_permanent_load";
-  core::check_element(here, short_term.name, {"allowable stress", "Pa", positive}, short_term.value.value());
+  core::check_element(here, short_term.name, detail::allowable_limits, short_term.value.value());
   if (short_term.basis == load_basis::permanent) {
     detail::refuse_of(here, short_term.name, "allowable stress", short_term.value.value(), "Pa",
                       "is for a permanent load already; the factor for duration is applied once");

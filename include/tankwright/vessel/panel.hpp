@@ -42,7 +42,7 @@ enum class panel_edges {
 struct panel {
   required<length> width;      ///< clear, between the upright edges
   required<length> height;     ///< clear, from the lower to the upper edge
-  required<length> thickness;  ///< the least that the maker allows, not the nominal one
+  required<length> thickness;  ///< the least that the maker allows, not the nominal one: see `glass_sizes.hpp`
   required<panel_edges> edges;
   required<panel_material> material;
   std::optional<allowable_stress> allowable{};  ///< instead of the material's
@@ -74,13 +74,18 @@ struct panel_result {
   moment_at governing;        ///< largest principal moment of the panel
   tankwright::stress stress;  ///< from the governing moment
 
-  length deflection;  ///< core::largest, short-term modulus
+  length deflection;  ///< the largest, short-term modulus
   length deflection_from_below;
   estimate<length> long_term_deflection;
 
   allowable_stress allowable;  ///< what the utilisation is held against
   double utilisation;          ///< stress over allowable stress
   length thickness_needed;     ///< where the utilisation would be 1
+
+  length deflection_limit;        ///< for the bulge after years, by the material and the span
+  double deflection_utilisation;  ///< high end of the bulge after years, over the limit
+  length thickness_for_deflection;  ///< where that would be 1
+  bool deflection_governs;        ///< the bulge uses more of its limit than the stress does
 
   bool beyond_small_deflection;  ///< deflection, short- or long-term, above half the thickness
   bool too_thick_for_theory;     ///< thicker than a tenth of the shorter side: shear counts
@@ -105,12 +110,11 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   }
   const panel_material& m = p.material;
   core::check_element(here, p.label, poisson_limits, m.poisson);
-  core::check_element(here, p.label, {"Young's modulus", "Pa", positive}, m.modulus.value());
-  for (const tankwright::stress& e : {m.long_term_modulus.low, m.long_term_modulus.central, m.long_term_modulus.high}) {
-    core::check_element(here, p.label, {"long-term modulus", "Pa", positive}, e.value());
-  }
+  core::check_element(here, p.label, {"Young's modulus", "Pa", possible_modulus}, m.modulus.value());
+  check_estimate(here, p.label, {"long-term modulus", "Pa", possible_modulus}, m.long_term_modulus);
+  core::check_element(here, p.label, {"span over deflection", "", {1.0, 1e6}}, m.bulge.span_over_deflection);
   const allowable_stress& a = p.allowable ? *p.allowable : m.allowable;
-  core::check_element(here, p.label, {"allowable stress", "Pa", positive}, a.value.value());
+  core::check_element(here, p.label, allowable_limits, a.value.value());
   if (a.basis != load_basis::permanent) {
     refuse_of(here, p.label, "allowable stress", a.value.value(), "Pa",
               "is for a load of seconds; a tank is a permanent load: see for_permanent_load");
@@ -142,6 +146,11 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   const auto sag = [&](tankwright::stress modulus) { return length::from_value(times_modulus / modulus.value()); };
   const auto long_term = map_falling(m.long_term_modulus, sag);
   const bool free_top = edges_of(p.edges).second == edge_kind::free;
+  // A free edge bends like a beam that is held at the corners; a panel that stands on its bottom alone like a cantilever,
+  // whose span counts twice.
+  const double span = free_top ? std::fmin(w, 2.0 * h) : std::fmin(w, h);
+  const double most = span / m.bulge.span_over_deflection;
+  const double bulge_used = std::fmax(sag(m.modulus).value(), long_term.high.value()) / most;
   const bool beyond = std::fmax(sag(m.modulus).value(), long_term.high.value()) > 0.5 * t;
   const bool thick = t > 0.1 * std::fmin(w, h);
   constexpr std::string_view free_note =
@@ -166,6 +175,10 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
           allowable,
           utilisation,
           length::from_value(t * std::sqrt(utilisation)),
+          length::from_value(most),
+          bulge_used,
+          length::from_value(t * std::cbrt(bulge_used)),
+          bulge_used > utilisation,
           beyond,
           thick,
           beyond  ? (free_top ? free_note : held_note)
@@ -235,7 +248,7 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::vessel::uniform_on";
   detail::check_panel(here, panel, policy);
-  core::check_element(here, panel.label, {"load", "Pa", not_negative}, load.value());
+  core::check_element(here, panel.label, {"load", "Pa", detail::possible_pressure}, load.value());
   const auto [bottom, top] = detail::edges_of(panel.edges);
   const double h = panel.height->value();
   const detail::plate<double> plate{panel.width->value() / h, panel.material->poisson, bottom, top, {.constant = 1.0}};
@@ -260,7 +273,7 @@ struct fill_stage {
 ///   `water_on` at each level
 ///
 /// @param panel         the panel
-/// @param levels        of the water above its lower edge [m] >= 0, in any order
+/// @param levels        of the water above its lower edge [m] >= 0, in any order; up to 10 000
 /// @param water_density [kg/m^3] > 0; while testing with fresh water the load is 2 to 3 % less than with seawater
 /// @param policy        `extrapolate` to go past the range of width over height
 /// @return              one result for each level, in the same order
@@ -271,6 +284,7 @@ struct fill_stage {
                                                         mass_density water_density,
                                                         range_policy policy = range_policy::published) {
   std::vector<fill_stage> stages;
+  core::check("tankwright::vessel::first_fill", {"number of stages", "", {0.0, 1e4}}, static_cast<double>(levels.size()));
   stages.reserve(levels.size());
   for (const length& level : levels) {
     stages.push_back({level, water_on(panel, {.level = level, .water_density = water_density}, policy)});

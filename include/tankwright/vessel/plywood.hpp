@@ -70,11 +70,11 @@ struct strip_result {
   constexpr std::string_view here = "tankwright::vessel::strip_between_frames";
   const double l = strip.spacing->value(), q = strip.load->value();
   core::check_element(here, strip.label, detail::positive_length("spacing"), l);
-  core::check_element(here, strip.label, {"load", "Pa", not_negative}, q);
-  core::check_element(here, strip.label, {"bending capacity", "N m/m", positive}, strip.bending_capacity->value());
-  core::check_element(here, strip.label, {"rigidity", "N m2/m", positive}, strip.rigidity->value());
-  core::check_element(here, strip.label, {"duration factor", "", above_zero_to_one}, strip.duration_factor);
-  core::check_element(here, strip.label, {"creep factor", "", {1.0, core::largest}}, strip.creep_factor);
+  core::check_element(here, strip.label, {"load", "Pa", detail::possible_pressure}, q);
+  core::check_element(here, strip.label, {"bending capacity", "N m/m", {1e-9, 1e12}}, strip.bending_capacity->value());
+  core::check_element(here, strip.label, {"rigidity", "N m2/m", {1e-9, 1e15}}, strip.rigidity->value());
+  core::check_element(here, strip.label, {"duration factor", "", {0.01, 1.0}}, strip.duration_factor);
+  core::check_element(here, strip.label, {"creep factor", "", {1.0, 100.0}}, strip.creep_factor);
   const bool one = strip.spans.get() == strip_spans::one;
   // Three spans: 0.1 q l^2 over the inner frames; the end span sags most, at 0.446 l.
   constexpr double three_spans_sag = 0.00688421328;

@@ -38,7 +38,7 @@ struct rock_mass {
 [[nodiscard]] inline item rock_by_mass(const rock_mass& rock) {
   constexpr std::string_view here = "tankwright::vessel::rock_by_mass";
   const double m = rock.dry_mass->value(), flooded = rock.flooded_pores.value();
-  core::check_element(here, rock.label, {"dry mass", "kg", not_negative}, m);
+  core::check_element(here, rock.label, {"dry mass", "kg", detail::possible_mass_from_zero}, m);
   core::check_element(here, rock.label, {"flooded pores", "", zero_to_one}, flooded);
   detail::check_grains(here, rock.label, rock.rock);
   const double central = m / rock.rock.grain_density.central.value();
@@ -73,7 +73,7 @@ struct rock_weighing {
 [[nodiscard]] inline item rock_weighed_under_water(const rock_weighing& rock) {
   constexpr std::string_view here = "tankwright::vessel::rock_weighed_under_water";
   const double dry = rock.dry_mass->value(), sub = rock.submerged_mass->value(), water = rock.water_density->value();
-  core::check_element(here, rock.label, {"dry mass", "kg", positive}, dry);
+  core::check_element(here, rock.label, {"dry mass", "kg", detail::possible_mass}, dry);
   core::check_element(here, rock.label, detail::water_density_limits, water);
   if (sub >= dry) {
     detail::refuse_of(
@@ -85,7 +85,7 @@ struct rock_weighing {
   detail::band pores;
   if (rock.soaked_mass) {
     const double soaked = rock.soaked_mass->value();
-    core::check_element(here, rock.label, {"soaked mass", "kg", {dry, core::largest}}, soaked);
+    core::check_element(here, rock.label, {"soaked mass", "kg", {dry, detail::possible_mass.high}}, soaked);
     pores = detail::exactly((soaked - dry) / water);
   } else {
     detail::check_grains(here, rock.label, rock.rock);
@@ -117,7 +117,7 @@ struct level_rise {
 [[nodiscard]] inline item rock_by_level_rise(const shape& vessel, const level_rise& rise) {
   constexpr std::string_view here = "tankwright::vessel::rock_by_level_rise";
   const double before = detail::depth_in(here, vessel, rise.before), after = detail::depth_in(here, vessel, rise.after);
-  core::check_element(here, rise.label, {"level after", "m", {before, core::largest}}, after);
+  core::check_element(here, rise.label, {"level after", "m", {before, detail::possible_length.high}}, after);
   detail::check_grains(here, rise.label, rise.rock);
   const auto& parts = detail::parts_of(vessel);
   const double volume = detail::volume_at(parts, after) - detail::volume_at(parts, before);
@@ -139,7 +139,7 @@ struct buoyant_weighing {
 ///
 ///   m = m_sub / (1 - rho_w/rho_s)
 ///
-/// @param weighing mass under water [kg] >= 0; grain density above the water's [kg/m^3]
+/// @param weighing mass under water [kg] >= 0; grain density [kg/m^3], a thousandth above the water's at least
 /// @return         dry mass [kg]
 /// @throws         invalid_input
 /// @accuracy       exact for the inputs; 1 % of grain density is about 0.5 % of the result
@@ -148,9 +148,9 @@ struct buoyant_weighing {
   constexpr std::string_view here = "tankwright::vessel::dry_mass_from_submerged";
   const double sub = weighing.submerged_mass->value(), grain = weighing.grain_density->value();
   const double water = weighing.water_density->value();
-  core::check(here, {"submerged mass", "kg", not_negative}, sub);
+  core::check(here, {"submerged mass", "kg", detail::possible_mass_from_zero}, sub);
   core::check(here, detail::water_density_limits, water);
-  core::check(here, {"grain density", "kg/m3", {water, core::largest, edge::open}}, grain);
+  core::check(here, {"grain density", "kg/m3", {1.001 * water, detail::possible_density.high}}, grain);
   return mass::from_value(sub / (1.0 - water / grain));
 }
 

@@ -4,8 +4,8 @@
 #pragma once
 
 #include <cmath>
-#include <numbers>
 #include <string>
+#include <string_view>
 
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/quantities.hpp>
@@ -16,6 +16,13 @@
 #include <tankwright/vessel/item.hpp>
 
 namespace tankwright::vessel {
+
+namespace detail {
+
+inline constexpr limits floor_area_limits{"floor area", "m2", possible_area};
+inline constexpr limits repose_limits{"angle of repose", "rad", {0.001, 1.57}};
+
+}  // namespace detail
 
 /// A bed of sand, measured with a ruler.
 struct sand_bed_size {
@@ -36,7 +43,7 @@ struct sand_bed_size {
 /// @source    phase relations of soil mechanics
 [[nodiscard]] inline item sand_bed(const sand_bed_size& bed) {
   constexpr std::string_view here = "tankwright::vessel::sand_bed";
-  core::check_element(here, bed.label, {"floor area", "m2", positive}, bed.floor->value());
+  core::check_element(here, bed.label, detail::floor_area_limits, bed.floor->value());
   core::check_element(here, bed.label, detail::length_from_zero("depth"), bed.depth->value());
   detail::check_grains(here, bed.label, bed.sand);
   const double v = bed.floor->value() * bed.depth->value();
@@ -66,7 +73,7 @@ struct sand_mass {
 [[nodiscard]] inline item sand_by_mass(const sand_mass& bags) {
   constexpr std::string_view here = "tankwright::vessel::sand_by_mass";
   const double m = bags.dry_mass->value();
-  core::check_element(here, bags.label, {"dry mass", "kg", not_negative}, m);
+  core::check_element(here, bags.label, {"dry mass", "kg", detail::possible_mass_from_zero}, m);
   detail::check_grains(here, bags.label, bags.sand);
   const detail::band n = detail::numbers(bags.sand.pores), rho = detail::numbers(bags.sand.grain_density);
   const detail::band solids{m / rho.high, m / rho.central, m / rho.low};
@@ -86,7 +93,9 @@ struct sand_mass {
 /// @accuracy    exact for the inputs
 /// @source      geometry
 [[nodiscard]] inline estimate<length> bed_depth(const item& bed, area floor) {
-  core::check_element("tankwright::vessel::bed_depth", bed.label, {"floor area", "m2", positive}, floor.value());
+  constexpr std::string_view here = "tankwright::vessel::bed_depth";
+  detail::check_item(here, bed);
+  core::check_element(here, bed.label, detail::floor_area_limits, floor.value());
   return map_rising(bed.envelope, [&](envelope_volume v) { return v.value() / floor; });
 }
 
@@ -121,10 +130,9 @@ struct slope_result {
   constexpr std::string_view here = "tankwright::vessel::sloped_bed";
   const double shallow = bed.shallow_end->value(), deep = bed.deep_end->value(), run = bed.run->value();
   core::check(here, detail::length_from_zero("shallow end"), shallow);
-  core::check(here, {"deep end", "m", {shallow, core::largest}}, deep);
+  core::check(here, {"deep end", "m", {shallow, detail::possible_length.high}}, deep);
   core::check(here, detail::positive_length("run"), run);
-  core::check(here, {"angle of repose", "rad", {0.0, std::numbers::pi / 2.0, edge::open, edge::open}},
-                bed.repose.value());
+  core::check(here, detail::repose_limits, bed.repose.value());
   const double slope = std::atan2(deep - shallow, run);
   return {length::from_value(0.5 * (shallow + deep)), angle::from_value(slope), slope > bed.repose.value()};
 }
@@ -142,8 +150,7 @@ struct slope_result {
 [[nodiscard]] inline length slope_run(length rise, angle repose = default_repose) {
   constexpr std::string_view here = "tankwright::vessel::slope_run";
   core::check(here, detail::length_from_zero("rise"), rise.value());
-  core::check(here, {"angle of repose", "rad", {0.0, std::numbers::pi / 2.0, edge::open, edge::open}},
-                repose.value());
+  core::check(here, detail::repose_limits, repose.value());
   return rise / std::tan(repose.value());
 }
 

@@ -134,8 +134,8 @@ inline void check_view(std::string_view here, const underwater_view& v) {
 
 /// tan in the material over tan in the air; 1/n straight on.
 [[nodiscard]] inline double foreshortening(double n, double angle_in_air) noexcept {
-  const double s = std::sin(angle_in_air), c = std::cos(angle_in_air);
-  return c / std::sqrt(n * n - s * s);
+  const double c = std::cos(angle_in_air);
+  return c / std::sqrt((n - 1.0) * (n + 1.0) + c * c);  // n^2 - sin^2, which keeps its digits where n is 1
 }
 
 }  // namespace detail
