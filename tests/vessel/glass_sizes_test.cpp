@@ -21,12 +21,14 @@ TEST_CASE("glass sizes: reference table") {
                  const auto& s = size(row["nominal"]);
                  return in_millimetres(row.text("standard") == "EN" ? s.least_en : s.least_astm);
                }},
-              {"tankwright::vessel::least_thickness",
-               [](const reference_row& row) { return in_millimetres(*vs::least_thickness(millimetres(row["nominal"]))); }}});
+              {"tankwright::vessel::least_thickness", [](const reference_row& row) {
+                 return in_millimetres(*vs::least_thickness(millimetres(row["nominal"])));
+               }}});
 }
 
 TEST_CASE("glass sizes: thinnest first, and never thicker than their name") {
-  const evidence order{"tankwright::vessel::least_thickness", kind::property, "sizes rise and are not above their names"};
+  const evidence order{"tankwright::vessel::least_thickness", kind::property,
+                       "sizes rise and are not above their names"};
   length before{};
   for (const auto& s : vs::float_glass_sizes) {
     TW_HOLDS(order, s.nominal > before);

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/vessel/leak_parts.hpp>
-
 #include <array>
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
 #include <random>
+#include <tankwright/vessel/leak_parts.hpp>
 #include <vector>
 
 #include "support/edges.hpp"
@@ -18,10 +17,12 @@ namespace {
 /// A straight fall [mm/d], read every six hours for `lasting` days, with normal scatter [mm].
 vs::leak_test falling(const std::string& label, double area, double fall, double lasting, double scatter,
                       std::mt19937_64& random) {
-  vs::leak_test test{.surface = square_metres(area), .depth = metres(0.5), .resolution = micrometres(0.1), .label = label};
+  vs::leak_test test{
+      .surface = square_metres(area), .depth = metres(0.5), .resolution = micrometres(0.1), .label = label};
   std::normal_distribution<double> noise{0.0, 1.0};
   for (int i = 0; i <= 4 * lasting; ++i) {
-    test.readings.push_back({.at = days(i / 4.0), .level = millimetres(500.0 - fall * i / 4.0 + scatter * noise(random))});
+    test.readings.push_back(
+        {.at = days(i / 4.0), .level = millimetres(500.0 - fall * i / 4.0 + scatter * noise(random))});
   }
   return test;
 }
@@ -72,7 +73,8 @@ TEST_CASE("leak of parts: of four tight parts none is called leaking in 95 tests
     std::vector<vs::leak_test> parts;
     for (const double area : {2.0, 0.5, 0.3, 0.01}) parts.push_back(falling("part", area, 0.0, 3, 0.2, random));
     bool any = false;
-    for (const auto& part : vs::read_leak_tests(parts).parts) any = any || part.result.answer == vs::leak_answer::proven;
+    for (const auto& part : vs::read_leak_tests(parts).parts)
+      any = any || part.result.answer == vs::leak_answer::proven;
     alarms += any;
   }
   // Bonferroni is exact to its second order: 1 - (1 - 0.05/4)^4.
@@ -107,14 +109,12 @@ TEST_CASE("cover on and off: leak and evaporation come apart") {
   TW_CHECK(equations, exact.evaporation.central, millimetres_per_day(3.0), relative(1e-9));
   CHECK(exact.answer == vs::leak_answer::proven);
   // What is not known of the cover: 0 to 0.2 moves the leak by E/(1 - f) u_f = 3/0.9 * 0.2/sqrt(12).
-  const auto unsure = vs::compare_covered(
-      {.covered = covered, .open = open, .let_through = part(0.0, 0.1, 0.2)});
+  const auto unsure = vs::compare_covered({.covered = covered, .open = open, .let_through = part(0.0, 0.1, 0.2)});
   TW_CHECK(equations, unsure.evaporation.high - unsure.evaporation.central,
            millimetres_per_day(3.0 / 0.9 * 0.2 / std::sqrt(12.0)), relative(1e-3));
   CHECK(unsure.leak.low < exact.leak.low);
   // A cover that lets nothing through: the leak is the fall under it.
-  const auto tight = vs::compare_covered(
-      {.covered = covered, .open = open, .let_through = part(0.0, 0.0, 0.0)});
+  const auto tight = vs::compare_covered({.covered = covered, .open = open, .let_through = part(0.0, 0.0, 0.0)});
   TW_CHECK(equations, tight.leak.central, litres_per_day(2.0), relative(1e-9));
   CHECK_FALSE(tight.caution.text.empty());
 
@@ -133,10 +133,9 @@ TEST_CASE("cover on and off: the limits hold as often as they say") {
   for (int i = 0; i < tests; ++i) {
     const auto covered = falling("covered", 1.0, 0.1 * 3.0, 2, 0.3, random);
     const auto open = falling("open", 1.0, 3.0, 2, 0.3, random);
-    alarms += vs::compare_covered({.covered = covered,
-                                   .open = open,
-                                   .let_through = part(0.1, 0.1, 0.1)})
-                  .leak.low.value() > 0.0;
+    alarms +=
+        vs::compare_covered({.covered = covered, .open = open, .let_through = part(0.1, 0.1, 0.1)}).leak.low.value() >
+        0.0;
   }
   TW_CHECK((evidence{"tankwright::vessel::compare_covered", kind::identity,
                      "the definition of confidence, 8000 simulated pairs of tests"}),

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/vessel/leak_test_planning.hpp>
-
 #include <array>
 #include <boost/math/distributions/students_t.hpp>
+#include <tankwright/vessel/leak_test_planning.hpp>
 
 #include "support/reference.hpp"
 
@@ -47,7 +46,8 @@ TEST_CASE("leak test planning: the smallest leak is two quantiles of the standar
   // read; with 3 mm/d of evaporation for certain it passes six of them.
   const auto rounding = about("minimum_detectable_leak", kind::identity, "a rectangle of one step either way");
   TW_CHECK(rounding, vs::minimum_detectable_leak(plan, hours(48.0)),
-           square_metres(2.0) * millimetres_per_day(2.0 * quantile(t47, 0.95) / (2.0 * std::sqrt(3.0))), relative(1e-9));
+           square_metres(2.0) * millimetres_per_day(2.0 * quantile(t47, 0.95) / (2.0 * std::sqrt(3.0))),
+           relative(1e-9));
   auto falling = plan;
   falling.evaporation = {millimetres_per_day(3.0), millimetres_per_day(3.0), millimetres_per_day(3.0), ""};
   TW_CHECK(rounding, vs::minimum_detectable_leak(falling, hours(48.0)),
@@ -79,15 +79,16 @@ TEST_CASE("leak test planning: what evaporation hides no number of days brings b
   unsure.pan = true;
   CHECK(vs::required_duration(unsure, litres_per_day(2.0)));
   const auto order = about("required_duration", kind::property, "a smaller leak takes longer");
-  TW_HOLDS(order, *vs::required_duration(unsure, litres_per_day(0.2)) > *vs::required_duration(unsure, litres_per_day(2.0)));
+  TW_HOLDS(order,
+           *vs::required_duration(unsure, litres_per_day(0.2)) > *vs::required_duration(unsure, litres_per_day(2.0)));
 }
 
 TEST_CASE("leak test planning: stages of a fill") {
   const std::array depths{metres(0.25), metres(0.5), metres(1.0)};
   const auto stages = vs::leak_test_stages(plan, depths, litres_per_day(2.0));
   REQUIRE(stages.size() == 3);
-  TW_CHECK(about("leak_test_stages", kind::identity, "flow through a hole goes with the root of the depth"), stages[0].leak,
-           litres_per_day(1.0), relative(1e-12));
+  TW_CHECK(about("leak_test_stages", kind::identity, "flow through a hole goes with the root of the depth"),
+           stages[0].leak, litres_per_day(1.0), relative(1e-12));
   TW_HOLDS(about("leak_test_stages", kind::property, "the shallow stage takes longest"),
            *stages[0].required > *stages[2].required);
   const std::array falling{metres(0.5), metres(0.25)};

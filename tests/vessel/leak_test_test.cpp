@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/vessel/leak_test.hpp>
-
 #include <algorithm>
 #include <array>
 #include <boost/math/distributions/students_t.hpp>
 #include <random>
+#include <tankwright/vessel/leak_test.hpp>
 #include <vector>
 
 #include "support/check.hpp"
@@ -21,9 +20,7 @@ evidence about(std::string_view function, kind rests_on, std::string_view source
 
 /// A tank of 2 m2 and 1500 L whose level falls by `fall` [mm/d], read every `every` hours, with normal scatter [mm].
 vs::leak_test simulated(double fall, double days_long, double every, double scatter, std::mt19937_64& random) {
-  vs::leak_test test{.surface = square_metres(2.0),
-                      .depth = metres(0.75),
-                      .resolution = millimetres(0.0001)};
+  vs::leak_test test{.surface = square_metres(2.0), .depth = metres(0.75), .resolution = millimetres(0.0001)};
   std::normal_distribution<double> noise{0.0, scatter};
   for (double h = 0.0; h <= days_long * 24.0 + 1e-9; h += every) {
     test.readings.push_back({.at = hours(h), .level = millimetres(750.0 - fall * h / 24.0 + noise(random))});
@@ -52,8 +49,7 @@ TEST_CASE("leak test: the line of one reader, NIST StRD Norris, certified values
 
 TEST_CASE("leak test: a straight fall is found exactly, and evaporation and the pan are taken out") {
   const auto exact = about("read_leak_test", kind::identity, "a straight line with known slope");
-  vs::leak_test test{
-      .surface = square_metres(2.0), .depth = metres(0.75), .resolution = millimetres(0.1)};
+  vs::leak_test test{.surface = square_metres(2.0), .depth = metres(0.75), .resolution = millimetres(0.1)};
   for (int i = 0; i <= 18; ++i) {
     test.readings.push_back({.at = hours(4.0 * i), .level = millimetres(750.0 - 3.0 * 4.0 * i / 24.0)});
   }
@@ -83,9 +79,7 @@ TEST_CASE("leak test: warming water is not mistaken for a tight tank") {
   // 0.75 m of fresh water warming from 18 to 24 degC swells by 0.75 (rho18/rho24 - 1): the level hides that much of a
   // fall.
   const auto swelling = about("read_leak_test", kind::identity, "constant mass of warming water");
-  vs::leak_test test{.surface = square_metres(2.0),
-                      .depth = metres(0.75),
-                      .resolution = millimetres(0.01)};
+  vs::leak_test test{.surface = square_metres(2.0), .depth = metres(0.75), .resolution = millimetres(0.01)};
   const double rho18 = in_kilograms_per_cubic_metre(water::density(practical_salinity{0.0}, celsius(18.0)));
   for (int i = 0; i <= 12; ++i) {
     const temperature t = celsius(18.0 + 0.5 * i);
@@ -212,9 +206,11 @@ TEST_CASE("leak test: the answer changes only where a limit crosses zero or the 
   const double sxx = 4.0 * 9.0 * 10.0 / (12.0 * 8.0);
   for (const double moved : {0.999999, 1.0, 1.000001, 1.999999, 2.000001}) {
     vs::leak_test test{.surface = square_metres(2.0), .depth = metres(0.75), .resolution = millimetres(1.0)};
-    for (int i = 0; i <= 8; ++i) test.readings.push_back({.at = hours(6.0 * i), .level = millimetres(-moved * i / 8.0)});
+    for (int i = 0; i <= 8; ++i)
+      test.readings.push_back({.at = hours(6.0 * i), .level = millimetres(-moved * i / 8.0)});
     TW_CHECK(steps, vs::read_leak_test(test).standard_error,
-             millimetres_per_day(std::fmax(1.0 / (2.0 * std::sqrt(3.0) * std::fmax(moved, 1.0)), 1.0 / std::sqrt(12.0 * sxx))),
+             millimetres_per_day(
+                 std::fmax(1.0 / (2.0 * std::sqrt(3.0) * std::fmax(moved, 1.0)), 1.0 / std::sqrt(12.0 * sxx))),
              relative(1e-9));
   }
 }
@@ -238,8 +234,8 @@ TEST_CASE("leak test: rounding that is the same in every reading does not fool i
   std::mt19937_64 random{20261129};
   std::uniform_real_distribution<double> phase{0.0, 1.0};
   std::normal_distribution<double> ripple{0.0, 0.1};
-  const auto coverage = about("read_leak_test", kind::identity,
-                              "the definition of confidence, simulated tests with rounded readings");
+  const auto coverage =
+      about("read_leak_test", kind::identity, "the definition of confidence, simulated tests with rounded readings");
   for (const double fall : {0.1, 0.3, 0.6, 0.9, 1.4, 3.3}) {  // mm in the whole test
     for (const int n : {9, 25, 49}) {
       int missed = 0, false_alarms = 0;
@@ -249,7 +245,8 @@ TEST_CASE("leak test: rounding that is the same in every reading does not fool i
         const double start = phase(random);
         for (int i = 0; i < n; ++i) {
           const double level = start - fall * i / (n - 1.0) + ripple(random);
-          test.readings.push_back({.at = days(static_cast<double>(i) / (n - 1.0)), .level = millimetres(std::round(level))});
+          test.readings.push_back(
+              {.at = days(static_cast<double>(i) / (n - 1.0)), .level = millimetres(std::round(level))});
         }
         const auto leak = vs::read_leak_test(test).leak;
         missed += leak.high < litres_per_day(fall);
@@ -343,8 +340,9 @@ TEST_CASE("leak test: bad input says what is wrong") {
         t.readings[2].pan = metres(6.0);
       },
       "largest change in the pan = 5.94 m is more than the depth of the water, 0.75 m");
-  refuses([](auto& t) { t.resolution = metres(1.0); }, "resolution = 1 m is more than the depth of the water, "
-                                                       "0.75 m");
+  refuses([](auto& t) { t.resolution = metres(1.0); },
+          "resolution = 1 m is more than the depth of the water, "
+          "0.75 m");
   refuses([](auto& t) { t.readings[2].at = t.readings[0].at; }, "not later");
   refuses(
       [](auto& t) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/vessel/panel_remarks.hpp>
-
 #include <algorithm>
+#include <tankwright/vessel/panel_remarks.hpp>
 
 #include "support/check.hpp"
 
@@ -45,7 +44,8 @@ TEST_CASE("panel remarks: 45 MPa for glass, 1.9 mm and 19 cm do not pass without
   CHECK(says(pane(190), vs::panel_remark::thicker_than_sold));
   CHECK(says(pane(190), vs::panel_remark::thick_for_its_size));
   const auto thick = vs::unusual_in(pane(190));
-  CHECK(find(thick, vs::panel_remark::thicker_than_sold)->text.find("190 mm is unusually thick for annealed glass") == 0);
+  CHECK(find(thick, vs::panel_remark::thicker_than_sold)->text.find("190 mm is unusually thick for annealed glass") ==
+        0);
 }
 
 TEST_CASE("panel remarks: a usual panel draws none, the name of a size does") {
@@ -59,7 +59,8 @@ TEST_CASE("panel remarks: a usual panel draws none, the name of a size does") {
   TW_HOLDS(usual, vs::unusual_in(pane(19, vs::cast_acrylic)).empty());
 }
 
-TEST_CASE("panel remarks: the allowable stresses that the library offers are usual, and the ends are those of the sources") {
+TEST_CASE(
+    "panel remarks: the allowable stresses that the library offers are usual, and the ends are those of the sources") {
   const evidence ends{"tankwright::vessel::unusual_in", kind::from_memory,
                       "EN 16612, 45 MPa x 0.29/1.8 = 7.25 MPa; acrylic 5 to 6 MPa"};
   for (const auto& allowable : vs::annealed_glass_allowables) {

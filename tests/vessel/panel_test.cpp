@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/vessel/panel.hpp>
-
 #include <array>
 #include <cmath>
+#include <tankwright/vessel/panel.hpp>
 #include <vector>
 
 #include "ritz_plate.hpp"
@@ -367,10 +366,10 @@ TEST_CASE("panel: stress, thickness and deflection scale as they must") {
   TW_CHECK(scale, twice.across.from_side, metres(2.4), relative(1e-12));
   TW_CHECK(scale, twice.thickness_needed, thin.thickness_needed * std::pow(2.0, 1.5), relative(1e-12));
   // Deep below the surface the triangle is small beside the even load.
-  const auto deep =
-      vs::water_on(glass(0.002, 0.001, vs::panel_edges::all_supported, 0.0001), {.level = metres(1e3), .water_density = sea});
-  const auto even =
-      vs::uniform_on(glass(0.002, 0.001, vs::panel_edges::all_supported, 0.0001), pascals((1e3 - 0.0005) * 9.80665 * 1025.0));
+  const auto deep = vs::water_on(glass(0.002, 0.001, vs::panel_edges::all_supported, 0.0001),
+                                 {.level = metres(1e3), .water_density = sea});
+  const auto even = vs::uniform_on(glass(0.002, 0.001, vs::panel_edges::all_supported, 0.0001),
+                                   pascals((1e3 - 0.0005) * 9.80665 * 1025.0));
   TW_CHECK(superposed, even.stress, deep.stress, relative(1e-6));
   TW_CHECK(superposed, even.force, deep.force, relative(1e-12));
   TW_CHECK(superposed, even.deflection, deep.deflection, relative(1e-6));
@@ -403,28 +402,40 @@ TEST_CASE("panel: what is outside the theory is said") {
 TEST_CASE("panel: acrylic is judged by its bulge after years, too") {
   // Issue 12, item 30. Stress alone passes this sheet at 71 %; after years it bulges by more than a hundredth of its span.
   const auto sheet = [](double t, vs::panel_edges held, const vs::panel_material& of) {
-    return full({.width = metres(2.4), .height = metres(1.2), .thickness = millimetres(t), .edges = held, .material = of});
+    return full(
+        {.width = metres(2.4), .height = metres(1.2), .thickness = millimetres(t), .edges = held, .material = of});
   };
   const auto acrylic = sheet(39, vs::panel_edges::all_supported, vs::cast_acrylic);
   CHECK(acrylic.utilisation < 0.8);
   CHECK(acrylic.deflection_governs);
   CHECK(acrylic.deflection_utilisation > 1.0);
-  const evidence limit{"tankwright::vessel::water_on", kind::common_practice, "bulge after years: span/100, shorter side"};
+  const evidence limit{"tankwright::vessel::water_on", kind::common_practice,
+                       "bulge after years: span/100, shorter side"};
   TW_CHECK(limit, acrylic.deflection_limit, millimetres(12.0), relative(1e-12));
-  TW_CHECK(limit, acrylic.deflection_utilisation, acrylic.long_term_deflection.high / millimetres(12.0), relative(1e-12));
+  TW_CHECK(limit, acrylic.deflection_utilisation, acrylic.long_term_deflection.high / millimetres(12.0),
+           relative(1e-12));
   // The bulge goes with t^-3: at the thickness asked for, it is just used up.
-  const evidence cubed{"tankwright::vessel::water_on", kind::property, "bulge goes with the third power of the thickness"};
-  TW_CHECK(cubed, sheet(in_millimetres(acrylic.thickness_for_deflection), vs::panel_edges::all_supported, vs::cast_acrylic)
-               .deflection_utilisation, 1.0, relative(1e-12));
+  const evidence cubed{"tankwright::vessel::water_on", kind::property,
+                       "bulge goes with the third power of the thickness"};
+  TW_CHECK(cubed,
+           sheet(in_millimetres(acrylic.thickness_for_deflection), vs::panel_edges::all_supported, vs::cast_acrylic)
+               .deflection_utilisation,
+           1.0, relative(1e-12));
   // Glass is governed by stress; its limit is that of edges that hold glass.
   const auto glass_pane = sheet(28, vs::panel_edges::all_supported, vs::annealed_glass);
   CHECK_FALSE(glass_pane.deflection_governs);
-  TW_CHECK((evidence{"tankwright::vessel::water_on", kind::from_memory, "IBC 2403.3: L/175"}), glass_pane.deflection_limit,
-           metres(1.2 / 175.0), relative(1e-12));
+  TW_CHECK((evidence{"tankwright::vessel::water_on", kind::from_memory, "IBC 2403.3: L/175"}),
+           glass_pane.deflection_limit, metres(1.2 / 175.0), relative(1e-12));
   // A free edge spans the width, a cantilever counts twice.
-  TW_CHECK(limit, sheet(60, vs::panel_edges::top_free, vs::cast_acrylic).deflection_limit, millimetres(24.0), relative(1e-12));
-  TW_CHECK(limit, full({.width = metres(6), .height = metres(1.2), .thickness = millimetres(80),
-                        .edges = vs::panel_edges::top_free, .material = vs::cast_acrylic}).deflection_limit,
+  TW_CHECK(limit, sheet(60, vs::panel_edges::top_free, vs::cast_acrylic).deflection_limit, millimetres(24.0),
+           relative(1e-12));
+  TW_CHECK(limit,
+           full({.width = metres(6),
+                 .height = metres(1.2),
+                 .thickness = millimetres(80),
+                 .edges = vs::panel_edges::top_free,
+                 .material = vs::cast_acrylic})
+               .deflection_limit,
            millimetres(24.0), relative(1e-12));
 }
 
@@ -452,10 +463,11 @@ TEST_CASE("panel: impossible panels are refused by name") {
     (void)full(p);
     (void)vs::uniform_on(p, pascals(100));
   };
-  CHECK_THROWS_WITH_AS(with([](auto& p) { p.thickness = metres(1.2); }),
-                       "tankwright::vessel::water_on: front: thickness = 1.2 m is not less than the shorter side, 1.2 m: "
-                       "that is a block, not a panel",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      with([](auto& p) { p.thickness = metres(1.2); }),
+      "tankwright::vessel::water_on: front: thickness = 1.2 m is not less than the shorter side, 1.2 m: "
+      "that is a block, not a panel",
+      invalid_input);
   for (const double bad : {0.0, -1.0, nan, HUGE_VAL}) {
     CHECK_THROWS_AS(with([&](vs::panel& p) { p.width = metres(bad); }), invalid_input);
     CHECK_THROWS_AS(with([&](vs::panel& p) { p.height = metres(bad); }), invalid_input);

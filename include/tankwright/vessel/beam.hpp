@@ -10,14 +10,13 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
-#include <utility>
-#include <vector>
-
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/numerics/root.hpp>
 #include <tankwright/vessel/cautions.hpp>
 #include <tankwright/vessel/detail/check.hpp>
+#include <utility>
+#include <vector>
 
 namespace tankwright::vessel {
 

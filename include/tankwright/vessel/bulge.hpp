@@ -6,7 +6,6 @@
 
 #include <optional>
 #include <string_view>
-
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
@@ -34,7 +33,7 @@ inline constexpr bulge_gauge dial_indicator{"dial indicator on a stand of its ow
 
 /// A bulge that is expected, and how it is looked at.
 struct bulge_question {
-  required<length> expected;                      ///< of the panel at this stage, from `water_on`
+  required<length> expected;  ///< of the panel at this stage, from `water_on`
   bulge_gauge gauge = straight_edge_with_feelers;
 };
 

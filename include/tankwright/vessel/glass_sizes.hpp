@@ -7,7 +7,6 @@
 #include <cmath>
 #include <optional>
 #include <string_view>
-
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/units.hpp>
@@ -15,7 +14,8 @@
 
 namespace tankwright::vessel {
 
-inline constexpr citation en_572{"CEN", 2012, "EN 572-2, Glass in building, basic soda-lime silicate glass: float glass",
+inline constexpr citation en_572{"CEN", 2012,
+                                 "EN 572-2, Glass in building, basic soda-lime silicate glass: float glass",
                                  "tolerances on the nominal thickness", standing::from_memory};
 inline constexpr citation astm_e1300_thickness{"ASTM", 2012, "E1300, Load resistance of glass in buildings",
                                                "Table 4, minimum thickness of each nominal thickness",

@@ -9,7 +9,6 @@
 
 #include <numbers>
 #include <string_view>
-
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/quantities.hpp>
@@ -119,8 +118,8 @@ struct bulk_and_grain {
 ///
 ///   n = 1 - rho_b / rho_g
 ///
-/// @param densities dry bulk density [kg/m^3] and grain density [kg/m^3] > 0, the first not above the second and at least a
-///                  thousandth of it
+/// @param densities dry bulk density [kg/m^3] and grain density [kg/m^3] > 0, the first not above the second and
+///                  at least a thousandth of it
 /// @return          porosity, 0 to below 1
 /// @throws          invalid_input
 /// @accuracy        exact

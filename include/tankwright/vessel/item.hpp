@@ -7,7 +7,6 @@
 #include <cmath>
 #include <string>
 #include <string_view>
-
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>

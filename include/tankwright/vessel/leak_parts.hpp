@@ -9,10 +9,9 @@
 #include <span>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tankwright/core/citation.hpp>
 #include <tankwright/vessel/leak_test.hpp>
+#include <vector>
 
 namespace tankwright::vessel {
 
@@ -40,9 +39,7 @@ class pooled_error {
     fourths_ += error * error * error * error / freedom;
   }
   [[nodiscard]] double size() const noexcept { return std::sqrt(squares_); }
-  [[nodiscard]] double freedom() const noexcept {
-    return fourths_ > 0.0 ? squares_ * squares_ / fourths_ : HUGE_VAL;
-  }
+  [[nodiscard]] double freedom() const noexcept { return fourths_ > 0.0 ? squares_ * squares_ / fourths_ : HUGE_VAL; }
 
  private:
   double squares_ = 0.0, fourths_ = 0.0;
@@ -87,8 +84,8 @@ class pooled_error {
     const double chance = std::fmin(k * result.chance_without_leak.value(), 1.0);
     all.parts.push_back({test.label, std::move(result), fraction(chance)});
   }
-  const double half = numerics::student_t_quantile(confidence.value(), slopes.freedom()) *
-                      std::hypot(slopes.size(), evaporation);
+  const double half =
+      numerics::student_t_quantile(confidence.value(), slopes.freedom()) * std::hypot(slopes.size(), evaporation);
   all.total = {flow_rate::from_value(sum - half), flow_rate::from_value(sum), flow_rate::from_value(sum + half),
                "one-sided limits at the chosen confidence"};
   all.answer = detail::answer_of(all.total, tests[0].leak_that_matters);
@@ -104,8 +101,8 @@ struct cover_comparison {
 };
 
 struct cover_result {
-  estimate<flow_rate> leak;         ///< with its one-sided limits
-  estimate<velocity> evaporation;   ///< of the open surface, with one standard error
+  estimate<flow_rate> leak;        ///< with its one-sided limits
+  estimate<velocity> evaporation;  ///< of the open surface, with one standard error
   proportion chance_without_leak;
   leak_answer answer;
   tankwright::caution caution;
@@ -125,7 +122,8 @@ struct cover_result {
 [[nodiscard]] inline cover_result compare_covered(const cover_comparison& pair) {
   constexpr std::string_view here = "tankwright::vessel::compare_covered";
   const leak_test &covered = pair.covered, &open = pair.open;
-  detail::check_estimate(here, covered.label, {"part that the cover lets through", "", {0.0, 0.9}}, pair.let_through.get());
+  detail::check_estimate(here, covered.label, {"part that the cover lets through", "", {0.0, 0.9}},
+                         pair.let_through.get());
   for (const leak_test* test : {&covered, &open}) {
     if (test->evaporation || (!test->readings.empty() && test->readings[0].pan)) {
       core::refuse_element(here, test->label,
@@ -162,8 +160,9 @@ struct cover_result {
 
 /// Volume of a drop of water: twenty to the millilitre is the standard drop of pharmacies (from memory); one that hangs
 /// from a narrow tip is smaller, one from a broad edge up to twice as large (weight held by surface tension).
-inline constexpr estimate<volume> water_drop{millilitres(0.03), millilitres(0.05), millilitres(0.10),
-                                             "20 drops a millilitre, less from a tip, more from a broad edge; from memory"};
+inline constexpr estimate<volume> water_drop{
+    millilitres(0.03), millilitres(0.05), millilitres(0.10),
+    "20 drops a millilitre, less from a tip, more from a broad edge; from memory"};
 
 /// Drops counted under a seam or a fitting.
 struct counted_drops {
@@ -193,8 +192,9 @@ struct drip_result {
   core::check(here, {"time", "s", {1.0, 3.2e8}}, t);
   detail::check_estimate(here, "drip", {"volume of a drop", "m3", {1e-9, 1e-6}}, count.drop);
   const auto flow = [&](double drops, volume v) { return flow_rate::from_value(drops * v.value() / t); };
-  return {{flow(n - 1.0, count.drop.low), flow(n, count.drop.central), flow(n + 1.0, count.drop.high), count.drop.reason},
-          leak_test_caution};
+  return {
+      {flow(n - 1.0, count.drop.low), flow(n, count.drop.central), flow(n + 1.0, count.drop.high), count.drop.reason},
+      leak_test_caution};
 }
 
 }  // namespace tankwright::vessel

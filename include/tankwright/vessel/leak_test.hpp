@@ -10,9 +10,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <utility>
-#include <vector>
-
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/quantities.hpp>
@@ -24,6 +21,8 @@
 #include <tankwright/vessel/detail/check.hpp>
 #include <tankwright/vessel/detail/level_fit.hpp>
 #include <tankwright/water/density.hpp>
+#include <utility>
+#include <vector>
 
 namespace tankwright::vessel {
 
@@ -104,7 +103,7 @@ enum class leak_answer {
 /// How a test stands against the criterion of a reservoir.
 struct criterion_outcome {
   flow_rate allowed;
-  flow_rate room;  ///< allowed less the high limit of the leak: from zero up it is met
+  flow_rate room;    ///< allowed less the high limit of the leak: from zero up it is met
   duration missing;  ///< of the duration that the criterion asks for; 0 when it is done
 };
 
@@ -123,9 +122,9 @@ struct leak_test_result {
   proportion chance_without_leak;  ///< how often readings like these come from a tight tank
   leak_answer answer;
   flow_rate leak_that_matters;
-  proportion chance_to_show;           ///< that a test like this one proves a leak that matters
-  flow_rate minimum_detectable_leak;   ///< that a test like this one proves with the chosen confidence
-  velocity standard_error;             ///< of the fall that is left, evaporation included
+  proportion chance_to_show;          ///< that a test like this one proves a leak that matters
+  flow_rate minimum_detectable_leak;  ///< that a test like this one proves with the chosen confidence
+  velocity standard_error;            ///< of the fall that is left, evaporation included
   duration lasted;
   std::size_t degrees_of_freedom;
   std::vector<reader_offset> readers;  ///< where several people read
@@ -154,9 +153,9 @@ inline constexpr std::size_t most_readers = 20;
 /// Standard deviation of a reading rounded to steps of `resolution`.
 [[nodiscard]] inline double rounding_scatter(double resolution) noexcept { return resolution / std::sqrt(12.0); }
 
-/// Least standard error of a fall over `seconds` by a gauge with steps. While the level stays within a step its rounding
-/// is the same mistake in every reading and more readings do not help: the fall is known to one step either way, a
-/// rectangle. Where the level passes several steps the mistakes take turns, and what is left of them falls with those.
+/// Least standard error of a fall over `seconds` by a gauge with steps. While the level stays within a step its
+/// rounding is the same mistake in every reading and more readings do not help: the fall is known to one step either
+/// way, a rectangle. Where the level passes several steps the mistakes take turns, and what is left of them falls.
 [[nodiscard]] inline double rounding_of_fall(double resolution, double seconds, double steps_passed) noexcept {
   return resolution / (std::sqrt(3.0) * seconds * std::fmax(steps_passed, 1.0));
 }
@@ -173,8 +172,8 @@ inline void check_readings(std::string_view here, const leak_test& test) {
     core::check_element(here, name, level_limits, level);
     core::check_element(here, name, {"pan", "m", level_limits.possible}, pan);
     if (r.pan.has_value() != readings[0].pan.has_value() || r.water.has_value() != readings[0].water.has_value()) {
-      core::refuse_element(here, name,
-                           "has a pan level or a water temperature where another has none; give it for all or for none");
+      core::refuse_element(
+          here, name, "has a pan level or a water temperature where another has none; give it for all or for none");
     }
     if (i == 0) {
       lowest = highest = level, pan_low = pan_high = pan;
@@ -304,10 +303,10 @@ struct fitted_readings {
   const double surface = test.surface->value(), resolution = test.resolution->value();
   const bool has_pan = test.readings[0].pan.has_value();
   const double two = has_pan ? std::sqrt(2.0) : 1.0;  // tank and pan are both rounded
-  const double slope_error =
-      std::fmax(std::fmax(line.scatter, two * detail::rounding_scatter(resolution)) / std::sqrt(line.sxx),
-                two * detail::rounding_of_fall(resolution, line.span,
-                                               std::fmin(line.moved, has_pan ? line.pan_moved : line.moved) / resolution));
+  const double slope_error = std::fmax(
+      std::fmax(line.scatter, two * detail::rounding_scatter(resolution)) / std::sqrt(line.sxx),
+      two * detail::rounding_of_fall(resolution, line.span,
+                                     std::fmin(line.moved, has_pan ? line.pan_moved : line.moved) / resolution));
   const double fall = -line.slope;
 
   const estimate<velocity> none{velocity{}, velocity{}, velocity{}, has_pan ? "taken out by the pan" : "not deducted"};
@@ -322,23 +321,22 @@ struct fitted_readings {
     return estimate<velocity>{velocity::from_value(central - half), velocity::from_value(central),
                               velocity::from_value(central + half), reason};
   };
-  leak_test_result result{
-      .fall = band(fall, slope_error, "one standard error of the slope"),
-      .evaporation = evaporation,
-      .leak_fall = band(leak_fall, t * error, "one-sided limits at the chosen confidence"),
-      .leak = {},
-      .chance_without_leak = fraction(numerics::student_t_above(leak_fall / error, freedom)),
-      .answer = leak_answer::undecided,
-      .leak_that_matters = test.leak_that_matters,
-      .chance_to_show = fraction(
-          numerics::student_t_above(t - test.leak_that_matters.value() / (surface * error), freedom)),
-      .minimum_detectable_leak = flow_rate::from_value(2.0 * t * error * surface),
-      .standard_error = velocity::from_value(error),
-      .lasted = test.readings.back().at.get() - test.readings.front().at.get(),
-      .degrees_of_freedom = line.degrees_of_freedom,
-      .readers = {},
-      .against_criterion = {},
-      .caution = leak_test_caution};
+  leak_test_result result{.fall = band(fall, slope_error, "one standard error of the slope"),
+                          .evaporation = evaporation,
+                          .leak_fall = band(leak_fall, t * error, "one-sided limits at the chosen confidence"),
+                          .leak = {},
+                          .chance_without_leak = fraction(numerics::student_t_above(leak_fall / error, freedom)),
+                          .answer = leak_answer::undecided,
+                          .leak_that_matters = test.leak_that_matters,
+                          .chance_to_show = fraction(numerics::student_t_above(
+                              t - test.leak_that_matters.value() / (surface * error), freedom)),
+                          .minimum_detectable_leak = flow_rate::from_value(2.0 * t * error * surface),
+                          .standard_error = velocity::from_value(error),
+                          .lasted = test.readings.back().at.get() - test.readings.front().at.get(),
+                          .degrees_of_freedom = line.degrees_of_freedom,
+                          .readers = {},
+                          .against_criterion = {},
+                          .caution = leak_test_caution};
   result.leak = map_rising(result.leak_fall, [&](velocity v) { return flow_rate::from_value(v.value() * surface); });
   result.answer = detail::answer_of(result.leak, test.leak_that_matters);
   for (std::size_t i = 0; names.size() > 1 && i < names.size(); ++i) {

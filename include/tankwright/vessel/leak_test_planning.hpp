@@ -9,11 +9,10 @@
 #include <optional>
 #include <span>
 #include <string_view>
-#include <utility>
-#include <vector>
-
 #include <tankwright/numerics/student_t.hpp>
 #include <tankwright/vessel/leak_test.hpp>
+#include <utility>
+#include <vector>
 
 namespace tankwright::vessel {
 
@@ -60,8 +59,9 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
   // By how much the level moves for certain: the least evaporation, and the range of three scattered readings or more.
   const double moved = plan.evaporation.low.value() * seconds + 1.7 * plan.scatter.value();
   const double two = plan.pan ? std::sqrt(2.0) : 1.0;  // tank and pan are both read
-  const double slope_error = two * std::fmax(sigma / std::sqrt(sxx),
-                                             rounding_of_fall(resolution, seconds, moved / std::fmax(resolution, 1e-12)));
+  const double slope_error =
+      two *
+      std::fmax(sigma / std::sqrt(sxx), rounding_of_fall(resolution, seconds, moved / std::fmax(resolution, 1e-12)));
   const double evaporation_error =
       plan.pan ? 0.0 : (plan.evaporation.high - plan.evaporation.low).value() / std::sqrt(12.0);
   return std::hypot(slope_error, evaporation_error);
@@ -243,7 +243,8 @@ struct leak_test_stage {
     }
     const double leak = leak_at_full.value() * std::sqrt(depths[i].value() / depths.back().value());
     const double d = detail::days_to_find(plan, leak);
-    stages.push_back({depths[i], flow_rate::from_value(leak), std::isfinite(d) ? std::optional{days(d)} : std::nullopt});
+    stages.push_back(
+        {depths[i], flow_rate::from_value(leak), std::isfinite(d) ? std::optional{days(d)} : std::nullopt});
   }
   return stages;
 }

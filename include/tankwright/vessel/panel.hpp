@@ -13,9 +13,6 @@
 #include <span>
 #include <string>
 #include <string_view>
-#include <utility>
-#include <vector>
-
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
@@ -24,6 +21,8 @@
 #include <tankwright/vessel/detail/levy_peaks.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
 #include <tankwright/vessel/materials.hpp>
+#include <utility>
+#include <vector>
 
 namespace tankwright::vessel {
 
@@ -82,10 +81,10 @@ struct panel_result {
   double utilisation;          ///< stress over allowable stress
   length thickness_needed;     ///< where the utilisation would be 1
 
-  length deflection_limit;        ///< for the bulge after years, by the material and the span
-  double deflection_utilisation;  ///< high end of the bulge after years, over the limit
+  length deflection_limit;          ///< for the bulge after years, by the material and the span
+  double deflection_utilisation;    ///< high end of the bulge after years, over the limit
   length thickness_for_deflection;  ///< where that would be 1
-  bool deflection_governs;        ///< the bulge uses more of its limit than the stress does
+  bool deflection_governs;          ///< the bulge uses more of its limit than the stress does
 
   bool beyond_small_deflection;  ///< deflection, short- or long-term, above half the thickness
   bool too_thick_for_theory;     ///< thicker than a tenth of the shorter side: shear counts
@@ -105,8 +104,9 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   core::check_element(here, p.label, positive_length("thickness"), p.thickness->value());
   const double shorter_side = std::fmin(p.width->value(), p.height->value());
   if (p.thickness->value() >= shorter_side) {
-    refuse_of(here, p.label, "thickness", p.thickness->value(), "m",
-              "is not less than the shorter side, " + core::number_text(shorter_side) + " m: that is a block, not a panel");
+    refuse_of(
+        here, p.label, "thickness", p.thickness->value(), "m",
+        "is not less than the shorter side, " + core::number_text(shorter_side) + " m: that is a block, not a panel");
   }
   const panel_material& m = p.material;
   core::check_element(here, p.label, poisson_limits, m.poisson);
@@ -146,8 +146,8 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   const auto sag = [&](tankwright::stress modulus) { return length::from_value(times_modulus / modulus.value()); };
   const auto long_term = map_falling(m.long_term_modulus, sag);
   const bool free_top = edges_of(p.edges).second == edge_kind::free;
-  // A free edge bends like a beam that is held at the corners; a panel that stands on its bottom alone like a cantilever,
-  // whose span counts twice.
+  // A free edge bends like a beam that is held at the corners, a panel that stands on its bottom alone like a
+  // cantilever, whose span counts twice.
   const double span = free_top ? std::fmin(w, 2.0 * h) : std::fmin(w, h);
   const double most = span / m.bulge.span_over_deflection;
   const double bulge_used = std::fmax(sag(m.modulus).value(), long_term.high.value()) / most;
@@ -284,7 +284,8 @@ struct fill_stage {
                                                         mass_density water_density,
                                                         range_policy policy = range_policy::published) {
   std::vector<fill_stage> stages;
-  core::check("tankwright::vessel::first_fill", {"number of stages", "", {0.0, 1e4}}, static_cast<double>(levels.size()));
+  core::check("tankwright::vessel::first_fill", {"number of stages", "", {0.0, 1e4}},
+              static_cast<double>(levels.size()));
   stages.reserve(levels.size());
   for (const length& level : levels) {
     stages.push_back({level, water_on(panel, {.level = level, .water_density = water_density}, policy)});

@@ -7,14 +7,13 @@
 #include <cmath>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/vessel/detail/check.hpp>
 #include <tankwright/vessel/glass_sizes.hpp>
 #include <tankwright/vessel/materials.hpp>
 #include <tankwright/vessel/panel.hpp>
+#include <vector>
 
 namespace tankwright::vessel {
 
@@ -32,10 +31,20 @@ struct usual_panel {
 
 /// Ends from the sources of `materials.hpp` and common practice.
 inline constexpr usual_panel usual_panels[]{
-    {annealed_glass.name, {2e6, 7.3e6}, {68e9, 75e9}, {0.20, 0.25}, {2400.0, 2600.0}, {2.9e-3, 25.5e-3},
+    {annealed_glass.name,
+     {2e6, 7.3e6},
+     {68e9, 75e9},
+     {0.20, 0.25},
+     {2400.0, 2600.0},
+     {2.9e-3, 25.5e-3},
      "codes give annealed glass 5 to 7.25 MPa for a load that stays; 45 MPa is what it breaks at within seconds",
      "single sheets are made from 3 to 25 mm; thicker panes are laminated, and are weaker than one sheet of the sum"},
-    {cast_acrylic.name, {2e6, 6.5e6}, {2.6e9, 3.4e9}, {0.35, 0.42}, {1170.0, 1210.0}, {4e-3, 200e-3},
+    {cast_acrylic.name,
+     {2e6, 6.5e6},
+     {2.6e9, 3.4e9},
+     {0.35, 0.42},
+     {1170.0, 1210.0},
+     {4e-3, 200e-3},
      "5 to 6 MPa is usual for a load that stays; 70 MPa is what it breaks at within minutes",
      "cast sheet for tanks is sold from about 4 mm; blocks above 200 mm are made to order"},
 };
@@ -66,9 +75,7 @@ struct remark {
 
 namespace detail {
 
-[[nodiscard]] inline std::string in_millimetres_text(double metres) {
-  return core::number_text(metres * 1e3) + " mm";
-}
+[[nodiscard]] inline std::string in_millimetres_text(double metres) { return core::number_text(metres * 1e3) + " mm"; }
 [[nodiscard]] inline std::string in_megapascals_text(double pascals) {
   return core::number_text(pascals * 1e-6) + " MPa";
 }
@@ -89,8 +96,7 @@ inline void remark_on_material(const panel& p, const usual_panel& usual, std::ve
     if (range.contains(value)) return;
     all.push_back({about,
                    core::number_with_unit(value / unit, symbol) + " is an unusual " + std::string{what} + " for " +
-                       name + "; usual is " +
-                       core::interval_text({range.low / unit, range.high / unit}, symbol),
+                       name + "; usual is " + core::interval_text({range.low / unit, range.high / unit}, symbol),
                    value});
   };
   odd(panel_remark::modulus_unusual, "Young's modulus", usual.modulus, m.modulus.value(), 1e9, "GPa");
@@ -107,11 +113,11 @@ inline void remark_on_material(const panel& p, const usual_panel& usual, std::ve
 
 }  // namespace detail
 
-/// What is unusual about a panel: slips of a decimal or of a unit, short-term strengths given for a tank, nominal sizes.
+/// What is unusual about a panel: slips of a decimal or a unit, strengths for seconds given for a tank, nominal sizes.
 ///
 ///   each value against `usual_panels`, the sizes against `float_glass_sizes`
 ///
-/// @param panel as for `water_on`; a material of another name than those of `materials.hpp` is looked at by its size only
+/// @param panel as for `water_on`; of a material that is not one of `materials.hpp` by name, only its size is looked at
 /// @return      sentences with a code each; none where all is usual
 /// @throws      invalid_input (as `water_on`)
 /// @accuracy    a judgement: the ends of what is usual are those of the sources and of common practice

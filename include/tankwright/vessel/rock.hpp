@@ -5,7 +5,6 @@
 
 #include <optional>
 #include <string>
-
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
@@ -76,9 +75,8 @@ struct rock_weighing {
   core::check_element(here, rock.label, {"dry mass", "kg", detail::possible_mass}, dry);
   core::check_element(here, rock.label, detail::water_density_limits, water);
   if (sub >= dry) {
-    detail::refuse_of(
-        here, rock.label, "submerged mass", sub, "kg",
-        "is not below the dry mass, " + core::number_text(dry) + " kg: water carries part of every rock");
+    detail::refuse_of(here, rock.label, "submerged mass", sub, "kg",
+                      "is not below the dry mass, " + core::number_text(dry) + " kg: water carries part of every rock");
   }
   core::check_element(here, rock.label, {"submerged mass", "kg", {0.0, dry}}, sub);
   const detail::band solids = detail::exactly((dry - sub) / water);

@@ -6,7 +6,6 @@
 
 #include <string>
 #include <string_view>
-
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/labelled.hpp>
 
