@@ -3,6 +3,17 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/moving_in/acclimation.hpp>
+#include <tankwright/decisions/moving_in/alkalinity.hpp>
+#include <tankwright/decisions/moving_in/dose_cleared.hpp>
+#include <tankwright/decisions/moving_in/filter_later.hpp>
+#include <tankwright/decisions/moving_in/filter_today.hpp>
+#include <tankwright/decisions/moving_in/free_ammonia.hpp>
+#include <tankwright/decisions/moving_in/new_arrivals.hpp>
+#include <tankwright/decisions/moving_in/nitrogen_load.hpp>
+#include <tankwright/decisions/moving_in/oxygen_in_power_cut.hpp>
+#include <tankwright/decisions/moving_in/room_to_swim.hpp>
+#include <tankwright/decisions/moving_in/start_up.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
 #include <tankwright/decisions/plumbing/overflow_head.hpp>
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
@@ -41,6 +52,17 @@ inline constexpr const decision* every_decision[] = {
     &ammonia_free_part,
     // closing the top
     // moving in
+    &nitrogen_load,
+    &filter_today,
+    &filter_later,
+    &free_ammonia,
+    &start_up,
+    &alkalinity,
+    &oxygen_in_power_cut,
+    &dose_cleared,
+    &new_arrivals,
+    &acclimation,
+    &room_to_swim,
     // running
 };
 

@@ -95,7 +95,8 @@ struct finding {
   finding& detail(std::string_view number_id, std::string label, const Q& q, std::string place = {}) {
     return add({number_id, std::move(label), amount_from(q), role::detail, std::move(place)});
   }
-  /// A margin, judged. Of several the one with the worst verdict decides, among equals the smallest.
+  /// A margin, judged. Of several the one with the worst verdict decides; among equals of one quantity the smallest, of
+  /// several quantities the one given first.
   template <class Q, class U>
   finding& margin(std::string_view number_id, std::string label, const Q& q, const U& smallest_useful,
                   std::string place = {}) {
@@ -148,8 +149,10 @@ struct finding {
     const decisions::verdict v = judge(last, smallest_useful);
     const bool first = !deciding.has_value();
     const bool graver = !first && v > judge(numbers[*deciding].value, useful);
-    const bool as_grave_and_smaller =
-        !first && v == judge(numbers[*deciding].value, useful) && last.central < numbers[*deciding].value.central;
+    // What is in other units cannot be compared: the one given first stays.
+    const bool as_grave_and_smaller = !first && last.quantity == numbers[*deciding].value.quantity &&
+                                      v == judge(numbers[*deciding].value, useful) &&
+                                      last.central < numbers[*deciding].value.central;
     verdict = worse_of(verdict, v);
     if (first || graver || as_grave_and_smaller) {
       deciding = numbers.size() - 1;

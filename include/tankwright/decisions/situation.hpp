@@ -19,6 +19,10 @@ namespace tankwright::decisions {
 class situation {
  public:
   explicit situation(const plan::build& build) : plan_{&build} {}
+  /// With the shared state as the caller knows it, whatever the sections would make of it.
+  situation(const plan::build& build, system_state known) : plan_{&build} {
+    (void)state_.get([&] { return std::move(known); });
+  }
   situation(const situation&) = delete;
   situation& operator=(const situation&) = delete;
 

@@ -31,7 +31,7 @@ struct regular_meal {
 };
 
 inline constexpr limits meal_interval_limits{"time between meals", "d", {0.0, 3650.0, edge::open}};
-inline constexpr limits meal_level_limits{"ammonia", "mg/L", {1e-9, 1e6}};
+inline constexpr limits meal_level_limits{"ammonia", "mg/L", {1e-12, 1e12}};
 
 namespace detail {
 
@@ -57,7 +57,7 @@ inline void check_meal(std::string_view here, const regular_meal& meal) {
 /// that. The worst hour is taken: all meals end their day together.
 ///
 /// @param meals  nitrogen in the mean of the days, >= 0; time between meals, more than 0 to ten years; of an array
-/// @param level  total ammonia S to stay below, 1e-9 to 1e6 mg/L
+/// @param level  total ammonia S to stay below, 1e-12 to 1e12 mg/L
 /// @param net    net volume V > 0
 /// @return       nitrogen per time that the filter must take at that level
 /// @throws       invalid_input
