@@ -51,7 +51,8 @@ double integrated(const std::array<meal_train, N>& meals, double slope, double p
 
 TEST_CASE("meals: what a filter must take at a level is what holds that level in an own integration") {
   // 0.2 g/d of nitrogen as one meal a week, and 0.1 g/d daily, into 2 000 L, to stay below 0.1 mg/L.
-  const std::array meals{regular_meal{.mean = per_day_of(0.2), .every = days(7.0)}, regular_meal{.mean = per_day_of(0.1)}};
+  const std::array meals{regular_meal{.mean = per_day_of(0.2), .every = days(7.0)},
+                         regular_meal{.mean = per_day_of(0.1)}};
   const auto level = water::total_ammonia::from_nitrogen(milligrams_per_litre(0.1));
   const double n = in_grams_per_day(life::capacity_for_meals(meals, level, litres(2000.0)).as_nitrogen()) * 1e3;
   CHECK(n > 300.0);
@@ -108,7 +109,8 @@ TEST_CASE("meals: the same level as a steady load where food is given daily") {
   const std::array meals{regular_meal{.mean = per_day_of(0.6)}};
   for (const double film : {3.0, 5.0, 20.0, 200.0}) {
     const std::array surfaces{life::filter_surface{.wet = square_metres(film)}};
-    const auto level = life::steady_ammonia({.load = per_day_of(0.6), .surfaces = surfaces, .temperature = celsius(21.0)});
+    const auto level = life::steady_ammonia(
+        {.load = per_day_of(0.6), .surfaces = surfaces, .temperature = celsius(21.0)});
     const auto fed = life::highest_ammonia({.meals = meals,
                                             .film = square_metres(film),
                                             .net = litres(700.0),
@@ -120,7 +122,8 @@ TEST_CASE("meals: the same level as a steady load where food is given daily") {
 TEST_CASE("meals: what cannot be is refused") {
   const auto with = [](double every) {
     const std::array meals{regular_meal{.mean = per_day_of(0.6), .every = days(every)}};
-    return life::capacity_for_meals(meals, water::total_ammonia::from_nitrogen(milligrams_per_litre(0.1)), litres(700.0));
+    return life::capacity_for_meals(meals, water::total_ammonia::from_nitrogen(milligrams_per_litre(0.1)),
+                                    litres(700.0));
   };
   CHECK_THROWS_AS((void)with(0.0), invalid_input);
   CHECK_THROWS_AS((void)with(-1.0), invalid_input);

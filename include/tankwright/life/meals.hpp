@@ -16,12 +16,12 @@ namespace tankwright::life {
 
 inline constexpr citation brett_zala_1975{
     "Brett J.R., Zala C.A.", 1975,
-    "Daily pattern of nitrogen excretion and oxygen consumption of sockeye salmon (Oncorhynchus nerka) under controlled "
-    "conditions",
+    "Daily pattern of nitrogen excretion and oxygen consumption of sockeye salmon (Oncorhynchus nerka) under "
+    "controlled conditions",
     "Journal of the Fisheries Research Board of Canada 32:2479-2486", standing::from_memory};
 
-/// Time in which the ammonia of a meal comes out. Excretion peaks some hours after a meal and is back at its base within
-/// a day (Brett and Zala 1975, from memory); large predators take longer, which is gentler.
+/// Time in which the ammonia of a meal comes out. Excretion peaks some hours after a meal and is back at its base
+/// within a day (Brett and Zala 1975, from memory); large predators take longer, which is gentler.
 inline constexpr duration meal_excreted_in = days(1.0);
 
 /// A food by the nitrogen that it becomes, and how often it is given.

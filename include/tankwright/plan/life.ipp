@@ -24,7 +24,8 @@ inline const usual_doubt share_of_a_pass = known_within(percent(20.0));
 inline constexpr double alkalinity_kit = 0.3;  ///< in the unit of the kit, as for dKH
 
 inline const range_of<mass_flow> food_range{grams_per_day(0.0), kilograms_per_day(1000.0)};
-inline const range_of<mass_concentration> levels_to_stay_below{micrograms_per_litre(0.01), milligrams_per_litre(1000.0)};
+inline const range_of<mass_concentration> levels_to_stay_below{micrograms_per_litre(0.01),
+                                                               milligrams_per_litre(1000.0)};
 
 inline void describe_repeated(visitor& key, repeated& s) {
   key("first", s.first, {.means = "day of the first", .limits = usual::time, .set_by = chosen,
@@ -46,7 +47,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, food& s) {
   key("protein", s.protein, {.means = "protein in the food as given", .limits = usual::part_of_whole, .needed = true,
                              .doubt = detail::protein_of_a_label});
   key("kind", s.kind, {"dry", "wet"},
-      {.means = "dry for pellets and flakes for bony fish; wet for frozen and live food, and all that sharks and rays get",
+      {.means = "dry for pellets and flakes for bony fish; wet for frozen and live food, and all "
+                "that sharks and rays get",
        .needed = true});
   key("every", s.every, {.means = "from one meal to the next; a day where they are fed daily",
                          .limits = {minutes(1.0), days(365.0)}, .set_by = chosen,
@@ -86,7 +88,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, filter_surface& s) {
                                              .doubt = detail::breathing});
   key("grain", s.grain, {.means = "diameter of its grains", .limits = {micrometres(1.0), metres(1.0)},
                          .doubt = known_within(percent(20.0))});
-  key("porosity", s.porosity, {.means = "pores between the grains, of the whole", .limits = {porosity{0.0}, porosity{0.99}},
+  key("porosity", s.porosity, {.means = "pores between the grains, of the whole",
+                               .limits = {porosity{0.0}, porosity{0.99}},
                                .doubt = porosity{0.03}});
   key("seeded", s.seeded, {.means = "share of the mature film that is there today", .limits = usual::part_of_whole,
                            .doubt = detail::share_of_a_film});
@@ -177,7 +180,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, animal_kind& s) {
   key("q10", s.q10, {.means = "how the use rises with ten kelvin", .limits = {1.0, 10.0}, .doubt = 0.5});
   key("activity", s.activity, {.means = "use over the measured one; 2 to 3 when handled, moved or just fed",
                                .limits = {0.0, 100.0}});
-  key("adult", s.adult, {.means = "length of the adult, to judge the room to swim", .limits = {millimetres(1.0), metres(20.0)},
+  key("adult", s.adult, {.means = "length of the adult, to judge the room to swim",
+                         .limits = {millimetres(1.0), metres(20.0)},
                          .doubt = detail::mass_of_an_animal});
   key("speed", s.speed, {.means = "routine speed of the species",
                          .limits = {metres_per_second(0.0001), metres_per_second(30.0)},
@@ -209,7 +213,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, power_cut_watch& s) {
   key("lowest_oxygen", s.lowest_oxygen, {.means = "oxygen that the animals need at least",
                                          .limits = {milligrams_per_litre(0.0), milligrams_per_litre(100.0)},
                                          .set_by = wanted});
-  key("start", s.start, {.means = "oxygen when the power fails, of saturation; a stocked tank has 85 to 90 % before dawn",
+  key("start", s.start, {.means = "oxygen when the power fails, of saturation; a stocked tank has 85 to "
+                                  "90 % before dawn",
                          .limits = {percent(0.0), percent(300.0)}, .doubt = percent(5.0)});
   key("battery_air", s.battery_air, {.means = "air stones on a battery"});
   describe_note(key, s.note);
@@ -229,7 +234,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, treatment& s) {
 TANKWRIGHT_INLINE void describe(visitor& key, circulation& s) {
   key("clear_within", s.clear_within, {.means = "in which 99 % of a dose should be out again", .limits = usual::span,
                                        .set_by = wanted});
-  key("treatment", s.treatment, {.means = "what takes it out; without any, all of the flow of the returns at its best"});
+  key("treatment", s.treatment, {.means = "what takes it out; without any, all of the flow of the returns at "
+                                          "its best"});
   describe_note(key, s.note);
 }
 
@@ -237,7 +243,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, arrivals& s) {
   describe_ammonia(key, s.ammonia, true);
   describe_ph(key, s.ph, true);
   key("practical_salinity", s.practical_salinity,
-      {.means = "of their water", .limits = {tankwright::practical_salinity{0.0}, tankwright::practical_salinity{300.0}},
+      {.means = "of their water",
+       .limits = {tankwright::practical_salinity{0.0}, tankwright::practical_salinity{300.0}},
        .needed = true, .doubt = tankwright::practical_salinity{0.5}});
   key("temperature", s.temperature, {.means = "of their water", .limits = usual::liquid_water, .needed = true,
                                      .doubt = usual::thermometer});

@@ -6,10 +6,25 @@
 
 #include <optional>
 #include <tankwright/core/estimate.hpp>
+#include <tankwright/life/meals.hpp>
 #include <tankwright/life/nitrogen.hpp>
 #include <tankwright/plan/inputs/life_inputs.hpp>
+#include <vector>
 
 namespace tankwright::decisions {
+
+/// An end of the rule that food is judged by, or its middle: `&estimate<life::nitrogen_load>::low`.
+using end_of_load = life::nitrogen_load estimate<life::nitrogen_load>::*;
+
+/// The food of a plan at one end of its rule, and what moved rock carried at the same.
+struct food_end {
+  std::vector<life::regular_meal> meals;
+  mass_flow rock{};
+};
+[[nodiscard]] food_end food_at(const plan::filter_inputs& filter, end_of_load end);
+
+inline constexpr std::string_view film_and_food =
+    "the food, mature films from a third to one and a half, and how the rock stands its move";
 
 /// When the filter is looked at.
 enum class filter_at {

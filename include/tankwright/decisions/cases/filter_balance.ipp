@@ -7,27 +7,10 @@
 #include <tankwright/core/span_of.hpp>
 #include <tankwright/decisions/cases/filter_balance.hpp>
 #include <tankwright/life/meals.hpp>
-#include <vector>
 
 namespace tankwright::decisions {
 
 namespace detail {
-
-/// The food of the plan at one end of its rule, and the rock's at the same.
-struct food_end {
-  std::vector<life::regular_meal> meals;
-  mass_flow rock{};  ///< that all of what moves carried
-};
-
-template <class End>
-[[nodiscard]] food_end food_at(const plan::filter_inputs& filter, End end) {
-  food_end at;
-  for (const plan::meal& m : filter.food) {
-    at.meals.push_back({.mean = plan::load_of({&m, 1}).*end, .every = m.every});
-  }
-  if (filter.rock) at.rock = (filter.rock->proven.*end).as_nitrogen() * filter.rock->share.value();
-  return at;
-}
 
 /// One filter: how good its films are, how much of the rock lives.
 struct film_end {
@@ -35,14 +18,12 @@ struct film_end {
   double alive;
 };
 
-inline constexpr std::string_view film_and_food =
-    "the food, mature films from a third to one and a half, and how the rock stands its move";
-
 class filter_scale {
  public:
   filter_scale(const plan::filter_inputs& filter, const filter_question& q) : filter_{&filter}, q_{&q} {
     for (const plan::wet_surface& s : filter.surfaces) {
-      core::check_element("tankwright::decisions::balance_of", s.label, life::film_area_limits, in_square_metres(s.wet));
+      core::check_element("tankwright::decisions::balance_of", s.label, life::film_area_limits,
+                          in_square_metres(s.wet));
       films_ += s.wet * (q.when == filter_at::mature ? 1.0 : s.seeded.value());
     }
     reference_ = rate(filter.stay_below);
@@ -80,11 +61,19 @@ class filter_scale {
 
 }  // namespace detail
 
+TANKWRIGHT_INLINE food_end food_at(const plan::filter_inputs& filter, end_of_load end) {
+  food_end at;
+  for (const plan::meal& m : filter.food) {
+    at.meals.push_back({.mean = plan::load_of({&m, 1}).*end, .every = m.every});
+  }
+  if (filter.rock) at.rock = (filter.rock->proven.*end).as_nitrogen() * filter.rock->share.value();
+  return at;
+}
+
 TANKWRIGHT_INLINE filter_balance balance_of(const plan::filter_inputs& filter, const filter_question& q) {
   using ends = estimate<life::nitrogen_load>;
   const detail::filter_scale scale{filter, q};
-  const std::array food{detail::food_at(filter, &ends::low), detail::food_at(filter, &ends::central),
-                        detail::food_at(filter, &ends::high)};
+  const std::array food{food_at(filter, &ends::low), food_at(filter, &ends::central), food_at(filter, &ends::high)};
   const detail::film_end poor{life::film_lowest, q.when == filter_at::today ? filter.survives.value() : 1.0};
   const detail::film_end middle{1.0, 1.0};
   const detail::film_end good{life::film_highest, 1.0};
@@ -103,20 +92,21 @@ TANKWRIGHT_INLINE filter_balance balance_of(const plan::filter_inputs& filter, c
 
   filter_balance b{
       .takes = {takes(poor, 0, scale.low()), takes(middle, 1, scale.central()), takes(good, 2, scale.high()),
-                detail::film_and_food},
-      .by_rock = {food[0].rock * poor.alive, food[1].rock, food[2].rock, detail::film_and_food},
+                film_and_food},
+      .by_rock = {food[0].rock * poor.alive, food[1].rock, food[2].rock, film_and_food},
       .needed = {scale.needed(food[0], q.level.high), scale.needed(food[1], q.level.central),
-                 scale.needed(food[2], q.level.low), "digestion differs by about 25 %; of wet food all nitrogen is counted"},
+                 scale.needed(food[2], q.level.low), "digestion differs by about 25 %; of wet food all nitrogen is "
+                                                      "counted"},
       // A sharp load and an equal film leave rounding between the three.
       .spare = {std::min(*std::min_element(least.begin(), least.end()), central), central,
-                std::max(*std::max_element(most.begin(), most.end()), central), detail::film_and_food},
+                std::max(*std::max_element(most.begin(), most.end()), central), film_and_food},
       .settles = {}};
 
   b.settles.central = scale.settles(food[1], middle);
   if (!b.settles.central) return b;
   b.settles.low = b.settles.high = b.settles.central;
   bool rises = false;
-  for (const detail::food_end& at : food) {
+  for (const food_end& at : food) {
     if (const auto best = scale.settles(at, good)) b.settles.low = std::min(*b.settles.low, *best);
     if (const auto worst = scale.settles(at, poor)) {
       b.settles.high = std::max(*b.settles.high, *worst);

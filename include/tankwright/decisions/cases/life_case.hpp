@@ -33,7 +33,7 @@ struct life_case {
 struct forecast_case {
   double speed;
   double alive;
-  life::nitrogen_load estimate<life::nitrogen_load>::*food;  ///< end of its rule
+  end_of_load food;
 };
 
 /// The start-up in three cases; the middle one is central.
@@ -43,9 +43,9 @@ struct forecast_runs {
   life::start_up_result harmed;   ///< at the speed of the sea, with what survived a bad move, and the most food
 };
 
-/// The start-up of a plan in one of its cases. The constants of the bacteria are those of fresh water, slowed to the sea
-/// as their films are (Nijhof and Bovendeur 1990); their half-saturation is lowered until they rest at the level that the
-/// older tank kept: at that of sludge they would rest above it, whatever the filter.
+/// The start-up of a plan in one of its cases. The constants of the bacteria are those of fresh water, slowed to the
+/// sea as their films are (Nijhof and Bovendeur 1990); their half-saturation is lowered until they rest at the level
+/// that the older tank kept: at that of sludge they would rest above it, whatever the filter.
 ///
 /// @param c  a case with net volume and food
 /// @param as one of the cases

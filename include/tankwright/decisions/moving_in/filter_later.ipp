@@ -2,8 +2,8 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
+#include <tankwright/decisions/moving_in/filter_finding.hpp>
 #include <tankwright/decisions/moving_in/filter_later.hpp>
-#include <tankwright/decisions/moving_in/filter_today.hpp>
 
 namespace tankwright::decisions {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
-#include <tankwright/decisions/moving_in/filter_today.hpp>
+#include <tankwright/decisions/moving_in/filter_finding.hpp>
 #include <tankwright/decisions/moving_in/free_ammonia.hpp>
 #include <tankwright/life/levels.hpp>
 
@@ -29,7 +29,8 @@ TANKWRIGHT_INLINE void answer_free_ammonia(const situation& s, answers& out) {
   };
   const settled_levels& at = b.settles;
   if (at.low && at.central && at.high) {
-    f.answer("settles", detail::fed_rarely(c) ? "free ammonia reaches, as NH3" : "free ammonia where it settles, as NH3",
+    f.answer("settles",
+             detail::fed_rarely(c) ? "free ammonia reaches, as NH3" : "free ammonia where it settles, as NH3",
              estimate<mass_concentration>{free_of(*at.low, part.low), free_of(*at.central, part.central),
                                           free_of(*at.high, part.high),
                                           "food, films, dissociation constant and pH probe"});
@@ -46,7 +47,7 @@ TANKWRIGHT_INLINE void answer_free_ammonia(const situation& s, answers& out) {
   if (!(b.spare.central.value() > 0.0)) {
     f.happens = at.central ? "The free ammonia comes to " + said(s, free_of(*at.central, part.central)) +
                                  ", where " + said(s, c.in.filter.free_below.as_ammonia()) + " begins to harm."
-                           : std::string{"The free ammonia rises past its limit for as long as they are fed like this."};
+                           : std::string{"The free ammonia rises past its limit while they are fed like this."};
   }
   f.detail("at_level", "free at the level to stay below, as NH3",
            map_rising(part, [&](proportion free) { return free_of(c.in.filter.stay_below, free); }));

@@ -20,8 +20,8 @@ namespace tankwright::decisions {
 void answer_nitrogen_load(const situation& s, answers& out);
 
 inline constexpr caution feeding_caution{
-    "The rule is for bony fish on dry pellets. For sharks and rays, wet food and leftovers use the bound: their nitrogen "
-    "arrives as ammonia too, only later."};
+    "The rule is for bony fish on dry pellets. For sharks and rays, wet food and leftovers use the bound: their "
+    "nitrogen arrives as ammonia too, only later."};
 
 inline constexpr decision nitrogen_load{.id = "life.load",
                                         .day = day::moving_in,

@@ -49,7 +49,9 @@ class power_cut_air {
     std::vector<life::aeration> ways{{.label = "surface",
                                       .surface = surface_ * as.surface,
                                       .transfer = life::still_surface_transfer}};
-    if (battery) ways.push_back({.label = "battery air", .bubbles = in_->battery->bubbles, .alpha = in_->battery->alpha});
+    if (battery) {
+      ways.push_back({.label = "battery air", .bubbles = in_->battery->bubbles, .alpha = in_->battery->alpha});
+    }
     const rate aeration =
         life::aeration_rate({.net = net_, .temperature = temperature_, .ways = core::span_of(ways)});
     return {.tank = {.net = net_, .use = animals_ * as.use + filter_, .saturation = saturation_, .aeration = aeration},
@@ -117,7 +119,7 @@ TANKWRIGHT_INLINE void answer_oxygen_in_power_cut(const situation& s, answers& o
     f.note = demand.caution.text;
   }
   // The filter works hardest on the day of a large meal.
-  const detail::food_end food = detail::food_at(c.in.filter, &estimate<life::nitrogen_load>::central);
+  const food_end food = food_at(c.in.filter, &estimate<life::nitrogen_load>::central);
   const auto oxidised =
       life::capacity_for_meals(core::span_of(food.meals), c.in.filter.stay_below, c.net->central);
   const mass_flow filter = life::needs_of_nitrification(oxidised).oxygen.central;

@@ -18,7 +18,8 @@ template <class Read>
   const auto [least, most] = std::minmax({central, read(runs.fast), read(runs.harmed)});
   return estimate<std::remove_const_t<decltype(central)>>{
       least, central, most,
-      "bacteria as fast as in fresh water with the least food, or slow, a part of those brought in dead and the most food"};
+      "bacteria as fast as in fresh water with the least food, or slow, a part of those brought in "
+      "dead and the most food"};
 }
 
 }  // namespace detail

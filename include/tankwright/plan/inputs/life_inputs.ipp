@@ -75,7 +75,8 @@ namespace tl = tankwright::life;
     switch (*a.unit) {
       case alkalinity_unit::degrees_kh: return water::alkalinity::from_degrees_kh(number);
       case alkalinity_unit::milliequivalents_per_litre: break;
-      case alkalinity_unit::milligrams_caco3_per_litre: return water::alkalinity::from_milligrams_caco3_per_litre(number);
+      case alkalinity_unit::milligrams_caco3_per_litre:
+        return water::alkalinity::from_milligrams_caco3_per_litre(number);
     }
     return water::alkalinity::from_milliequivalents_per_litre(number);
   };
@@ -103,7 +104,7 @@ namespace tl = tankwright::life;
 
 [[nodiscard]] inline oxygen_inputs oxygen_of(const power_cut_watch& p) {
   oxygen_inputs in{.help_within = p.help_within.maybe(), .lowest = *p.lowest_oxygen, .start = *p.start};
-  if (p.battery_air) in.battery = battery_inputs{*p.battery_air->kla, *p.battery_air->alpha, p.battery_air->runs.maybe()};
+  if (const auto& b = p.battery_air) in.battery = battery_inputs{*b->kla, *b->alpha, b->runs.maybe()};
   return in;
 }
 
