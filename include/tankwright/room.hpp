@@ -9,6 +9,7 @@
 #include <tankwright/room/evaporation.hpp>
 #include <tankwright/room/evaporation_laws.hpp>
 #include <tankwright/room/heat_balance.hpp>
+#include <tankwright/room/heat_store.hpp>
 #include <tankwright/room/humidity.hpp>
 #include <tankwright/room/humidity_control.hpp>
 #include <tankwright/room/humidity_course.hpp>

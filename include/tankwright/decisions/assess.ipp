@@ -3,6 +3,18 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/closing/cooling.hpp>
+#include <tankwright/decisions/closing/drying.hpp>
+#include <tankwright/decisions/closing/evaporation.hpp>
+#include <tankwright/decisions/closing/heater.hpp>
+#include <tankwright/decisions/closing/humidity.hpp>
+#include <tankwright/decisions/closing/outage.hpp>
+#include <tankwright/decisions/closing/reservoir.hpp>
+#include <tankwright/decisions/closing/top_off_fails.hpp>
+#include <tankwright/decisions/closing/top_off_sticks.hpp>
+#include <tankwright/decisions/closing/wall.hpp>
+#include <tankwright/decisions/closing/warm_up.hpp>
+#include <tankwright/decisions/closing/window.hpp>
 #include <tankwright/decisions/moving_in/acclimation.hpp>
 #include <tankwright/decisions/moving_in/alkalinity.hpp>
 #include <tankwright/decisions/moving_in/dose_cleared.hpp>
@@ -19,6 +31,7 @@
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
+#include <tankwright/decisions/running/running_cost.hpp>
 #include <tankwright/decisions/salting/ammonia.hpp>
 #include <tankwright/decisions/salting/match.hpp>
 #include <tankwright/decisions/salting/mix.hpp>
@@ -51,6 +64,18 @@ inline constexpr const decision* every_decision[] = {
     &saturation_oxygen,
     &ammonia_free_part,
     // closing the top
+    &daily_evaporation,
+    &room_humidity,
+    &drying_methods,
+    &dripping_window,
+    &outside_wall,
+    &heater_choice,
+    &summer_cooling,
+    &warm_up_time,
+    &heat_outage,
+    &reservoir_time,
+    &top_off_fails,
+    &top_off_sticks,
     // moving in
     &nitrogen_load,
     &filter_today,
@@ -64,6 +89,7 @@ inline constexpr const decision* every_decision[] = {
     &acclimation,
     &room_to_swim,
     // running
+    &running_cost,
 };
 
 inline void refuse_mistakes(const plan::build& build) {

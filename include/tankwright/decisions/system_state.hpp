@@ -23,6 +23,7 @@ struct water_basis {
 struct system_state {
   water_basis water{};
   std::optional<estimate<volume>> display_water{};  ///< in the display, net of rock and sand
+  std::optional<estimate<volume>> solids{};         ///< that the display's water goes round: sand, rock, equipment
   std::optional<estimate<volume>> sump_water{};     ///< in the sump while the pump runs
   std::optional<area> display_surface{};            ///< free surface of the display
   std::optional<area> sump_surface{};

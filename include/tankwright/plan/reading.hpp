@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What instruments and kits read, as several sections of a plan give it: a salinity in one of five ways, ammonia in one
-/// of three ways of counting, a pH with its scale.
+/// What instruments and kits read, as several sections of a plan give it: a salinity in one of five ways, ammonia in
+/// one of three ways of counting, a pH with its scale.
 #pragma once
 
 #include <string>

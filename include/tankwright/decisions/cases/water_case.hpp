@@ -32,14 +32,42 @@ class water_case {
   once<estimate<practical_salinity>> now_{};
 };
 
+/// The case of a section.
+///
+/// @param s a section that `validate` accepts
+/// @return  its inputs; readings are worked out when they are asked for
+/// @throws  invalid_input (from `plan::inputs_of`)
+/// @accuracy exact
+/// @source  this library
 [[nodiscard]] water_case case_of(const plan::water_section& s);
 
-/// Temperature, salinity and air for the other sections. Where the reading of the older tank is refused, the salinity is
-/// that of natural seawater, and salt.target says why.
+/// Temperature, salinity and air for the other sections. Where the reading of the older tank is refused, the salinity
+/// is that of natural seawater, and salt.target says why.
+///
+/// @param c the water
+/// @return  what it is like
+/// @throws  nothing
+/// @accuracy that of the reading
+/// @source  this library
 [[nodiscard]] water_basis basis_of(const water_case& c);
+
 /// Without a vessel, the display holds what the sump does not of the water to be made.
+///
+/// @param state gets the display's water, where it has none
+/// @param c     the water
+/// @throws      nothing
+/// @accuracy    exact
+/// @source      this library
 void add_display_from(system_state& state, const water_case& c);
+
 /// The seawater to be made: as given, otherwise what the system holds.
+///
+/// @param c     the water
+/// @param state what the other sections hold
+/// @return      the volume; none where nothing tells it
+/// @throws      nothing
+/// @accuracy    exact
+/// @source      this library
 [[nodiscard]] std::optional<estimate<volume>> water_to_make(const water_case& c, const system_state& state);
 
 }  // namespace tankwright::decisions

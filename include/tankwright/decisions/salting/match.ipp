@@ -25,7 +25,8 @@ inline constexpr std::string_view correction_band = "both readings, the volume a
   const auto& now = c.now();
   const auto& target = c.target();
   const auto& yield = c.mix_yield();
-  return {add(water.low, now.high, target.low, yield.high), add(water.central, now.central, target.central, yield.central),
+  return {add(water.low, now.high, target.low, yield.high),
+          add(water.central, now.central, target.central, yield.central),
           add(water.high, now.low, target.high, yield.low), correction_band};
 }
 

@@ -23,8 +23,9 @@ inline void need(const std::string& path, std::string_view reading, std::string_
 
 inline void hold_hydrometer(const std::string& path, const salinity_reading& r, book& all) {
   if (r.scale.of_refractometer()) {
-    all.refuse(path + ".scale", r.scale.write() + " is the scale of a refractometer; a hydrometer has two temperatures, "
-                                                  "such as \"60F/60F\"",
+    all.refuse(path + ".scale",
+               r.scale.write() + " is the scale of a refractometer; a hydrometer has two temperatures, such as "
+                                 "\"60F/60F\"",
                path + ".hydrometer");
   } else {
     need(path, "hydrometer", "scale", r.scale.given(),
@@ -71,7 +72,8 @@ inline void refuse_idle(const std::string& path, const salinity_reading& r, book
                                                             : "practical_salinity";
   const auto idle = [&](std::string_view key, bool given, bool used) {
     if (given && !used) {
-      all.refuse(path + "." + std::string{key}, "says nothing of a reading by " + std::string{reading} + "; leave it out",
+      all.refuse(path + "." + std::string{key},
+                 "says nothing of a reading by " + std::string{reading} + "; leave it out",
                  path + "." + std::string{reading});
     }
   };
@@ -114,9 +116,9 @@ TANKWRIGHT_INLINE void hold_reading(const std::string& path, const salinity_read
   if (r.coefficient) {
     const double percent = in_percent_per_kelvin(*r.coefficient);
     if (percent > 0.0 && percent < 0.1) {
-      all.refuse(path + ".coefficient", detail::number_said(percent) + " %/K is next to none; meters are set to about 2 "
-                                                                       "%/K. Did you mean " +
-                                            detail::number_said(percent * 100.0) + " %/K?");
+      all.refuse(path + ".coefficient",
+                 detail::number_said(percent) + " %/K is next to none; meters are set to about 2 %/K. Did you mean " +
+                     detail::number_said(percent * 100.0) + " %/K?");
     }
   }
 }

@@ -167,8 +167,8 @@ inline void hold_pump_chamber(const build& build, book& all) {
   if (running && *c.lowest_level > *running) {
     const std::string from = has_sump ? "plumbing.sump.running_level" : path + ".running_level";
     all.refuse(path + ".lowest_level",
-               quantity_said(*c.lowest_level) + " is above the running level, " + quantity_said(*running) + " (" + from +
-                   ")",
+               quantity_said(*c.lowest_level) + " is above the running level, " + quantity_said(*running) + " (" +
+                   from + ")",
                from);
   }
   if (!build.plumbing || !build.plumbing->pump_inlet || !build.plumbing->pump_inlet->above_floor) return;

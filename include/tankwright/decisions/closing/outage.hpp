@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// How cold does the water get without power?
+#pragma once
+
+#include <tankwright/decisions/cases/room_case.hpp>
+#include <tankwright/decisions/decision.hpp>
+#include <tankwright/room/outage.hpp>
+
+namespace tankwright::decisions {
+
+/// The tank without power: nothing moves the surfaces, nothing is on.
+///
+/// @param c the room, with winter, walls and an outage
+/// @return  what `room::outage_curve` takes
+/// @throws  what the season's balance refuses
+/// @accuracy exact
+/// @source  this library
+[[nodiscard]] room::outage outage_of(const room_case& c);
+
+/// The coldest water of a power cut, against what the animals stand.
+///
+///   the lowest point of `room::outage_curve` - lowest
+///
+/// @param s   the plan as it is being assessed
+/// @param out gets the finding, where the plan asks for it
+/// @throws    invalid_input, out_of_range, no_convergence (from the engines; `answers::run` makes a finding of it)
+/// @accuracy  as `room/outage.hpp`
+/// @source    energy balance; Shah 2014; Bowen 1926; ISO 10456
+void answer_heat_outage(const situation& s, answers& out);
+
+inline constexpr decision heat_outage{.id = "room.outage",
+                                      .day = day::closing,
+                                      .question = "How cold does the water get without power?",
+                                      .consequence = consequence::animals,
+                                      .caution = room::outage_caution.text,
+                                      .answer = &answer_heat_outage};
+
+}  // namespace tankwright::decisions
+
+#if !defined(TANKWRIGHT_COMPILED)
+#include <tankwright/decisions/closing/outage.ipp>
+#endif
