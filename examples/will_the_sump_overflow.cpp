@@ -38,7 +38,9 @@ int main() {
   // [/system]
 
   // [cut]
-  const auto cut = tp::power_cut({.display = display, .sump = sump, .returns = returns});
+  const tp::power_cut_input system{
+      .display = display, .sump = sump, .returns = returns, .edge_above_floor = tw::metres(1.45)};
+  const auto cut = tp::power_cut(system);
   // [/cut]
   std::printf("water over the edge while it runs: %.0f mm (%.0f to %.0f)%s\n",
               tw::in_millimetres(cut.head_over_edge.central), tw::in_millimetres(cut.head_over_edge.low),
@@ -52,19 +54,23 @@ int main() {
                 tw::in_centimetres(cut.running[i].level.central), tw::in_centimetres(cut.settled[i].level.central));
   }
   // [margin]
-  std::printf("\nleft below the rim: %.1f cm, at worst %.1f cm; with the siphon break blocked %.1f cm\n",
-              tw::in_centimetres(cut.margin.central), tw::in_centimetres(cut.margin.low),
-              tw::in_centimetres(cut.margin_if_breaks_block));
+  std::printf("\nleft below the rim: %.1f cm, at worst %.1f cm (highest in '%s')\n", tw::in_centimetres(cut.margin.central),
+              tw::in_centimetres(cut.margin.low), cut.worst.chamber.c_str());
+  for (const auto& c : tp::power_cut_failures(system)) {
+    if (c.failure != tp::power_cut_failure::siphon_break_blocked) continue;
+    std::printf("with the siphon break of the %s blocked %.1f cm, at worst %.0f L on the floor\n", c.label.c_str(),
+                tw::in_centimetres(c.margin.low), tw::in_litres(c.on_the_floor.high));
+  }
   // [/margin]
-  if (cut.highest_safe_running_level && cut.deepest_safe_outlet) {
+  const auto level = tp::highest_safe_running_level(system);
+  const auto outlet = tp::deepest_safe_outlet(system);
+  if (level && outlet) {
     std::printf("the pump chamber may run at %.1f cm; an opening may lie %.0f mm below the edge\n",
-                tw::in_centimetres(*cut.highest_safe_running_level), tw::in_millimetres(*cut.deepest_safe_outlet));
+                tw::in_centimetres(*level), tw::in_millimetres(*outlet));
   }
   // [restart]
   const tp::pump_inlet inlet{.above_floor = tw::centimetres(4.0), .bore = tp::pipe_bore{tw::millimetres(63.0)}};
-  const auto start = tp::restart({.system = {.display = display, .sump = sump, .returns = returns},
-                                  .inlet = inlet,
-                                  .surge = tw::millimetres(60.0)});
+  const auto start = tp::restart({.system = system, .inlet = inlet, .surge = tw::millimetres(60.0)});
   // [/restart]
   std::printf(
       "restart: the pump chamber falls to %.1f cm; against air it wants %.1f cm (%.1f to %.1f by different rules)\n\n",

@@ -17,6 +17,9 @@
 #include <tankwright/plumbing/pipe_sizes.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 #include <tankwright/plumbing/power_cut.hpp>
+#include <tankwright/plumbing/power_cut_failures.hpp>
+#include <tankwright/plumbing/power_cut_limits.hpp>
+#include <tankwright/plumbing/power_cut_system.hpp>
 #include <tankwright/plumbing/power_cut_transient.hpp>
 #include <tankwright/plumbing/pump.hpp>
 #include <tankwright/plumbing/restart.hpp>

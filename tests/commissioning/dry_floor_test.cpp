@@ -21,10 +21,13 @@ const std::string name = "tankwright::commissioning::chance_of_dry_floor";
 /// A system with everything in it; the first return is the deepest.
 tp::power_cut_input lagoon() {
   const auto plan = lagoon_plumbing();
-  tp::power_cut_input in{.display = plan.display, .sump = plan.sump, .returns = {}};
+  tp::power_cut_input in{
+      .display = plan.display, .sump = plan.sump, .returns = {}, .edge_above_floor = metres(1.5)};
   in.display.drains.clear();
-  in.returns = {{.label = "left", .flow = litres_per_hour(7000.0), .outlet_below_edge = millimetres(6.0)},
-                {.label = "right", .flow = litres_per_hour(2500.0), .outlet_below_edge = millimetres(-10.0)}};
+  const tp::pipe_run fitting{.label = "fitting", .bore = tp::pipe_bore{millimetres(34.0)}, .fittings = tp::known_loss(4.0)};
+  in.returns = {
+      {.label = "left", .flow = litres_per_hour(7000.0), .outlet_below_edge = millimetres(6.0), .pipe = fitting},
+      {.label = "right", .flow = litres_per_hour(2500.0), .outlet_below_edge = millimetres(-10.0), .pipe = fitting}};
   in.area_uncertainty = percent(3.0);
   in.level_uncertainty = millimetres(3.0);
   in.flow_uncertainty = percent(6.0);

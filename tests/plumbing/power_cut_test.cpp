@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/plumbing/power_cut.hpp>
+#include <tankwright/plumbing/power_cut_limits.hpp>
 
+#include <algorithm>
+#include <cstdlib>
 #include <random>
 
+#include "plumbing/random_power_cut.hpp"
 #include "support/check.hpp"
 
 using namespace tankwright;
@@ -56,8 +60,14 @@ tp::power_cut_input sharp(tp::display_tank d, tp::sump s, std::vector<tp::return
   return {.display = std::move(d),
           .sump = std::move(s),
           .returns = std::move(r),
+          .edge_above_floor = metres(1.5),
           .area_uncertainty = percent(0.0),
           .level_uncertainty = metres(0.0)};
+}
+
+/// A pipe that holds nothing: a fitting.
+tp::pipe_run fitting(const char* label) {
+  return {.label = label, .bore = tp::pipe_bore{millimetres(30.0)}, .fittings = tp::known_loss(4.0)};
 }
 
 volume litres_in(const tp::sump& s, const std::vector<tp::chamber_level>& levels) {
@@ -91,9 +101,10 @@ TEST_CASE("power cut: one chamber by hand") {
   // is 15 %: with 0.85 of the flow the water stands 25 mm x 0.85^(-2/3) = 27.860979 mm high, 2.860979 L more.
   const double worse = 25.0 * std::pow(0.85, -2.0 / 3.0) - 25.0;
   TW_CHECK(by_hand, cut.margin.low, millimetres(63.402655 - 2.0 * worse), within(millimetres(1e-6)));
-  TW_CHECK(by_hand, *cut.highest_safe_running_level, millimetres(250.0 + 63.402655 - 2.0 * worse),
+  const auto sharp_system = sharp(display(), one_chamber(), returns());
+  TW_CHECK(by_hand, *tp::highest_safe_running_level(sharp_system), millimetres(250.0 + 63.402655 - 2.0 * worse),
            within(millimetres(1e-6)));
-  TW_CHECK(by_hand, *cut.deepest_safe_outlet, millimetres(10.0 + 31.701328 - worse), within(millimetres(1e-6)));
+  TW_CHECK(by_hand, *tp::deepest_safe_outlet(sharp_system), millimetres(10.0 + 31.701328 - worse), within(millimetres(1e-6)));
 }
 
 TEST_CASE("power cut: three chambers by hand") {
@@ -108,8 +119,14 @@ TEST_CASE("power cut: three chambers by hand") {
   TW_CHECK(by_hand, cut.settled[1].level.central, millimetres(281.040055), within(millimetres(1e-5)));
   TW_CHECK(by_hand, cut.settled[2].level.central, millimetres(281.040055), within(millimetres(1e-5)));
   CHECK(cut.extrapolated);  // 16 mm over the baffles
-  // The highest water is that of the first chamber while the pump still runs.
-  TW_CHECK(by_hand, cut.margin.central, millimetres(400.0 - 316.359150), within(millimetres(1e-6)));
+  // The highest water is that of the first chamber at first: as it ran, and a little of what the drain pipe lets go,
+  // 1.884956 L on 0.12 m2 at most.
+  TW_HOLDS(by_hand, cut.margin.central <= millimetres(400.0 - 316.359150));
+  TW_HOLDS(by_hand, cut.margin.central >= millimetres(400.0 - 316.359150 - 15.707967));
+  CHECK(cut.worst.chamber == "drains");
+  auto dry_drain = sharp(display(), three_chambers(0.05), returns());
+  dry_drain.display.drains.clear();
+  TW_CHECK(by_hand, tp::power_cut(dry_drain).margin.central, millimetres(400.0 - 316.359150), within(millimetres(1e-6)));
 
   // From 150 mm all three make one: (131.548551 + 43.298672) L over 0.55 m2.
   const auto more = tp::power_cut(sharp(display(), three_chambers(0.15), returns()));
@@ -125,7 +142,10 @@ TEST_CASE("power cut: what the trade knows") {
   const double flow = 100.0 * std::pow(31.75, 1.5) / 7500.0;  // L/s over the standpipe of 100 mm at 1 1/4 in
   tp::display_tank bare{.surface = square_metres(1.0), .edge = display().edge};
   std::vector<tp::return_line> above{
-      {.label = "return A", .flow = litres_per_second(flow), .outlet_below_edge = millimetres(-5.0)}};
+      {.label = "return A",
+       .flow = litres_per_second(flow),
+       .outlet_below_edge = millimetres(-5.0),
+       .pipe = fitting("return A")}};
   const auto cut = tp::power_cut(sharp(bare, one_chamber(0.5, 0.4 - 0.0635), above));
   TW_CHECK(half, cut.head_over_edge.central, inches(1.25), relative(1e-12));
   TW_CHECK(half, cut.settled[0].level.central - cut.running[0].level.central, inches(2.5), relative(1e-12));
@@ -147,54 +167,65 @@ TEST_CASE("power cut: several returns and siphon breaks") {
   // The deepest opening counts: 40 mm with a break at 12 mm draws air at 12 mm; the other return, 20 mm, still runs.
   auto in = sharp(display(), one_chamber(), returns(40.0));
   in.returns[0].break_below_edge = millimetres(12.0);
-  in.returns.push_back({.label = "return B", .flow = litres_per_hour(0.0), .outlet_below_edge = millimetres(20.0)});
+  in.returns.push_back({.label = "return B",
+                        .flow = litres_per_hour(0.0),
+                        .outlet_below_edge = millimetres(20.0),
+                        .pipe = fitting("return B")});
   const auto cut = tp::power_cut(in);
   TW_CHECK(by_hand, cut.falls.back_siphon.central, litres(20.0), relative(1e-12));
   // When the break blocks, 20 L more come down: 40 mm on the sump's half square metre.
-  TW_CHECK(by_hand, cut.margin_if_breaks_block, cut.margin.low - millimetres(40.0), within(metres(1e-12)));
+  auto blocked = in;
+  blocked.breaks_blocked = true;
+  TW_CHECK(by_hand, tp::power_cut(blocked).margin.low, cut.margin.low - millimetres(40.0), within(metres(1e-12)));
   // A break below the outlet does nothing.
   in.returns[0].break_below_edge = millimetres(60.0);
   TW_CHECK(by_hand, tp::power_cut(in).falls.back_siphon.central, litres(40.0), relative(1e-12));
 }
 
 TEST_CASE("power cut: the two limits are where the worst case keeps the reserve") {
-  const evidence limit{"tankwright::plumbing::power_cut", kind::identity,
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::identity,
                        "at the limit the worst margin is the reserve"};
-  tp::power_cut_input in{
-      .display = display(), .sump = three_chambers(0.15), .returns = returns(), .reserve = millimetres(15.0)};
-  const auto cut = tp::power_cut(in);
-  REQUIRE(cut.deepest_safe_outlet);
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::identity,
+                             "at the limit the worst margin is the reserve"};
+  tp::power_cut_input in{.display = display(),
+                         .sump = three_chambers(0.15),
+                         .returns = returns(),
+                         .edge_above_floor = metres(1.5),
+                         .reserve = millimetres(15.0)};
+  const auto deepest = tp::deepest_safe_outlet(in);
+  REQUIRE(deepest);
   auto deep = in;
-  deep.returns[0].outlet_below_edge = *cut.deepest_safe_outlet;
+  deep.returns[0].outlet_below_edge = *deepest;
   TW_CHECK(limit, tp::power_cut(deep).margin.low, in.reserve, within(metres(1e-12)));
   // The level limit is the crest here, unless more water comes down.
-  TW_CHECK(limit, *cut.highest_safe_running_level, metres(0.25), tolerance{});
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.25), tolerance{});
   auto full = in;
   full.display.surface = square_metres(2.0);
-  const auto high = tp::power_cut(full);
-  REQUIRE(high.highest_safe_running_level);
-  full.sump.running_level = *high.highest_safe_running_level;
-  CHECK(*high.highest_safe_running_level < metres(0.2));
-  TW_CHECK(limit, tp::power_cut(full).margin.low, in.reserve, within(metres(1e-12)));
+  const auto high = tp::highest_safe_running_level(full);
+  REQUIRE(high);
+  full.sump.running_level = *high;
+  CHECK(*high < metres(0.2));
+  TW_CHECK(level_limit, tp::power_cut(full).margin.low, in.reserve, within(millimetres(0.05)));
   // With chambers joined under a baffle before the pump.
   full.sump.baffles[1].gap = metres(0.03);
   full.sump.running_level = metres(0.1);
-  const auto joined = tp::power_cut(full);
-  REQUIRE(joined.highest_safe_running_level);
-  full.sump.running_level = *joined.highest_safe_running_level;
-  TW_CHECK(limit, tp::power_cut(full).margin.low, in.reserve, within(metres(1e-12)));
+  const auto joined = tp::highest_safe_running_level(full);
+  REQUIRE(joined);
+  full.sump.running_level = *joined;
+  TW_CHECK(level_limit, tp::power_cut(full).margin.low, in.reserve, within(millimetres(0.05)));
   // Too much water for the sump at any level: no answer instead of a wrong one.
   auto flood = in;
   flood.display.surface = square_metres(8.0);
   const auto none = tp::power_cut(flood);
-  CHECK_FALSE(none.highest_safe_running_level);
-  CHECK_FALSE(none.deepest_safe_outlet);
+  CHECK_FALSE(tp::highest_safe_running_level(flood));
+  CHECK_FALSE(tp::deepest_safe_outlet(flood));
   TW_HOLDS(limit, none.margin.high.value() < 0.0);
-  TW_HOLDS(limit, none.spare.high.value() < 0.0);
+  TW_HOLDS(limit, none.spare.high.value() == 0.0);
+  TW_HOLDS(limit, none.on_the_floor.low.value() > 0.0);
   // A reserve that reaches below the water of a running chamber.
   auto greedy = in;
   greedy.reserve = millimetres(90.0);
-  CHECK_FALSE(tp::power_cut(greedy).highest_safe_running_level);
+  CHECK_FALSE(tp::highest_safe_running_level(greedy));
 }
 
 TEST_CASE("power cut: random systems keep their water and their bands in order") {
@@ -224,34 +255,236 @@ TEST_CASE("power cut: random systems keep their water and their bands in order")
                      .flow = litres_per_hour(uniform(1000.0, 8000.0)),
                      .outlet_below_edge = millimetres(uniform(-20.0, 40.0)),
                      .pipe = pipe("A", 30.0, uniform(0.0, 3.0))}},
+        .edge_above_floor = metres(1.5),
         .drains_into = random() % n};
     const auto cut = tp::power_cut(in);
-    TW_CHECK(property, litres_in(s, cut.settled), litres_in(s, cut.running) + cut.falls.total.central, relative(1e-12));
+    TW_CHECK(property, litres_in(s, cut.settled) + cut.on_the_floor.central,
+             litres_in(s, cut.running) + cut.falls.total.central, relative(1e-12));
+    TW_HOLDS(property, cut.spare.low.value() >= 0.0);
+    TW_HOLDS(property, (cut.margin.central.value() >= 0.0 || cut.on_the_floor.high.value() > 0.0));
+    TW_HOLDS(property, (cut.margin.low.value() < 0.0 || cut.on_the_floor.high.value() == 0.0));
+    TW_HOLDS(property, cut.floods_after.has_value() <= (cut.margin.low.value() < 0.0));
     TW_HOLDS(property, (cut.margin.low <= cut.margin.central && cut.margin.central <= cut.margin.high));
     TW_HOLDS(property, (cut.spare.low <= cut.spare.central && cut.spare.central <= cut.spare.high));
     TW_HOLDS(property,
              (cut.falls.total.low <= cut.falls.total.central && cut.falls.total.central <= cut.falls.total.high));
-    TW_HOLDS(property, cut.margin_if_breaks_block <= cut.margin.low);
     floods += cut.margin.central.value() < 0.0;
-    if (cut.highest_safe_running_level) {
+    if (trial % 10 != 0) continue;
+    if (const auto safe = tp::highest_safe_running_level(in)) {
       auto at = in;
-      at.sump.running_level = *cut.highest_safe_running_level;
-      TW_HOLDS(property, tp::power_cut(at).margin.low.value() >= -1e-12);
+      at.sump.running_level = *safe;
+      TW_HOLDS(property, tp::power_cut(at).margin.low.value() >= -1e-8);
     } else {
       auto empty = in;
       empty.sump.running_level = metres(0.0);
-      TW_HOLDS(property, tp::power_cut(empty).margin.low.value() < 1e-12);
+      TW_HOLDS(property, tp::power_cut(empty).margin.low.value() < 1e-8);
     }
-    if (cut.deepest_safe_outlet) {
+    if (const auto safe = tp::deepest_safe_outlet(in)) {
       auto at = in;
-      at.returns[0].outlet_below_edge = *cut.deepest_safe_outlet;
-      TW_HOLDS(property, tp::power_cut(at).margin.low.value() >= -1e-12);
-      at.returns[0].outlet_below_edge = *cut.deepest_safe_outlet + millimetres(5.0);
+      at.returns[0].outlet_below_edge = *safe;
+      TW_HOLDS(property, tp::power_cut(at).margin.low.value() >= -1e-8);
+      at.returns[0].outlet_below_edge = *safe + millimetres(5.0);
       TW_HOLDS(property, tp::power_cut(at).margin.low.value() < 0.0);
     }
   }
   CHECK(floods > 50);
   CHECK(floods < 950);
+}
+
+TEST_CASE("power cut: the margin is that of the worst moment, not of the rest") {
+  // Two drain pipes let their water go with the first fall of the display, into a small first chamber.
+  const evidence equations{"tankwright::plumbing::power_cut", kind::identity, "the same equations by Euler's method"};
+  auto in = sharp({.surface = square_metres(1.0),
+                   .edge = tp::full_width_edge{.width = metres(0.5), .crest_height = metres(0.5)},
+                   .drains = {pipe("drain 1", 52.0, 2.2), pipe("drain 2", 52.0, 2.2)}},
+                  {.rim = metres(0.339),
+                   .running_level = metres(0.12),
+                   .chambers = {{.label = "drains", .plan = square_metres(0.10)},
+                                {.label = "skimmer", .plan = square_metres(0.20)},
+                                {.label = "pump", .plan = square_metres(0.40)}},
+                   .baffles = {{.crest = metres(0.30), .width = metres(0.25)},
+                               {.crest = metres(0.25), .width = metres(0.40)}}},
+                  {{.label = "return",
+                    .flow = litres_per_hour(8000.0),
+                    .outlet_below_edge = millimetres(30.0),
+                    .pipe = tp::pipe_run{.label = "return",
+                                         .bore = tp::pipe_bore{millimetres(34.0)},
+                                         .length = metres(2.0),
+                                         .fittings = tp::known_loss(4.0)}}});
+  plain_system s;
+  s.flow = 8.0 / 3600.0;
+  s.drain_contents = 2.0 * plain::contents({0.052, 2.2, 0.0});
+  s.returns = {{0.030, {0.034, 2.0, 4.0}}};
+  s.areas = {0.10, 0.20, 0.40};
+  s.baffles = {{0.30, 0.25, 0.0}, {0.25, 0.40, 0.0}};
+  s.running = 0.12;
+  s.rim = 0.339;
+  const plain_course plain = simulate(s, 1e-3, 20.0);
+  const auto cut = tp::power_cut(in);
+  TW_CHECK(equations, cut.margin.central, metres(s.rim - plain.peak), within(millimetres(0.2)));
+  CHECK(cut.margin.central < millimetres(-0.7));
+  CHECK(cut.settled[0].level.central < metres(0.328));  // at rest 11 mm are left, which is no answer
+  CHECK(cut.worst.chamber == "drains");
+  REQUIRE(cut.worst.at);
+  TW_CHECK(equations, *cut.worst.at, seconds(plain.at), within(seconds(0.3)));
+  CHECK(cut.on_the_floor.central > litres(0.0));
+  REQUIRE(cut.floods_after);
+  CHECK(*cut.floods_after < seconds(2.0));
+  TW_CHECK((evidence{"tankwright::plumbing::worst_moment_of", kind::identity, "the same equations by Euler's method"}),
+           tp::worst_moment_of(in).margin, metres(s.rim - plain.peak), within(millimetres(0.2)));
+  // A return's water runs back through what it shares, and that resists too.
+  auto shared = in;
+  shared.returns[0].outlet_below_edge = millimetres(60.0);
+  shared.sump.baffles[1].crest = metres(0.14);
+  auto own = shared;
+  shared.shared_pipes = {{.pipe = tp::pipe_run{.label = "riser",
+                                               .bore = tp::pipe_bore{millimetres(26.0)},
+                                               .length = metres(0.5),
+                                               .fittings = tp::known_loss(12.0)}}};
+  CHECK(tp::worst_moment_of(shared).margin > tp::worst_moment_of(own).margin - millimetres(0.5));
+}
+
+TEST_CASE("power cut: a gap into a small pump chamber needs head") {
+  // 4.8 L/s under a gap of 21 mm: (0.0048 / (0.61 x 0.21 x 0.021))^2 / 2g = 0.163 m for 210 mm of width, and 60 mm for
+  // 350 mm. The back-siphon has to pass it the other way.
+  const evidence orifice{"tankwright::plumbing::power_cut", kind::identity, "orifice formula by hand"};
+  auto in = sharp({.surface = square_metres(2.0),
+                   .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
+                  {.rim = metres(0.45),
+                   .running_level = metres(0.20),
+                   .chambers = {{.label = "drains", .plan = square_metres(0.60)},
+                                {.label = "pump", .plan = square_metres(0.03)}},
+                   .baffles = {{.crest = metres(0.44), .width = metres(0.35), .gap = metres(0.021)}}},
+                  {{.label = "return",
+                    .flow = litres_per_hour(9000.0),
+                    .outlet_below_edge = millimetres(50.0),
+                    .pipe = tp::pipe_run{.label = "return",
+                                         .bore = tp::pipe_bore{millimetres(50.0)},
+                                         .length = metres(2.0),
+                                         .fittings = tp::known_loss(1.3)}}});
+  const auto cut = tp::power_cut(in);
+  const auto one_level = in.sump.rim.get() - cut.settled[1].level.central;
+  CHECK(cut.worst.chamber == "pump");
+  CHECK(cut.margin.central < one_level - millimetres(25.0));
+  const double flow = 0.25 * plain::pi * 0.05 * 0.05 * std::sqrt(2.0 * plain::g * 1.3 / 3.1);  // about 4.8 L/s, without wall
+  const double head = std::pow(flow / (0.61 * 0.35 * 0.021), 2.0) / (2.0 * plain::g);
+  TW_HOLDS(orifice, cut.margin.central > one_level - metres(head));
+}
+
+TEST_CASE("power cut: random systems against the equations by Euler's method") {
+  // TANKWRIGHT_MANY=5000 runs as many; with 2 ms a step they took about ten minutes.
+  const evidence equations{"tankwright::plumbing::power_cut", kind::identity,
+                           "the same equations by Euler's method with small steps, random systems"};
+  constexpr unsigned seed = 20261128;
+  MESSAGE("seed ", seed);
+  std::mt19937 random{seed};
+  const char* many = std::getenv("TANKWRIGHT_MANY");
+  const int wanted = many ? std::atoi(many) : 120;
+  double most = -1.0, least = 1.0;
+  int seen = 0, peaks = 0;
+  while (seen < wanted) {
+    const auto made = random_power_cut(random);
+    if (!made) continue;
+    ++seen;
+    const plain_course plain = simulate(made->plain, many ? 2e-3 : 4e-3, 60.0);
+    TW_CHECK(equations, plain.after, plain.before, relative(1e-9));
+    const double beyond = tp::power_cut(made->in).margin.central.value() - (made->plain.rim - plain.peak);
+    CAPTURE(seen);
+    TW_HOLDS(equations, beyond <= 0.5e-3);
+    TW_HOLDS(equations, beyond >= -2e-3);
+    most = std::fmax(most, beyond);
+    least = std::fmin(least, beyond);
+    peaks += plain.peak > *std::max_element(plain.last.begin(), plain.last.end()) + 1e-3;
+  }
+  MESSAGE("of ", seen, ", ", peaks, " peak on the way; margins ", 1e3 * least, " to ", 1e3 * most, " mm beyond");
+  CHECK(peaks * 10 > seen);
+}
+
+TEST_CASE("power cut: check valves, as they are") {
+  const evidence valves{"tankwright::plumbing::power_cut", kind::identity, "worked by hand"};
+  auto in = sharp(display(), one_chamber(), returns());
+  in.returns[0].check_valve = true;
+  // Stuck open it is none; holding, neither 10 L of the display nor 1.413717 L of the pipe come back.
+  TW_CHECK(valves, tp::power_cut(in).falls.total.central, litres(43.298672), within(litres(1e-6)));
+  in.check_valves = tp::check_valve_state::hold;
+  TW_CHECK(valves, tp::power_cut(in).falls.total.central, litres(43.298672 - 11.413717), within(litres(1e-6)));
+  // Leaking, all of it comes in the end, later.
+  in.check_valves = tp::check_valve_state::leak;
+  TW_CHECK(valves, tp::power_cut(in).falls.total.central, litres(43.298672), within(litres(1e-6)));
+  // One in the pipe that all share holds all back.
+  auto shared = sharp(display(), one_chamber(), returns());
+  shared.shared_pipes = {{.pipe = pipe("riser", 50.0, 1.0), .check_valve = true}};
+  TW_CHECK(valves, tp::power_cut(shared).falls.return_pipes, litres(1.413717 + 1.963495), within(litres(1e-6)));
+  shared.check_valves = tp::check_valve_state::hold;
+  TW_CHECK(valves, tp::power_cut(shared).falls.return_pipes, litres(0.0), within(litres(1e-9)));
+  TW_CHECK(valves, tp::power_cut(shared).falls.back_siphon.central, litres(0.0), within(litres(1e-9)));
+}
+
+TEST_CASE("power cut: a chamber that runs over while the pump runs is an answer") {
+  auto in = sharp(display(), three_chambers(0.15), returns());
+  in.sump.baffles[0].crest = metres(0.39);
+  const auto cut = tp::power_cut(in);
+  CHECK(cut.running[0].level.central > in.sump.rim.get());
+  CHECK(cut.margin.central < metres(0.0));
+  CHECK(cut.worst.chamber == "drains");
+  CHECK(cut.on_the_floor.central > litres(0.0));
+  REQUIRE(cut.floods_after);
+  CHECK(*cut.floods_after == seconds(0.0));
+}
+
+TEST_CASE("power cut: nothing jumps when an input moves by a millionth") {
+  constexpr unsigned seed = 20261129;
+  MESSAGE("seed ", seed);
+  std::mt19937 random{seed};
+  const evidence smooth{"tankwright::plumbing::power_cut", kind::property, "no jump at 1e-6"};
+  for (int i = 0; i < 150; ++i) {
+    const auto made = random_power_cut(random);
+    if (!made) continue;
+    auto in = made->in;
+    const double before = tp::worst_moment_of(in).margin.value();
+    in.display.surface = in.display.surface.get() * (1.0 + 1e-6);
+    in.sump.running_level = in.sump.running_level.get() * (1.0 - 1e-6);
+    in.returns[0].outlet_below_edge = in.returns[0].outlet_below_edge.get() + metres(1e-7);
+    TW_HOLDS(smooth, std::fabs(tp::worst_moment_of(in).margin.value() - before) < 1e-4);
+  }
+}
+
+TEST_CASE("power cut: sizes that nothing has are refused, NaN everywhere") {
+  const auto good = sharp(display(), three_chambers(0.15), returns());
+  for (const double bad : {1e100, -1.0, std::numeric_limits<double>::quiet_NaN(),
+                           std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    const auto refused = [&](auto change) {
+      auto in = good;
+      change(in);
+      CHECK_THROWS_AS((void)tp::power_cut(in), invalid_input);
+      CHECK_THROWS_AS((void)tp::worst_moment_of(in), invalid_input);
+      CHECK_THROWS_AS((void)tp::highest_safe_running_level(in), invalid_input);
+      CHECK_THROWS_AS((void)tp::deepest_safe_outlet(in), invalid_input);
+    };
+    refused([&](auto& in) { in.display.surface = square_metres(bad); });
+    refused([&](auto& in) { in.display.box->plan = square_metres(bad); });
+    refused([&](auto& in) { in.display.box->falls_by = metres(bad); });
+    refused([&](auto& in) { in.edge_above_floor = metres(bad); });
+    refused([&](auto& in) { in.returns[0].flow = flow_rate::from_value(bad); });
+    refused([&](auto& in) { in.returns[0].outlet_below_edge = metres(bad == -1.0 ? -1e9 : bad); });
+    refused([&](auto& in) { in.returns[0].pipe->length = metres(bad); });
+    refused([&](auto& in) { in.returns[0].pipe->bore = tp::pipe_bore{metres(bad)}; });
+    refused([&](auto& in) { in.sump.rim = metres(bad); });
+    refused([&](auto& in) { in.sump.running_level = metres(bad); });
+    refused([&](auto& in) { in.sump.chambers[1].plan = square_metres(bad); });
+    refused([&](auto& in) { in.sump.chambers[1].gear = square_metres(bad); });
+    refused([&](auto& in) { in.sump.baffles[0].crest = metres(bad); });
+    refused([&](auto& in) { in.sump.baffles[0].width = metres(bad); });
+    refused([&](auto& in) { in.sump.baffles[0].gap = metres(bad); });
+    refused([&](auto& in) { in.sump.baffles[0].thickness = metres(bad); });
+    refused([&](auto& in) { in.topped_up = cubic_metres(bad); });
+    refused([&](auto& in) { in.area_uncertainty = fraction(bad); });
+    refused([&](auto& in) { in.level_uncertainty = metres(bad); });
+    refused([&](auto& in) { in.flow_uncertainty = fraction(bad); });
+    refused([&](auto& in) { in.check_valve_leak = fraction(bad); });
+    refused([&](auto& in) { in.reserve = metres(bad); });
+  }
 }
 
 TEST_CASE("power cut: what cannot be is refused by the name of the element") {
@@ -276,13 +509,13 @@ TEST_CASE("power cut: what cannot be is refused by the name of the element") {
   CHECK(message(in) == here + "return A: bore = 0 m is not possible; expected more than 0 m");
   in = good;
   in.returns[0].flow = litres_per_hour(-3600.0);
-  CHECK(message(in) == here + "return A: flow = -0.001 m3/s is not possible; expected at least 0 m3/s");
+  CHECK(message(in) == here + "return A: flow = -0.001 m3/s is not possible; expected 0 to 10 m3/s");
   in = good;
   in.display.surface = square_metres(0.0);
-  CHECK(message(in) == here + "display: surface = 0 m2 is not possible; expected more than 0 m2");
+  CHECK(message(in) == here + "display: surface = 0 m2 is not possible; expected 0.0001 to 10000 m2");
   in = good;
   in.display.box->falls_by = metres(-0.1);
-  CHECK(message(in) == here + "display: falls_by of the box = -0.1 m is not possible; expected at least 0 m");
+  CHECK(message(in) == here + "display: falls_by of the box = -0.1 m is not possible; expected 0 to 20 m");
   in = good;
   in.display.edge = tp::full_width_edge{.width = metres(0.0), .crest_height = metres(0.5)};
   CHECK(message(in) == here + "width = 0 m is not possible; expected more than 0 m");
@@ -291,18 +524,17 @@ TEST_CASE("power cut: what cannot be is refused by the name of the element") {
   CHECK(message(in) ==
         here + "baffle between skimmer and pump: crest = 0.41 m stands higher than the rim of the sump, 0.4 m");
   in = good;
-  in.sump.baffles[0].crest = metres(0.39);
-  CHECK(message(in).starts_with(here + "drains: level = 0.406"));
-  CHECK(message(in).ends_with(" m stands above the rim, 0.4 m"));
+  in.sump.baffles[0].crest = metres(0.39);  // runs over while the pump runs: an answer, no mistake
+  CHECK(message(in) == "accepted");
   in = good;
   in.drains_into = 3;
   CHECK(message(in) == here + "drains_into = 3 is not a chamber; they count from 0");
   in = good;
   in.area_uncertainty = percent(100.0);
-  CHECK(message(in) == here + "area_uncertainty = 1 is not possible; expected at least 0 and below 1");
+  CHECK(message(in) == here + "area_uncertainty = 1 is not possible; expected 0 to 0.9");
   in = good;
   in.level_uncertainty = metres(-0.001);
-  CHECK(message(in) == here + "level_uncertainty = -0.001 m is not possible; expected at least 0 m");
+  CHECK(message(in) == here + "level_uncertainty = -0.001 m is not possible; expected 0 to 1 m");
   in = good;
   in.returns[0].outlet_below_edge = metres(std::numeric_limits<double>::quiet_NaN());
   CHECK(message(in).starts_with(here + "return A: outlet_below_edge = nan m is not possible"));

@@ -48,19 +48,20 @@ namespace detail {
 class moved_margin {
  public:
   explicit moved_margin(const plumbing::power_cut_input& in)
-      : in_{&in}, shape_{in.sump}, fixed_{plumbing::detail::fixed_parts(in, true)}, numbers_(4 * shape_.size()) {
+      : engine_{here, in}, numbers_(3 * engine_.shape().size()) {
     as_planned_ = {.running = row(0), .settled = row(1)};
-    plumbing::detail::run_moved(here, in, fixed_, {}, as_planned_);
+    engine_.run_moved({}, as_planned_);
   }
 
   [[nodiscard]] double operator()(const plumbing::detail::power_cut_moves& by) {
     auto c = as_planned_;  // most moves leave the running levels as they are
     if (by.flow != 1.0 || by.running_level != 0.0) {
       c.running = row(2);
-      plumbing::detail::run_moved(here, *in_, fixed_, by, c);
+      engine_.run_moved(by, c);
     }
-    plumbing::detail::stop_moved(here, *in_, shape_, fixed_, by, row(3), c);
-    return in_->sump.rim->value() - c.highest;
+    engine_.fall_moved(by, c);
+    engine_.follow(by, c);
+    return engine_.rim() - c.highest;
   }
   [[nodiscard]] double head_over_edge() const noexcept { return as_planned_.head; }
 
@@ -68,12 +69,10 @@ class moved_margin {
 
  private:
   [[nodiscard]] std::span<double> row(std::size_t k) {
-    return std::span<double>{numbers_}.subspan(k * shape_.size(), shape_.size());
+    return std::span<double>{numbers_}.subspan(k * engine_.shape().size(), engine_.shape().size());
   }
 
-  const plumbing::power_cut_input* in_;
-  plumbing::detail::sump_shape shape_;
-  plumbing::detail::power_cut_fixed fixed_;
+  plumbing::detail::power_cut_engine engine_;
   std::vector<double> numbers_;
   plumbing::detail::power_cut_case as_planned_{};
 };

@@ -308,7 +308,7 @@ inline void describe(system_state& state, const plumbing_plan& plan) {
   if (detail::has_circuit(plan)) {
     state.flow = plumbing::operating_point(plan.circuit, detail::liquid_of(state)).delivered;
   }
-  const auto levels = plumbing::running_levels(plan.sump, state.flow.value_or(flow_rate{}));
+  const auto levels = plumbing::running_levels(plan.sump, state.flow.value_or(flow_rate{}), plan.drains_into);
   double surface = 0.0;
   for (std::size_t i = 0; i < plan.sump.chambers.size(); ++i) {
     const auto& chamber = plan.sump.chambers[i];

@@ -10,6 +10,7 @@
 #include <string_view>
 #include <tankwright/commissioning/dry_floor.hpp>
 #include <tankwright/commissioning/plumbing_plan.hpp>
+#include <tankwright/plumbing/power_cut_limits.hpp>
 
 namespace tankwright::commissioning {
 
@@ -19,7 +20,15 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
 
 [[nodiscard]] inline plumbing::power_cut_input power_cut_of(const plumbing_plan& plan,
                                                             const std::optional<circuit_band>& band) {
-  plumbing::power_cut_input in{.display = plan.display, .sump = plan.sump, .returns = {}};
+  length edge = metres(1.5);  // of the display over the floor of the sump; outlets tell
+  for (const return_outlet& outlet : plan.returns) {
+    for (const plumbing::circuit_outlet& at : plan.circuit.outlets) {
+      if (at.label != outlet.label) continue;
+      edge = at.kind == plumbing::outlet_kind::open ? at.level.get() + outlet.below_edge.get() : at.level.get();
+    }
+  }
+  plumbing::power_cut_input in{
+      .display = plan.display, .sump = plan.sump, .returns = {}, .edge_above_floor = edge};
   in.drains_into = plan.drains_into;
   in.area_uncertainty = plan.area_uncertainty;
   in.level_uncertainty = plan.level_uncertainty;
@@ -36,11 +45,7 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
     line.pipe = outlet.pipe;
     in.returns.push_back(std::move(line));
   }
-  for (const plumbing::pipe_run& pipe : plan.shared_pipes) {  // empties with the returns, and has no opening of its own
-    plumbing::return_line line{.label = pipe.label, .flow = flow_rate{}, .outlet_below_edge = metres(-10.0)};
-    line.pipe = pipe;
-    in.returns.push_back(std::move(line));
-  }
+  for (const plumbing::pipe_run& pipe : plan.shared_pipes) in.shared_pipes.push_back({.pipe = pipe});
   return in;
 }
 
@@ -74,10 +79,16 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
                       entry{"of it over the edge", amount_of(cut.falls.over_edge), role::detail},
                       entry{"of it by back-siphon", amount_of(cut.falls.back_siphon), role::detail},
                       entry{"the sump still holds", amount_of(cut.spare), role::detail});
-  const bool relies_on_breaks = cut.margin_if_breaks_block < cut.margin.low;
+  plumbing::power_cut_input blocked = in;
+  blocked.breaks_blocked = true;
+  bool relies_on_breaks = false;
+  for (const auto& r : in.returns) {
+    relies_on_breaks = relies_on_breaks || (r.break_below_edge && *r.break_below_edge < r.outlet_below_edge.get());
+  }
   if (relies_on_breaks) {
-    f.numbers.push_back({"left if the siphon breaks are blocked", amount_of(cut.margin_if_breaks_block), role::detail});
-    if (cut.margin_if_breaks_block.value() < 0.0 && f.says == verdict::holds) f.says = verdict::thin_margin;
+    const length left = plumbing::power_cut(blocked).margin.low;
+    f.numbers.push_back({"left if the siphon breaks are blocked", amount_of(left), role::detail});
+    if (left.value() < 0.0 && f.says == verdict::holds) f.says = verdict::thin_margin;
   }
   const dry_floor dry = chance_of_dry_floor(in);
   f.numbers.push_back({relies_on_breaks ? "chance of a dry floor if they work" : "chance of a dry floor",
@@ -99,10 +110,11 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
             .day = power_cut_day,
             .question = "How high may the water stand in the pump chamber?"};
   f.numbers = entries(entry{"it runs at", amount_of(in.sump.running_level.get())});
-  if (cut.highest_safe_running_level) {
-    f.numbers.push_back({"may run at", amount_of(*cut.highest_safe_running_level), role::limit});
+  const auto highest = plumbing::highest_safe_running_level(in);
+  if (highest) {
+    f.numbers.push_back({"may run at", amount_of(*highest), role::limit});
     // The limit keeps the reserve in the worst case; above it the floor may still stay dry in the middle of the band.
-    f.says = *cut.highest_safe_running_level >= in.sump.running_level.get() ? verdict::holds
+    f.says = *highest >= in.sump.running_level.get() ? verdict::holds
              : cut.margin.central >= length{}                               ? verdict::thin_margin
                                                                             : verdict::does_not_hold;
   } else {
@@ -131,8 +143,8 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
   if (draws_air_at(*last) < deepest->outlet_below_edge.get()) {
     f.numbers.push_back({"draws air last, " + last->label + ", at", amount_of(draws_air_at(*last)), role::detail});
   }
-  if (cut.deepest_safe_outlet) {
-    const length safe = *cut.deepest_safe_outlet;
+  if (const auto greatest = plumbing::deepest_safe_outlet(in)) {
+    const length safe = *greatest;
     f.numbers.push_back({"may sit below the edge", amount_of(safe), role::limit});
     if (deepest->outlet_below_edge.get() <= safe) {
       f.says = verdict::holds;
@@ -155,7 +167,9 @@ inline constexpr std::string_view power_cut_day = "Power-cut test";
                                              const plumbing::power_cut_answer& cut) {
   finding f{
       .id = "sump.restart", .day = power_cut_day, .question = "Does the pump stay wet when the power comes back?"};
-  const auto again = plumbing::detail::restart_after(cut, in, *plan.inlet, plan.surge);
+  plumbing::restart_input task{.system = in, .inlet = *plan.inlet};
+  if (plan.surge.value() > 0.0) task.surge = plan.surge;
+  const auto again = plumbing::detail::restart_after(cut, task);
   f.says = again.runs_dry ? verdict::does_not_hold : verdict_of_margin(again.margin, length{});
   f.numbers = entries(entry{"over what keeps a vortex away", amount_of(again.margin)},
                       entry{"lowest level of the pump chamber", amount_of(again.lowest_level), role::detail},

@@ -25,7 +25,7 @@ struct plan_slice {
   required<area> plan;
 };
 
-inline constexpr limits plan_limits{"plan area", "m2", positive};
+inline constexpr limits plan_limits{"plan area", "m2", {0.0, 1e6, edge::open}};
 
 class plan_profile;
 
@@ -73,6 +73,12 @@ class profile_numbers {
     return least;
   }
 
+  [[nodiscard]] double largest() const noexcept {
+    double most = base_.a;
+    for (const piece& p : above_) most = p.a > most ? p.a : most;
+    return most;
+  }
+
   /// For every straight piece: f(z from, z to, area at `from`, slope); the last ends at `top`.
   template <class F>
   void for_each_piece(double top, F f) const {
@@ -85,7 +91,10 @@ class profile_numbers {
   }
 
   /// Whether `check` accepts it.
-  [[nodiscard]] bool sound() const noexcept { return base_.z == 0.0 && ordered_ && positive.contains(smallest()); }
+  [[nodiscard]] bool sound() const noexcept {
+    return base_.z == 0.0 && ordered_ && plan_limits.possible.contains(smallest()) &&
+           plan_limits.possible.contains(largest());
+  }
   /// Refuse a profile that describes no vessel; the message begins with `label`.
   void check(std::string_view function, std::string_view label) const {
     if (std::isnan(base_.z)) core::refuse_element(function, label, "has a plan profile without slices");

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include <tankwright/plumbing/power_cut.hpp>
 
@@ -23,10 +24,11 @@ struct pump_inlet {
   required<pipe_bore> bore;      ///< of the opening
 };
 
-inline constexpr limits inlet_height_limits{"above_floor of the inlet", "m", not_negative};
-inline constexpr limits inlet_bore_limits{"bore of the inlet", "m", positive};
-inline constexpr limits inlet_flow_limits{"flow", "m3/s", not_negative};
-inline constexpr limits box_surge_limits{"surge", "m", not_negative};
+inline constexpr limits inlet_height_limits{"above_floor of the inlet", "m", {0.0, 20.0}};
+inline constexpr limits inlet_bore_limits{"bore of the inlet", "m", {1e-4, 10.0}};
+inline constexpr limits inlet_flow_limits{"flow", "m3/s", {0.0, 10.0}};
+inline constexpr limits box_surge_limits{"surge", "m", {0.0, 20.0}};
+inline constexpr limits priming_limits{"priming", "s", {0.0, 86400.0}};
 
 /// Water that an inlet needs above it so that no vortex draws air.
 ///
@@ -53,9 +55,11 @@ inline constexpr limits box_surge_limits{"surge", "m", not_negative};
 struct restart_input {
   power_cut_input system;
   pump_inlet inlet;
-  /// How far the box, or the display where there is none, rises above its running level before the drains take the
-  /// whole flow: drains that must find their siphon hold water back.
-  length surge = metres(0.0);
+  /// How long the drains hold the whole flow back until they find their siphon; common practice, no source.
+  duration priming = seconds(30.0);
+  /// Where it was seen: how far the box, or the display where there is none, rises above its running level meanwhile.
+  /// It then counts instead of `priming`. Zero for drains that take the flow from the start.
+  std::optional<length> surge{};
 };
 
 /// What happens when the pump starts again.
@@ -63,6 +67,7 @@ struct restart_answer {
   estimate<length> lowest_level;  ///< of the pump chamber while the display refills, above the floor
   estimate<length> submergence;   ///< needed over the inlet
   estimate<length> margin;        ///< lowest level less inlet and submergence; negative draws air
+  volume held_up;                 ///< by the drains, above what stands there while the pump runs
   bool runs_dry;                  ///< in the worst case the chamber does not hold what the surge and the floor take
   duration until_it_runs_over;    ///< until water comes over the overflow edge again
   duration until_steady;          ///< at the earliest, until all levels are the running ones
@@ -75,24 +80,29 @@ inline constexpr caution restart_caution{
 
 namespace detail {
 
-/// The restart after a power cut that is worked out already.
-[[nodiscard]] inline restart_answer restart_after(const power_cut_answer& cut, const power_cut_input& in,
-                                                  const pump_inlet& pump, length surge_height) {
+/// The restart after a power cut that is worked out already; `task` was checked by it.
+[[nodiscard]] inline restart_answer restart_after(const power_cut_answer& cut, const restart_input& task) {
   constexpr std::string_view here = "tankwright::plumbing::restart";
-  core::check(here, inlet_height_limits, pump.above_floor->value());
-  core::check(here, box_surge_limits, surge_height.value());
+  const power_cut_input& in = task.system;
+  core::check(here, inlet_height_limits, task.inlet.above_floor->value());
+  core::check(here, priming_limits, task.priming.value());
+  if (task.surge) core::check(here, box_surge_limits, task.surge->value());
   const double flow = total_flow(in.returns);
   if (flow == 0.0) core::refuse_element(here, in.display.label, "has returns without flow: nothing refills it");
-  const auto submergence = vortex_submergence(pump.bore, flow_rate::from_value(flow));
+  const auto submergence = vortex_submergence(task.inlet.bore, flow_rate::from_value(flow));
 
   const sump_shape shape{in.sump};
   const std::size_t last = shape.size() - 1, pool = shape.first_joined(last);
   const double surface = in.display.box ? in.display.box->plan->value() : in.display.surface->value();
+  const auto held_up = [&](int sign) {
+    return task.surge ? surface * (1.0 + sign * in.area_uncertainty.value()) * task.surge->value()
+                      : flow * (1.0 + sign * in.flow_uncertainty.value()) * task.priming.value();
+  };
   // `sign` as in the power cut: 1 is the worst, here with the running level at its low end.
   const auto lowest = [&](int sign, double on_the_floor) {
     const double u = sign * in.area_uncertainty.value();
     const double level = in.sump.running_level->value() - sign * in.level_uncertainty.value();
-    const double lost = surface * (1.0 + u) * surge_height.value() + std::fmax(0.0, on_the_floor);
+    const double lost = held_up(sign) + on_the_floor;
     // The chambers joined to the last one stand above it by the heads of the gaps, and fall with it.
     const auto held = [&](double z) {
       double sum = 0.0;
@@ -107,21 +117,22 @@ namespace detail {
     return numerics::bracketed_root(
         here, "lowest level", [&](double z) { return held(z) - (held(level) - lost); }, 0.0, level);
   };
-  const double worst = lowest(1, -cut.spare.low.value());
-  const double central = lowest(0, -cut.spare.central.value());
-  const double mild = lowest(-1, -cut.spare.high.value());
-  constexpr std::string_view why = "plan areas and levels, all at one end of their bands together";
-  const length inlet = pump.above_floor;
-  const auto margin = [&](double level, length depth) { return length::from_value(level) - inlet - depth; };
+  const double worst = lowest(1, cut.on_the_floor.high.value());
+  const double central = lowest(0, cut.on_the_floor.central.value());
+  const double mild = lowest(-1, cut.on_the_floor.low.value());
+  constexpr std::string_view why = "areas and levels, all at one end of their bands together";
+  const auto margin = [&](double level, length depth) {
+    return (length::from_value(level) - task.inlet.above_floor.get() - depth).value();
+  };
   const double back = (cut.falls.back_siphon.central + cut.falls.return_pipes).value();
-  const double surge = surface * surge_height.value();
-  return {.lowest_level = {length::from_value(worst), length::from_value(central), length::from_value(mild), why},
+  return {.lowest_level = banded<length>(worst, central, mild, why),
           .submergence = submergence,
-          .margin = {margin(worst, submergence.high), margin(central, submergence.central),
-                     margin(mild, submergence.low), "levels, and different rules for the submergence"},
-          .runs_dry = worst == 0.0,
+          .margin = banded<length>(margin(worst, submergence.high), margin(central, submergence.central),
+                                   margin(mild, submergence.low), why),
+          .held_up = volume::from_value(held_up(0)),
+          .runs_dry = worst <= 0.0,
           .until_it_runs_over = duration::from_value(back / flow),
-          .until_steady = duration::from_value((cut.falls.total.central.value() + surge) / flow),
+          .until_steady = duration::from_value((cut.falls.total.central.value() + held_up(0)) / flow),
           .caution = restart_caution};
 }
 
@@ -130,16 +141,17 @@ namespace detail {
 /// Lowest level of the pump chamber when the pump starts and the display refills, and its margin against drawing air.
 ///
 ///   While the display, the box and the chambers upstream refill, each of them only gains; the pump chamber falls to
-///   its running level, less what the drains hold up (surge) and what the power cut put on the floor: V_pump(lowest) =
-///   V_pump(running) - surge x area - water over the rim
+///   its running level, less what the drains hold up and what the power cut put on the floor: V_pump(lowest) =
+///   V_pump(running) - flow x priming (or surge x area) - water over the rim
 ///
-/// @param task system as for `power_cut`; inlet height [m] >= 0 and bore [m] > 0; surge [m] >= 0
+/// @param task system as for `power_cut`; inlet height [m] >= 0 and bore [m] > 0; priming [s] >= 0, 30 s unless given,
+///             or the surge [m] >= 0 as it was seen
 /// @return     lowest level, submergence, margin [m] with their bands, times [s], a caution
 /// @throws     invalid_input (names the element by its label)
 /// @accuracy   the bands: all areas and levels at one end together, and the rules for the submergence
 /// @source     geometry; ANSI/HI 9.8-1998; Gordon 1970
 [[nodiscard]] inline restart_answer restart(const restart_input& task) {
-  return detail::restart_after(power_cut(task.system), task.system, task.inlet, task.surge);
+  return detail::restart_after(power_cut(task.system), task);
 }
 
 }  // namespace tankwright::plumbing

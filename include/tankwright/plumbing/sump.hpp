@@ -7,6 +7,7 @@
 /// evaporation.
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -60,37 +61,47 @@ struct chamber_level {
 /// Water in motion over and under the baffles.
 struct running_sump {
   std::vector<chamber_level> chambers;
-  volume water;       ///< in the whole sump, at the central levels
-  bool extrapolated;  ///< some head is outside the published range of the weir formula
+  volume water;             ///< in the whole sump, at the central levels
+  estimate<length> margin;  ///< from the highest level up to the rim; negative: a chamber runs over while the pump runs
+  bool extrapolated;        ///< some head is outside the published range of the weir formula
 };
 
 /// Levels in the chambers while the pump runs.
 ///
-///   upstream of a baffle: crest + h(Q) by Rehbock, drowned (Villemonte) where the next chamber stands above the crest;
-///   upstream of a gap: next level + (Q / (Cd w gap))^2 / 2g, Cd = 0.61
+///   before a baffle: over its crest h(Q) by Rehbock, drowned (Villemonte) where the next chamber stands above the
+///   crest; under its gap Q = Cd w gap sqrt(2g dh), Cd = 0.61; a baffle with a gap passes both ways at once
 ///
-/// @param plan the sump; its running level is that of the last chamber
-/// @param flow Q [m^3/s] >= 0 that passes through
-/// @return     level in each chamber [m above the floor] with its band; the last is as given
-/// @throws     invalid_input when a level stands above the rim (names the chamber by its label)
-/// @accuracy   the band of the weir formula; under a baffle Cd 0.55 to 0.80
-/// @source     Rehbock 1929; Villemonte 1947; orifice formula
-[[nodiscard]] inline running_sump running_levels(const sump& plan, flow_rate flow) {
+/// Chambers before the one that the drains lead to carry nothing: they stand at their crest, or with the next chamber
+/// where that is higher or joined by a gap.
+///
+/// @param plan        the sump; its running level is that of the last chamber
+/// @param flow        Q [m^3/s] >= 0 that passes through
+/// @param drains_into chamber that the drains end in, counted from 0
+/// @return            level in each chamber [m above the floor] with its band; the last is as given
+/// @throws            invalid_input (names the element by its label)
+/// @accuracy          the band of the weir formula; under a baffle Cd 0.55 to 0.80
+/// @source            Rehbock 1929; Villemonte 1947; orifice formula
+[[nodiscard]] inline running_sump running_levels(const sump& plan, flow_rate flow, std::size_t drains_into = 0) {
   constexpr std::string_view here = "tankwright::plumbing::running_levels";
+  constexpr std::string_view why = "weir formula and the form of the baffles";
   core::check(here, overflow_flow_limits, flow.value());
   detail::check_sump(here, plan);
   const detail::sump_shape shape{plan};
   const std::size_t n = shape.size();
+  detail::check_chamber_number(here, "drains_into", drains_into, n);
   std::vector<double> low(n), central(n), high(n);
-  const bool extrapolated = detail::run(here, plan, flow.value(), detail::band_side::central, 0.0, central);
-  detail::run(here, plan, flow.value(), detail::band_side::most, 0.0, low);
-  detail::run(here, plan, flow.value(), detail::band_side::least, 0.0, high);
-  running_sump result{{}, volume::from_value(0.0), extrapolated};
+  const bool extrapolated = detail::run(plan, drains_into, flow.value(), detail::band_side::central, 0.0, central);
+  detail::run(plan, drains_into, flow.value(), detail::band_side::most, 0.0, low);
+  detail::run(plan, drains_into, flow.value(), detail::band_side::least, 0.0, high);
+  running_sump result{{}, volume::from_value(0.0), {}, extrapolated};
+  const auto margin = [&](const std::vector<double>& levels) {
+    return plan.rim.get() - length::from_value(*std::max_element(levels.begin(), levels.end()));
+  };
+  result.margin = {margin(high), margin(central), margin(low), why};
   for (std::size_t i = 0; i < n; ++i) {
-    detail::check_below_rim(here, plan, i, central[i]);
-    result.chambers.push_back({detail::chamber_name(plan, i),
-                               {length::from_value(low[i]), length::from_value(central[i]), length::from_value(high[i]),
-                                "weir formula and the form of the baffles"}});
+    result.chambers.push_back(
+        {detail::chamber_name(plan, i),
+         {length::from_value(low[i]), length::from_value(central[i]), length::from_value(high[i]), why}});
     result.water += volume::from_value(shape.below(i, central[i]));
   }
   return result;
@@ -129,10 +140,7 @@ struct sump_at_rest {
   const detail::sump_shape shape{pour.sump};
   detail::check_levels(here, pour.sump, pour.levels);
   core::check(here, added_limits, pour.added->value());
-  if (pour.into >= shape.size()) {
-    core::fail<invalid_input>(here, "into", static_cast<double>(pour.into), "",
-                                "is not a chamber; they count from 0");
-  }
+  detail::check_chamber_number(here, "into", pour.into, shape.size());
   std::vector<double> water(shape.size()), levels(shape.size());
   for (std::size_t i = 0; i < water.size(); ++i) {
     detail::check_below_rim(here, pour.sump, i, pour.levels[i].value());

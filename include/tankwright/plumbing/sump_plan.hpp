@@ -37,15 +37,15 @@ struct sump {
   std::vector<baffle> baffles{};  ///< between them: one less than there are chambers
 };
 
-inline constexpr limits rim_limits{"rim", "m", positive};
-inline constexpr limits running_level_limits{"running level", "m", not_negative};
-inline constexpr limits gear_limits{"gear", "m2", not_negative};
-inline constexpr limits free_plan_limits{"free plan area", "m2", positive};
-inline constexpr limits crest_limits{"crest", "m", positive};
-inline constexpr limits baffle_width_limits{"width", "m", positive};
-inline constexpr limits gap_limits{"gap", "m", not_negative};
-inline constexpr limits baffle_thickness_limits{"thickness", "m", not_negative};
-inline constexpr limits sump_level_limits{"level", "m", not_negative};
+inline constexpr limits rim_limits{"rim", "m", {0.0, 20.0, edge::open}};
+inline constexpr limits running_level_limits{"running level", "m", {0.0, 20.0}};
+inline constexpr limits gear_limits{"gear", "m2", {0.0, 1e4}};
+inline constexpr limits free_plan_limits{"free plan area", "m2", {1e-6, 1e4}};
+inline constexpr limits crest_limits{"crest", "m", {1e-3, 20.0}};
+inline constexpr limits baffle_width_limits{"width", "m", {1e-3, 100.0}};
+inline constexpr limits gap_limits{"gap", "m", {0.0, 20.0}};
+inline constexpr limits baffle_thickness_limits{"thickness", "m", {0.0, 10.0}};
+inline constexpr limits sump_level_limits{"level", "m", {0.0, 20.0}};
 
 namespace detail {
 
@@ -83,7 +83,8 @@ inline void check_sump(std::string_view here, const sump& plan) {
   for (std::size_t i = 0; i < n; ++i) {
     const chamber& c = plan.chambers[i];
     const profile_numbers& walls = numbers_of(c.plan);
-    const bool good = c.gear.value() >= 0.0 && c.gear.value() < walls.smallest() && walls.sound();
+    const bool good = c.gear.value() >= 0.0 && free_plan_limits.possible.contains(walls.smallest() - c.gear.value()) &&
+                      walls.sound();
     if (good) [[likely]]
       continue;
     const std::string name = chamber_name(plan, i);
@@ -94,8 +95,9 @@ inline void check_sump(std::string_view here, const sump& plan) {
   for (std::size_t i = 0; i + 1 < n; ++i) {
     const baffle& b = plan.baffles[i];
     const double crest = b.crest->value(), gap = b.gap.value();
-    const bool good = crest > 0.0 && crest <= rim && gap >= 0.0 && gap < crest && positive.contains(b.width->value()) &&
-                      not_negative.contains(b.thickness.value());
+    const bool good = crest_limits.possible.contains(crest) && crest <= rim && gap >= 0.0 && gap < crest &&
+                      baffle_width_limits.possible.contains(b.width->value()) &&
+                      baffle_thickness_limits.possible.contains(b.thickness.value());
     if (good) [[likely]]
       continue;
     const std::string name = baffle_name(plan, i);
@@ -119,6 +121,12 @@ inline void check_sump(std::string_view here, const sump& plan) {
     refuse_height(here, chamber_name(plan, n - 1), "running level", running,
                   "stands above the crest of the " + baffle_name(plan, behind - 1),
                   plan.baffles[behind - 1].crest->value());
+  }
+}
+
+inline void check_chamber_number(std::string_view here, std::string_view what, std::size_t number, std::size_t chambers) {
+  if (number >= chambers) {
+    core::fail<invalid_input>(here, what, static_cast<double>(number), "", "is not a chamber; they count from 0");
   }
 }
 

@@ -17,7 +17,11 @@ namespace detail {
 }
 
 [[nodiscard]] inline plumbing::power_cut_input power_cut_of(const plumbing_case& c) {
-  plumbing::power_cut_input in{.display = c.in.display, .sump = c.in.sump, .returns = {}};
+  plumbing::power_cut_input in{.display = c.in.display,
+                               .sump = c.in.sump,
+                               .returns = {},
+                               .edge_above_floor = c.in.edge_above_floor,
+                               .water = c.liquid};
   in.drains_into = c.in.drains_into;
   in.area_uncertainty = c.in.area_uncertainty;
   in.level_uncertainty = c.in.level_uncertainty;
@@ -34,11 +38,7 @@ namespace detail {
     line.pipe = outlet.pipe;
     in.returns.push_back(std::move(line));
   }
-  for (const plumbing::pipe_run& pipe : c.in.shared_pipes) {  // empties with the returns, has no opening of its own
-    plumbing::return_line line{.label = pipe.label, .flow = flow_rate{}, .outlet_below_edge = metres(-10.0)};
-    line.pipe = pipe;
-    in.returns.push_back(std::move(line));
-  }
+  for (const plumbing::pipe_run& pipe : c.in.shared_pipes) in.shared_pipes.push_back({.pipe = pipe});
   return in;
 }
 
@@ -72,7 +72,7 @@ TANKWRIGHT_INLINE plumbing_case case_of(const plan::plumbing_section& s, const w
 TANKWRIGHT_INLINE void add_to(system_state& state, const plumbing_case& c) {
   if (c.circuit) state.flow = c.circuit->band([](const auto& solved) { return solved.delivered; });
   const flow_rate flow = c.circuit ? c.circuit->central.delivered : flow_rate{};
-  const auto levels = plumbing::running_levels(c.in.sump, flow);
+  const auto levels = plumbing::running_levels(c.in.sump, flow, c.in.drains_into);
   double surface = 0.0;
   for (std::size_t i = 0; i < c.in.sump.chambers.size(); ++i) {
     const auto& chamber = c.in.sump.chambers[i];

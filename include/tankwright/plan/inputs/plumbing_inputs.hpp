@@ -30,6 +30,7 @@ struct plumbing_inputs {
   std::optional<length> edge_to_rim{};         ///< room over the overflow edge
   std::vector<tankwright::plumbing::drain> drains{};
   tankwright::plumbing::sump sump;
+  required<length> edge_above_floor;  ///< overflow edge above the floor of the sump
   std::size_t drains_into = 0;  ///< chamber that the drains end in, from 0
   std::vector<return_outlet> returns{};
   std::vector<tankwright::plumbing::pipe_run> shared_pipes{};  ///< trunks of the returns, which empty too

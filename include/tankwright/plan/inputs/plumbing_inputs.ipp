@@ -76,6 +76,7 @@ TANKWRIGHT_INLINE plumbing_inputs inputs_of(const plumbing_section& s) {
   const overflow& o = s.overflow.value();
   plumbing_inputs in{.display = {.surface = *o.surface, .edge = detail::edge_of(o)},
                      .sump = detail::sump_of(s.sump.value()),
+                     .edge_above_floor = *s.lift,
                      .area_uncertainty = *s.area_uncertainty,
                      .level_uncertainty = *s.level_uncertainty,
                      .reserve = *s.reserve,

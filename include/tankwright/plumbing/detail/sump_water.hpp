@@ -39,6 +39,13 @@ class sump_shape {
     return numbers_of(c.plan).at(z) - c.gear.value();
   }
 
+  /// Whether the walls of a chamber are vertical, and its least area.
+  [[nodiscard]] bool upright(std::size_t i) const noexcept { return numbers_of(plan_->chambers[i].plan).vertical(); }
+  [[nodiscard]] double least_area(std::size_t i) const noexcept {
+    const chamber& c = plan_->chambers[i];
+    return numbers_of(c.plan).smallest() - c.gear.value();
+  }
+
   /// The one level that a volume reaches in a range of chambers.
   [[nodiscard]] double level(std::string_view here, std::size_t first, std::size_t last, double water) const {
     double sum = 0.0;
@@ -134,22 +141,120 @@ inline double settle(std::string_view here, const sump_shape& shape, double scal
   return highest;
 }
 
-/// Head over a baffle that passes q, when the next chamber stands `downstream` above its crest.
-[[nodiscard]] inline double head_over_baffle(std::string_view here, const full_width_edge& edge, double q,
-                                             band_side side, double downstream) {
-  const double free = edge_head(here, edge, q, side, guess_head(edge, q));
-  if (downstream <= 0.0 || q == 0.0) return downstream > free ? downstream : free;
-  const auto excess = [&](double h) { return edge_flow(edge, h, side) * villemonte(downstream / h, 1.5) - q; };
-  const double floor = free > downstream ? free : downstream;
-  return head_where(here, excess, q, floor + 0.3 * downstream, floor);
+/// What passes a baffle from the higher level to the lower, over its crest and under it.
+///
+/// Over the crest by Rehbock, drowned by Villemonte; under it by the orifice formula. Both laws rise infinitely steep
+/// from equal levels; within a few hundredths of a millimetre of them they are drawn straighter.
+class baffle_passage {
+ public:
+  /// Flow and its derivatives by the higher and the lower level.
+  struct passing {
+    double flow, by_up, by_down;
+  };
+
+  baffle_passage() = default;
+  baffle_passage(const baffle& b, band_side side) noexcept
+      : width_{b.width->value()}, crest_{b.crest->value()}, thickness_{b.thickness.value()}, side_{side} {
+    // A gap of the least side lets least through: its coefficient is the lower.
+    const double cd = side == band_side::central ? 0.61 : side == band_side::least ? 0.55 : 0.80;
+    under_ = cd * b.gap.value() * width_ * sqrt_2g<double>;
+  }
+
+  [[nodiscard]] double crest() const noexcept { return crest_; }
+  /// Cd w s sqrt(2g); zero where there is no gap.
+  [[nodiscard]] double under() const noexcept { return under_; }
+
+  [[nodiscard]] passing operator()(double up, double down) const noexcept {
+    passing p{0.0, 0.0, 0.0};
+    const double fall = up > down ? up - down : 0.0;
+    if (under_ > 0.0) {
+      if (fall >= least_fall) {
+        const double root = std::sqrt(fall);
+        p.flow = under_ * root;
+        p.by_up = 0.5 * under_ / root;
+      } else {
+        const double part = fall / least_fall, scale = under_ * std::sqrt(least_fall);
+        p.flow = scale * part * (1.5 - 0.5 * part);
+        p.by_up = scale * (1.5 - part) / least_fall;
+      }
+      p.by_down = -p.by_up;
+    }
+    const double h = up - crest_;
+    if (h > 0.0) add_over(p, h, down - crest_);
+    return p;
+  }
+
+ private:
+  static constexpr double least_fall = 2e-5;  // m
+
+  void add_over(passing& p, double h, double h_down) const noexcept {
+    constexpr rehbock_constants<double> c{};
+    const double free = edge_flow_raw(h);
+    const double he = effective_head(h, c.addition), he_slope = h >= 0.005 ? 1.0 : 1.0 + c.addition / 0.005;
+    const double slope = free * (1.5 * he_slope / he + c.slope / (c.at_zero * crest_ + c.slope * h));
+    if (h_down <= 0.0) {
+      p.flow += free;
+      p.by_up += slope;
+      return;
+    }
+    constexpr double n = 0.385, low = 0.01;  // Villemonte's exponent; below `low` its curve is drawn straighter
+    const double ratio = h_down / h, root = std::sqrt(ratio), x = 1.0 - ratio * root;
+    double share, share_slope;  // and by x
+    if (x >= low) {
+      share = std::pow(x, n);
+      share_slope = n * share / x;
+    } else {
+      constexpr double at_low = 0.16982436524617442;  // low^n
+      const double part = std::fmax(0.0, x) / low;
+      share = at_low * part * ((2.0 - n) - (1.0 - n) * part);
+      share_slope = at_low * ((2.0 - n) - 2.0 * (1.0 - n) * part) / low;
+    }
+    const double by_ratio = -1.5 * root * share_slope * free;
+    p.flow += free * share;
+    p.by_up += slope * share - by_ratio * ratio / h;
+    p.by_down += by_ratio / h;
+  }
+
+  [[nodiscard]] double edge_flow_raw(double h) const noexcept {
+    const double thick = side_ == band_side::most ? 1.0 : thickness_factor(h, thickness_);
+    return rehbock(h, width_, crest_) * thick * spread_factor(h, side_);
+  }
+
+  double width_ = 0.0, crest_ = 0.0, thickness_ = 0.0, under_ = 0.0;
+  band_side side_ = band_side::central;
+};
+
+/// Level before a baffle that passes q > 0, when the next chamber stands at `next`.
+[[nodiscard]] inline double level_before(const baffle_passage& passage, double q, double next) noexcept {
+  double low = next;
+  if (passage.under() > 0.0) {
+    const double root = q / passage.under(), under = next + root * root;
+    if (under <= passage.crest()) return under;
+    low = next > passage.crest() ? next : passage.crest();
+  } else if (passage.crest() > next) {
+    low = passage.crest();
+  }
+  const auto excess = [&](double h) { return passage(low + h, next).flow - q; };
+  if (excess(0.0) >= 0.0) return low;
+  double guess = low > next ? 0.01 : 1e-3;
+  while (guess < 1e6 && excess(guess) < 0.0) guess *= 2.0;
+  double a = 0.0, b = guess, h = guess;
+  for (int i = 0; i < 100; ++i) {  // Newton's method, kept between a and b
+    const auto p = passage(low + h, next);
+    (p.flow < q ? a : b) = h;
+    const double to = h - (p.flow - q) / p.by_up;
+    const double moved = to > a && to < b ? to : 0.5 * (a + b);
+    if (std::fabs(moved - h) <= 1e-14 * (low + h) || moved == h) return low + moved;
+    h = moved;
+  }
+  return low + h;
 }
 
-/// Levels in motion: from the last chamber upwards, written to `levels`. `shift` is added to the running level.
+/// Levels in motion: from the last chamber upwards, written to `levels`. `shift` is added to the running level. Chambers
+/// before the one that the drains lead to carry nothing: they stand at their crest, or at the level of the next.
 /// @return whether a head is outside the published range
-inline bool run(std::string_view here, const sump& plan, double q, band_side side, double shift,
+inline bool run(const sump& plan, std::size_t drains_into, double q, band_side side, double shift,
                 std::span<double> levels) {
-  // A gap of the least side lets least through: its coefficient is the lower.
-  const double cd = side == band_side::central ? 0.61 : side == band_side::least ? 0.55 : 0.80;
   bool extrapolated = false;
   std::size_t i = plan.chambers.size() - 1;
   levels[i] = plan.running_level->value() + shift;
@@ -157,14 +262,14 @@ inline bool run(std::string_view here, const sump& plan, double q, band_side sid
     --i;
     const baffle& b = plan.baffles[i];
     const double next = levels[i + 1];
-    if (b.gap.value() > 0.0) {
-      const double v = q / (cd * b.gap.value() * b.width->value());
-      levels[i] = next + v * v / (2.0 * standard_gravity.value());
-    } else {
+    if (i < drains_into || q == 0.0) {
+      levels[i] = b.gap.value() > 0.0 || next > b.crest->value() ? next : b.crest->value();
+      continue;
+    }
+    levels[i] = level_before(baffle_passage{b, side}, q, next);
+    if (levels[i] > b.crest->value()) {
       const full_width_edge edge{.width = b.width, .crest_height = b.crest, .thickness = b.thickness};
-      const double head = head_over_baffle(here, edge, q, side, next - b.crest->value());
-      levels[i] = b.crest->value() + head;
-      extrapolated = extrapolated || outside_published(edge, head);
+      extrapolated = extrapolated || outside_published(edge, levels[i] - b.crest->value());
     }
   }
   return extrapolated;

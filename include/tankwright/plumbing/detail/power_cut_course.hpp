@@ -1,0 +1,393 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The course of a power cut, step by step: display, box, pipes and chambers as stores, and what runs between them.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include <tankwright/plumbing/detail/siphon_lines.hpp>
+#include <tankwright/plumbing/power_cut_system.hpp>
+
+namespace tankwright::plumbing::detail {
+
+/// What a course starts from, in SI: levels while the pump runs, and what will come down.
+struct power_cut_start {
+  double flow = 0.0, head = 0.0;            // of the pump; over the edge
+  double display_area = 0.0;
+  double box_area = 0.0, box_depth = 0.0;
+  double drain_pipes = 0.0;
+  double sump_scale = 1.0;
+  double deeper = 0.0;
+  double height = 0.0;                       // edge of the display over the floor of the sump
+  double rim = 0.0;
+  std::size_t drains_into = 0;
+  band_side side = band_side::central;
+  std::span<const double> running;           // one level a chamber
+};
+
+/// Whether the walls of the sump are continued above its rim, so that a level says how high they would have to be, or
+/// the water runs over it onto the floor.
+enum class above_rim { walls_continue, runs_over };
+
+/// Display and box by explicit steps, chambers by the two-stage diagonally implicit Runge-Kutta method (gamma = 1 -
+/// 1/sqrt 2, L-stable, second order) with Newton's method on the tridiagonal system of their levels: neither a small
+/// chamber nor a drowned baffle asks for small steps. Every step moves volumes, so water is kept to rounding.
+///
+/// With no water coming in, the highest level only falls: with every chamber at it nothing flows. So what is still to
+/// come, poured at once over the receiving chamber, bounds all later levels (`bound`).
+class power_cut_course {
+  // std::fmax and std::fmin are calls
+  static constexpr double larger(double a, double b) noexcept { return a > b ? a : b; }
+  static constexpr double smaller(double a, double b) noexcept { return a < b ? a : b; }
+
+ public:
+  power_cut_course(std::string_view here, const power_cut_input& in, const sump_shape& shape, siphon_lines lines,
+                   const power_cut_start& start, above_rim rim, double fineness)
+      : here_{here}, edge_{&in.display.edge}, shape_{&shape}, lines_{std::move(lines)}, start_{start}, rim_{rim},
+        n_{shape.size()}, numbers_(14 * shape.size()) {
+    reference_ = start.rim;
+    level_step_ = larger(0.002, start.rim / 150.0) / fineness;
+    fineness_ = fineness;
+    passages_.reserve(n_);
+    for (std::size_t i = 0; i + 1 < n_; ++i) passages_.emplace_back(in.sump.baffles[i], start.side);
+    for (std::size_t i = 0; i < n_; ++i) {
+      z()[i] = start.running[i];
+      v()[i] = start.sump_scale * shape.below(i, z()[i]);
+      row(12)[i] = shape.upright(i) ? start.sump_scale * shape.free_area(i, 0.0) : 0.0;
+    }
+    over_ = start.head;
+    lines_.start(over_, start.deeper, height());
+    box_ = start.box_area * start.box_depth;
+    hold_ = start.drain_pipes;
+    if (start.flow <= 0.0) {  // nothing ran: what stands in the box and the drains goes at once
+      v()[start.drains_into] += box_ + hold_;
+      box_ = hold_ = 0.0;
+      level(start.drains_into);
+    }
+    spill();
+    note_highest();
+    note_flows();
+    least_area_ = least_area();
+    next_ = 0.5 * level_step_ * least_area_ / larger(1e-9, start.flow + lines_.falling_flow() + back_now_);
+  }
+
+  /// One step, at most as long as `longest`.
+  /// @return its length, s
+  double step(double longest) {
+    const double h = over_;
+    const double inflow = edge_now_, back = back_now_;
+    double dt = smaller(longest, next_);
+    const double fall = (inflow + back) / start_.display_area;
+    const double first = -lines_.next_opening();
+    const bool siphoning = std::isfinite(first) && back > 0.0;
+    if (fall > 0.0 && h > 0.0) dt = smaller(dt, larger(display_part() * h, siphoning ? 1e-3 : 1e-5) / fall);
+    if (siphoning) dt = smaller(dt, 0.01 / fall);
+    bool draws_air = siphoning && h - fall * dt <= first;
+    if (draws_air) dt = smaller(dt, (h - first) / fall);
+    if (lines_.falling_flow() > 0.0) dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
+    for (;; dt *= 0.5, draws_air = false) {
+      double middle = h - 0.5 * dt * fall;
+      double edge_water = dt * edge(middle);
+      double siphon_water = siphoning ? dt * lines_.flow(height_at(middle, 0.5 * dt)) : 0.0;
+      if (h <= 0.0) edge_water = 0.0;
+      double next = h - (edge_water + siphon_water) / start_.display_area;
+      if (draws_air) {  // lands on the opening
+        siphon_water = larger(0.0, (h - first) * start_.display_area - edge_water);
+        next = first;
+      } else if (!siphoning && next < 0.0 && h > 0.0) {
+        edge_water = h * start_.display_area;
+        next = 0.0;
+      } else if (siphoning && next < first) {
+        continue;
+      }
+      double box = box_, hold = hold_;
+      const double drained = drain(dt, edge_water, edge(next), box, hold);
+      const double columns = lines_.falls_in(dt);
+      if (!move_chambers(dt, drained, siphon_water + columns) && dt > 1e-6) continue;
+      lines_.fall(dt);
+      over_ = next;
+      box_ = box;
+      hold_ = hold;
+      break;
+    }
+    commit(dt);
+    if (draws_air) lines_.draw_air(-over_, height());
+    note_flows();
+    return dt;
+  }
+
+  [[nodiscard]] double over_edge() const noexcept { return over_; }
+  [[nodiscard]] double level_in(std::size_t i) const noexcept { return z()[i]; }
+  [[nodiscard]] double volume_in(std::size_t i) const noexcept { return v()[i]; }
+  /// In box and pipes, still to come down.
+  [[nodiscard]] double under_way() const noexcept {
+    return box_ + hold_ + lines_.falling() + lines_.standing();
+  }
+  [[nodiscard]] double on_the_floor() const noexcept { return floor_; }
+  [[nodiscard]] double highest() const noexcept { return z()[highest_]; }
+  [[nodiscard]] std::size_t highest_chamber() const noexcept { return highest_; }
+
+  /// Still to come into the chamber of the drains, and into the last one.
+  [[nodiscard]] double to_come_by_drains() const noexcept {
+    return larger(0.0, over_) * start_.display_area + box_ + hold_;
+  }
+  [[nodiscard]] double to_come_back() const noexcept {
+    const double deepest = lines_.deepest_opening();
+    const double low = smaller(over_, 0.0);
+    const double display = deepest > -core::largest ? larger(0.0, low + deepest) * start_.display_area : 0.0;
+    return display + lines_.falling() + lines_.standing();
+  }
+  /// No chamber stands higher at any later time: all that can still come into the last chamber poured into it at once,
+  /// and what comes down the drains over the first, from the highest level there is.
+  [[nodiscard]] double bound() const noexcept {
+    const std::size_t last = n_ - 1, first = start_.drains_into;
+    const double down = to_come_by_drains();
+    double into_last = to_come_back() + down;
+    const double raised = start_.sump_scale * shape_->least_area(first);
+    const double together = highest() + down / raised + to_come_back() / (start_.sump_scale * shape_->least_area(last));
+    for (std::size_t i = 0; i < last; ++i) {
+      const double stays = passages_[i].under() > 0.0 ? smaller(z()[i], z()[last]) : passages_[i].crest();
+      if (z()[i] > stays) into_last += v()[i] - start_.sump_scale * shape_->below(i, stays);
+    }
+    const double in_last = z()[last] + into_last / (start_.sump_scale * shape_->least_area(last));
+    const double apart = larger(highest(), in_last) + (first == last ? 0.0 : down / raised);
+    return smaller(together, apart);
+  }
+  /// What comes down and back at this moment.
+  [[nodiscard]] double coming() const noexcept {
+    return edge_now_ + drain_flow(box_) + lines_.falling_flow() + back_now_;
+  }
+  /// Only a hundredth of the flow is still coming.
+  [[nodiscard]] bool trickles() const noexcept { return coming() <= larger(0.01 * start_.flow, still_flow); }
+  [[nodiscard]] bool still() const noexcept { return coming() <= 4.0 * still_flow; }
+  /// The level that matters: steps are fine near it.
+  void refine_near(double level) noexcept { reference_ = level; }
+
+ private:
+  static constexpr double gamma = 0.29289321881345254;  // 1 - 1/sqrt(2)
+
+  // Rows of numbers, one number a chamber.
+  [[nodiscard]] double* row(std::size_t k) noexcept { return numbers_.data() + k * n_; }
+  [[nodiscard]] const double* row(std::size_t k) const noexcept { return numbers_.data() + k * n_; }
+  [[nodiscard]] double* z() noexcept { return row(0); }
+  [[nodiscard]] const double* z() const noexcept { return row(0); }
+  [[nodiscard]] double* v() noexcept { return row(1); }
+  [[nodiscard]] const double* v() const noexcept { return row(1); }
+
+  [[nodiscard]] double edge(double h) const noexcept {
+    if (h <= 0.0) return 0.0;
+    const double q = edge_flow(*edge_, h, start_.side);
+    return q > still_flow ? q : 0.0;
+  }
+  /// The water that the siphons end in does not stand above the rim.
+  [[nodiscard]] double height_at(double over, double later) const noexcept {
+    const double last = z()[n_ - 1] + later * row(13)[n_ - 1];
+    return start_.height + over - smaller(last, start_.rim);
+  }
+  [[nodiscard]] double height() const noexcept { return height_at(over_, 0.0); }
+  void note_flows() noexcept {
+    edge_now_ = edge(over_);
+    back_now_ = lines_.flow(height());
+  }
+
+  /// Out of the box: (V/V0)^1.5 of what it passed when it ran.
+  [[nodiscard]] double drain_flow(double box) const noexcept {
+    if (box <= 0.0 || start_.flow <= 0.0) return 0.0;
+    const double part = box / (start_.box_area * start_.box_depth);
+    return start_.flow * part * std::sqrt(part);
+  }
+  /// Water that leaves box and drain pipes in a step at whose end `edge_then` comes over the edge; both are changed.
+  [[nodiscard]] double drain(double dt, double edge_water, double edge_then, double& box, double& hold) const noexcept {
+    double drained = edge_water, carried = edge_then;
+    const double full = start_.box_area * start_.box_depth;
+    if (full > 0.0 && start_.flow > 0.0) {
+      const double in = edge_water / full, c = gamma * dt * start_.flow / full;
+      const auto solve = [c](double x, double right) {  // x + c x^1.5 = right, from above
+        if (right <= 0.0) return 0.0;
+        x = smaller(larger(x, 1e-12), right);
+        for (int i = 0; i < 30; ++i) {
+          const double root = std::sqrt(x), to = x - (x + c * x * root - right) / (1.0 + 1.5 * c * root);
+          const double next = larger(to, 1e-300);
+          const bool done = std::fabs(next - x) <= 1e-14 * right;
+          x = next;
+          if (done) break;
+        }
+        return x;
+      };
+      const double before = box / full;
+      const double first = solve(before, before + gamma * in);
+      const double slope = (first - before) / gamma;  // dt times the rate
+      const double last = larger(0.0, solve(first, before + (1.0 - gamma) * slope + gamma * in));
+      drained = larger(0.0, box + edge_water - last * full);
+      box = box + edge_water - drained;
+      carried = drain_flow(box);
+    }
+    if (hold > 0.0) {  // drain pipes hold water in proportion to what they carry
+      const double left = smaller(hold, start_.drain_pipes * carried / start_.flow);
+      drained += hold - left;
+      hold = left;
+    }
+    return drained;
+  }
+
+  /// The area of chamber i at a level; with vertical walls it is in row 12.
+  [[nodiscard]] double area_at(std::size_t i, double level) const noexcept {
+    return row(12)[i] > 0.0 ? row(12)[i] : start_.sump_scale * shape_->free_area(i, level);
+  }
+  /// The level of chamber i for its volume.
+  void level(std::size_t i) {
+    if (row(12)[i] > 0.0) {
+      z()[i] = v()[i] / row(12)[i];
+      return;
+    }
+    z()[i] = shape_->level(here_, i, i, v()[i] / start_.sump_scale);
+  }
+
+  /// One stage: levels z with V(z) = base + weight (what flows in - what flows out). Fluxes are those of the solved
+  /// linear system, so that they and the volumes agree.
+  bool stage(const double* base, double weight, double* levels, double* flux) {
+    double* diagonal = row(7);
+    double* upper = row(8);
+    double* right = row(9);
+    double* by_here = row(10);
+    double* by_next = row(11);
+    for (int iteration = 0; iteration < 14; ++iteration) {
+      for (std::size_t i = 0; i < n_; ++i) {
+        diagonal[i] = area_at(i, levels[i]);
+        right[i] = base[i] - (row(12)[i] > 0.0 ? row(12)[i] * levels[i]
+                                               : start_.sump_scale * shape_->below(i, levels[i]));
+      }
+      for (std::size_t i = 0; i + 1 < n_; ++i) {
+        const bool down = levels[i] >= levels[i + 1];
+        const auto p = down ? passages_[i](levels[i], levels[i + 1]) : passages_[i](levels[i + 1], levels[i]);
+        flux[i] = down ? p.flow : -p.flow;
+        by_here[i] = down ? p.by_up : -p.by_down;
+        by_next[i] = down ? p.by_down : -p.by_up;
+        right[i] -= weight * flux[i];
+        right[i + 1] += weight * flux[i];
+        diagonal[i] += weight * by_here[i];
+        diagonal[i + 1] -= weight * by_next[i];
+      }
+      // Thomas: rows are (-w by_here[i-1], diagonal[i], w by_next[i])
+      for (std::size_t i = 0; i < n_; ++i) {
+        if (i > 0) {
+          const double below = -weight * by_here[i - 1];
+          diagonal[i] -= below * upper[i - 1];
+          right[i] -= below * right[i - 1];
+        }
+        upper[i] = i + 1 < n_ ? weight * by_next[i] / diagonal[i] : 0.0;
+        right[i] /= diagonal[i];
+      }
+      for (std::size_t i = n_ - 1; i-- > 0;) right[i] -= upper[i] * right[i + 1];
+      double most = 0.0;
+      for (std::size_t i = 0; i < n_; ++i) most = larger(most, std::fabs(right[i]));
+      const double part = most > 4.0 * level_step_ ? 4.0 * level_step_ / most : 1.0;
+      for (std::size_t i = 0; i < n_; ++i) levels[i] += part * right[i];
+      if (most <= 1e-4) {  // Newton's method squares it, and the fluxes hold this step already
+        for (std::size_t i = 0; i + 1 < n_; ++i) flux[i] += by_here[i] * right[i] + by_next[i] * right[i + 1];
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /// The chambers over a step in which both inflows are even.
+  /// @return whether the step was short enough
+  bool move_chambers(double dt, double by_drains, double back) {
+    double* base = row(2);
+    double* levels = row(3);
+    double* first = row(4);   // fluxes
+    double* second = row(5);
+    double* volumes = row(6);
+    const double* rate = row(13);  // of the last step: where to look first
+    const std::size_t k = start_.drains_into;
+    for (std::size_t i = 0; i < n_; ++i) volumes[i] = v()[i];
+    volumes[k] += by_drains;
+    volumes[n_ - 1] += back;
+    if (n_ > 1) {
+      for (std::size_t i = 0; i < n_; ++i) base[i] = v()[i], levels[i] = z()[i] + gamma * dt * rate[i];
+      base[k] += gamma * by_drains;
+      base[n_ - 1] += gamma * back;
+      if (!stage(base, gamma * dt, levels, first)) return false;
+      for (std::size_t i = 0; i < n_; ++i) base[i] = volumes[i], levels[i] += (1.0 - gamma) * dt * rate[i];
+      for (std::size_t i = 0; i + 1 < n_; ++i) {
+        base[i] -= (1.0 - gamma) * dt * first[i];
+        base[i + 1] += (1.0 - gamma) * dt * first[i];
+      }
+      if (!stage(base, gamma * dt, levels, second)) return false;
+      for (std::size_t i = 0; i + 1 < n_; ++i) {
+        const double moved = dt * ((1.0 - gamma) * first[i] + gamma * second[i]);
+        volumes[i] -= moved;
+        volumes[i + 1] += moved;
+      }
+    }
+    change_ = 0.0;
+    for (std::size_t i = 0; i < n_; ++i) {
+      if (volumes[i] < 0.0 && dt > 1e-4) return false;
+      change_ = larger(change_, std::fabs(volumes[i] - v()[i]) / area_at(i, z()[i]));
+    }
+    return change_ <= 1.5 * allowed_change();
+  }
+
+  /// A step of the levels; far below what was reached before, and above the rim, they may go faster.
+  [[nodiscard]] double allowed_change() const noexcept {
+    return level_step_ + 0.1 * std::fabs(highest() - reference_);
+  }
+
+  /// By which part the head over the edge may fall in a step.
+  [[nodiscard]] double display_part() const noexcept {
+    return smaller(0.3, 0.08 + 5.0 * std::fabs(highest() - reference_)) / (fineness_ * std::sqrt(fineness_));
+  }
+
+  void commit(double dt) {
+    for (std::size_t i = 0; i < n_; ++i) {
+      const double before = z()[i];
+      v()[i] = row(6)[i];
+      level(i);
+      row(13)[i] = (z()[i] - before) / dt;
+    }
+    next_ = dt * std::clamp(allowed_change() / larger(change_, 1e-9), 0.3, 2.0);
+    spill();
+    note_highest();
+  }
+
+  void spill() {
+    if (rim_ != above_rim::runs_over) return;
+    for (std::size_t i = 0; i < n_; ++i) {
+      if (z()[i] <= start_.rim) continue;
+      const double full = start_.sump_scale * shape_->below(i, start_.rim);
+      floor_ += v()[i] - full;
+      v()[i] = full;
+      z()[i] = start_.rim;
+    }
+  }
+  void note_highest() noexcept {
+    highest_ = static_cast<std::size_t>(std::max_element(z(), z() + n_) - z());
+  }
+  [[nodiscard]] double least_area() const noexcept {
+    double least = core::largest;
+    for (std::size_t i = 0; i < n_; ++i) least = smaller(least, start_.sump_scale * shape_->least_area(i));
+    return least;
+  }
+
+  std::string_view here_;
+  const overflow_edge* edge_;
+  const sump_shape* shape_;
+  siphon_lines lines_;
+  power_cut_start start_;
+  above_rim rim_;
+  std::size_t n_, highest_ = 0;
+  std::vector<double> numbers_;
+  std::vector<baffle_passage> passages_;
+  double over_ = 0.0, box_ = 0.0, hold_ = 0.0, floor_ = 0.0;
+  double edge_now_ = 0.0, back_now_ = 0.0;
+  double change_ = 0.0, next_ = 0.1, least_area_ = 0.0;
+  double level_step_ = 0.003, fineness_ = 1.0, reference_ = 0.0;
+};
+
+}  // namespace tankwright::plumbing::detail
