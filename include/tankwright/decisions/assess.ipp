@@ -3,18 +3,29 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/bottom/floor_load.hpp>
+#include <tankwright/decisions/bottom/net_water.hpp>
+#include <tankwright/decisions/bottom/rock_weight.hpp>
+#include <tankwright/decisions/bottom/sand_bed.hpp>
 #include <tankwright/decisions/closing/cooling.hpp>
+#include <tankwright/decisions/closing/cross_brace.hpp>
 #include <tankwright/decisions/closing/drying.hpp>
 #include <tankwright/decisions/closing/evaporation.hpp>
 #include <tankwright/decisions/closing/heater.hpp>
 #include <tankwright/decisions/closing/humidity.hpp>
+#include <tankwright/decisions/closing/lid_sag.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
 #include <tankwright/decisions/closing/reservoir.hpp>
+#include <tankwright/decisions/closing/rock_view.hpp>
 #include <tankwright/decisions/closing/top_off_fails.hpp>
 #include <tankwright/decisions/closing/top_off_sticks.hpp>
 #include <tankwright/decisions/closing/wall.hpp>
 #include <tankwright/decisions/closing/warm_up.hpp>
 #include <tankwright/decisions/closing/window.hpp>
+#include <tankwright/decisions/first_fill/fill_stages.hpp>
+#include <tankwright/decisions/first_fill/leak.hpp>
+#include <tankwright/decisions/first_fill/leak_test_duration.hpp>
+#include <tankwright/decisions/first_fill/panels.hpp>
 #include <tankwright/decisions/moving_in/acclimation.hpp>
 #include <tankwright/decisions/moving_in/alkalinity.hpp>
 #include <tankwright/decisions/moving_in/dose_cleared.hpp>
@@ -48,6 +59,10 @@ namespace detail {
 
 inline constexpr const decision* every_decision[] = {
     // first fill
+    &panels,
+    &fill_stages,
+    &leak,
+    &leak_test_duration,
     // plumbing
     &return_flow,
     &pipe_velocity,
@@ -56,6 +71,10 @@ inline constexpr const decision* every_decision[] = {
     &drains,
     // power cut
     // filling the bottom
+    &sand_bed,
+    &rock_weight,
+    &net_water,
+    &floor_load,
     // salting
     &salt_target,
     &salt_mix,
@@ -64,6 +83,9 @@ inline constexpr const decision* every_decision[] = {
     &saturation_oxygen,
     &ammonia_free_part,
     // closing the top
+    &cross_brace,
+    &lid_sag,
+    &rock_view,
     &daily_evaporation,
     &room_humidity,
     &drying_methods,

@@ -5,6 +5,7 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/book.hpp>
+#include <tankwright/plan/rules/reading_rules.hpp>
 
 namespace tankwright::plan::rules {
 
@@ -63,6 +64,7 @@ TANKWRIGHT_INLINE void hold_leak_test(const build& build, book& all) {
     all.refuse("hold", "needs the readings of a test (times, levels) or a test that is planned ([hold.planned])");
   }
   if (h.criterion && !h.capacity) all.refuse("hold.capacity", "is missing: a criterion needs it", "hold.criterion");
+  hold_salinity("hold.salinity", h.salinity, all);
   detail::hold_series(h, all);
   detail::hold_moves(h, all);
   if (h.planned) {

@@ -5,7 +5,7 @@
 
 #include <string>
 #include <tankwright/plan/reading.hpp>
-#include <tankwright/plan/rules/rules.hpp>
+#include <tankwright/plan/rules/book.hpp>
 
 namespace tankwright::plan::rules {
 

@@ -5,6 +5,7 @@
 #include <tankwright/plan/inputs/vessel_inputs.hpp>
 #include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/book.hpp>
+#include <tankwright/plan/rules/reading_rules.hpp>
 
 namespace tankwright::plan::rules {
 
@@ -100,6 +101,7 @@ inline void hold_rock(const vessel_section& v, const display_bounds* d, book& al
     needs_beside(path, "soaked_mass", one.soaked_mass.given(), "submerged_mass", weighed, all);
     needs_beside(path, "salinity", one.salinity.given(), "submerged_mass", weighed, all);
     needs_beside(path, "temperature", one.temperature.given(), "submerged_mass", weighed, all);
+    hold_salinity(path + ".salinity", one.salinity, all);
     if (one.flooded_pores && (weighed || one.level_before)) {
       all.refuse(path + ".flooded_pores", "is in the weighing already; it counts with dry_mass alone",
                  path + (weighed ? ".submerged_mass" : ".level_before"));
