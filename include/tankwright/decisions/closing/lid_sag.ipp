@@ -34,10 +34,9 @@ TANKWRIGHT_INLINE void answer_lid_sag(const situation& s, answers& out) {
   if (f.verdict == verdict::does_not_hold) {
     const number& worst = *f.margin();
     const number* down = f.find("down", worst.place);
-    f.happens = worst.id == "stress_left"
-                    ? worst.place + " breaks under its load."
-                    : worst.place + " hangs down by " + text::in(length::from_value(down->value.central), "mm") +
-                          " in the middle after years.";
+    f.happens = worst.id == "stress_left" ? "Under its load " + worst.place + " may break."
+                                          : "Years of load and damp bend " + worst.place + " down by " +
+                                                text::in(length::from_value(down->value.central), "mm") + ".";
   }
   if (bow_is_larger && f.verdict != verdict::holds) {
     f.note = "Most of it is bow from damp below: turn the lid over now and then, or take a thicker sheet or glass.";

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// One decision asked of a plan, and its numbers by their ids.
+#pragma once
+
+#include <doctest/doctest.h>
+
+#include <string_view>
+#include <tankwright/decisions/decision.hpp>
+#include <tankwright/decisions/situation.hpp>
+
+#include "plan/lagoon.hpp"
+
+namespace tankwright::testing {
+
+/// The findings of one decision; none where the plan does not ask it.
+[[nodiscard]] inline std::vector<decisions::finding> asked(const decisions::decision& d, const plan::build& build) {
+  const decisions::situation s{build};
+  decisions::answers out;
+  out.run(d, s);
+  return out.take();
+}
+
+/// The one finding of a decision that must be asked.
+[[nodiscard]] inline decisions::finding answered(const decisions::decision& d, plan::build build, key_texts changes = {}) {
+  give(build, changes);
+  auto all = asked(d, build);
+  REQUIRE_MESSAGE(all.size() == 1, d.id);
+  return all.front();
+}
+
+/// The middle of a number, in SI.
+[[nodiscard]] inline double number(const decisions::finding& f, std::string_view id, std::string_view place = {}) {
+  const decisions::number* n = f.find(id, place);
+  REQUIRE_MESSAGE(n != nullptr, f.id, ": ", id, " ", place, " note: ", f.note);
+  return n->value.central;
+}
+
+/// The verdict of the margin that decides, and that it has the sign that the verdict says.
+inline void judged(const decisions::finding& f, decisions::verdict expected, std::string_view margin,
+                   std::string_view place = {}) {
+  CHECK_MESSAGE(f.verdict == expected, f.id, ": ", decisions::words(f.verdict), " ", f.note);
+  REQUIRE(f.margin() != nullptr);
+  CHECK(f.margin()->id == margin);
+  if (!place.empty()) CHECK(f.margin()->place == place);
+  CHECK((f.margin()->value.central > 0.0) == (expected != decisions::verdict::does_not_hold));
+  CHECK(f.happens.empty() == (expected != decisions::verdict::does_not_hold));
+}
+
+}  // namespace tankwright::testing
