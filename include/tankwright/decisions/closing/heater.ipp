@@ -5,8 +5,8 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/evaporated.hpp>
 #include <tankwright/decisions/closing/heater.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
-#include <tankwright/text/quantity.hpp>
 
 namespace tankwright::decisions {
 
@@ -38,7 +38,7 @@ TANKWRIGHT_INLINE void answer_heater_choice(const situation& s, answers& out) {
     f.margin("left", "left over", spare, fit.suggested - std::max(needed.high, watts(0.0)));
     if (f.verdict == verdict::does_not_hold) {
       f.happens = "In winter the heater falls short by " +
-                  text::of(-1.0 * spare.central, text::unit_system::si, text::significant(2)) +
+                  said(s, -1.0 * spare.central) +
                   ", and the water cools.";
     }
   }

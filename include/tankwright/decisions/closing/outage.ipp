@@ -5,9 +5,9 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/evaporated.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/room/heat_store.hpp>
-#include <tankwright/text/quantity.hpp>
 
 namespace tankwright::decisions {
 
@@ -70,7 +70,7 @@ TANKWRIGHT_INLINE void answer_heat_outage(const situation& s, answers& out) {
   f.margin("left", "left", left, kelvin_steps(1.0));
   f.detail("lasts", "power cut", cut.lasts.get());
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = "The water falls to " + text::of(cold.central, text::unit_system::si, text::significant(3)) + ".";
+    f.happens = "The water falls to " + said(s, cold.central) + ".";
   }
   detail::add_time_to_limit(f, c, central, cut.lowest, policy);
   f.detail("settles", "in the end it settles at", detail::with_its_middle(course.settles_at));

@@ -4,8 +4,8 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/evaporated.hpp>
 #include <tankwright/decisions/closing/reservoir.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
-#include <tankwright/text/quantity.hpp>
 
 namespace tankwright::decisions {
 
@@ -32,7 +32,7 @@ TANKWRIGHT_INLINE void answer_reservoir_time(const situation& s, answers& out) {
   f.note = "Plan on the low end: it belongs to the high evaporation.";
   detail::add_evaporation_sources(f);
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = "It runs dry after " + text::of(lasts.central, text::unit_system::si, text::significant(2)) +
+    f.happens = "It runs dry after " + said(s, lasts.central) +
                 ", and the water gets saltier from then on.";
   }
   if (f.verdict != verdict::holds) f.next("read the reservoir for a week: that narrows the band");

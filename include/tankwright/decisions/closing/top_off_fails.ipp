@@ -4,8 +4,8 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/evaporated.hpp>
 #include <tankwright/decisions/closing/top_off_fails.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
-#include <tankwright/text/quantity.hpp>
 #include <tankwright/water/drift.hpp>
 
 namespace tankwright::decisions {
@@ -97,7 +97,7 @@ TANKWRIGHT_INLINE void answer_top_off_fails(const situation& s, answers& out) {
     f.detail("fall", "return chamber falls by", level.fall);
     if (!(level.until_lowest.central > t.unattended)) {
       air = "The return pump draws air after " +
-            text::of(level.until_lowest.central, text::unit_system::si, text::significant(2)) + ".";
+            said(s, level.until_lowest.central) + ".";
     }
   } else {
     f.next("give the return chamber, its running level and the lowest at which the pump draws no air");
@@ -110,7 +110,7 @@ TANKWRIGHT_INLINE void answer_top_off_fails(const situation& s, answers& out) {
   f.happens = air;
   if (!(salty.central > t.unattended)) {
     f.happens += (air.empty() ? "The water" : " The water") + std::string{" passes the highest salinity after "} +
-                 text::of(salty.central, text::unit_system::si, text::significant(2)) + ".";
+                 said(s, salty.central) + ".";
   }
   detail::add_evaporation_sources(f);
   f.source(water::feistel_2008);

@@ -4,8 +4,8 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/evaporated.hpp>
 #include <tankwright/decisions/closing/top_off_sticks.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
-#include <tankwright/text/quantity.hpp>
 
 namespace tankwright::decisions {
 
@@ -64,7 +64,7 @@ TANKWRIGHT_INLINE void answer_top_off_sticks(const situation& s, answers& out) {
   const volume spilt = room::stuck_valve(request(c.all_water->central, holds), reservoir).overflow;
   if (spilt.value() > 0.0) {
     f.answer("spilt", "of it on the floor", spilt);
-    f.happens = text::of(spilt, text::unit_system::si, text::significant(3)) + " run onto the floor.";
+    f.happens = said(s, spilt) + " run onto the floor.";
   } else if (f.verdict == verdict::does_not_hold) {
     f.happens = "The water gets fresher than the animals stand.";
   }

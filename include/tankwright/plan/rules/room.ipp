@@ -120,8 +120,7 @@ inline void hold_outage(const build& build, book& all) {
   if (lowest < now) return;
   const std::string from = own ? "room.water_temperature" : "water.temperature";
   all.refuse("room.heating.outage.lowest",
-             quantity_said(lowest) + " is not below the water as it runs, " + quantity_said(now) + " (" + from + ")",
-             from);
+             quantity_said(lowest) + " is not below the water as it runs, " + quantity_said(now), from);
 }
 
 /// What the animals stand, against the salinity of the water they are to live in.
@@ -139,7 +138,7 @@ inline void hold_salinities(const build& build, book& all) {
   const auto refuse = [&](const char* key, const value<practical_salinity>& limit, const char* relation) {
     all.refuse(std::string{"room.top_off."} + key,
                quantity_said(*limit) + (limit.given() ? "" : ", which is taken where nobody says otherwise,") + " is " +
-                   relation + " what the water has, " + quantity_said(now->is) + " (" + now->path + ")",
+                   relation + " what the water has, " + quantity_said(now->is),
                now->path);
   };
   if (*t.lowest_salinity > now->is) refuse("lowest_salinity", t.lowest_salinity, "above");
@@ -154,7 +153,7 @@ inline void hold_pump_chamber(const build& build, book& all) {
   const bool has_sump = build.plumbing && build.plumbing->sump;
   const auto once = [&](const char* key, bool given, const std::string& from, const char* example) {
     if (has_sump && given) {
-      all.refuse(path + "." + key, "is that of the sump, " + from + "; leave it out", from);
+      all.refuse(path + "." + key, "is that of the sump; leave it out", from);
     } else if (!has_sump && !given) {
       all.refuse(path + "." + key, std::string{"is missing: without [plumbing] nothing else gives it, for instance "} +
                                        example);
@@ -167,16 +166,14 @@ inline void hold_pump_chamber(const build& build, book& all) {
   if (running && *c.lowest_level > *running) {
     const std::string from = has_sump ? "plumbing.sump.running_level" : path + ".running_level";
     all.refuse(path + ".lowest_level",
-               quantity_said(*c.lowest_level) + " is above the running level, " + quantity_said(*running) + " (" +
-                   from + ")",
-               from);
+               quantity_said(*c.lowest_level) + " is above the running level, " + quantity_said(*running), from);
   }
   if (!build.plumbing || !build.plumbing->pump_inlet || !build.plumbing->pump_inlet->above_floor) return;
   const length inlet = *build.plumbing->pump_inlet->above_floor;
   if (*c.lowest_level < inlet) {
     all.refuse(path + ".lowest_level",
                quantity_said(*c.lowest_level) + " leaves the inlet of the pump in the air, which reaches up to " +
-                   quantity_said(inlet) + " (plumbing.pump_inlet.above_floor)",
+                   quantity_said(inlet),
                "plumbing.pump_inlet.above_floor");
   }
 }

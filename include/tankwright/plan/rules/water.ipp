@@ -48,15 +48,15 @@ inline void hold_trial(const water_section& w, book& all) {
   const double salt_in_mix = 1e-3 * (*t.fresh_water + *t.mix).value() / t.mix.get().value();  // per g/kg reached
   const auto grams = [](double s) { return 35.16504 / 35.0 * s; };  // Millero et al. 2008
   const auto yield_at = [&](double s) { return grams(s) * salt_in_mix; };
-  if (yield_at(t.reached.get().value() - t.reading_error.get().value()) > 1.0) {
+  const double least = yield_at(t.reached.get().value() - t.reading_error.get().value());
+  if (least > 1.0) {
     all.refuse("water.trial_batch.reached",
                quantity_said(*t.reached) + " is more salt than the mix weighed, " + quantity_said(*t.mix) + " in " +
                    quantity_said(*t.fresh_water) + " of water",
                "water.trial_batch.mix");
   }
   const auto s = meant_salinity(w);
-  const double yield = yield_at(t.reached.get().value());
-  if (s && yield * 1e3 <= grams(s->value())) {
+  if (s && least * 1e3 <= grams(s->value())) {
     all.refuse("water.trial_batch.mix",
                quantity_said(*t.mix) + " gave so little salt that even the undiluted mix would not reach practical "
                                        "salinity " + quantity_said(*s),
