@@ -30,6 +30,14 @@ TANKWRIGHT_INLINE std::string quantity_text(const value_base& v, std::string_vie
     const std::string_view step = core::step_quantity_name(quantity);
     const std::string_view unit = quantity == "temperature" ? std::string_view{"K"} : v.unit();
     text += " +/- " + text::write_exactly(v.doubt().half_width, unit, step);
+    // A number that no text in its unit gives back has none, and would take that of its doubt.
+    const text::written read = text::read_written(text, quantity);
+    if (read.si != v.si() || read.half_width != v.doubt().half_width) {
+      const auto in_si = [](double number, std::string_view kind) {
+        return text::detail::with_unit(text::of(number, text::significant(17)), text::si_unit(kind));
+      };
+      text = in_si(v.si(), quantity) + " +/- " + in_si(v.doubt().half_width, step);
+    }
   }
   return text;
 }

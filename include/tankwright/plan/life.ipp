@@ -215,7 +215,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, power_cut_watch& s) {
                                          .set_by = wanted});
   key("start", s.start, {.means = "oxygen when the power fails, of saturation; a stocked tank has 85 to "
                                   "90 % before dawn",
-                         .limits = {percent(0.0), percent(300.0)}, .doubt = percent(5.0)});
+                         .limits = usual::part_of_whole, .doubt = percent(5.0)});
   key("battery_air", s.battery_air, {.means = "air stones on a battery"});
   describe_note(key, s.note);
 }

@@ -112,25 +112,32 @@ class path_finder final : public visitor {
       }
       return (*use_)({.key = key, .tables = &t});
     }
-    const std::size_t element = element_of(t);
-    if (at_end()) return (*use_)({.key = key, .tables = &t, .element = element});
-    descend([&](visitor& v) { t.visit(element - 1, v); });
+    bool added = false;
+    const std::size_t element = element_of(t, added);
+    try {
+      if (at_end()) return (*use_)({.key = key, .tables = &t, .element = element});
+      descend([&](visitor& v) { t.visit(element - 1, v); });
+    } catch (...) {
+      if (added) t.remove(element - 1);  // as for a table
+      throw;
+    }
   }
 
-  /// The number from 1 of the element that is meant: the one with that label, otherwise that number.
-  [[nodiscard]] std::size_t element_of(tables_ref& t) {
+  /// The number from 1 of the element that is meant: a number, otherwise the one with that label, as paths are written.
+  [[nodiscard]] std::size_t element_of(tables_ref& t, bool& added) {
+    if (selector().find_first_not_of("0123456789") == std::string::npos) {
+      const std::size_t number = selector().size() < 6 ? std::stoul(selector()) : 0;
+      if (number >= 1 && number <= t.size()) return number;
+      if (create_ && number == t.size() + 1) {
+        t.add();
+        added = true;
+        return number;
+      }
+    }
     std::vector<std::string> labels;
     for (std::size_t i = 0; i < t.size(); ++i) {
       labels.push_back(label_of(t, i));
       if (labels.back() == selector()) return i + 1;
-    }
-    if (selector().find_first_not_of("0123456789") == std::string::npos && selector().size() < 6) {
-      const std::size_t number = std::stoul(selector());
-      if (number >= 1 && number <= t.size()) return number;
-      if (create_ && number == t.size() + 1) {
-        t.add();
-        return number;
-      }
     }
     const std::string near = nearest_name(selector(), labels);
     refuse_path(path_, "no " + steps_[depth_].name + " is called " + selector() +

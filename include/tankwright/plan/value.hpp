@@ -181,6 +181,10 @@ class word : public word_base {
  public:
   word() = default;
   word(E e) noexcept { give(static_cast<int>(e)); }
+  word& operator=(E e) noexcept {  // a default stays known
+    give(static_cast<int>(e));
+    return *this;
+  }
   /// The value; throws invalid_input where there is none.
   [[nodiscard]] E get() const {
     if (!known()) detail::not_given("a word");
@@ -211,6 +215,11 @@ class flag {
  public:
   constexpr flag() = default;
   constexpr flag(bool on) noexcept : on_{on}, given_{true} {}
+  constexpr flag& operator=(bool on) noexcept {  // a default stays known
+    on_ = on;
+    given_ = true;
+    return *this;
+  }
   [[nodiscard]] static constexpr flag by_default(bool on) noexcept {
     flag made;
     made.on_ = made.default_ = on;

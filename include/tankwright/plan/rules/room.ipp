@@ -77,7 +77,7 @@ inline void hold_size(const build& build, const std::optional<display_bounds>& d
   const room_section& r = *build.room;
   if (r.length && r.width && r.height) hold_on_the_floor(build, d, sump, all);
   const volume tanks = tanks_hold(d, sump);
-  if (r.volume && tanks >= *r.volume) {
+  if (r.volume && (d || sump) && tanks >= *r.volume) {
     all.refuse("room.volume", quantity_said(*r.volume) + " does not hold its tanks, " + quantity_said(tanks),
                d ? d->rim.path : sump->rim.path);
   }
