@@ -110,13 +110,13 @@ tp::display_tank display_from(section& in) {
   auto overflow = in.sub("overflow");
   if (!overflow) in.fail_here("needs [plumbing.overflow]: surface, crest_height and width of the edge");
   tp::display_tank display{.surface = overflow->need<area>("surface"), .edge = edge_from(*overflow)};
-  overflow->hold("surface", tp::detail::surface_limits, display.surface->value());
+  overflow->hold("surface", tp::surface_limits, display.surface->value());
   overflow->attempt([&] { return tp::head_over(display.edge, flow_rate{}); });
   overflow->finish();
   if (auto box = in.sub("box")) {
     display.box = tp::overflow_box{.plan = box->need<area>("plan"), .falls_by = box->need<length>("falls_by")};
-    box->hold("plan", tp::detail::box_plan_limits, display.box->plan->value());
-    box->hold("falls_by", tp::detail::box_fall_limits, display.box->falls_by->value());
+    box->hold("plan", tp::box_area_limits, display.box->plan->value());
+    box->hold("falls_by", tp::box_fall_limits, display.box->falls_by->value());
     box->finish();
   }
   return display;
@@ -188,9 +188,9 @@ plumbing_plan read_plumbing(section& in) {
   plan.area_uncertainty = in.value_or<proportion>("area_uncertainty", plan.area_uncertainty);
   plan.level_uncertainty = in.value_or<length>("level_uncertainty", plan.level_uncertainty);
   plan.reserve = in.value_or<length>("reserve", plan.reserve);
-  in.hold("area_uncertainty", tp::detail::area_uncertainty_limits, plan.area_uncertainty.value());
-  in.hold("level_uncertainty", tp::detail::level_uncertainty_limits, plan.level_uncertainty.value());
-  in.hold("reserve", tp::detail::reserve_limits, plan.reserve.value());
+  in.hold("area_uncertainty", tp::area_uncertainty_limits, plan.area_uncertainty.value());
+  in.hold("level_uncertainty", tp::level_uncertainty_limits, plan.level_uncertainty.value());
+  in.hold("reserve", tp::reserve_limits, plan.reserve.value());
   plan.surge = in.value_or<length>("surge", plan.surge);
   in.hold("surge", tp::box_surge_limits, plan.surge.value());
   plan.wanted_turnover = in.maybe<rate>("wanted_turnover");
