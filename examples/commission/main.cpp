@@ -1,99 +1,120 @@
 // SPDX-License-Identifier: BSL-1.0
-// The main job: reads a plan, assesses it, prints the report. Everything it computes is in the library; another front end
-// can do the same.
+// The main job: reads a plan, assesses it, prints the report. Everything it computes and everything it knows of a plan's
+// keys is in the library; another front end can do the same.
 #include <cstdio>
-#include <stdexcept>
 #include <string>
 #include <string_view>
+#include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/figures.hpp>
+#include <tankwright/exchange/files.hpp>
+#include <tankwright/exchange/read.hpp>
+#include <tankwright/exchange/report.hpp>
+#include <tankwright/exchange/write.hpp>
+#include <tankwright/plan/keys.hpp>
+#include <tankwright/text/written.hpp>
 #include <vector>
 
+#include "arguments.hpp"
 #include "demo_plan.hpp"
-#include "plan_file.hpp"
 #include "render.hpp"
 
 namespace {
 
-constexpr std::string_view usage =
-    "usage: commission [PLAN.toml] [--json] [--html FILE] [--units si|us]\n"
-    "\n"
-    "Reads a plan of a large saltwater display and prints what must be decided, with numbers, bands, sources and\n"
-    "cautions. Without PLAN.toml it runs the built-in demo plan; --demo prints that plan, to start your own from.\n"
-    "\n"
-    "  --json          the same as data, in SI units\n"
-    "  --html FILE     writes the same as one page with figures; nothing is written on error\n"
-    "  --units si|us   units of the report (default: as the plan says, otherwise si)\n"
-    "  --demo          print the built-in demo plan\n"
-    "  --help          this text\n"
-    "\n"
-    "Exit status: 0 report printed; 2 the plan or the arguments cannot be used (said in one line, nothing printed).\n";
+namespace tw = tankwright;
+using commission::form;
+using commission::task;
 
-struct arguments {
-  std::string plan;
-  bool json = false;
-  std::string html;
-  std::string units;
-};
+constexpr int unusable = 2;
+
+int print(std::string_view text) {
+  const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+  if (written) return 0;
+  std::fputs("commission: cannot write to the output; is the disk full?\n", stderr);
+  return unusable;
+}
 
 int refuse(const std::string& reason) {
   std::fprintf(stderr, "commission: %s\n", reason.c_str());
-  return 2;
+  return unusable;
 }
 
-/// Writes beside the file and renames, so that nobody ever sees half a page.
-void write_whole(const std::string& path, const std::string& text) {
-  const std::string beside = path + ".part";
-  std::FILE* file = std::fopen(beside.c_str(), "wb");
-  if (file == nullptr) throw std::runtime_error(beside + ": cannot be written");
-  const bool written = std::fwrite(text.data(), 1, text.size(), file) == text.size();
-  const bool closed = std::fclose(file) == 0;
-  if (!written || !closed || std::rename(beside.c_str(), path.c_str()) != 0) {
-    std::remove(beside.c_str());
-    throw std::runtime_error(path + ": cannot be written");
+/// One line for each key: its path, what it holds, what it means.
+std::string list_of_keys() {
+  std::string all;
+  for (const auto& row : tw::plan::all_keys().keys) {
+    std::string holds{tw::text::example_of(row.about.quantity)};
+    if (row.kind == tw::plan::key_kind::table) holds = "table";
+    if (row.kind == tw::plan::key_kind::tables) holds = "tables";
+    if (row.kind == tw::plan::key_kind::flag) holds = "true or false";
+    if (row.kind == tw::plan::key_kind::text) holds = "text";
+    if (row.kind == tw::plan::key_kind::rating) holds = row.example;
+    if (row.kind == tw::plan::key_kind::word) {
+      holds.clear();
+      for (const auto& w : row.words) holds += (holds.empty() ? "" : " | ") + std::string{w};
+    }
+    all += row.path + "\t" + holds + "\t" + std::string{row.about.means} + "\n";
   }
+  return all;
+}
+
+/// Every mistake in a line of its own, on the error output; as data where the report would be.
+int refuse_plan(const tw::exchange::reading& read, const std::string& name, form as) {
+  if (as == form::json) (void)print(tw::exchange::mistakes_to_json(read.mistakes));
+  for (const auto& m : read.mistakes) std::fprintf(stderr, "commission: %s\n", tw::exchange::line_of(m, name).c_str());
+  return unusable;
+}
+
+int report(const commission::arguments& given, const tw::plan::build& build) {
+  const auto all = tw::decisions::assess(build);
+  const auto units = given.units.value_or(*build.units);
+  switch (given.as) {
+    case form::text: return print(report::as_text(all, units));
+    case form::json: {
+      const auto pictures = given.compact ? std::vector<tw::decisions::figure>{} : tw::decisions::figures_of(build);
+      return print(tw::exchange::report_to_json(all, pictures, {.indent = given.compact ? 0u : 2u}));
+    }
+    case form::page: break;
+  }
+  tw::exchange::write_file(given.page, report::as_html(all, tw::decisions::figures_of(build), units),
+                           given.plan.value_or(""));
+  return 0;
+}
+
+int save(const commission::arguments& given, const tw::plan::build& build) {
+  const bool json = tw::exchange::notation_of(given.save) == tw::exchange::notation::json;
+  const std::string text = json ? tw::exchange::to_json(build) : tw::exchange::to_toml(build);
+  if (tw::exchange::save_plan(given.save, text)) {
+    std::fprintf(stderr, "commission: %s had comments of its own; it is kept as %s.bak\n", given.save.c_str(),
+                 given.save.c_str());
+  }
+  return 0;
+}
+
+int run(const std::vector<std::string_view>& words) {
+  const commission::arguments given = commission::arguments_from(words);
+  switch (given.does) {
+    case task::help: return print(commission::usage);
+    case task::demo: return print(demo_plan);
+    case task::keys: return print(list_of_keys());
+    case task::starter: return print(tw::exchange::starter_plan(given.units.value_or(tw::text::unit_system::si)));
+    case task::report:
+    case task::check: break;
+  }
+  const std::string name = given.plan.value_or("demo plan");
+  const std::string text = given.plan ? tw::exchange::read_file(*given.plan) : std::string{demo_plan};
+  const auto read = tw::exchange::read_plan(text, tw::exchange::notation_of(name));
+  if (!read.usable()) return refuse_plan(read, name, given.as);
+  if (given.does == task::check) return print(name + ": nothing is wrong with this plan\n");
+  if (!given.save.empty()) return save(given, read.build);
+  return report(given, read.build);
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
-  arguments given;
-  const std::vector<std::string_view> words(argv + 1, argv + argc);
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    const std::string word{words[i]};
-    if (word == "--help") return std::fputs(usage.data(), stdout) < 0;
-    if (word == "--demo") return std::fputs(demo_plan, stdout) < 0;
-    if (word == "--json") {
-      given.json = true;
-    } else if (word == "--html") {
-      if (i + 1 == words.size()) return refuse("--html needs a file to write");
-      given.html = words[++i];
-    } else if (word == "--units") {
-      if (i + 1 == words.size()) return refuse("--units needs a word: si or us");
-      given.units = words[++i];
-      if (given.units != "si" && given.units != "us") return refuse("--units " + given.units + ": must be si or us");
-    } else if (word.starts_with("-")) {
-      return refuse("unknown option " + word + "; --help lists them");
-    } else if (!given.plan.empty()) {
-      return refuse("one plan at a time: " + given.plan + " and " + word);
-    } else {
-      given.plan = word;
-    }
-  }
   try {
-    const plan_file::plan plan = given.plan.empty() ? plan_file::read_text(demo_plan, "demo plan")
-                                                    : plan_file::read_file(given.plan);
-    const report::assessment all = tankwright::commissioning::assess(plan.build);
-    const auto units = given.units.empty() ? plan.units
-                       : given.units == "us" ? tankwright::text::unit_system::us
-                                             : tankwright::text::unit_system::si;
-    if (!given.html.empty()) {
-      write_whole(given.html, report::as_html(all, tankwright::commissioning::figures_of(plan.build), units));
-      return 0;
-    }
-    const std::string out = given.json ? report::as_json(all, tankwright::commissioning::figures_of(plan.build))
-                                       : report::as_text(all, units);
-    if (std::fputs(out.c_str(), stdout) < 0 || std::fflush(stdout) != 0) return refuse("cannot write the report");
+    return run({argv + 1, argv + argc});
   } catch (const std::exception& mistake) {
     return refuse(mistake.what());
   }
-  return 0;
 }

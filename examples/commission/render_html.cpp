@@ -7,10 +7,10 @@
 namespace report {
 
 using namespace tankwright;
-using commissioning::entry;
-using commissioning::finding;
-using commissioning::role;
-using commissioning::verdict;
+using decisions::number;
+using decisions::finding;
+using decisions::role;
+using decisions::verdict;
 
 namespace {
 
@@ -85,15 +85,15 @@ std::string paragraph(std::string_view kind, std::string_view text) {
 }
 
 std::string article(const finding& f, text::unit_system units) {
-  std::string out = "<article id=\"" + escaped(f.id) + "\" class=\"" + std::string{shade(f.says)} + "\">\n<h3>" +
+  std::string out = "<article id=\"" + escaped(f.id) + "\" class=\"" + std::string{shade(f.verdict)} + "\">\n<h3>" +
                     escaped(f.question) + "</h3>\n<table class=\"numbers\">\n";
-  for (const entry& e : f.numbers) {
+  for (const number& e : f.numbers) {
     out += std::string{"<tr class=\""} + (e.as == role::answer ? "answer" : "other") + "\"><td>" + escaped(e.label) +
            (e.as == role::limit ? " (limit)" : "") + "</td><td>" + escaped(text::of(e.value, units)) + "</td></tr>\n";
   }
-  out += "</table>\n" + paragraph("note", f.note);
-  if (f.says != verdict::for_information) out += paragraph("verdict", words(f.says));
-  out += f.before_acting.empty() ? "" : paragraph("caution", f.before_acting);
+  out += "</table>\n" + paragraph("note", f.happens.empty() ? "" : f.happens + ".") + paragraph("note", f.note);
+  if (f.verdict != verdict::for_information) out += paragraph("verdict", verdict_words(f));
+  out += f.caution.empty() ? "" : paragraph("caution", f.caution);
   for (const std::string& next : f.measure_next) out += paragraph("small", "Next: " + next);
   std::string sources;
   for (const citation& s : f.sources) {
@@ -102,19 +102,15 @@ std::string article(const finding& f, text::unit_system units) {
   return out + paragraph("small", sources) + "</article>\n";
 }
 
-/// The questions of some findings with their answers, worst first as in the text; nothing where there are none.
-template <class Wanted>
-std::string glance(std::string_view heading, const assessment& all, text::unit_system units, Wanted wanted) {
+/// A part of the first screen: what happens or is asked, with its answer; nothing where there is none.
+std::string glance(std::string_view heading, const std::vector<const finding*>& some, text::unit_system units) {
+  if (some.empty()) return {};
   std::string rows;
-  for (const verdict says : gravest_first) {
-    for (const finding& f : all.findings) {
-      if (f.says != says || !wanted(f)) continue;
-      rows += "<tr><td class=\"verdict " + std::string{shade(f.says)} + "\">" +
-              (f.says == verdict::for_information ? "" : escaped(words(f.says))) + "</td><td><a href=\"#" +
-              escaped(f.id) + "\">" + escaped(f.question) + "</a></td><td>" + escaped(answer_of(f, units)) + "</td></tr>\n";
-    }
+  for (const finding* f : some) {
+    rows += "<tr><td class=\"verdict " + std::string{shade(f->verdict)} + "\">" +
+            (f->verdict == verdict::for_information ? "" : escaped(verdict_words(*f))) + "</td><td><a href=\"#" +
+            escaped(f->id) + "\">" + escaped(row_of(*f)) + "</a></td><td>" + escaped(answer_of(*f, units)) + "</td></tr>\n";
   }
-  if (rows.empty()) return {};
   return "<h2>" + std::string{heading} + "</h2>\n<table class=\"glance\">\n" + rows + "</table>\n";
 }
 
@@ -126,21 +122,23 @@ std::string as_html(const assessment& all, const figures& pictures, text::unit_s
                     "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +
                     escaped(all.title) + "</title>\n<style>" + std::string{style} + "</style>\n</head>\n<body>\n<h1>" +
                     escaped(all.title) + "</h1>\n";
-  // What to act on first, then what to measure, then the rest: the first screen is for what is not well.
-  const auto to_act_on = [](const finding& f) {
-    return f.says == verdict::does_not_hold || f.says == verdict::not_enough_known || f.says == verdict::thin_margin;
-  };
-  out += glance("Act on these", all, units, to_act_on);
+  // What to act on first, the gravest consequence on top; then what to measure, then the rest.
+  const decisions::first_screen screen = decisions::screen_of(all);
+  std::vector<const finding*> act = screen.does_not_hold;
+  act.insert(act.end(), screen.not_enough_known.begin(), screen.not_enough_known.end());
+  act.insert(act.end(), screen.thin_margin.begin(), screen.thin_margin.end());
+  out += glance("Act on these", act, units);
+  out += glance("Recommendations", screen.recommendations, units);
   std::string list;
-  for (const auto& m : commissioning::measure_first(all)) {
+  for (const auto& m : decisions::measure_first(all)) {
     list += "<li>" + escaped(m.what) + " (<a href=\"#" + escaped(m.id) + "\">" + escaped(m.question) + "</a>)</li>\n";
   }
   if (!list.empty()) out += "<h2>Measure first</h2>\n<ol class=\"first\">\n" + list + "</ol>\n";
-  out += glance("Good to know", all, units, [&](const finding& f) { return !to_act_on(f); });
+  out += glance("Good to know", screen.for_information, units);
   std::string_view day;
   for (std::size_t i = 0; i < all.findings.size(); ++i) {
     const finding& f = all.findings[i];
-    if (f.day != day) out += "<h2>" + escaped(day = f.day) + "</h2>\n";
+    if (words(f.day) != day) out += "<h2>" + escaped(day = words(f.day)) + "</h2>\n";
     out += article(f, units);
     for (const auto& picture : pictures) {
       if (picture.id == f.id) out += as_svg(picture, units);  // a figure stands under the finding it belongs to

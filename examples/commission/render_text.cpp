@@ -6,9 +6,9 @@
 namespace report {
 
 using namespace tankwright;
-using commissioning::entry;
-using commissioning::finding;
-using commissioning::role;
+using decisions::number;
+using decisions::finding;
+using decisions::role;
 
 namespace {
 
@@ -51,35 +51,35 @@ std::string filled(std::string_view first, std::string_view text) {
   return out + line + "\n";
 }
 
-/// A question and its answer at the right edge; two lines where one is too short.
+/// What happens or is asked, and the answer at the right edge; more lines where one is too short.
 std::string line_of(const finding& f, text::unit_system units) {
-  const std::string left = "  " + std::string{f.question};
+  const std::string left = "  " + row_of(f);
   const std::string answer = answer_of(f, units);
   const std::size_t used = columns(left) + columns(answer);
-  if (answer.empty()) return left + "\n";
+  if (answer.empty()) return filled("  ", row_of(f));
   if (used + 2 <= width) return left + std::string(width - used, ' ') + answer + "\n";
-  return left + "\n" + std::string(width - std::min(width, columns(answer)), ' ') + answer + "\n";
+  return filled("  ", row_of(f)) + std::string(width - std::min(width, columns(answer)), ' ') + answer + "\n";
 }
 
-/// One screen: what to act on, what to know, what to measure. Of what holds, how many.
+/// One screen: what to act on, by what it does; what to know, what to measure. Of what holds, how many.
 std::string glance(const assessment& all, text::unit_system units) {
-  using enum commissioning::verdict;
   std::string out = "At a glance\n-----------\n";
-  const auto count = [&](commissioning::verdict says) {
-    return std::count_if(all.findings.begin(), all.findings.end(), [&](const finding& f) { return f.says == says; });
+  const decisions::first_screen screen = decisions::screen_of(all);
+  const auto part = [&](std::string_view heading, const std::vector<const finding*>& some) {
+    if (some.empty()) return;
+    out.append(heading).append("\n");
+    for (const finding* f : some) out += line_of(*f, units);
   };
-  for (const auto says : gravest_first) {
-    if (says == holds || count(says) == 0) continue;
-    out += std::string{words(says)} + "\n";
-    for (const finding& f : all.findings) {
-      if (f.says == says) out += line_of(f, units);
-    }
-  }
-  if (const auto holding = count(holds); holding > 0) {
-    out += std::string{words(holds)} + "\n  " + std::to_string(holding) + " of " + std::to_string(all.findings.size()) +
+  part("does not hold", screen.does_not_hold);
+  part("not enough known", screen.not_enough_known);
+  part("thin margin", screen.thin_margin);
+  part("past or close to what is recommended", screen.recommendations);
+  part("for information", screen.for_information);
+  if (screen.hold > 0) {
+    out += "holds\n  " + std::to_string(screen.hold) + " of " + std::to_string(all.findings.size()) +
            " decisions; they are below with the others, day by day\n";
   }
-  const auto first = commissioning::measure_first(all);
+  const auto first = decisions::measure_first(all);
   if (!first.empty()) out += "measure first\n";
   for (std::size_t i = 0; i < first.size(); ++i) {
     out += filled("  " + std::to_string(i + 1) + ". ", first[i].what + " (" + std::string{first[i].question} + ")");
@@ -91,15 +91,16 @@ std::string glance(const assessment& all, text::unit_system units) {
 std::string details(const finding& f, text::unit_system units, std::vector<std::string_view>& said) {
   std::string out = filled("", f.question);
   std::size_t label_width = 0;
-  for (const entry& e : f.numbers) label_width = std::max(label_width, columns(e.label));
-  for (const entry& e : f.numbers) {
+  for (const number& e : f.numbers) label_width = std::max(label_width, columns(e.label));
+  for (const number& e : f.numbers) {
     std::string label = padded(std::string{e.label}, label_width) + "  ";
     out += filled("    " + label, text::of(e.value, units) + (e.as == role::limit ? "  (limit)" : ""));
   }
+  if (!f.happens.empty()) out += filled("    ", f.happens + ".");
   if (!f.note.empty()) out += filled("    ", f.note);
-  if (f.says != commissioning::verdict::for_information) out += filled("    Verdict: ", words(f.says));
+  if (f.verdict != decisions::verdict::for_information) out += filled("    Verdict: ", verdict_words(f));
   std::vector<std::string_view> reasons;
-  for (const entry& e : f.numbers) {
+  for (const number& e : f.numbers) {
     if (e.value.reason.empty() || e.value.is_sharp()) continue;
     if (std::find(reasons.begin(), reasons.end(), e.value.reason) == reasons.end()) reasons.push_back(e.value.reason);
   }
@@ -107,10 +108,10 @@ std::string details(const finding& f, text::unit_system units, std::vector<std::
   std::string sources;
   for (const citation& source : f.sources) sources += (sources.empty() ? "" : "; ") + source_text(source);
   if (!sources.empty()) out += filled("    Source: ", sources);
-  if (!f.before_acting.empty()) {
-    const bool again = std::find(said.begin(), said.end(), f.before_acting) != said.end();
-    out += filled("    Caution: ", again ? "as above" : f.before_acting);
-    if (!again) said.push_back(f.before_acting);
+  if (!f.caution.empty()) {
+    const bool again = std::find(said.begin(), said.end(), f.caution) != said.end();
+    out += filled("    Caution: ", again ? "as above" : f.caution);
+    if (!again) said.push_back(f.caution);
   }
   for (const std::string& next : f.measure_next) out += filled("    Next: ", next);
   return out + "\n";
@@ -131,9 +132,11 @@ std::string surname(std::string_view author) {
 
 }  // namespace
 
+std::string row_of(const finding& f) { return f.happens.empty() ? std::string{f.question} : f.happens; }
+
 std::string answer_of(const finding& f, text::unit_system units) {
-  const auto found = std::find_if(f.numbers.begin(), f.numbers.end(), [](const entry& e) { return e.as == role::answer; });
-  return found == f.numbers.end() ? std::string{} : text::of(found->value, units);
+  const number* n = f.happens.empty() ? decisions::headline_of(f) : nullptr;
+  return n ? text::of(n->value, units) : std::string{};
 }
 
 std::string source_text(const citation& source) {
@@ -159,8 +162,8 @@ std::string as_text(const assessment& all, text::unit_system units) {
   std::string_view day;
   std::vector<std::string_view> said;
   for (const finding& f : all.findings) {
-    if (f.day != day) {
-      day = f.day;
+    if (words(f.day) != day) {
+      day = words(f.day);
       said.clear();
       out += std::string{day} + "\n" + std::string(columns(day), '-') + "\n\n";
     }

@@ -11,9 +11,9 @@
 namespace report {
 
 using namespace tankwright;
-using commissioning::curve;
-using commissioning::figure;
-using commissioning::stroke;
+using decisions::curve;
+using decisions::figure;
+using decisions::stroke;
 
 namespace {
 
@@ -24,7 +24,7 @@ constexpr double right_margin = 26.0;
 constexpr double top_margin = 12.0;
 constexpr double bottom_margin = 46.0;
 
-std::string number(double x) {
+std::string at(double x) {
   char buffer[32];
   std::snprintf(buffer, sizeof buffer, "%.1f", x);
   return buffer;
@@ -53,7 +53,7 @@ double step_of(double span) {
 struct axis_unit {
   std::string_view quantity;
   std::string_view symbol;
-  [[nodiscard]] double operator()(double si) const { return tankwright::text::detail::number_in_unit(si, quantity, symbol); }
+  [[nodiscard]] double operator()(double si) const { return tankwright::text::number_in(amount{quantity, si, si, si}, symbol); }
 };
 
 axis_unit unit_for(std::string_view quantity, double largest, text::unit_system units) {
@@ -65,14 +65,14 @@ std::string with_unit(std::string_view label, std::string_view symbol) {
 }
 
 std::string text_at(double x, double y, std::string_view anchor, std::string_view words, std::string_view extra = "") {
-  return "<text x=\"" + number(x) + "\" y=\"" + number(y) + "\" text-anchor=\"" + std::string{anchor} + "\"" +
+  return "<text x=\"" + at(x) + "\" y=\"" + at(y) + "\" text-anchor=\"" + std::string{anchor} + "\"" +
          std::string{extra} + ">" + escaped(words) + "</text>\n";
 }
 
 std::string path_of(const curve& c, const scale& sx, const scale& sy, const axis_unit& ux, const axis_unit& uy) {
   std::string points;
   for (std::size_t i = 0; i < c.x.size(); ++i) {
-    points += (i ? " " : "") + number(sx(ux(c.x[i]))) + "," + number(sy(uy(c.y[i])));
+    points += (i ? " " : "") + at(sx(ux(c.x[i]))) + "," + at(sy(uy(c.y[i])));
   }
   return points;
 }
@@ -83,14 +83,14 @@ std::string draw_curve(const curve& c, std::size_t index, const scale& sx, const
   std::string out;
   if (!c.low.empty()) {
     std::string outline;
-    for (std::size_t i = 0; i < c.x.size(); ++i) outline += number(sx(ux(c.x[i]))) + "," + number(sy(uy(c.high[i]))) + " ";
-    for (std::size_t i = c.x.size(); i-- > 0;) outline += number(sx(ux(c.x[i]))) + "," + number(sy(uy(c.low[i]))) + " ";
+    for (std::size_t i = 0; i < c.x.size(); ++i) outline += at(sx(ux(c.x[i]))) + "," + at(sy(uy(c.high[i]))) + " ";
+    for (std::size_t i = c.x.size(); i-- > 0;) outline += at(sx(ux(c.x[i]))) + "," + at(sy(uy(c.low[i]))) + " ";
     out += "<polygon class=\"band " + colour + "\" points=\"" + outline + "\"/>\n";
   }
   if (c.as == stroke::points) {
     for (std::size_t i = 0; i < c.x.size(); ++i) {
-      out += "<circle class=\"mark " + colour + "\" cx=\"" + number(sx(ux(c.x[i]))) + "\" cy=\"" +
-             number(sy(uy(c.y[i]))) + "\" r=\"3.5\"/>\n";
+      out += "<circle class=\"mark " + colour + "\" cx=\"" + at(sx(ux(c.x[i]))) + "\" cy=\"" +
+             at(sy(uy(c.y[i]))) + "\" r=\"3.5\"/>\n";
     }
   } else {
     out += "<polyline class=\"curve " + colour + (c.as == stroke::dashed ? " dashed" : "") + "\" points=\"" +
@@ -108,8 +108,8 @@ std::string draw_curves(const figure& f, text::unit_system units) {
     }
   }
   if (!(x_high > x_low)) return {};
-  const axis_unit ux = unit_for(f.across.quantity, std::fmax(std::fabs(x_low), std::fabs(x_high)), units);
-  const axis_unit uy = unit_for(f.up.quantity, std::fmax(std::fabs(y_low), std::fabs(y_high)), units);
+  const axis_unit ux = unit_for(f.x_axis.quantity, std::fmax(std::fabs(x_low), std::fabs(x_high)), units);
+  const axis_unit uy = unit_for(f.y_axis.quantity, std::fmax(std::fabs(y_low), std::fabs(y_high)), units);
   double low = uy(y_low);
   double high = uy(y_high);
   if (low > 0.0 && low < 0.5 * high) low = 0.0;  // start at zero unless that would squeeze the curves
@@ -123,26 +123,26 @@ std::string draw_curves(const figure& f, text::unit_system units) {
 
   std::string out;
   for (double y = low; y <= high + 0.01 * y_step; y += y_step) {
-    out += "<line class=\"grid\" x1=\"" + number(sx.from) + "\" x2=\"" + number(sx.to) + "\" y1=\"" + number(sy(y)) +
-           "\" y2=\"" + number(sy(y)) + "\"/>\n";
+    out += "<line class=\"grid\" x1=\"" + at(sx.from) + "\" x2=\"" + at(sx.to) + "\" y1=\"" + at(sy(y)) +
+           "\" y2=\"" + at(sy(y)) + "\"/>\n";
     out += text_at(left_margin - 8.0, sy(y) + 4.0, "end", text::of(std::fabs(y) < 1e-9 * y_step ? 0.0 : y));
   }
   for (double x = std::ceil(sx.low / x_step - 1e-9) * x_step; x <= sx.high + 0.001 * x_step; x += x_step) {
-    out += "<line class=\"grid\" y1=\"" + number(sy.from) + "\" y2=\"" + number(sy.to) + "\" x1=\"" + number(sx(x)) +
-           "\" x2=\"" + number(sx(x)) + "\"/>\n";
+    out += "<line class=\"grid\" y1=\"" + at(sy.from) + "\" y2=\"" + at(sy.to) + "\" x1=\"" + at(sx(x)) +
+           "\" x2=\"" + at(sx(x)) + "\"/>\n";
     out += text_at(sx(x), sy.from + 17.0, "middle", text::of(std::fabs(x) < 1e-9 * x_step ? 0.0 : x));
   }
-  out += text_at(0.5 * (sx.from + sx.to), page_height - 8.0, "middle", with_unit(f.across.label, ux.symbol));
+  out += text_at(0.5 * (sx.from + sx.to), page_height - 8.0, "middle", with_unit(f.x_axis.label, ux.symbol));
   const double middle = 0.5 * (sy.from + sy.to);
-  out += text_at(14.0, middle, "middle", with_unit(f.up.label, uy.symbol),
-                 " transform=\"rotate(-90 14 " + number(middle) + ")\"");
+  out += text_at(14.0, middle, "middle", with_unit(f.y_axis.label, uy.symbol),
+                 " transform=\"rotate(-90 14 " + at(middle) + ")\"");
   for (std::size_t i = 0; i < f.curves.size(); ++i) out += draw_curve(f.curves[i], i, sx, sy, ux, uy);
   return out;
 }
 
-std::string draw_plates(const figure& f, double& height) {
+std::string draw_rectangles(const figure& f, double& height) {
   double left = HUGE_VAL, right = -HUGE_VAL, bottom = HUGE_VAL, top = -HUGE_VAL;
-  for (const auto& p : f.plates) {
+  for (const auto& p : f.rectangles) {
     left = std::fmin(left, p.left), right = std::fmax(right, p.left + p.width);
     bottom = std::fmin(bottom, p.bottom), top = std::fmax(top, p.bottom + p.height);
   }
@@ -151,11 +151,11 @@ std::string draw_plates(const figure& f, double& height) {
   height = (top - bottom) * one + 20.0;
   std::string out;
   std::string labels;
-  for (const auto& p : f.plates) {
+  for (const auto& p : f.rectangles) {
     const double x = 10.0 + (p.left - left) * one;
     const double y = 10.0 + (top - p.bottom - p.height) * one;
-    out += "<rect class=\"" + std::string{p.fill} + "\" x=\"" + number(x) + "\" y=\"" + number(y) + "\" width=\"" +
-           number(p.width * one) + "\" height=\"" + number(p.height * one) + "\"/>\n";
+    out += "<rect class=\"" + std::string{p.fill} + "\" x=\"" + at(x) + "\" y=\"" + at(y) + "\" width=\"" +
+           at(p.width * one) + "\" height=\"" + at(p.height * one) + "\"/>\n";
     if (!p.label.empty()) labels += text_at(x + 0.5 * p.width * one, y + 15.0, "middle", p.label);
   }
   return out + labels;
@@ -179,10 +179,10 @@ std::string escaped(std::string_view text) {
 
 std::string as_svg(const figure& f, text::unit_system units) {
   double height = page_height;
-  const std::string body = f.plates.empty() ? draw_curves(f, units) : draw_plates(f, height);
+  const std::string body = f.rectangles.empty() ? draw_curves(f, units) : draw_rectangles(f, height);
   if (body.empty()) return {};
   std::string out = "<figure id=\"" + escaped(f.id) + "\"><figcaption>" + escaped(f.title) + "</figcaption>\n";
-  out += "<svg viewBox=\"0 0 " + number(page_width) + " " + number(height) + "\" role=\"img\" aria-label=\"" +
+  out += "<svg viewBox=\"0 0 " + at(page_width) + " " + at(height) + "\" role=\"img\" aria-label=\"" +
          escaped(f.title) + "\">\n" + body + "</svg>\n";
   std::string legend;
   for (std::size_t i = 0; i < f.curves.size(); ++i) {

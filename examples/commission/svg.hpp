@@ -6,12 +6,12 @@
 #include <string>
 #include <string_view>
 
-#include <tankwright/commissioning/figure.hpp>
+#include <tankwright/decisions/figure.hpp>
 #include <tankwright/text/quantity.hpp>
 
 namespace report {
 
-[[nodiscard]] std::string as_svg(const tankwright::commissioning::figure& f, tankwright::text::unit_system units);
+[[nodiscard]] std::string as_svg(const tankwright::decisions::figure& f, tankwright::text::unit_system units);
 
 /// Text that may stand in HTML.
 [[nodiscard]] std::string escaped(std::string_view text);

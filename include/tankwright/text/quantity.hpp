@@ -119,6 +119,18 @@ template <has_text Q>
   return detail::number_in_unit(core::si_number(quantity), core::quantity_name<Q>(), unit);
 }
 
+/// The central number of an amount in a unit given as text.
+///
+/// @param value any quantity, as data
+/// @param unit  as for `number_in` of a quantity
+/// @return      the number, in `unit`
+/// @throws      text_error for a unit that is not known or measures something else
+/// @accuracy    that of the readers: one rounding
+/// @source      unit table
+[[nodiscard]] inline double number_in(const amount& value, std::string_view unit) {
+  return detail::number_in_unit(value.central, value.quantity, unit);
+}
+
 /// A quantity in a unit given as text, which is printed as it is given: in(v, "m³") is "2.15 m³".
 ///
 /// @param quantity any quantity that `parse` can read

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The words behind the program's name.
+#pragma once
+
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <tankwright/text/quantity.hpp>
+#include <vector>
+
+namespace commission {
+
+/// Arguments that make no sense; `what()` says why in one line.
+class bad_arguments : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
+enum class task { report, check, demo, starter, keys, help };
+enum class form { text, json, page };
+
+struct arguments {
+  task does = task::report;
+  form as = form::text;
+  std::optional<std::string> plan{};  ///< none: the built-in demo
+  std::string page{};                 ///< file to write
+  std::string save{};                 ///< file to save the plan to
+  bool compact = false;
+  std::optional<tankwright::text::unit_system> units{};
+};
+
+extern const std::string_view usage;
+
+/// What the words ask for; throws `bad_arguments`.
+[[nodiscard]] arguments arguments_from(const std::vector<std::string_view>& words);
+
+}  // namespace commission
