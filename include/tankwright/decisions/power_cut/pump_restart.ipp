@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <tankwright/core/inline.hpp>
+#include <tankwright/decisions/power_cut/pump_restart.hpp>
+#include <tankwright/decisions/situation.hpp>
+#include <tankwright/decisions/useful.hpp>
+
+namespace tankwright::decisions {
+
+TANKWRIGHT_INLINE void answer_pump_restart(const situation& s, answers& out) {
+  if (!s.plan().plumbing || !s.plumbing().in.inlet || !s.plumbing().cut) return;
+  finding& f = out.ask(pump_restart);
+  const plumbing_case& c = s.plumbing();
+  const auto again = plumbing::restart({.system = *c.cut_input, .inlet = *c.in.inlet, .surge = c.in.surge});
+  f.answer("over_vortex", "over what keeps a vortex away", again.margin);
+  f.margin("margin", "left over it", again.margin, useful_level);
+  f.detail("lowest", "lowest level of the pump chamber", again.lowest_level);
+  f.detail("held_up", "held up in the drains until they run", again.held_up);
+  f.detail("until_over", "until water runs over the edge again", again.until_it_runs_over);
+  if (again.runs_dry) {
+    f.verdict = worse_of(f.verdict, verdict::does_not_hold);
+    f.happens = "The pump's chamber runs dry before the display runs over again";
+  }
+  f.source(plumbing::hydraulic_institute_9_8).source(plumbing::gordon_1970);
+}
+
+}  // namespace tankwright::decisions
