@@ -37,11 +37,20 @@
 #include <tankwright/decisions/moving_in/oxygen_in_power_cut.hpp>
 #include <tankwright/decisions/moving_in/room_to_swim.hpp>
 #include <tankwright/decisions/moving_in/start_up.hpp>
+#include <tankwright/decisions/plumbing/drain_blocked.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
 #include <tankwright/decisions/plumbing/overflow_head.hpp>
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
+#include <tankwright/decisions/plumbing/sump_runs_over.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
+#include <tankwright/decisions/power_cut/break_blocked.hpp>
+#include <tankwright/decisions/power_cut/check_valve_leaks.hpp>
+#include <tankwright/decisions/power_cut/dry_floor.hpp>
+#include <tankwright/decisions/power_cut/outlet_depth.hpp>
+#include <tankwright/decisions/power_cut/pump_restart.hpp>
+#include <tankwright/decisions/power_cut/running_level.hpp>
+#include <tankwright/decisions/power_cut/top_off_stuck_power_cut.hpp>
 #include <tankwright/decisions/running/running_cost.hpp>
 #include <tankwright/decisions/salting/ammonia.hpp>
 #include <tankwright/decisions/salting/match.hpp>
@@ -69,7 +78,16 @@ inline constexpr const decision* every_decision[] = {
     &turnover,
     &overflow_head,
     &drains,
+    &drain_blocked,
+    &sump_runs_over,
     // power cut
+    &dry_floor,
+    &break_blocked,
+    &check_valve_leaks,
+    &top_off_stuck_power_cut,
+    &running_level,
+    &outlet_depth,
+    &pump_restart,
     // filling the bottom
     &sand_bed,
     &rock_weight,

@@ -42,6 +42,7 @@ struct pump {
 /// The pipe that all returns share.
 struct trunk {
   plan::pipe pipe{};
+  flag check_valve{};
   std::string note{};
 };
 
@@ -52,6 +53,7 @@ struct return_pipe {
   word<tankwright::plumbing::outlet_kind> kind = word_by_default(tankwright::plumbing::outlet_kind::submerged);
   value<length> below_edge{};
   value<length> siphon_break{};
+  flag check_valve{};
   std::string note{};
 };
 
@@ -101,7 +103,7 @@ struct plumbing_section {
   value<rate> wanted_turnover{};
   value<length> edge_to_rim{};
   value<length> reserve = by_default(millimetres(20.0));
-  value<length> surge = by_default(metres(0.0));
+  value<length> surge{};
   value<proportion> area_uncertainty = by_default(percent(3.0));
   value<length> level_uncertainty = by_default(millimetres(3.0));
   value<double> drains_into = by_default(1.0);

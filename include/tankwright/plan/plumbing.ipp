@@ -53,6 +53,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, pump& s) {
 
 TANKWRIGHT_INLINE void describe(visitor& key, trunk& s) {
   describe_pipe(key, s.pipe);
+  key("check_valve", s.check_valve, {.means = "whether a check valve is in it, or at the pump", .set_by = chosen});
   describe_note(key, s.note);
 }
 
@@ -68,6 +69,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, return_pipe& s) {
                                        .limits = {metres(-10.0), metres(10.0)}, .set_by = chosen,
                                        .choose_between = {{millimetres(3), millimetres(50)}}, .step = millimetres(1),
                                        .doubt = usual::water_mark});
+  key("check_valve", s.check_valve, {.means = "whether a check valve is in its pipe", .set_by = chosen});
   describe_note(key, s.note);
 }
 
@@ -134,7 +136,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, plumbing_section& s) {
                                      .limits = usual::built, .doubt = usual::tape});
   key("reserve", s.reserve, {.means = "height to keep free below the rims of sump and display",
                              .limits = usual::building, .set_by = wanted});
-  key("surge", s.surge, {.means = "how far the box or the drains hold back water when the pump starts",
+  key("surge", s.surge, {.means = "how far the box rises when the pump starts, until the drains run; as it was seen",
                          .limits = usual::building, .doubt = usual::tape});
   key("area_uncertainty", s.area_uncertainty, {.means = "how well the areas of display and sump are known",
                                                .limits = usual::part_of_whole});

@@ -8,6 +8,7 @@
 #include <string>
 #include <tankwright/decisions/system_state.hpp>
 #include <tankwright/plan/inputs/plumbing_inputs.hpp>
+#include <tankwright/plumbing/power_cut_failures.hpp>
 #include <tankwright/water/liquid.hpp>
 
 namespace tankwright::decisions {
@@ -33,6 +34,7 @@ struct plumbing_case {
   std::string why_no_circuit{};           ///< what kept it from being solved
   std::optional<plumbing::power_cut_input> cut_input{};  ///< where water comes down
   std::optional<plumbing::power_cut_answer> cut{};
+  std::vector<plumbing::power_cut_failure_case> failures{};  ///< of breaks and check valves, where there are any
   std::string why_no_cut{};
 
   [[nodiscard]] const circuit_band& solved() const;  ///< throws what kept it from being solved

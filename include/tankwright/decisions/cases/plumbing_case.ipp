@@ -36,10 +36,22 @@ namespace detail {
     plumbing::return_line line{.label = outlet.label, .flow = flow, .outlet_below_edge = outlet.below_edge};
     line.break_below_edge = outlet.siphon_break;
     line.pipe = outlet.pipe;
+    line.check_valve = outlet.check_valve;
     in.returns.push_back(std::move(line));
   }
-  for (const plumbing::pipe_run& pipe : c.in.shared_pipes) in.shared_pipes.push_back({.pipe = pipe});
+  in.shared_pipes = c.in.shared_pipes;
   return in;
+}
+
+/// Whether something more can fail: a siphon break, a check valve.
+[[nodiscard]] inline bool can_fail(const plumbing::power_cut_input& in) noexcept {
+  for (const auto& r : in.returns) {
+    if (r.check_valve || r.break_below_edge) return true;
+  }
+  for (const auto& shared : in.shared_pipes) {
+    if (shared.check_valve) return true;
+  }
+  return false;
 }
 
 }  // namespace detail
@@ -52,17 +64,25 @@ TANKWRIGHT_INLINE const circuit_band& plumbing_case::solved() const {
 
 TANKWRIGHT_INLINE plumbing_case case_of(const plan::plumbing_section& s, const water_basis& water) {
   plumbing_case c{.in = plan::inputs_of(s), .liquid = water::seawater(water.salinity, water.temperature)};
-  if (!c.in.has_circuit()) return c;
+  if (!c.in.has_circuit()) {
+    c.why_no_cut = c.in.returns.empty() ? "give each return and how far its opening lies below the overflow edge"
+                                        : "give the pump's curve: its flow stands over the edge and comes down";
+    return c;
+  }
   try {
     c.circuit = detail::solve_circuit(c);
   } catch (const error& mistake) {
-    c.why_no_circuit = answers::reason_of(mistake);
+    c.why_no_circuit = c.why_no_cut = answers::reason_of(mistake);
     return c;
   }
-  if (!(c.circuit->central.delivered.value() > 0.0)) return c;
+  if (!(c.circuit->central.delivered.value() > 0.0)) {
+    c.why_no_cut = "take a pump that lifts water to the returns";
+    return c;
+  }
   try {
     c.cut_input = detail::power_cut_of(c);
     c.cut = plumbing::power_cut(*c.cut_input);
+    if (detail::can_fail(*c.cut_input)) c.failures = plumbing::power_cut_failures(*c.cut_input);
   } catch (const error& mistake) {
     c.why_no_cut = answers::reason_of(mistake);
   }

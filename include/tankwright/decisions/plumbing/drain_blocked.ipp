@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <algorithm>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/plumbing/drain_blocked.hpp>
+#include <tankwright/decisions/plumbing/drain_share.hpp>
 #include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
-#include <vector>
 
 namespace tankwright::decisions {
 
@@ -15,20 +14,11 @@ TANKWRIGHT_INLINE void answer_drain_blocked(const situation& s, answers& out) {
   finding& f = out.ask(drain_blocked);
   const plumbing_case& c = s.plumbing();
   const flow_rate flow = c.solved().most.delivered;  // the drains must take the most that may come
-  std::vector<estimate<flow_rate>> each;
-  for (const auto& drain : c.in.drains) {
-    const auto one = plumbing::drain_mode_for(drain, flow, c.liquid);
-    each.push_back({one.surely, std::min(one.full.central, one.inlet.central), std::min(one.full.high, one.inlet.high),
-                    "siphon formula, inlets and the losses of the fittings"});
-  }
+  const auto each = detail::drain_shares(c, flow);
   f.limit("brought", "the returns bring at most", flow);
   for (std::size_t i = 0; i < each.size(); ++i) {
     const std::string& label = c.in.drains[i].pipe.label;
-    estimate<flow_rate> others{{}, {}, {}, each[i].reason};
-    for (std::size_t j = 0; j < each.size(); ++j) {
-      if (j != i) others = {others.low + each[j].low, others.central + each[j].central, others.high + each[j].high,
-                            each[i].reason};
-    }
+    const auto others = detail::sum_of(each, [i](std::size_t j) { return j != i; });
     f.answer("carry", "the others carry, " + label + " blocked", others, label);
     f.margin("left", "they could take more, " + label + " blocked",
              map_rising(others, [&](flow_rate q) { return q - flow; }), flow_rate{}, label);

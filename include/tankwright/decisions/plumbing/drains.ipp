@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <algorithm>
-#include <optional>
 #include <tankwright/core/inline.hpp>
+#include <tankwright/decisions/plumbing/drain_share.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 
 namespace tankwright::decisions {
@@ -32,19 +32,15 @@ TANKWRIGHT_INLINE void answer_drains(const situation& s, answers& out) {
     return;
   }
   const flow_rate flow = c.solved().most.delivered;  // the drains must take the most that may come
-  estimate<flow_rate> carried{{}, {}, {}, "siphon formula, inlets and the losses of the fittings"};
-  std::optional<plumbing::drain_answer> first;
-  for (const auto& drain : c.in.drains) {
-    const auto one = plumbing::drain_mode_for(drain, flow, c.liquid);
-    carried.low += one.surely;
-    carried.central += std::min(one.full.central, one.inlet.central);
-    carried.high += std::min(one.full.high, one.inlet.high);
-    if (!first) first = one;
-  }
+  const auto first = plumbing::drain_mode_for(c.in.drains.front(), flow, c.liquid);
+  const auto carried = detail::sum_of(detail::drain_shares(c, flow), [](std::size_t) { return true; });
   f.answer("carry", "all drains carry", carried);
   f.limit("brought", "the returns bring at most", flow);
   f.margin("left", "they could take more", map_rising(carried, [&](flow_rate q) { return q - flow; }), flow_rate{});
-  f.note = c.in.drains.front().pipe.label + " alone with this flow: " + std::string{detail::words_of(first->mode)} + ".";
+  f.note = c.in.drains.front().pipe.label + " alone with this flow: " + std::string{detail::words_of(first.mode)} + ".";
+  if (f.verdict == verdict::does_not_hold) {
+    f.happens = said(s, flow - carried.central) + " more come over the edge than the drains take";
+  }
   f.source(plumbing::hills_1983);
 }
 

@@ -21,6 +21,7 @@ struct return_outlet {
   required<length> below_edge;           ///< top of the opening below the overflow edge; negative above it
   std::optional<length> siphon_break{};  ///< hole below the overflow edge; counts only where it lies above the opening
   tankwright::plumbing::pipe_run pipe;
+  bool check_valve = false;
 };
 
 /// Everything that moves the water.
@@ -29,16 +30,17 @@ struct plumbing_inputs {
   tankwright::plumbing::display_tank display;  ///< surface, edge, box, drain pipes that run full
   std::optional<length> edge_to_rim{};         ///< room over the overflow edge
   std::vector<tankwright::plumbing::drain> drains{};
+  std::vector<bool> primed{};  ///< of each drain: set up to run full, as a siphon
   tankwright::plumbing::sump sump;
   required<length> edge_above_floor;  ///< overflow edge above the floor of the sump
   std::size_t drains_into = 0;  ///< chamber that the drains end in, from 0
   std::vector<return_outlet> returns{};
-  std::vector<tankwright::plumbing::pipe_run> shared_pipes{};  ///< trunks of the returns, which empty too
+  std::vector<tankwright::plumbing::shared_pipe> shared_pipes{};  ///< trunks of the returns, which empty too
   proportion area_uncertainty;
   length level_uncertainty;
   length reserve;  ///< height to keep free below the rims of sump and display
   std::optional<tankwright::plumbing::pump_inlet> inlet{};
-  length surge;
+  std::optional<length> surge{};  ///< as it was seen
   std::optional<rate> wanted_turnover{};
 
   /// Whether there is a flow to compute: a pump, and somewhere for its water to go.

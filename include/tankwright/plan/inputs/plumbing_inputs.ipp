@@ -51,7 +51,7 @@ inline void make_circuit(const plumbing_section& s, plumbing_inputs& in) {
     tp::pipe_run run = run_of(s.trunk->pipe, "trunk");
     run.from = branch;
     run.to = branch = "branching";
-    in.shared_pipes.push_back(run);
+    in.shared_pipes.push_back({.pipe = run, .check_valve = s.trunk->check_valve});
     if (s.pump) in.circuit.runs.push_back(run);
   }
   for (const return_pipe& r : s.returns) {
@@ -65,7 +65,8 @@ inline void make_circuit(const plumbing_section& s, plumbing_inputs& in) {
       in.circuit.outlets.push_back({.label = r.label, .kind = *r.kind, .level = open ? lift - below : lift});
     }
     in.returns.push_back(
-        {.label = r.label, .below_edge = below, .siphon_break = r.siphon_break.maybe(), .pipe = std::move(run)});
+        {.label = r.label, .below_edge = below, .siphon_break = r.siphon_break.maybe(), .pipe = std::move(run),
+         .check_valve = r.check_valve});
   }
 }
 
@@ -80,13 +81,14 @@ TANKWRIGHT_INLINE plumbing_inputs inputs_of(const plumbing_section& s) {
                      .area_uncertainty = *s.area_uncertainty,
                      .level_uncertainty = *s.level_uncertainty,
                      .reserve = *s.reserve,
-                     .surge = *s.surge};
+                     .surge = s.surge.maybe()};
   if (s.box) in.display.box = tp::overflow_box{.plan = *s.box->area, .falls_by = *s.box->falls_by};
   detail::make_circuit(s, in);
   for (const drain_pipe& d : s.drain) {
     const std::string label = d.label.empty() ? "drain " + std::to_string(in.drains.size() + 1) : d.label;
     in.drains.push_back({.pipe = run_of(d.pipe, label), .drop = *d.drop, .inlet_head = *d.inlet_head,
                          .strainer = d.strainer});
+    in.primed.push_back(d.runs_full);
     if (d.runs_full) in.display.drains.push_back(in.drains.back().pipe);
   }
   in.drains_into = static_cast<std::size_t>(*s.drains_into) - 1;

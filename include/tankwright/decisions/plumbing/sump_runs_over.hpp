@@ -29,5 +29,5 @@ inline constexpr decision sump_runs_over{.id = "sump.running",
 }  // namespace tankwright::decisions
 
 #if !defined(TANKWRIGHT_COMPILED)
-#include <tankwright/decisions/power_cut/sump_runs_over.ipp>
+#include <tankwright/decisions/plumbing/sump_runs_over.ipp>
 #endif

@@ -2,7 +2,7 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
-#include <tankwright/decisions/power_cut/sump_runs_over.hpp>
+#include <tankwright/decisions/plumbing/sump_runs_over.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/decisions/useful.hpp>
 

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: BSL-1.0
+#pragma once
+
+#include <tankwright/core/inline.hpp>
+#include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/figures.hpp>
+#include <tankwright/decisions/figures/life_figures.hpp>
+#include <tankwright/decisions/figures/plumbing_figures.hpp>
+#include <tankwright/decisions/situation.hpp>
+
+namespace tankwright::decisions {
+
+TANKWRIGHT_INLINE std::vector<figure> figures_of(const plan::build& build) {
+  if (auto mistakes = plan::validate(build); !mistakes.empty()) throw plan::invalid_plan{std::move(mistakes)};
+  std::vector<figure> all;
+  const situation s{build};
+  const auto draw = [&](auto make) {
+    try {
+      for (figure& f : make()) all.push_back(std::move(f));
+    } catch (const error&) {
+      // its finding says why
+    }
+  };
+  if (build.plumbing) draw([&] { return figures_of(s.plumbing()); });
+  if (build.life) draw([&] { return figures_of(s.life()); });
+  return all;
+}
+
+}  // namespace tankwright::decisions
