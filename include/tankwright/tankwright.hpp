@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The whole library, except what is opt-in because it costs compile time: text (`text.hpp`) and the propagation and
-/// simulation of uncertainties (`numerics.hpp`).
+/// The formulas: core to life. What works on a whole plan is in `plan.hpp`, `decisions.hpp` and `exchange.hpp`; text
+/// (`text.hpp`) and uncertainty (`numerics.hpp`) are opt-in, because they cost compile time.
 #pragma once
 
-#include <tankwright/commissioning.hpp>
 #include <tankwright/core.hpp>
 #include <tankwright/life.hpp>
 #include <tankwright/plumbing.hpp>

@@ -12,8 +12,7 @@ import textwrap
 from pathlib import Path
 
 QUOTE = re.compile(r'(<!-- (code|file): (\S+?)(?:#(\w+))? -->\n```\w*\n)(.*?)(```)', re.S)
-FOLDERS = ('text', 'numerics', 'water', 'vessel', 'plumbing', 'room', 'life', 'plan', 'decisions', 'exchange',
-           'commissioning')
+FOLDERS = ('text', 'numerics', 'water', 'vessel', 'plumbing', 'room', 'life', 'plan', 'decisions', 'exchange')
 
 
 def region(root, path, name):

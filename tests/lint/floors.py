@@ -14,7 +14,6 @@ from pathlib import Path
 FLOORS = (('core',), ('numerics', 'text'), ('water',), ('life', 'room', 'plumbing', 'vessel'), ('plan',), ('decisions',),
           ('exchange',))
 HEIGHT = {folder: height for height, folders in enumerate(FLOORS) for folder in folders}
-LEAVING = ('commissioning',)  # to be replaced by plan, decisions and exchange; held to nothing until it is gone
 
 
 def floor_of(path):
@@ -25,13 +24,11 @@ def floor_of(path):
 def problems_of(path, text):
     """(line, what is wrong) of one header; `path` is relative to include/tankwright."""
     own = floor_of(path)
-    if own in LEAVING:
-        return
     if own not in HEIGHT:
         if len(path.parts) > 1:
             yield 1, f'{own} is not one of the floors'
         return  # tankwright.hpp and version.hpp
-    others = '|'.join(folder for folder in (*HEIGHT, *LEAVING) if folder != own)
+    others = '|'.join(folder for folder in HEIGHT if folder != own)
     for number, line in enumerate(text.split('\n'), 1):
         code = line.split('//')[0]
         include = re.match(r'\s*#\s*include\s*[<"]tankwright/([^>"]+)[>"]', line)

@@ -54,7 +54,7 @@ def ledger_text(rows, public):
     for name in sorted(public):
         parts = name.split('::')
         folders[parts[1] if len(parts) > 2 else 'core'].append(name)
-    order = ['core', 'text', 'numerics', 'water', 'vessel', 'plumbing', 'room', 'life', 'plan', 'decisions', 'exchange', 'commissioning']
+    order = ['core', 'text', 'numerics', 'water', 'vessel', 'plumbing', 'room', 'life', 'plan', 'decisions', 'exchange']
     for folder in sorted(folders, key=lambda f: order.index(f) if f in order else 99):
         text += f'## {folder}\n\n'
         text += '| function | published | library | identity | property | other | worst of tolerance | sources |\n'

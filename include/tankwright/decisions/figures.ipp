@@ -3,10 +3,15 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/cases/hold_case.hpp>
 #include <tankwright/decisions/figures.hpp>
+#include <tankwright/decisions/figures/hold_figures.hpp>
 #include <tankwright/decisions/figures/life_figures.hpp>
 #include <tankwright/decisions/figures/plumbing_figures.hpp>
+#include <tankwright/decisions/figures/room_figures.hpp>
 #include <tankwright/decisions/situation.hpp>
+#include <tankwright/plan/inputs/hold_inputs.hpp>
+#include <tankwright/plan/validate.hpp>
 
 namespace tankwright::decisions {
 
@@ -21,7 +26,9 @@ TANKWRIGHT_INLINE std::vector<figure> figures_of(const plan::build& build) {
       // its finding says why
     }
   };
+  if (build.hold) draw([&] { return figures_of(case_of(plan::inputs_of(*build.hold))); });
   if (build.plumbing) draw([&] { return figures_of(s.plumbing()); });
+  if (build.room) draw([&] { return figures_of(s.room()); });
   if (build.life) draw([&] { return figures_of(s.life()); });
   return all;
 }

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: BSL-1.0
+// A whole plan: read, assessed, assessed with its doubts, asked backwards. Ratios to one assessment in the same run.
+#include <benchmark/benchmark.h>
+
+#include <string>
+#include <tankwright/decisions.hpp>
+#include <tankwright/exchange.hpp>
+#include <tankwright/plan/path.hpp>
+#include <tankwright/plan/validate.hpp>
+
+namespace {
+
+namespace tw = tankwright;
+
+const std::string& demo_text() {
+  static const std::string text = tw::exchange::read_file(DEMO_PLAN);
+  return text;
+}
+
+const tw::plan::build& demo() {
+  static const tw::plan::build build = tw::exchange::read_plan(demo_text(), tw::exchange::notation::toml).build;
+  return build;
+}
+
+/// The demo without its forecast of weeks, which costs more than all the rest.
+tw::plan::build without_forecast() {
+  tw::plan::build build = demo();
+  tw::plan::set(build, "life.forecast", "false");
+  return build;
+}
+
+void read_demo(benchmark::State& state) {
+  for (auto _ : state) benchmark::DoNotOptimize(tw::exchange::read_plan(demo_text(), tw::exchange::notation::toml));
+}
+BENCHMARK(read_demo)->Unit(benchmark::kMicrosecond);
+
+void validate_demo(benchmark::State& state) {
+  for (auto _ : state) benchmark::DoNotOptimize(tw::plan::validate(demo()));
+}
+BENCHMARK(validate_demo)->Unit(benchmark::kMicrosecond);
+
+void assess_demo(benchmark::State& state) {
+  const tw::plan::build build = without_forecast();
+  for (auto _ : state) benchmark::DoNotOptimize(tw::decisions::assess(build));
+}
+BENCHMARK(assess_demo)->Unit(benchmark::kMicrosecond);
+
+void assess_demo_with_forecast(benchmark::State& state) {
+  for (auto _ : state) benchmark::DoNotOptimize(tw::decisions::assess(demo()));
+}
+BENCHMARK(assess_demo_with_forecast)->Unit(benchmark::kMicrosecond);
+
+void one_decision(benchmark::State& state, const char* id) {
+  const tw::plan::build build = without_forecast();
+  for (auto _ : state) benchmark::DoNotOptimize(tw::decisions::assess_one(build, id));
+}
+BENCHMARK_CAPTURE(one_decision, power_cut, "sump.power_cut")->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(one_decision, running_level, "sump.running_level")->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(one_decision, panels, "vessel.panels")->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(one_decision, humidity, "room.humidity")->Unit(benchmark::kMicrosecond);
+
+void with_doubts(benchmark::State& state) {
+  const tw::plan::build build = without_forecast();
+  for (auto _ : state) benchmark::DoNotOptimize(tw::decisions::assess_with_doubts(build));
+}
+BENCHMARK(with_doubts)->Unit(benchmark::kMillisecond);
+
+void cures(benchmark::State& state, const char* id) {
+  const tw::plan::build build = without_forecast();
+  for (auto _ : state) benchmark::DoNotOptimize(tw::decisions::what_would_hold(build, id));
+}
+BENCHMARK_CAPTURE(cures, power_cut, "sump.power_cut")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(cures, lids, "vessel.lids")->Unit(benchmark::kMillisecond);
+
+void text_to_report(benchmark::State& state) {
+  for (auto _ : state) {
+    const auto read = tw::exchange::read_plan(demo_text(), tw::exchange::notation::toml);
+    benchmark::DoNotOptimize(tw::exchange::report_to_json(tw::decisions::assess(read.build), {}, {.indent = 0}));
+  }
+}
+BENCHMARK(text_to_report)->Unit(benchmark::kMicrosecond);
+
+}  // namespace
+
+BENCHMARK_MAIN();
