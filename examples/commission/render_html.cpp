@@ -42,7 +42,8 @@ article.bad { border-color: var(--bad); } article.open { border-color: var(--ope
 .bad .verdict, .verdict.bad { color: var(--bad); } .open .verdict, .verdict.open { color: var(--open); }
 .numbers td { padding: .1rem .8rem .1rem 0; vertical-align: top; }
 .numbers td:first-child { color: var(--quiet); width: 45%; }
-.numbers .answer td:last-child { font-weight: 600; }
+.numbers .answer td:last-child, .numbers .place td { font-weight: 600; }
+.numbers .place td:first-child { color: var(--ink); padding-top: .4rem; }
 article p { margin: .4rem 0 0; }
 .small { color: var(--quiet); font-size: .87rem; }
 .caution { border: 1px solid var(--thin); padding: .35rem .6rem; }
@@ -87,7 +88,12 @@ std::string paragraph(std::string_view kind, std::string_view text) {
 std::string article(const finding& f, text::unit_system units) {
   std::string out = "<article id=\"" + escaped(f.id) + "\" class=\"" + std::string{shade(f.verdict)} + "\">\n<h3>" +
                     escaped(f.question) + "</h3>\n<table class=\"numbers\">\n";
+  std::string_view place;
   for (const number& e : f.numbers) {
+    if (e.place != place && !e.place.empty()) {
+      out += "<tr class=\"place\"><td colspan=\"2\">" + escaped(e.place) + "</td></tr>\n";
+    }
+    place = e.place;
     out += std::string{"<tr class=\""} + (e.as == role::answer ? "answer" : "other") + "\"><td>" + escaped(e.label) +
            (e.as == role::limit ? " (limit)" : "") + "</td><td>" + escaped(text::of(e.value, units)) + "</td></tr>\n";
   }

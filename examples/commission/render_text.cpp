@@ -91,9 +91,14 @@ std::string glance(const assessment& all, text::unit_system units) {
 std::string details(const finding& f, text::unit_system units, std::vector<std::string_view>& said) {
   std::string out = filled("", f.question);
   std::size_t label_width = 0;
-  for (const number& e : f.numbers) label_width = std::max(label_width, columns(e.label));
   for (const number& e : f.numbers) {
-    std::string label = padded(std::string{e.label}, label_width) + "  ";
+    label_width = std::max(label_width, columns(e.label) + (e.place.empty() ? 0 : 2));
+  }
+  std::string_view place;
+  for (const number& e : f.numbers) {
+    if (e.place != place && !e.place.empty()) out += filled("    ", e.place + ":");
+    place = e.place;
+    std::string label = padded((place.empty() ? "" : "  ") + e.label, label_width) + "  ";
     out += filled("    " + label, text::of(e.value, units) + (e.as == role::limit ? "  (limit)" : ""));
   }
   if (!f.happens.empty()) out += filled("    ", f.happens + ".");

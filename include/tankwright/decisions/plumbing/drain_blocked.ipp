@@ -19,8 +19,8 @@ TANKWRIGHT_INLINE void answer_drain_blocked(const situation& s, answers& out) {
   for (std::size_t i = 0; i < each.size(); ++i) {
     const std::string& label = c.in.drains[i].pipe.label;
     const auto others = detail::sum_of(each, [i](std::size_t j) { return j != i; });
-    f.answer("carry", "the others carry, " + label + " blocked", others, label);
-    f.margin("left", "they could take more, " + label + " blocked",
+    f.answer("carry", "the others carry", others, label);
+    f.margin("left", "they could take more",
              map_rising(others, [&](flow_rate q) { return q - flow; }), flow_rate{}, label);
   }
   if (each.size() == 1) f.note = "There is no second drain.";

@@ -19,12 +19,12 @@ TANKWRIGHT_INLINE void answer_return_flow(const situation& s, answers& out) {
   f.answer("total", "all returns together", solved.band([](const auto& at) { return at.delivered; }));
   for (std::size_t i = 0; i < solved.central.outlets.size(); ++i) {
     const auto& outlet = solved.central.outlets[i];
-    f.detail("flow", outlet.label, solved.band([i](const auto& at) { return at.outlets[i].flow; }), outlet.label);
+    f.detail("flow", "gives", solved.band([i](const auto& at) { return at.outlets[i].flow; }), outlet.label);
     if (outlet.state == plumbing::outlet_state::still) f.note += "Nothing comes out of " + outlet.label + ". ";
     if (outlet.state == plumbing::outlet_state::reversed) f.note += "Water runs back into " + outlet.label + ". ";
   }
   for (const auto& pump : solved.central.pumps) {
-    f.detail("head", "head of " + pump.label, pump.head, pump.label);
+    f.detail("head", "lifts to a head of", pump.head, pump.label);
     if (pump.state == plumbing::pump_state::shut) f.note += pump.label + " lifts nothing: too high for it. ";
     if (pump.state == plumbing::pump_state::past_end) f.note += pump.label + " runs past the end of its curve. ";
   }

@@ -15,8 +15,8 @@ TANKWRIGHT_INLINE void answer_sump_runs_over(const situation& s, answers& out) {
   const length rim = c.in.sump.rim.get();
   f.limit("rim", "rim of the sump", rim);
   for (const auto& chamber : c.cut->running) {
-    f.answer("level", chamber.label, chamber.level, chamber.label);
-    f.margin("left", "left below the rim, " + chamber.label,
+    f.answer("level", "stands at", chamber.level, chamber.label);
+    f.margin("left", "left below the rim",
              map_falling(chamber.level, [&](length z) { return rim - z; }), useful_level, chamber.label);
   }
   if (f.verdict == verdict::does_not_hold) f.happens = "The sump runs over while the pump runs";

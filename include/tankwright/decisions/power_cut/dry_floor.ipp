@@ -19,9 +19,9 @@ TANKWRIGHT_INLINE void answer_dry_floor(const situation& s, answers& out) {
     return;
   }
   const auto& cut = *c.cut;
-  f.answer("left", "left below the rim of the sump", cut.margin);
+  f.margin("left", "left below the rim in the worst moment, in " + cut.worst.chamber, cut.margin,
+           std::max(c.in.reserve, useful_level));
   f.limit("reserve", "wanted at least", c.in.reserve);
-  f.margin("margin", "in the worst moment, in " + cut.worst.chamber, cut.margin, std::max(c.in.reserve, useful_level));
   f.detail("down", "comes down", cut.falls.total);
   f.detail("over_edge", "of it over the edge", cut.falls.over_edge);
   f.detail("back_siphon", "of it by back-siphon", cut.falls.back_siphon);

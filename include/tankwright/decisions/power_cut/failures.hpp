@@ -23,8 +23,7 @@ inline bool add_failures(finding& f, const situation& s, std::initializer_list<p
   for (const auto& one : c.failures) {
     if (std::find(kinds.begin(), kinds.end(), one.failure) == kinds.end()) continue;
     const std::string place = one.label.empty() ? std::string{of_all} : one.label;
-    f.answer("left", "left below the rim, " + place, one.margin, place);
-    f.margin("margin", "in the worst moment, " + place, one.margin, std::max(c.in.reserve, useful_level), place);
+    f.margin("left", "left below the rim in the worst moment", one.margin, std::max(c.in.reserve, useful_level), place);
     if (one.on_the_floor.central >= most.central) {
       most = one.on_the_floor;
       worst = place;
@@ -33,7 +32,7 @@ inline bool add_failures(finding& f, const situation& s, std::initializer_list<p
   if (!f.deciding) return false;
   if (most.central.value() > 0.0) {
     f.detail("floor", "runs onto the floor", most, worst);
-    f.happens = said(s, most.central) + " run onto the floor: " + worst;
+    f.happens = said(s, most.central) + " run onto the floor when the power fails with that blocked or leaking: " + worst;
   }
   f.source(plumbing::rehbock_1929);
   return true;

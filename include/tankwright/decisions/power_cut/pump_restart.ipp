@@ -13,8 +13,7 @@ TANKWRIGHT_INLINE void answer_pump_restart(const situation& s, answers& out) {
   finding& f = out.ask(pump_restart);
   const plumbing_case& c = s.plumbing();
   const auto again = plumbing::restart({.system = *c.cut_input, .inlet = *c.in.inlet, .surge = c.in.surge});
-  f.answer("over_vortex", "over what keeps a vortex away", again.margin);
-  f.margin("margin", "left over it", again.margin, useful_level);
+  f.margin("left", "over what keeps a vortex away", again.margin, useful_level);
   f.detail("lowest", "lowest level of the pump chamber", again.lowest_level);
   f.detail("held_up", "held up in the drains until they run", again.held_up);
   f.detail("until_over", "until water runs over the edge again", again.until_it_runs_over);

@@ -18,8 +18,8 @@ TANKWRIGHT_INLINE void answer_top_off_stuck_power_cut(const situation& s, answer
   plumbing::power_cut_input flooded = *c.cut_input;
   flooded.topped_up = room->top_off->reservoir.get();
   const auto cut = plumbing::power_cut(flooded);
-  f.answer("left", "left below the rim of the sump", cut.margin);
-  f.margin("margin", "in the worst moment, in " + cut.worst.chamber, cut.margin, std::max(c.in.reserve, useful_level));
+  f.margin("left", "left below the rim in the worst moment, in " + cut.worst.chamber, cut.margin,
+           std::max(c.in.reserve, useful_level));
   f.detail("reservoir", "of the reservoir in the sump", room->top_off->reservoir.get());
   if (cut.on_the_floor.central.value() > 0.0) {
     f.detail("floor", "runs onto the floor", cut.on_the_floor);
