@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/room/humidity_course.hpp>
-#include <tankwright/room/outage.hpp>
+#include <tankwright/room/temperature_course.hpp>
 
 #include "bench.hpp"
 
@@ -11,7 +11,7 @@ namespace {
 
 std::vector<room::wet_surface> surfaces() {
   return {{.label = "display", .area = tw::square_metres(2.16)},
-          {.label = "sump", .area = tw::square_metres(0.54), .moved = room::gently_moving, .covered = tw::percent(60)}};
+          {.label = "sump", .area = tw::square_metres(0.54), .agitation = room::gently_moving, .covered = tw::percent(60)}};
 }
 room::tank_water water() { return {.temperature = tw::celsius(25.0), .salinity = tw::practical_salinity{35.0}}; }
 room::air air(double t, double humidity) {
@@ -34,7 +34,7 @@ void coupled_room_balance(benchmark::State& state) {
 }
 BENCHMARK(coupled_room_balance);
 
-room::outage tank() {
+room::uncontrolled_tank tank() {
   return {
       .tank = {.water = water(),
                .air = air(18.0, 50.0),
@@ -43,20 +43,20 @@ room::outage tank() {
       .heat_capacity = tw::joules_per_kelvin(7.4e6)};
 }
 
-void outage_curve_of_24_hours(benchmark::State& state) {
-  const room::outage o = tank();
-  for (auto _ : state) benchmark::DoNotOptimize(room::outage_curve(o, tw::hours(24.0)));
+void temperature_course_of_of_24_hours(benchmark::State& state) {
+  const room::uncontrolled_tank o = tank();
+  for (auto _ : state) benchmark::DoNotOptimize(room::temperature_course_of(o, tw::hours(24.0)));
   tw::bench::per_value(state, 1);
 }
-BENCHMARK(outage_curve_of_24_hours);
+BENCHMARK(temperature_course_of_of_24_hours);
 
-void outage_curve_in_a_cooling_room(benchmark::State& state) {
-  room::outage o = tank();
+void temperature_course_of_in_a_cooling_room(benchmark::State& state) {
+  room::uncontrolled_tank o = tank();
   o.room = room::drifting_room{.settles_at = tw::celsius(8.0), .time_constant = tw::hours(20.0)};
-  for (auto _ : state) benchmark::DoNotOptimize(room::outage_curve(o, tw::hours(24.0)));
+  for (auto _ : state) benchmark::DoNotOptimize(room::temperature_course_of(o, tw::hours(24.0)));
   tw::bench::per_value(state, 1);
 }
-BENCHMARK(outage_curve_in_a_cooling_room);
+BENCHMARK(temperature_course_of_in_a_cooling_room);
 
 }  // namespace
 

@@ -40,15 +40,15 @@ int main() {
   std::printf("at 0.30 per kWh: %.2f a day (%.2f to %.2f)\n\n", cost.cost_per_day.central, cost.cost_per_day.low,
               cost.cost_per_day.high);
 
-  // [outage]
+  // [power_cut]
   tank.sources.clear();
-  const room::outage night{
+  const room::uncontrolled_tank night{
       .tank = tank,
       .heat_capacity = heat_capacity,
       .room = room::drifting_room{.settles_at = tw::celsius(8.0), .time_constant = tw::hours(24.0)}};
-  const auto course = room::outage_curve(night, tw::hours(24.0), tw::hours(6.0));
-  const auto limit = room::time_to_limit(night, tw::celsius(20.0));
-  // [/outage]
+  const auto course = room::temperature_course_of(night, tw::hours(24.0), tw::hours(6.0));
+  const auto limit = room::time_to_temperature(night, tw::celsius(20.0));
+  // [/power_cut]
   std::printf("hours without power   water, degC\n");
   for (const auto& p : course.points) {
     std::printf("%19.0f   %.1f (%.1f to %.1f)\n", tw::in_hours(p.time), tw::in_celsius(p.water.central),

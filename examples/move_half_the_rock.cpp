@@ -16,7 +16,7 @@ int main() {
 
   // [balance]
   const auto first_day = life::balance_of_moved_rock(
-      {.proven = load, .moved = tw::fraction(0.5), .new_load = load, .net = tw::litres(2000.0)});
+      {.proven = load, .share_moved = tw::fraction(0.5), .new_load = load, .net = tw::litres(2000.0)});
   // [/balance]
   std::printf("by the balance of the first day, half of the rock is short of %.2f g of nitrogen:\n"
               "ammonia would rise by %.2f mg/L a day if no bacteria grew and none worked harder\n\n",
@@ -27,7 +27,7 @@ int main() {
   const auto rock = [&](double day, double share) {
     return life::seeding{
         .when = {.at = tw::days(day)},
-        .added = life::bacteria_on({.load = load, .temperature = water, .moved = tw::fraction(share)})};
+        .added = life::bacteria_on({.load = load, .temperature = water, .share_moved = tw::fraction(share)})};
   };
   const auto way = [&](const char* label, double fish_on_day, std::vector<life::seeding> rocks) {
     // New sand is never sterile: a trace of bacteria is there in any case.

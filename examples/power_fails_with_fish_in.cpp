@@ -59,7 +59,7 @@ int main() {
   // [/cut]
 
   const auto needed =
-      life::aeration_to_hold({.net = net, .use = use, .saturation = saturation}, tw::milligrams_per_litre(5.0));
+      life::aeration_to_keep({.net = net, .use = use, .saturation = saturation}, tw::milligrams_per_litre(5.0));
   std::printf("to hold 5 mg/L all ways in must have a KLa of %.2f 1/h together\n\n", tw::in_per_hour(needed));
 
   const auto caution = lasts(1).caution.text;

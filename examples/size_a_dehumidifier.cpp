@@ -33,8 +33,8 @@ int main() {
                .outdoor = air(28.0, 60.0)},
       .water = {.temperature = tw::celsius(25.0), .salinity = tw::practical_salinity{35.0}},
       .surfaces = {{.label = "display", .area = tw::square_metres(2.16), .covered = tw::percent(50)},
-                   {.label = "sump", .area = tw::square_metres(0.54), .moved = room::gently_moving},
-                   {.label = "overflow weir", .area = tw::square_metres(0.15), .moved = room::lively}},
+                   {.label = "sump", .area = tw::square_metres(0.54), .agitation = room::gently_moving},
+                   {.label = "overflow weir", .area = tw::square_metres(0.15), .agitation = room::lively}},
       .sources = {{.label = "two people", .rate = tw::grams_per_hour(100.0)}}};
   // [/room]
   room::tank_room winter = summer;

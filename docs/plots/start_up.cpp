@@ -49,7 +49,7 @@ void seeding() {
     plan.loads = {{.from = tw::days(0.0), .load = load}};
     plan.seedings.push_back(
         {.when = {.at = tw::days(0.0)},
-         .added = life::bacteria_on({.load = load, .temperature = tw::celsius(25.0), .moved = tw::fraction(share)})});
+         .added = life::bacteria_on({.load = load, .temperature = tw::celsius(25.0), .share_moved = tw::fraction(share)})});
     plan.horizon = tw::days(16.0);
     plan.every = tw::days(0.2);
     runs.push_back(life::simulate_start_up(plan));

@@ -10,14 +10,16 @@
 #include <tankwright/room/evaporation_laws.hpp>
 #include <tankwright/room/heat_balance.hpp>
 #include <tankwright/room/heat_store.hpp>
+#include <tankwright/room/heater_fault.hpp>
 #include <tankwright/room/humidity.hpp>
 #include <tankwright/room/humidity_control.hpp>
 #include <tankwright/room/humidity_course.hpp>
 #include <tankwright/room/moist_air.hpp>
-#include <tankwright/room/outage.hpp>
+#include <tankwright/room/ranges.hpp>
 #include <tankwright/room/running_cost.hpp>
 #include <tankwright/room/saturation.hpp>
 #include <tankwright/room/tank_water.hpp>
+#include <tankwright/room/temperature_course.hpp>
 #include <tankwright/room/top_off.hpp>
 #include <tankwright/room/wall.hpp>
 #include <tankwright/room/warm_up.hpp>

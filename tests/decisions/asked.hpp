@@ -9,15 +9,9 @@
 #include <tankwright/decisions/decision.hpp>
 #include <tankwright/decisions/situation.hpp>
 
-#include "plan/mistakes.hpp"
+#include "plan/lagoon.hpp"
 
 namespace tankwright::testing {
-
-/// The plan with some keys changed.
-[[nodiscard]] inline plan::build changed(plan::build build, key_texts keys) {
-  give(build, keys);
-  return build;
-}
 
 /// The findings of one decision; none where the plan does not ask it.
 [[nodiscard]] inline std::vector<decisions::finding> asked(const decisions::decision& d, const plan::build& build) {
@@ -27,40 +21,12 @@ namespace tankwright::testing {
   return out.take();
 }
 
-/// Whatever the answer, bands are ordered, what is judged has a margin that says the same, and a lack is named.
-inline void sound(const decisions::finding& f) {
-  using decisions::verdict;
-  for (const decisions::number& n : f.numbers) {
-    INFO(f.id, ".", n.id, " ", n.place);
-    CHECK(n.value.low <= n.value.central);
-    CHECK(n.value.central <= n.value.high);
-    CHECK_FALSE(n.value.quantity.empty());
-  }
-  if (f.margin()) {
-    CHECK_MESSAGE(f.verdict >= decisions::judge(f.margin()->value, f.useful), f.id);
-  } else {
-    CHECK_MESSAGE((f.verdict == verdict::for_information || f.verdict == verdict::not_enough_known), f.id);
-  }
-  CHECK_MESSAGE((f.verdict != verdict::not_enough_known || !f.measure_next.empty() || !f.note.empty()), f.id);
-}
-
 /// The one finding of a decision that must be asked.
 [[nodiscard]] inline decisions::finding answered(const decisions::decision& d, plan::build build, key_texts changes = {}) {
   give(build, changes);
-  REQUIRE_MESSAGE(plan::validate(build).empty(), mistakes_of(build));
   auto all = asked(d, build);
   REQUIRE_MESSAGE(all.size() == 1, d.id);
-  CHECK(all.front().id == d.id);
-  CHECK(all.front().caution == d.caution);
-  sound(all.front());
   return all.front();
-}
-
-/// A number with its band.
-[[nodiscard]] inline amount band(const decisions::finding& f, std::string_view id, std::string_view place = {}) {
-  const decisions::number* n = f.find(id, place);
-  REQUIRE_MESSAGE(n != nullptr, f.id, ": ", id, " ", place, " note: ", f.note);
-  return n->value;
 }
 
 /// The middle of a number, in SI.

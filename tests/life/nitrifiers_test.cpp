@@ -62,7 +62,7 @@ TEST_CASE("nitrifiers: growth") {
 TEST_CASE("nitrifiers: bacteria on a working filter") {
   const auto load = twl::nitrogen_load::from_nitrogen(grams_per_day(4.0));
   const auto whole = twl::bacteria_on({.load = load, .temperature = celsius(26.0)});
-  const auto half = twl::bacteria_on({.load = load, .temperature = celsius(26.0), .moved = fraction(0.5)});
+  const auto half = twl::bacteria_on({.load = load, .temperature = celsius(26.0), .share_moved = fraction(0.5)});
   TW_CHECK(half_moved, half.ammonia_oxidisers, 0.5 * whole.ammonia_oxidisers, relative(1e-14));
   TW_CHECK(half_moved, half.nitrite_oxidisers, 0.5 * whole.nitrite_oxidisers, relative(1e-14));
   for (const auto& [group, x] : {std::pair{twl::ammonia_oxidisers_2014, whole.ammonia_oxidisers},
@@ -88,6 +88,6 @@ TEST_CASE("nitrifiers: bad input") {
                                           .temperature = celsius(25.0)}),
                   invalid_input);
   CHECK_THROWS_AS((void)twl::bacteria_on({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(1.0)),
-                                          .temperature = celsius(25.0), .moved = fraction(1.2)}),
+                                          .temperature = celsius(25.0), .share_moved = fraction(1.2)}),
                   invalid_input);
 }

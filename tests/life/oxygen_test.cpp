@@ -17,7 +17,7 @@ const evidence inverse{"tankwright::life::time_to_oxygen_limit", kind::identity,
                        "at the time found, oxygen_after gives the limit"};
 const evidence faster{"tankwright::life::time_to_oxygen_limit", kind::property, "more air lasts longer, more use shorter"};
 const evidence steady{"tankwright::life::steady_oxygen", kind::identity, "k (C* - C) V = R"};
-const evidence holds{"tankwright::life::aeration_to_hold", kind::identity, "with the aeration found the level is steady"};
+const evidence holds{"tankwright::life::aeration_to_keep", kind::identity, "with the aeration found the level is steady"};
 const evidence continuous{"tankwright::life::time_to_oxygen_limit", kind::property, "tends to (C0 - C) V/R without air"};
 
 twl::oxygen_balance tank(double milligrams_per_hour_used, double k, double saturation = 6.8) {
@@ -99,7 +99,7 @@ TEST_CASE("oxygen: the course, the countdown and the steady level agree") {
 TEST_CASE("oxygen: air that holds a level") {
   auto of = tank(3000.0, 0.0);
   for (const double level : {0.01, 3.0, 5.0, 6.5}) {
-    of.aeration = twl::aeration_to_hold(tank(3000.0, 0.0), milligrams_per_litre(level));
+    of.aeration = twl::aeration_to_keep(tank(3000.0, 0.0), milligrams_per_litre(level));
     const auto found = twl::steady_oxygen(of);
     REQUIRE(found.has_value());
     TW_CHECK(holds, *found, milligrams_per_litre(level), within(milligrams_per_litre(1e-13)));
@@ -132,7 +132,7 @@ TEST_CASE("oxygen: bad input") {
     return twl::time_to_oxygen_limit(course(6.0), milligrams_per_litre(x));
   });
   check_edges({"time", "h", not_negative}, [&](double x, range_policy) { return twl::oxygen_after(course(6.0), hours(x)); });
-  CHECK_THROWS_AS((void)twl::aeration_to_hold(tank(3000.0, 0.0), milligrams_per_litre(6.8)), invalid_input);
+  CHECK_THROWS_AS((void)twl::aeration_to_keep(tank(3000.0, 0.0), milligrams_per_litre(6.8)), invalid_input);
   CHECK_THROWS_AS((void)twl::time_to_aerate(course(3.0), milligrams_per_litre(6.8)), invalid_input);
   CHECK_THROWS_AS((void)twl::time_to_aerate(course(3.0), milligrams_per_litre(2.0)), invalid_input);
   CHECK_THROWS_AS((void)twl::time_to_aerate({.tank = tank(0.0, 0.0), .start = milligrams_per_litre(3.0)},

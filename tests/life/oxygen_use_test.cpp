@@ -34,7 +34,7 @@ TEST_CASE("oxygen use: reference table") {
         .measured_at = celsius(25.0),
         .mass_exponent = row["exponent"],
         .activity = routine ? twl::routine_over_standard : row["activity"]};
-    const double found = twl::oxygen_use(group, celsius(25.0)).per_mass.milligrams_per_kilogram_hour();
+    const double found = twl::in_milligrams_per_kilogram_hour(twl::oxygen_use(group, celsius(25.0)).per_mass);
     return routine ? found / row["measured"] : found;
   };
   const auto carbon_dioxide = [](const reference_row& row) {

@@ -360,7 +360,7 @@ TEST_CASE("start-up: the habits of the trade come out") {
   auto with_rock = bare;
   with_rock.seedings = {{.when = {.at = days(0.0)},
                          .added = twl::bacteria_on({.load = load(0.3), .temperature = celsius(26.0),
-                                                    .moved = fraction(0.5)})}};
+                                                    .share_moved = fraction(0.5)})}};
   const auto half = twl::simulate_start_up(with_rock).summary;
   TW_HOLDS(together, half.ammonia.level < ammonia(0.3));
   TW_HOLDS(together, ammonia(1.0) < twl::simulate_start_up(bare).summary.ammonia.level);

@@ -24,7 +24,7 @@ water::ammonia_sample water_of(double s, double t, water::ph_reading ph, double 
 twl::rock_balance move(double share, double new_load) {
   const auto load = [](double g) { return twl::nitrogen_load::from_nitrogen(grams_per_day(g)); };
   return twl::balance_of_moved_rock(
-      {.proven = load(4.0), .moved = fraction(share), .new_load = load(new_load), .net = litres(2000.0)});
+      {.proven = load(4.0), .share_moved = fraction(share), .new_load = load(new_load), .net = litres(2000.0)});
 }
 
 }  // namespace

@@ -59,7 +59,7 @@ for (let i = 0; i < STATES; ++i) {
   row('humidity_ratio_of', given, W, '', 'rel 1e-9');
   row('dew_point', given, dew, 'C', '0.002');
   row('specific_volume_of', given, psy.GetMoistAirVolume(t, W, P), 'm3/kg', 'rel 1e-6');
-  row('moist_density', given, psy.GetMoistAirDensity(t, W, P), 'kg/m3', 'rel 1e-6');
+  row('moist_air_density', given, psy.GetMoistAirDensity(t, W, P), 'kg/m3', 'rel 1e-6');
   row('enthalpy', given, psy.GetMoistAirEnthalpy(t, W), 'J/kg', `${1e-9 * Math.max(1000, Math.abs(psy.GetMoistAirEnthalpy(t, W)))}`);
   row('air_from', { by: 'W', t, W, P }, psy.GetRelHumFromHumRatio(t, W, P), '', 'rel 1e-9');
   row('air_from', { by: 'dew', t, dew, P }, psy.GetRelHumFromTDewPoint(t, dew), '', 'rel 1e-9');

@@ -95,8 +95,8 @@ double rate_of(const reference_row& row) {
 }
 
 double density_difference(const reference_row& row) {
-  return in_kilograms_per_cubic_metre(twr::dry_density(air_of(row["ta"], row["RH"])).value() -
-                                      twr::dry_density(air_of(row["tw"], 100.0)).value());
+  return in_kilograms_per_cubic_metre(twr::dry_air_density(air_of(row["ta"], row["RH"])) -
+                                      twr::dry_air_density(air_of(row["tw"], 100.0)));
 }
 
 double transfer_coefficient(const reference_row& row) {
@@ -118,7 +118,7 @@ TEST_CASE("evaporation laws: reference table") {
   };
   check_rows(reference_rows("room/evaporation_laws.csv"),
              {{"tankwright::room::evaporation_rate", rate_of},
-              {"tankwright::room::dry_density", density_difference},
+              {"tankwright::room::dry_air_density", density_difference},
               {"tankwright::room::vapour_diffusivity", diffusivity},
               {"tankwright::room::absolute_humidity", transfer_coefficient},
               {"tankwright::pounds_per_hour", pounds}});

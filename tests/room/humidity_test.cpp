@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/room/humidity.hpp>
 
+#include <array>
+
 #include "room/samples.hpp"
 
 using namespace tankwright;
@@ -21,7 +23,7 @@ double settled_by_stepping(const twr::tank_room& r, double start) {
         twr::air_from(twr::air_of_humidity_ratio{.temperature = r.room.temperature,
                                                  .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(ratio),
                                                  .pressure = total});
-    const double dry = twr::dry_density(a).value().value();
+    const double dry = twr::dry_air_density(a).value();
     const double in =
         r.surfaces.empty()
             ? 0.0
@@ -128,17 +130,46 @@ TEST_CASE("humidity: the hygrostat holds its set point while the machine is stro
   const evidence held{"tankwright::room::humidity_balance", kind::identity, "the set point, while the duty is below 1"};
   const auto strong = with(40.0);
   TW_CHECK(held, strong.high.air.humidity.get().percent(), 55.0, relative(1e-12));
-  CHECK(strong.holds);
+  CHECK(strong.set_point_kept);
   CHECK(strong.central.duty.value() < 1.0);
   const auto weak = with(8.0);
-  CHECK(!weak.holds);
+  CHECK(!weak.set_point_kept);
   CHECK(weak.central.duty.value() == 1.0);
   CHECK(weak.central.air.humidity.get().percent() > 55.0);
   // In winter it never runs.
   r.room.outdoor = air_of(-5, 80);
   r.room.air_changes = per_hour(1.0);
   CHECK(with(8.0).central.dehumidified.value() == 0.0);
-  CHECK(with(8.0).holds);
+  CHECK(with(8.0).set_point_kept);
+}
+
+TEST_CASE("humidity: a dehumidifier in a cool room, on both sides of where its curve ends") {
+  const evidence smooth{"tankwright::room::humidity_balance", kind::property,
+                        "a step of 1e-6 K across 21 degC moves the humidity by less than 1e-5"};
+  const evidence helps{"tankwright::room::humidity_balance", kind::property, "a machine never makes a room wetter"};
+  const evidence weaker{"tankwright::room::humidity_balance", kind::property,
+                        "the wettest room of the band has the poorest machine"};
+  const auto with = [](double t, double capacity) {
+    twr::tank_room r = cellar(t, air_of(t - 2.0, 80));
+    if (capacity > 0.0) {
+      r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(capacity)},
+                                                    .set_point = relative_humidity::from_percent(55.0)};
+    }
+    const auto h = twr::humidity_balance(r);
+    return std::array{h.low.air.humidity.get().fraction(), h.central.air.humidity.get().fraction(),
+                      h.high.air.humidity.get().fraction()};
+  };
+  for (const double t : {8.0, 15.0, 18.0, 20.999999, 21.0, 24.0, 32.22}) {
+    for (const double capacity : {4.0, 12.0, 60.0}) {
+      const auto bare = with(t, 0.0), left = with(t - 1e-6, capacity), right = with(t + 1e-6, capacity);
+      for (std::size_t i = 0; i < 3; ++i) {
+        TW_HOLDS(smooth, std::fabs(left[i] - right[i]) < 1e-5);
+        TW_HOLDS(helps, right[i] <= bare[i] + 1e-6);
+      }
+      TW_HOLDS(weaker, right[0] <= right[1] && right[1] <= right[2]);
+    }
+  }
+  CHECK(with(18.0, 12.0)[1] < with(18.0, 0.0)[1] - 0.05);
 }
 
 TEST_CASE("humidity: a closed dry room settles nowhere") {
@@ -156,7 +187,7 @@ TEST_CASE("humidity: mistakes") {
     return message_of([&] { (void)twr::humidity_balance(r); });
   };
   CHECK(said([](auto& r) { r.room.volume = cubic_metres(0.0); }) ==
-        "tankwright::room::humidity_balance: room volume = 0 m3 is not possible; expected more than 0 m3");
+        "tankwright::room::humidity_balance: room volume = 0 m3 is not possible; expected 0.1 to 1e+09 m3");
   CHECK(said([](auto& r) { r.room.air_changes = per_hour(-1.0); }).find("air changes") != std::string::npos);
   CHECK(said([](auto& r) {
           r.room.temperature = celsius(2.0);
@@ -169,12 +200,6 @@ TEST_CASE("humidity: mistakes") {
   CHECK(said([](auto& r) {
           r.room.outdoor.pressure = absolute_pressure{pascals(101.3)};
         }).ends_with("write absolute_pressure(kilopascals(101.3))"));
-  CHECK(said([](auto& r) {
-          r.room.temperature = celsius(18.0);
-          r.dehumidifier =
-              twr::controlled_dehumidifier{.machine = {.label = "dryer", .capacity = kilograms_per_day(8.0)},
-                                           .set_point = relative_humidity::from_percent(55.0)};
-        }).find("dryer: temperature = 18 degC is outside") != std::string::npos);
   CHECK(said([](auto& r) { r.surfaces[0].area = square_metres(std::nan("")); }).find("all: area = nan m2") !=
         std::string::npos);
 }

@@ -37,7 +37,7 @@ double volume_of(const reference_row& row) {
   return in_cubic_metres_per_kilogram(twr::specific_volume_of(air_of(row)));
 }
 double density_of(const reference_row& row) {
-  return in_kilograms_per_cubic_metre(twr::moist_density(air_of(row)).value());
+  return in_kilograms_per_cubic_metre(twr::moist_air_density(air_of(row)));
 }
 double enthalpy_of(const reference_row& row) {
   const specific_energy h = twr::enthalpy(air_of(row));
@@ -64,7 +64,7 @@ TEST_CASE("moist air: reference table") {
               {"tankwright::room::humidity_ratio_from_vapour_pressure", ratio_of_vapour},
               {"tankwright::room::dew_point", dew},
               {"tankwright::room::specific_volume_of", volume_of},
-              {"tankwright::room::moist_density", density_of},
+              {"tankwright::room::moist_air_density", density_of},
               {"tankwright::room::enthalpy", enthalpy_of},
               {"tankwright::room::absolute_humidity", vapour_density},
               {"tankwright::room::pressure_at_altitude", altitude}});
@@ -96,7 +96,7 @@ TEST_CASE("moist air: random states against PsychroLib") {
                                                {"tankwright::room::humidity_ratio_of", ratio},
                                                {"tankwright::room::dew_point", dew},
                                                {"tankwright::room::specific_volume_of", volume_of},
-                                               {"tankwright::room::moist_density", density_of},
+                                               {"tankwright::room::moist_air_density", density_of},
                                                {"tankwright::room::enthalpy", enthalpy_of},
                                                {"tankwright::room::wet_bulb", wet},
                                                {"tankwright::room::air_from", from},
@@ -106,7 +106,7 @@ TEST_CASE("moist air: random states against PsychroLib") {
 TEST_CASE("moist air: inverses, and the two densities") {
   const evidence dew_back{"tankwright::room::air_from", kind::identity, "inverse of dew_point"};
   const evidence ratio_back{"tankwright::room::air_from", kind::identity, "inverse of humidity_ratio_of"};
-  const evidence dry{"tankwright::room::dry_density", kind::identity, "moist density / (1 + W), and 1 / v"};
+  const evidence dry{"tankwright::room::dry_air_density", kind::identity, "moist density / (1 + W), and 1 / v"};
   const evidence below{"tankwright::room::dew_point", kind::property, "not above the temperature"};
   for (double t = -40.0; t <= 60.0; t += 4.7) {
     for (double h = 0.02; h <= 1.0; h += 0.07) {
@@ -122,8 +122,8 @@ TEST_CASE("moist air: inverses, and the two densities") {
         const auto by_ratio = twr::air_from(twr::air_of_humidity_ratio{
             .temperature = a.temperature, .ratio = twr::humidity_ratio_of(a), .pressure = a.pressure});
         TW_CHECK(ratio_back, by_ratio.humidity.get(), a.humidity.get(), relative(1e-13));
-        const double rho = twr::dry_density(a).value().value();
-        TW_CHECK(dry, rho * (1.0 + twr::humidity_ratio_of(a).value()), twr::moist_density(a).value().value(),
+        const double rho = twr::dry_air_density(a).value();
+        TW_CHECK(dry, rho * (1.0 + twr::humidity_ratio_of(a).value()), twr::moist_air_density(a).value(),
                  relative(1e-14));
         TW_CHECK(dry, rho * twr::specific_volume_of(a).value(), 1.0, relative(1e-14));
       }
@@ -142,7 +142,7 @@ TEST_CASE("moist air: edges of the ranges") {
     return twr::enthalpy({.temperature = celsius(22.0), .humidity = relative_humidity::from_fraction(h)}, policy);
   });
   check_edges(twr::air_pressure_limits, [](double p, range_policy policy) {
-    return twr::moist_density({.temperature = celsius(-90.0),
+    return twr::moist_air_density({.temperature = celsius(-90.0),
                                .humidity = relative_humidity::from_percent(0.0),
                                .pressure = absolute_pressure{pascals(p)}},
                               policy);

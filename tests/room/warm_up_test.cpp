@@ -32,13 +32,6 @@ TEST_CASE("warm-up: reference table") {
   check_rows(reference_rows("room/warm_up.csv"), {{"tankwright::room::linear_warm_up_time", energy_of}});
 }
 
-TEST_CASE("warm-up: heat capacity") {
-  const evidence product{"tankwright::room::heat_capacity_of", kind::library,
-                         "TEOS-10 toolbox 3.6.16: 1023.3436 kg/m3 times 3998.977 J/(kg K) at S 35, 25 degC"};
-  TW_CHECK(product, twr::heat_capacity_of(seawater(25.0), cubic_metres(2.0)).value(), 2.0 * 1023.3436 * 3998.977,
-           relative(1e-6));
-}
-
 TEST_CASE("warm-up: the full calculation of a straight-line loss is the closed form") {
   const evidence closed{"tankwright::room::warm_up", kind::identity, "closed form for a loss in a straight line"};
   const evidence line{"tankwright::room::linear_warm_up_time", kind::identity,
@@ -94,6 +87,26 @@ TEST_CASE("warm-up: energy is conserved with the real losses") {
   CHECK(r.time.low < r.time.central);
   CHECK(r.time.central < r.time.high);
   CHECK(in_celsius(*r.stuck_on) > 30.0);
+}
+
+TEST_CASE("warm-up: rock and sand make it longer in proportion, and its bands are in order") {
+  const evidence longer{"tankwright::room::warm_up", kind::identity, "time is in proportion to the heat capacity"};
+  const evidence ordered{"tankwright::room::warm_up", kind::property, "low <= central <= high"};
+  const auto water = twr::heat_capacity_of(seawater(21.0), litres(1809.0));
+  const auto both = water + twr::heat_capacity_of_solids({litres(180.0), litres(200.0), litres(220.0), ""}).central;
+  const auto with = [](heat_capacity c, double humidity) {
+    return twr::warm_up({.tank = display_tank(18.0, 18.0, humidity),
+                         .heat_capacity = c,
+                         .target = celsius(25.0),
+                         .heater = watts(1500.0)})
+        .time;
+  };
+  TW_CHECK(longer, with(both, 50.0).central / with(water, 50.0).central, both / water, relative(1e-9));
+  // In some air the ends of the band cross on the way up: the estimate is in order all the same.
+  for (double humidity = 30.0; humidity <= 95.0; humidity += 1.0) {
+    const auto t = with(water, humidity);
+    TW_HOLDS(ordered, t.low <= t.central && t.central <= t.high);
+  }
 }
 
 TEST_CASE("warm-up: mistakes") {

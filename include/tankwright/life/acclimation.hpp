@@ -12,14 +12,14 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/water/exchange.hpp>
 
 namespace tankwright::life {
 
-inline constexpr limits start_volume_limits{"volume at the start", "L", positive};
-inline constexpr limits drip_flow_limits{"flow", "L/min", not_negative};
+inline constexpr limits start_volume_limits{"volume at the start", "L", {1e-3, 1e7}};
+inline constexpr limits drip_flow_limits{"flow", "L/min", {0.0, 1e6}};
 
 /// What happens to the water that a drip adds.
 enum class drip_vessel {
@@ -56,7 +56,7 @@ inline void check_drip(std::string_view here, const drip& d) {
 [[nodiscard]] inline proportion share_of_tank_water(const drip& how, duration time) {
   constexpr std::string_view here = "tankwright::life::share_of_tank_water";
   detail::check_drip(here, how);
-  core::check(here, {"time", "min", not_negative}, in_minutes(time));
+  core::check(here, {"time", "min", {0.0, 1e8}}, in_minutes(time));
   if (how.vessel == drip_vessel::overflowing) {
     return fraction(1.0 - water::left_after_flow({.volume = how.start, .flow = how.flow, .time = time}).value());
   }
@@ -77,7 +77,7 @@ inline void check_drip(std::string_view here, const drip& d) {
 [[nodiscard]] inline duration time_to_share(const drip& how, proportion share) {
   constexpr std::string_view here = "tankwright::life::time_to_share";
   detail::check_drip(here, how);
-  core::check(here, {"flow", "L/min", positive}, in_litres_per_minute(how.flow));
+  core::check(here, {"flow", "L/min", {1e-8, 1e6}}, in_litres_per_minute(how.flow));
   core::check(here, {"share of tank water", "", zero_to_below_one}, share.value());
   const double left = 1.0 - share.value();
   if (how.vessel == drip_vessel::overflowing) {
@@ -97,10 +97,10 @@ struct water_step {
 namespace detail {
 
 inline void check_step(std::string_view here, const water_step& step) {
-  core::check(here, {"salinity before", "", not_negative}, step.salinity_from->value());
-  core::check(here, {"salinity after", "", not_negative}, step.salinity_to->value());
-  core::check(here, {"temperature before", "degC", above_absolute_zero_celsius}, in_celsius(step.temperature_from));
-  core::check(here, {"temperature after", "degC", above_absolute_zero_celsius}, in_celsius(step.temperature_to));
+  core::check(here, {"salinity before", "", possible_salt}, step.salinity_from->value());
+  core::check(here, {"salinity after", "", possible_salt}, step.salinity_to->value());
+  core::check(here, {"temperature before", "degC", possible_water}, in_celsius(step.temperature_from));
+  core::check(here, {"temperature after", "degC", possible_water}, in_celsius(step.temperature_to));
 }
 
 }  // namespace detail

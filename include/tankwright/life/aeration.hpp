@@ -12,7 +12,7 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 
 namespace tankwright::life {
 
@@ -34,9 +34,9 @@ struct aeration {
   proportion alpha = fraction(1.0);  ///< KLa here over KLa in clean water: 0.6 to 0.9 where a data sheet is used
 };
 
-inline constexpr limits open_surface_limits{"surface", "m2", not_negative};
-inline constexpr limits transfer_velocity_limits{"transfer velocity", "cm/h", not_negative};
-inline constexpr limits bubbles_limits{"KLa", "1/h", not_negative};
+inline constexpr limits open_surface_limits{"surface", "m2", {0.0, 1e6}};
+inline constexpr limits transfer_velocity_limits{"transfer velocity", "cm/h", {0.0, 1e6}};
+inline constexpr limits bubbles_limits{"KLa", "1/h", {0.0, 1e5}};
 inline constexpr limits alpha_limits{"alpha", "", zero_to_one};
 
 /// Temperature correction of an oxygen transfer coefficient.

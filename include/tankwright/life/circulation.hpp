@@ -15,7 +15,7 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/water/exchange.hpp>
 
 namespace tankwright::life {
@@ -34,10 +34,10 @@ inline constexpr caution perfect_mixing_caution{
 
 inline constexpr limits loop_flow_limits{"flow", "L/h", {0.0, 1e10}};
 inline constexpr limits removal_efficiency_limits{"efficiency", "", zero_to_one};
-inline constexpr limits some_efficiency_limits{"efficiency", "", {1e-9, 1.0}};
+inline constexpr limits some_efficiency_limits{"efficiency", "", {1e-6, 1.0}};
 inline constexpr limits share_removed_limits{"share removed", "", zero_to_below_one};
 inline constexpr limits turnovers_limits{"turnovers", "", {0.0, 1e12}};
-inline constexpr limits kept_level_limits{"level to stay at", "mg/L", {1e-9, 1e7}};
+inline constexpr limits kept_level_limits{"level to stay at", "mg/L", {1e-8, 1e7}};
 
 /// Water taken from the tank, treated, and given back.
 struct loop {
@@ -145,7 +145,7 @@ inline double treated_flow(std::string_view here, std::span<const loop> loops) {
 [[nodiscard]] inline double turnovers_for(proportion removed, proportion efficiency = fraction(1.0)) {
   constexpr std::string_view here = "tankwright::life::turnovers_for";
   core::check(here, share_removed_limits, removed.value());
-  core::check(here, {"efficiency", "", above_zero_to_one}, efficiency.value());
+  core::check(here, some_efficiency_limits, efficiency.value());
   return -std::log1p(-removed.value()) / efficiency.value();
 }
 

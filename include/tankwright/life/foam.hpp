@@ -11,7 +11,7 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/water/mass_concentration.hpp>
 
 namespace tankwright::life {
@@ -24,7 +24,7 @@ inline constexpr citation timmons_1995{
 
 /// Foam forms above this content of salt.
 inline constexpr limits foam_salt_limits{
-    "salt in the water", "g/L", not_negative, {15.0, core::largest, edge::open}, "Clinical Guide to Fish Medicine"};
+    "salt in the water", "g/L", possible_salt, {15.0, core::largest, edge::open}, "Clinical Guide to Fish Medicine"};
 
 /// Rules of the trade, from memory: not limits of any formula.
 inline constexpr duration foam_contact_rule_low = minutes(1.5);
@@ -65,8 +65,8 @@ struct foam_contact {
 [[nodiscard]] inline foam_contact foam_contact_of(const foam_column& column,
                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::foam_contact_of";
-  core::check(here, {"water in the column", "L", positive}, in_litres(column.water_in_column));
-  core::check(here, {"flow", "L/h", positive}, in_litres_per_hour(column.flow));
+  core::check(here, {"water in the column", "L", {1e-6, 1e10}}, in_litres(column.water_in_column));
+  core::check(here, {"flow", "L/h", {1e-6, 1e10}}, in_litres_per_hour(column.flow));
   core::check(here, net_volume_limits, in_litres(column.net));
   const auto salt = water::mass_concentration_from_salinity(column.salinity, column.temperature, policy);
   core::check(here, foam_salt_limits, in_grams_per_litre(salt), policy);
@@ -92,7 +92,7 @@ struct foam_contact {
 [[nodiscard]] inline specific_surface bubble_surface(proportion gas_share, length bubble) {
   constexpr std::string_view here = "tankwright::life::bubble_surface";
   core::check(here, {"gas share", "", zero_to_below_one}, gas_share.value());
-  core::check(here, {"bubble diameter", "mm", positive}, in_millimetres(bubble));
+  core::check(here, {"bubble diameter", "mm", {1e-6, 1e3}}, in_millimetres(bubble));
   return specific_surface::from_value(6.0 * gas_share.value() / bubble.value());
 }
 

@@ -18,7 +18,7 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/life/nitrogen.hpp>
 
 namespace tankwright::life {
@@ -67,9 +67,9 @@ inline constexpr caution film_caution{
     "calculation alone; measure ammonia and nitrite."};
 
 inline constexpr limits film_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(10.0, 30.0),
+    "temperature", "degC", possible_water, celsius_range(10.0, 30.0),
     "this library, around the 20 and 24 degC of the measurements"};
-inline constexpr limits film_area_limits{"area", "m2", not_negative};
+inline constexpr limits film_area_limits{"area", "m2", {0.0, 1e9}};
 inline constexpr limits film_seeded_limits{"share seeded", "", zero_to_one};
 
 /// The water that a film works in.
@@ -89,9 +89,10 @@ struct filter_surface {
 namespace detail {
 
 inline void check_film(std::string_view here, const film& f) {
-  core::check(here, {"largest rate of the film", "g/(m2 d)", positive}, in_grams_per_square_metre_day(f.plateau));
-  core::check(here, {"temperature of the film's rate", "degC", above_absolute_zero_celsius}, in_celsius(f.plateau_at));
-  core::check(here, {"start of the film's plateau", "mg/L", positive}, in_milligrams_per_litre(f.plateau_from.as_nitrogen()));
+  core::check(here, {"largest rate of the film", "g/(m2 d)", {1e-6, 1e6}}, in_grams_per_square_metre_day(f.plateau));
+  core::check(here, {"temperature of the film's rate", "degC", possible_water}, in_celsius(f.plateau_at));
+  core::check(here, {"start of the film's plateau", "mg/L", some_level},
+              in_milligrams_per_litre(f.plateau_from.as_nitrogen()));
   core::check(here, {"film's rate per kelvin", "", {0.5, 2.0}}, f.per_kelvin_on_plateau);
   core::check(here, {"film's rate per kelvin", "", {0.5, 2.0}}, f.per_kelvin_below);
 }
@@ -107,7 +108,7 @@ inline double film_slope(const film& f, temperature t) noexcept {
 }
 
 inline void check_film_water(std::string_view here, const film_water& in, range_policy policy) {
-  core::check(here, {"ammonia", "mg/L", not_negative}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
+  core::check(here, {"ammonia", "mg/L", possible_level}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
   core::check(here, film_temperature_limits, in_celsius(in.temperature), policy);
   check_film(here, in.film);
 }
@@ -206,7 +207,7 @@ struct filter_capacity {
   constexpr std::string_view here = "tankwright::life::film_area_for";
   core::check(here, nitrogen_load_limits, in_grams_per_day(load.as_nitrogen()));
   detail::check_film_water(here, in, policy);
-  core::check(here, {"ammonia", "mg/L", positive}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
+  core::check(here, {"ammonia", "mg/L", some_level}, in_milligrams_per_litre(in.ammonia->as_nitrogen()));
   return map_falling(nitrification_rate(in, policy), [&](mass_flux rate) -> area { return load.as_nitrogen() / rate; });
 }
 
@@ -246,7 +247,7 @@ struct settled_ammonia {
   core::check(here, film_temperature_limits, in_celsius(on.temperature), policy);
   detail::check_film(here, on.film);
   const double today = detail::sum_of_areas(here, on.surfaces).today;
-  core::check(here, {"seeded area of all surfaces", "m2", positive}, today);
+  core::check(here, {"seeded area of all surfaces", "m2", {1e-9, 1e12}}, today);
   const double rate_needed = on.load->as_nitrogen().value() / today;
   const double plateau = detail::film_plateau(on.film, on.temperature);
   const double slope = detail::film_slope(on.film, on.temperature);
@@ -273,7 +274,7 @@ struct settled_ammonia {
 /// @source      geometry
 [[nodiscard]] inline specific_surface grain_surface(length grain, porosity pores) {
   constexpr std::string_view here = "tankwright::life::grain_surface";
-  core::check(here, {"grain diameter", "mm", positive}, in_millimetres(grain));
+  core::check(here, {"grain diameter", "mm", {1e-6, 1e4}}, in_millimetres(grain));
   core::check(here, {"porosity", "", zero_to_below_one}, pores.value());
   return specific_surface::from_value(6.0 * (1.0 - pores.value()) / grain.value());
 }

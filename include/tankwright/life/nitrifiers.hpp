@@ -52,21 +52,21 @@ inline constexpr nitrifier nitrite_oxidisers_2014{.growth = per_day(1.00),
 
 /// Where the growth rates are used.
 inline constexpr limits nitrifier_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(5.0, 35.0),
+    "temperature", "degC", possible_water, celsius_range(5.0, 35.0),
     "this library, around the 20 degC of the rates"};
-inline constexpr limits nitrifier_oxygen_limits{"oxygen", "mg/L", not_negative};
+inline constexpr limits nitrifier_oxygen_limits{"oxygen", "mg/L", possible_level};
 
 namespace detail {
 
 inline void check_nitrifier(std::string_view label, std::string_view here, const nitrifier& group) {
-  const auto hold = [&](const limits& limit, double value) { core::check_element(here, label, limit, value); };
-  hold({"growth", "1/d", positive}, in_per_day(group.growth));
-  hold({"half-saturation of nitrogen", "mg/L", positive}, in_milligrams_per_litre(group.half_nitrogen));
-  hold({"yield", "", {0.0, 10.0, edge::open}}, group.yield);
-  hold({"decay", "1/d", not_negative}, in_per_day(group.decay));
-  hold({"half-saturation of oxygen", "mg/L", not_negative}, in_milligrams_per_litre(group.half_oxygen));
-  hold({"growth per kelvin", "", {0.5, 2.0}}, group.growth_per_kelvin);
-  hold({"decay per kelvin", "", {0.5, 2.0}}, group.decay_per_kelvin);
+  const auto require = [&](const limits& limit, double value) { core::check_element(here, label, limit, value); };
+  require({"growth", "1/d", {1e-6, 1e3}}, in_per_day(group.growth));
+  require({"half-saturation of nitrogen", "mg/L", some_level}, in_milligrams_per_litre(group.half_nitrogen));
+  require({"yield", "", {1e-6, 10.0}}, group.yield);
+  require({"decay", "1/d", {0.0, 1e3}}, in_per_day(group.decay));
+  require({"half-saturation of oxygen", "mg/L", possible_level}, in_milligrams_per_litre(group.half_oxygen));
+  require({"growth per kelvin", "", {0.5, 2.0}}, group.growth_per_kelvin);
+  require({"decay per kelvin", "", {0.5, 2.0}}, group.decay_per_kelvin);
 }
 
 /// The group at a temperature [degC] and an oxygen level [mg/L], per day.
@@ -95,7 +95,7 @@ template <class T>
 /// @accuracy    exact
 /// @source      definition
 [[nodiscard]] inline nitrifier slowed(nitrifier group, proportion share) {
-  core::check("tankwright::life::slowed", {"share of the growth rate", "", above_zero_to_one}, share.value());
+  core::check("tankwright::life::slowed", {"share of the growth rate", "", {1e-6, 1.0}}, share.value());
   group.growth = group.growth.get() * share.value();
   return group;
 }
@@ -122,7 +122,7 @@ struct growth_conditions {
                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::life::net_growth";
   detail::check_nitrifier("bacteria", here, group);
-  core::check(here, {"nitrogen", "mg/L", not_negative}, in_milligrams_per_litre(in.nitrogen));
+  core::check(here, {"nitrogen", "mg/L", possible_level}, in_milligrams_per_litre(in.nitrogen));
   core::check(here, nitrifier_oxygen_limits, in_milligrams_per_litre(in.oxygen));
   core::check(here, nitrifier_temperature_limits, in_celsius(in.temperature), policy);
   const auto g = detail::growth_at(group, in_celsius(in.temperature), in_milligrams_per_litre(in.oxygen));
@@ -140,7 +140,7 @@ struct bacteria {
 struct working_filter {
   required<nitrogen_load> load;  ///< the nitrogen it has oxidised day by day
   required<tankwright::temperature> temperature;
-  proportion moved = fraction(1.0);
+  proportion share_moved = fraction(1.0);
   nitrifier ammonia_oxidisers = ammonia_oxidisers_2014;
   nitrifier nitrite_oxidisers = nitrite_oxidisers_2014;
 };
@@ -159,12 +159,12 @@ struct working_filter {
   constexpr std::string_view here = "tankwright::life::bacteria_on";
   core::check(here, nitrogen_load_limits, in_grams_per_day(filter.load->as_nitrogen()));
   core::check(here, nitrifier_temperature_limits, in_celsius(filter.temperature), policy);
-  core::check(here, {"share moved", "", zero_to_one}, filter.moved.value());
+  core::check(here, {"share moved", "", zero_to_one}, filter.share_moved.value());
   const auto grown = [&](std::string_view label, const nitrifier& group) {
     detail::check_nitrifier(label, here, group);
-    core::check_element(here, label, {"decay", "1/d", positive}, in_per_day(group.decay));
+    core::check_element(here, label, {"decay", "1/d", {1e-6, 1e3}}, in_per_day(group.decay));
     const auto g = detail::growth_at(group, in_celsius(filter.temperature), 1.0);
-    return filter.load->as_nitrogen() * (g.yield * filter.moved.value()) / per_day(g.decay);
+    return filter.load->as_nitrogen() * (g.yield * filter.share_moved.value()) / per_day(g.decay);
   };
   return {grown("ammonia oxidisers", filter.ammonia_oxidisers), grown("nitrite oxidisers", filter.nitrite_oxidisers)};
 }

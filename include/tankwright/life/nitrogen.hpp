@@ -17,7 +17,7 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/water/alkalinity.hpp>
 #include <tankwright/water/ammonia.hpp>
 
@@ -128,7 +128,7 @@ struct feed_nitrogen {
   tankwright::caution caution;
 };
 
-inline constexpr limits food_limits{"food", "g/d", not_negative};
+inline constexpr limits food_limits{"food", "g/d", {0.0, 1e9}};
 inline constexpr limits protein_limits{"protein", "", zero_to_one};
 
 /// Nitrogen from feed: as ammonia by the rule for pellet-fed bony fish, and all of it as the bound.
@@ -243,8 +243,8 @@ struct alkalinity_countdown {
   const double lowest = tank.lowest->milliequivalents_per_litre();
   core::check(here, nitrogen_load_limits, in_grams_per_day(tank.load->as_nitrogen()));
   core::check(here, net_volume_limits, in_litres(tank.net));
-  core::check(here, {"alkalinity now", "meq/L", not_negative}, now);
-  core::check(here, {"lowest alkalinity", "meq/L", not_negative}, lowest);
+  core::check(here, {"alkalinity now", "meq/L", {0.0, 1e4}}, now);
+  core::check(here, {"lowest alkalinity", "meq/L", {0.0, 1e4}}, lowest);
   if (lowest > now) {
     core::fail<invalid_input>(here, "lowest alkalinity", lowest, "meq/L", "is above what the water has");
   }

@@ -14,7 +14,7 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/life/aeration.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/water/well_mixed.hpp>
 
 namespace tankwright::life {
@@ -28,9 +28,9 @@ struct oxygen_balance {
   rate aeration = {};  ///< from aeration_rate; zero for no way in
 };
 
-inline constexpr limits oxygen_use_limits{"oxygen use", "mg/h", not_negative};
-inline constexpr limits oxygen_saturation_limits{"oxygen saturation", "mg/L", positive};
-inline constexpr limits oxygen_level_limits{"oxygen level", "mg/L", not_negative};
+inline constexpr limits oxygen_use_limits{"oxygen use", "mg/h", {0.0, 1e15}};
+inline constexpr limits oxygen_saturation_limits{"oxygen saturation", "mg/L", some_level};
+inline constexpr limits oxygen_level_limits{"oxygen level", "mg/L", possible_level};
 
 namespace detail {
 
@@ -70,7 +70,7 @@ struct oxygen_course {
   const oxygen_balance& tank = course.tank;
   detail::check_balance(here, tank);
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(course.start));
-  core::check(here, {"time", "h", not_negative}, in_hours(time));
+  core::check(here, {"time", "h", {0.0, 1e7}}, in_hours(time));
   const double level = detail::level_balance(tank).after(course.start->value(), time.value());
   return mass_concentration::from_value(level > 0.0 ? level : 0.0);
 }
@@ -120,7 +120,7 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
   const mass_concentration start = course.start;
   detail::check_balance(here, tank);
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
-  core::check(here, {"oxygen limit", "mg/L", not_negative}, in_milligrams_per_litre(limit));
+  core::check(here, {"oxygen limit", "mg/L", possible_level}, in_milligrams_per_litre(limit));
   oxygen_countdown result{
       std::nullopt, std::nullopt, start > tank.saturation.get(),
       {"Screening estimate at constant use in mixed water: plan for half of this time. A stopped filter uses oxygen "
@@ -145,8 +145,8 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
 /// @throws      invalid_input
 /// @accuracy    exact for constant use and perfect mixing
 /// @source      mass balance
-[[nodiscard]] inline rate aeration_to_hold(const oxygen_balance& tank, mass_concentration level) {
-  constexpr std::string_view here = "tankwright::life::aeration_to_hold";
+[[nodiscard]] inline rate aeration_to_keep(const oxygen_balance& tank, mass_concentration level) {
+  constexpr std::string_view here = "tankwright::life::aeration_to_keep";
   detail::check_balance(here, tank);
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(level));
   if (!(level < tank.saturation.get())) {
@@ -171,7 +171,7 @@ inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0)
   const mass_concentration saturation = course.tank.saturation;
   const mass_concentration start = course.start;
   detail::check_balance(here, course.tank);
-  core::check(here, {"aeration", "1/h", positive}, in_per_hour(course.tank.aeration));
+  core::check(here, {"aeration", "1/h", {1e-8, 1e5}}, in_per_hour(course.tank.aeration));
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
   if (!(start <= level && level < saturation)) {
     core::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",

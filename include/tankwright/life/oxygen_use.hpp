@@ -13,7 +13,7 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 
 namespace tankwright::life {
 
@@ -32,13 +32,14 @@ class specific_oxygen_use {
   [[nodiscard]] static constexpr specific_oxygen_use from_milligrams_per_kilogram_hour(double value) noexcept {
     return specific_oxygen_use{value};
   }
-  [[nodiscard]] constexpr double milligrams_per_kilogram_hour() const noexcept { return value_; }
+  [[nodiscard]] constexpr double value() const noexcept { return value_; }  ///< mg/(kg h)
   constexpr auto operator<=>(const specific_oxygen_use&) const noexcept = default;
 
  private:
   constexpr explicit specific_oxygen_use(double value) noexcept : value_{value} {}
   double value_;
 };
+[[nodiscard]] constexpr double in_milligrams_per_kilogram_hour(specific_oxygen_use use) noexcept { return use.value(); }
 
 /// Routine use over standard (resting) use of juvenile sandbar sharks: 1.8 +- 0.1 (Dowd et al. 2006).
 inline constexpr double routine_over_standard = 1.8;
@@ -65,12 +66,12 @@ struct oxygen_demand {
   tankwright::caution caution;
 };
 
-inline constexpr limits animal_mass_limits{"mass of one animal", "kg", positive};
-inline constexpr limits animal_count_limits{"count", "", not_negative};
-inline constexpr limits specific_oxygen_use_limits{"measured oxygen use", "mg/(kg h)", not_negative};
+inline constexpr limits animal_mass_limits{"mass of one animal", "kg", {1e-8, 1e6}};
+inline constexpr limits animal_count_limits{"count", "", {0.0, 1e9}};
+inline constexpr limits specific_oxygen_use_limits{"measured oxygen use", "mg/(kg h)", {0.0, 1e7}};
 inline constexpr limits mass_exponent_limits{"mass exponent", "", {0.0, 2.0}};
 inline constexpr limits q10_limits{"q10", "", {1.0, 10.0}};
-inline constexpr limits activity_limits{"activity", "", not_negative};
+inline constexpr limits activity_limits{"activity", "", {0.0, 1e3}};
 
 /// Oxygen that animals use, from a measured rate of their kind.
 ///
@@ -86,17 +87,17 @@ inline constexpr limits activity_limits{"activity", "", not_negative};
 /// @source       allometric and Q10 scaling; Carlson et al. 1999; Dowd et al. 2006; exponents from memory
 [[nodiscard]] inline oxygen_demand oxygen_use(const animals& group, temperature water) {
   constexpr std::string_view here = "tankwright::life::oxygen_use";
-  const auto hold = [&](const limits& limit, double value) { core::check_element(here, group.label, limit, value); };
-  hold(animal_mass_limits, in_kilograms(group.each));
-  hold({"mass of the measured animal", "kg", positive}, in_kilograms(group.measured_at_mass));
-  hold(animal_count_limits, group.count);
-  hold(specific_oxygen_use_limits, group.measured->milligrams_per_kilogram_hour());
-  hold({"temperature of the measurement", "degC", above_absolute_zero_celsius}, in_celsius(group.measured_at));
-  hold(water_temperature_limits, in_celsius(water));
-  hold(mass_exponent_limits, group.mass_exponent);
-  hold(q10_limits, group.q10);
-  hold(activity_limits, group.activity);
-  const double rate = group.measured->milligrams_per_kilogram_hour() *
+  const auto require = [&](const limits& limit, double value) { core::check_element(here, group.label, limit, value); };
+  require(animal_mass_limits, in_kilograms(group.each));
+  require({"mass of the measured animal", "kg", {1e-8, 1e6}}, in_kilograms(group.measured_at_mass));
+  require(animal_count_limits, group.count);
+  require(specific_oxygen_use_limits, in_milligrams_per_kilogram_hour(group.measured));
+  require({"temperature of the measurement", "degC", possible_water}, in_celsius(group.measured_at));
+  require(water_temperature_limits, in_celsius(water));
+  require(mass_exponent_limits, group.mass_exponent);
+  require(q10_limits, group.q10);
+  require(activity_limits, group.activity);
+  const double rate = in_milligrams_per_kilogram_hour(group.measured) *
                       std::pow(group.each->value() / group.measured_at_mass->value(), group.mass_exponent - 1.0) *
                       std::pow(group.q10, (water.value() - group.measured_at->value()) / 10.0) * group.activity;
   return {milligrams_per_hour(rate * in_kilograms(group.each) * group.count),
@@ -115,7 +116,7 @@ inline constexpr limits activity_limits{"activity", "", not_negative};
 /// @accuracy        a rule from memory for a daily mean; a check on the sum of the parts, not a replacement
 /// @source          rule of aquaculture engineering, from memory
 [[nodiscard]] inline estimate<mass_flow> oxygen_for_feed(mass_flow dry_feed) {
-  core::check("tankwright::life::oxygen_for_feed", {"dry feed", "g/d", not_negative}, in_grams_per_day(dry_feed));
+  core::check("tankwright::life::oxygen_for_feed", {"dry feed", "g/d", {0.0, 1e9}}, in_grams_per_day(dry_feed));
   return {dry_feed * 0.40, dry_feed * 0.45, dry_feed * 0.50,
           "a rule for the daily mean of fed fish; the hours after feeding are higher"};
 }
@@ -132,7 +133,7 @@ inline constexpr limits activity_limits{"activity", "", not_negative};
 /// @source                     stoichiometry; IUPAC standard atomic weights
 [[nodiscard]] inline mass_flow carbon_dioxide_for(mass_flow oxygen, double respiratory_quotient = 1.0) {
   constexpr std::string_view here = "tankwright::life::carbon_dioxide_for";
-  core::check(here, {"oxygen used", "mg/h", not_negative}, in_milligrams_per_hour(oxygen));
+  core::check(here, {"oxygen used", "mg/h", {0.0, 1e15}}, in_milligrams_per_hour(oxygen));
   core::check(here, {"respiratory quotient", "", {0.0, 2.0}}, respiratory_quotient);
   return oxygen * (respiratory_quotient * 44.009 / 31.998);
 }

@@ -10,7 +10,7 @@
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 
 namespace tankwright::life {
 
@@ -36,10 +36,10 @@ inline constexpr caution space_caution{
     "free of obstacles. The multiples are informal minima without a published source: ask a curator or an aquatic "
     "veterinarian."};
 
-inline constexpr limits body_length_limits{"length of the animal", "m", positive};
-inline constexpr limits straight_run_limits{"run", "m", positive};
-inline constexpr limits clear_width_limits{"width", "m", positive};
-inline constexpr limits swim_speed_limits{"speed", "m/s", positive};
+inline constexpr limits body_length_limits{"length of the animal", "m", {1e-6, 1e4}};
+inline constexpr limits straight_run_limits{"run", "m", {1e-6, 1e6}};
+inline constexpr limits clear_width_limits{"width", "m", {1e-6, 1e6}};
+inline constexpr limits swim_speed_limits{"speed", "m/s", {1e-6, 1e3}};
 
 /// An animal and the room it has.
 struct swim_space {
@@ -79,8 +79,8 @@ struct clearance {
   core::check(here, straight_run_limits, in_metres(space.run));
   core::check(here, clear_width_limits, in_metres(space.width));
   core::check(here, swim_speed_limits, in_metres_per_second(space.speed));
-  core::check(here, {"run multiple", "", positive}, space.run_multiple);
-  core::check(here, {"width multiple", "", positive}, space.width_multiple);
+  core::check(here, {"run multiple", "", {1e-3, 1e4}}, space.run_multiple);
+  core::check(here, {"width multiple", "", {1e-3, 1e4}}, space.width_multiple);
   const length body = space.animal;
   const length run_wanted = body * space.run_multiple;
   const length width_wanted = body * space.width_multiple;

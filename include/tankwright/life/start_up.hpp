@@ -70,7 +70,7 @@ inline constexpr caution start_up_caution{
     "zero nitrite within a day, clears the tank. Limits are starting values for healthy adults of common species; ask "
     "an aquatic veterinarian."};
 
-inline constexpr limits start_up_horizon_limits{"horizon", "d", {0.0, 3650.0, edge::open}};
+inline constexpr limits start_up_horizon_limits{"horizon", "d", {1e-3, 3650.0}};
 inline constexpr limits start_up_samples_limits{"samples (horizon over their interval)", "", {0.0, 1e5}};
 
 namespace detail {
@@ -139,34 +139,34 @@ class start_up_simulation {
   double oxidised_before_ = 0.0;
 
   static start_up_run checked(const start_up& plan, range_policy policy) {
-    const auto hold = [&](const limits& limit, double value) {
+    const auto require = [&](const limits& limit, double value) {
       core::check_element(simulate_here, plan.label, limit, value, policy);
     };
     const auto times = [&](const std::string& what, const schedule& when) {
-      hold({"time of " + what, "d", not_negative}, in_days(when.at));
-      hold({"repetitions of " + what, "", {1.0, 1e5}}, when.times);
-      if (when.times > 1) hold({"interval of " + what, "d", positive}, in_days(when.every));
+      require({"time of " + what, "d", {0.0, 1e5}}, in_days(when.at));
+      require({"repetitions of " + what, "", {1.0, 1e5}}, when.times);
+      if (when.times > 1) require({"interval of " + what, "d", {1e-3, 1e5}}, in_days(when.every));
     };
     const auto level = [&](std::string_view name, mass_concentration value) {
-      hold({name, "mg/L", not_negative}, in_milligrams_per_litre(value));
+      require({name, "mg/L", possible_level}, in_milligrams_per_litre(value));
       return in_milligrams_per_litre(value);
     };
     const auto limit = [&](std::string_view name, mass_concentration value) {
-      hold({name, "mg/L", positive}, in_milligrams_per_litre(value));
+      require({name, "mg/L", some_level}, in_milligrams_per_litre(value));
       return in_milligrams_per_litre(value);
     };
-    hold(net_volume_limits, in_litres(plan.net));
-    hold(nitrifier_temperature_limits, in_celsius(plan.temperature));
-    hold(nitrifier_oxygen_limits, in_milligrams_per_litre(plan.oxygen));
-    hold(start_up_horizon_limits, in_days(plan.horizon));
-    hold({"interval of the samples", "d", positive}, in_days(plan.every));
-    hold(start_up_samples_limits, plan.horizon / plan.every);
+    require(net_volume_limits, in_litres(plan.net));
+    require(nitrifier_temperature_limits, in_celsius(plan.temperature));
+    require(nitrifier_oxygen_limits, in_milligrams_per_litre(plan.oxygen));
+    require(start_up_horizon_limits, in_days(plan.horizon));
+    require({"interval of the samples", "d", {1e-3, 1e5}}, in_days(plan.every));
+    require(start_up_samples_limits, plan.horizon / plan.every);
     check_nitrifier("ammonia oxidisers", simulate_here, plan.ammonia_oxidisers);
     check_nitrifier("nitrite oxidisers", simulate_here, plan.nitrite_oxidisers);
     for (const auto& s : plan.seedings) {
       times("a seeding", s.when);
-      hold({"ammonia oxidisers of a seeding", "g", not_negative}, in_grams(s.added->ammonia_oxidisers));
-      hold({"nitrite oxidisers of a seeding", "g", not_negative}, in_grams(s.added->nitrite_oxidisers));
+      require({"ammonia oxidisers of a seeding", "g", {0.0, 1e9}}, in_grams(s.added->ammonia_oxidisers));
+      require({"nitrite oxidisers of a seeding", "g", {0.0, 1e9}}, in_grams(s.added->nitrite_oxidisers));
     }
     for (const auto& d : plan.doses) {
       times("an ammonia dose", d.when);
@@ -174,11 +174,11 @@ class start_up_simulation {
     }
     for (const auto& w : plan.water_changes) {
       times("a water change", w.when);
-      hold({"part of a water change", "", zero_to_one}, w.part->value());
+      require({"part of a water change", "", zero_to_one}, w.part->value());
     }
     for (const auto& l : plan.loads) {
       times("a load", {.at = l.from});
-      hold(nitrogen_load_limits, in_grams_per_day(l.load->as_nitrogen()));
+      require(nitrogen_load_limits, in_grams_per_day(l.load->as_nitrogen()));
     }
     const double t = in_celsius(plan.temperature);
     const double oxygen = in_milligrams_per_litre(plan.oxygen);

@@ -13,7 +13,7 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/detail/checks.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/life/nitrogen.hpp>
 #include <tankwright/water/ammonia.hpp>
@@ -71,10 +71,10 @@ struct water_match {
     core::fail<invalid_input>(here, "pH", bag.ph.value(), "",
                                 "is on another scale than the tank's pH: measure both with one probe");
   }
-  core::check(here, {"salinity limit", "", not_negative}, limits.salinity);
-  core::check(here, {"temperature limit", "K", not_negative}, in_kelvin_steps(limits.temperature));
-  core::check(here, {"pH limit", "", not_negative}, limits.ph);
-  core::check(here, {"ammonia limit", "mg/L", not_negative}, in_milligrams_per_litre(limits.ammonia.as_ammonia()));
+  core::check(here, {"salinity limit", "", {0.0, 100.0}}, limits.salinity);
+  core::check(here, {"temperature limit", "K", {0.0, 100.0}}, in_kelvin_steps(limits.temperature));
+  core::check(here, {"pH limit", "", {0.0, 14.0}}, limits.ph);
+  core::check(here, {"ammonia limit", "mg/L", possible_level}, in_milligrams_per_litre(limits.ammonia.as_ammonia()));
   water::ammonia_sample opened = bag;
   opened.ph = tank.ph;
   const auto as_is = water::free_ammonia_in(bag, policy).concentration;
@@ -98,7 +98,7 @@ struct water_match {
 /// Rock (or sand, or media) that moves from a tank that has kept up with a load.
 struct moved_rock {
   required<nitrogen_load> proven;     ///< load that the whole of it has kept up with
-  required<proportion> moved;         ///< share of it that moves, wet and without delay
+  required<proportion> share_moved;   ///< share of it that moves, wet and without delay
   required<nitrogen_load> new_load;   ///< load of the animals that go with it
   required<volume> net;               ///< net volume of the new system
 };
@@ -126,11 +126,11 @@ struct rock_balance {
   constexpr std::string_view here = "tankwright::life::balance_of_moved_rock";
   const mass_flow proven = rock.proven->as_nitrogen();
   const mass_flow wanted = rock.new_load->as_nitrogen();
-  core::check(here, {"proven load", "g/d", positive}, in_grams_per_day(proven));
-  core::check(here, {"share moved", "", zero_to_one}, rock.moved->value());
-  core::check(here, {"new load", "g/d", not_negative}, in_grams_per_day(wanted));
+  core::check(here, {"proven load", "g/d", {1e-6, 1e9}}, in_grams_per_day(proven));
+  core::check(here, {"share moved", "", zero_to_one}, rock.share_moved->value());
+  core::check(here, {"new load", "g/d", nitrogen_load_limits.possible}, in_grams_per_day(wanted));
   core::check(here, net_volume_limits, in_litres(rock.net));
-  const mass_flow carried = proven * rock.moved->value();
+  const mass_flow carried = proven * rock.share_moved->value();
   const mass_flow shortfall = wanted > carried ? wanted - carried : mass_flow{};
   return {nitrogen_load::from_nitrogen(carried), nitrogen_load::from_nitrogen(shortfall), wanted / proven,
           water::total_ammonia::from_nitrogen(shortfall * days(1.0) / rock.net.get()),

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <string_view>
 
 #include <tankwright/core/errors.hpp>
@@ -48,33 +49,53 @@ template <class F>
   return {end, k7, std::fabs(error)};
 }
 
-/// A course from (t, y). Its steps are at most `longest`, and shorter where one law of evaporation gives way to another
-/// and the slope has a kink: until both results of the method agree within `tolerance`. A kink at a known time is met.
+/// What is known of a course before it runs.
+struct course_options {
+  double longest;    ///< step: a fifth of the time in which the value forgets where it was, or less
+  double tolerance;  ///< by which the two results of the method may differ in a step
+  double kink = std::numeric_limits<double>::infinity();         ///< a time at which the slope has one: it is met
+  double steady_from = std::numeric_limits<double>::infinity();  ///< the slope then depends on the value alone
+};
+
+/// A course from time 0 and y. Its steps are at most `longest`, and shorter where one law of evaporation gives way to
+/// another and the slope has a kink: until both results of the method agree within `tolerance`. Where nothing moves any
+/// more it goes on in one step; where it would take more than `most_steps` it gives up.
 template <class F>
 class course {
  public:
-  course(F f, double t, double y, double longest, double tolerance, double kink)
-      : f_{f}, now_{t, y, f(t, y)}, longest_{longest}, tolerance_{tolerance}, kink_{kink}, next_{longest} {}
+  static constexpr int most_steps = 400'000;
+
+  course(F f, const course_options& options, double y)
+      : f_{f}, now_{0.0, y, f(0.0, y)}, options_{options}, next_{options.longest} {}
 
   [[nodiscard]] double time() const noexcept { return now_.time; }
   [[nodiscard]] double value() const noexcept { return now_.value; }
 
   /// One step, at most to `end`.
-  void step(double end) {
-    if (now_.time < kink_ && kink_ < end) end = kink_;
+  void step(std::string_view function, double end) {
+    if (++steps_ > most_steps) {
+      core::fail<no_convergence>(function, "time", now_.time, "s",
+                                 "is as far as the simulation gets: it changes too fast for so long a time");
+    }
+    if (now_.time < options_.kink && options_.kink < end) end = options_.kink;
+    if (now_.time >= options_.steady_from && std::fabs(now_.slope) * options_.longest <= 1e-4 * options_.tolerance) {
+      now_.time = end;
+      before_ = now_;
+      return;
+    }
     const double rest = end - now_.time;
     double h = std::min(next_, rest);
     step_end to = dormand_prince(f_, now_.time, now_.value, now_.slope, h);
-    while (to.error > tolerance_ && h > least_part * longest_) {
+    while (to.error > options_.tolerance && h > least_part * options_.longest) {
       h = next_ = 0.5 * h;
       to = dormand_prince(f_, now_.time, now_.value, now_.slope, h);
     }
-    if (h == next_ && to.error < 0.01 * tolerance_) next_ = std::min(longest_, 2.0 * h);
+    if (h == next_ && to.error < 0.01 * options_.tolerance) next_ = std::min(options_.longest, 2.0 * h);
     before_ = now_;
     now_ = {h == rest ? end : now_.time + h, to.value, to.slope};
   }
-  void go_to(double end) {
-    while (now_.time < end) step(end);
+  void go_to(std::string_view function, double end) {
+    while (now_.time < end) step(function, end);
   }
 
   /// When, within the last step, the course met `wanted`: Newton's method from the cubic through both ends of the step.
@@ -112,10 +133,9 @@ class course {
   F f_;
   point now_;
   point before_{};
-  double longest_;
-  double tolerance_;
-  double kink_;
+  course_options options_;
   double next_;
+  int steps_ = 0;
 };
 
 }  // namespace tankwright::numerics

@@ -20,7 +20,7 @@ inline constexpr citation ashrae_2017{
 inline constexpr limits relative_humidity_limits{"relative humidity", "", zero_to_one};
 /// Pressure of the surrounding air: that of the standard atmosphere from 5000 m below to 11000 m above the sea.
 inline constexpr limits air_pressure_limits{
-    "air pressure", "Pa", positive, {22631.0, 177700.0}, "ASHRAE 2017, ch. 1, eq. 3: -5000 to 11000 m"};
+    "air pressure", "Pa", {1.0, 1e8}, {22631.0, 177700.0}, "ASHRAE 2017, ch. 1, eq. 3: -5000 to 11000 m"};
 
 /// Moist air. The humidity is that of the place where the air is, over ice when below 0.01 degC. (Weather services
 /// report humidity over supercooled water even in frost: at -5 degC theirs reads 5 % lower for the same air.)
@@ -29,6 +29,8 @@ struct air {
   required<relative_humidity> humidity;
   absolute_pressure pressure = standard_atmosphere;  ///< of the place, not reduced to sea level
 };
+
+inline constexpr limits humidity_ratio_limits{"humidity ratio", "", {0.0, 1e3}};
 
 /// Mass of water vapour per mass of DRY air.
 class humidity_ratio {
@@ -39,7 +41,6 @@ class humidity_ratio {
   [[nodiscard]] static constexpr humidity_ratio from_kilograms_per_kilogram(double value) noexcept {
     return humidity_ratio{value};
   }
-  [[nodiscard]] constexpr double in_grams_per_kilogram() const noexcept { return value_ * 1e3; }
   [[nodiscard]] constexpr double value() const noexcept { return value_; }  ///< kg/kg
   constexpr auto operator<=>(const humidity_ratio&) const noexcept = default;
 
@@ -47,26 +48,7 @@ class humidity_ratio {
   constexpr explicit humidity_ratio(double value) noexcept : value_{value} {}
   double value_;
 };
-
-/// Mass of vapour and dry air together per volume: what makes air rise or sink.
-class moist_air_density {
- public:
-  constexpr explicit moist_air_density(mass_density value) noexcept : value_{value} {}
-  [[nodiscard]] constexpr mass_density value() const noexcept { return value_; }
-
- private:
-  mass_density value_;
-};
-
-/// Mass of the DRY air alone per volume of moist air: what goes with a humidity ratio, and what Shah's formula means.
-class dry_air_density {
- public:
-  constexpr explicit dry_air_density(mass_density value) noexcept : value_{value} {}
-  [[nodiscard]] constexpr mass_density value() const noexcept { return value_; }
-
- private:
-  mass_density value_;
-};
+[[nodiscard]] constexpr double in_grams_per_kilogram(humidity_ratio ratio) noexcept { return ratio.value() * 1e3; }
 
 namespace detail {
 

@@ -48,10 +48,10 @@ inline constexpr caution mould_caution{
     "or tanks are colder than the plane surface computed here, and 80 % is a mean over days. Have a building "
     "professional judge a wall; keep dripping water away from electricity."};
 
-inline constexpr limits transmittance_limits{"transmittance", "W/(m2 K)", positive};
-inline constexpr limits surface_resistance_limits{"surface resistance", "m2 K/W", not_negative};
+inline constexpr limits transmittance_limits{"transmittance", "W/(m2 K)", {1e-6, 1e5}};
+inline constexpr limits surface_resistance_limits{"surface resistance", "m2 K/W", {0.0, 1e3}};
 inline constexpr limits temperature_factor_limits{"temperature factor", "", zero_to_one};
-inline constexpr limits surface_humidity_limits{"surface humidity", "", above_zero_to_one};
+inline constexpr limits surface_humidity_limits{"surface humidity", "", {1e-6, 1.0}};
 
 namespace detail {
 
@@ -66,8 +66,8 @@ namespace detail {
                         "leaves nothing for the wall: the surface resistance alone, " +
                             core::number_with_unit(e.surface_resistance.value(), "m2 K/W") + ", is more than 1/U");
   }
-  core::check(function, {"inside temperature", "degC", above_absolute_zero_celsius}, in_celsius(e.inside));
-  core::check(function, {"outside temperature", "degC", above_absolute_zero_celsius}, in_celsius(e.outside));
+  core::check(function, {"inside temperature", "degC", possible_surroundings}, in_celsius(e.inside));
+  core::check(function, {"outside temperature", "degC", possible_surroundings}, in_celsius(e.outside));
   return factor;
 }
 
@@ -126,7 +126,7 @@ namespace detail {
   }
   const temperature dew = dew_point(a, policy);
   const double vapour = vapour_pressure(a, policy).value();
-  core::check(here, {"surface temperature", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 200.0)},
+  core::check(here, {"surface temperature", "degC", possible_surroundings, celsius_range(-100.0, 200.0)},
                 surface - 273.15, policy);
   const double humidity = vapour / detail::saturation_pressure(surface);
   const bool drips = humidity > 1.0;
@@ -158,8 +158,8 @@ namespace detail {
   const double face = detail::surface_kelvin(here, e);
   core::check(here, surface_humidity_limits, surface.fraction());
   constexpr interval range = saturation_temperature_limits.published;
-  core::check(here, {"surface temperature", "degC", above_absolute_zero_celsius, range}, face - 273.15, policy);
-  core::check(here, {"inside temperature", "degC", above_absolute_zero_celsius, range}, in_celsius(e.inside), policy);
+  core::check(here, {"surface temperature", "degC", possible_surroundings, range}, face - 273.15, policy);
+  core::check(here, {"inside temperature", "degC", possible_surroundings, range}, in_celsius(e.inside), policy);
   const double humidity =
       surface.fraction() * detail::saturation_pressure(face) / detail::saturation_pressure(in_kelvins(e.inside));
   return relative_humidity::from_fraction(std::min(1.0, humidity));
@@ -200,7 +200,7 @@ namespace detail {
                                                           relative_humidity surface = mould_humidity,
                                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::lowest_temperature_factor";
-  core::check(here, {"outside temperature", "degC", above_absolute_zero_celsius}, in_celsius(outside));
+  core::check(here, {"outside temperature", "degC", possible_surroundings}, in_celsius(outside));
   const double inside = in_kelvins(a.temperature);
   if (!(in_kelvins(outside) < inside)) {
     core::fail<invalid_input>(

@@ -44,7 +44,7 @@ inline constexpr agitation splashing{2.0};      ///< ASHRAE 1.0 / 0.5
 struct wet_surface {
   std::string label = "surface";
   required<tankwright::area> area;  ///< all the wet area, also of the film on a weir
-  agitation moved = still_surface;
+  room::agitation agitation = still_surface;
   velocity air_speed = metres_per_second(0.1);  ///< over the water; up to 0.1 m/s is a quiet room
   proportion covered = fraction(0.0);           ///< the part of the area under the cover; gaps are not covered
   cover_material cover = rigid_lid;
@@ -69,11 +69,11 @@ struct evaporation_estimate {
   bool condenses;  ///< the air is so moist that vapour condenses on the water: the rates are negative
 };
 
-inline constexpr limits area_limits{"area", "m2", not_negative};
+inline constexpr limits area_limits{"area", "m2", possible_area};
 inline constexpr limits agitation_limits{
-    "agitation", "", {1.0, core::largest}, {1.0, 3.0}, "ASHRAE and Smith et al. 1998: 1 to 2"};
+    "agitation", "", {1.0, 100.0}, {1.0, 3.0}, "ASHRAE and Smith et al. 1998: 1 to 2"};
 inline constexpr limits room_air_speed_limits{
-    "air speed", "m/s", not_negative, {0.0, 1.0}, "air in rooms; wind is another matter"};
+    "air speed", "m/s", {0.0, 100.0}, {0.0, 1.0}, "air in rooms; wind is another matter"};
 inline constexpr limits covered_limits{"covered part", "", zero_to_one};
 inline constexpr limits cover_effectiveness_limits{"effectiveness of the cover", "", zero_to_one};
 
@@ -106,20 +106,20 @@ template <class T>
 
 [[nodiscard]] inline wet_areas checked_areas(std::string_view function, const wet_surface& s, range_policy policy) {
   core::check_element(function, s.label, area_limits, s.area.get().value());
-  core::check_element(function, s.label, agitation_limits, s.moved.value(), policy);
+  core::check_element(function, s.label, agitation_limits, s.agitation.value(), policy);
   core::check_element(function, s.label, room_air_speed_limits, s.air_speed.value(), policy);
   core::check_element(function, s.label, covered_limits, s.covered.value());
   core::check_element(function, s.label, cover_effectiveness_limits, s.cover.effectiveness.value());
-  const double bare = s.area.get().value() * s.moved.value() * wind_factor(s.air_speed.value());
+  const double bare = s.area.get().value() * s.agitation.value() * wind_factor(s.air_speed.value());
   const double held = s.covered.value() * s.cover.effectiveness.value();
   const double leak = s.covered.value() * (1.0 - s.cover.effectiveness.value());
   const double open = std::max(0.0, 1.0 - held);
   // From still to moving water the band opens from 35 to 50 %.
-  const double doubt = 0.15 * std::min(1.0, (s.moved.value() - 1.0) / (gently_moving.value() - 1.0));
-  return {.low = bare * open * (1.0 - doubt / 0.65),
+  const double widening = 0.15 * std::min(1.0, (s.agitation.value() - 1.0) / (gently_moving.value() - 1.0));
+  return {.low = bare * open * (1.0 - widening / 0.65),
           .central = bare * open,
-          .high = bare * std::min(1.0, open + leak) * (1.0 + doubt / 1.35),
-          .agitated = doubt > 0.0};
+          .high = bare * std::min(1.0, open + leak) * (1.0 + widening / 1.35),
+          .agitated = widening > 0.0};
 }
 
 [[nodiscard]] inline wet_areas checked_areas(std::string_view function, const std::vector<wet_surface>& surfaces,
@@ -152,14 +152,20 @@ template <class T>
           per_second * std::max(smith, T(1.35L) * shah)};
 }
 
+/// The band of what the two ends of the evaporation lead to. Which of them is the lower one depends on the case, and
+/// where a law of evaporation gives way to another the middle may lie beyond both.
+template <class Q>
+[[nodiscard]] constexpr estimate<Q> band_of(double a, double central, double b, std::string_view reason) {
+  return {Q::from_value(std::min({a, central, b})), Q::from_value(central), Q::from_value(std::max({a, central, b})),
+          reason};
+}
+
 /// Low to high of a rate that is negative when it condenses.
 template <class Q>
 [[nodiscard]] inline estimate<Q> signed_estimate(double low, double central, double high, double difference,
                                                  bool agitated) {
   const std::string_view why = difference < 0.0 ? condensing_band : agitated ? agitated_band : still_band;
-  const double a = low * difference;
-  const double b = high * difference;
-  return {Q::from_value(std::min(a, b)), Q::from_value(central * difference), Q::from_value(std::max(a, b)), why};
+  return band_of<Q>(low * difference, central * difference, high * difference, why);
 }
 
 }  // namespace detail

@@ -133,9 +133,9 @@ inline constexpr std::array<evaporation_law_data, 18> evaporation_laws{{
 }
 
 /// Water temperatures at which a free surface is liquid; the ranges of the correlations are narrower.
-inline constexpr limits water_temperature_limits{"water temperature", "degC", above_absolute_zero_celsius,
+inline constexpr limits water_temperature_limits{"water temperature", "degC", possible_water,
                                                  celsius_range(-2.0, 100.0), "liquid water"};
-inline constexpr limits air_speed_limits{"air speed", "m/s", not_negative};
+inline constexpr limits air_speed_limits{"air speed", "m/s", {0.0, 100.0}};
 
 inline constexpr citation marrero_mason_1972{
     "Marrero T.R., Mason E.A.", 1972, "Gaseous diffusion coefficients",
@@ -236,7 +236,7 @@ inline void check_law(std::string_view function, const evaporation_law_data& law
 [[nodiscard]] inline kinematic_viscosity vapour_diffusivity(temperature t, absolute_pressure total,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::vapour_diffusivity";
-  constexpr limits range{"temperature", "degC", above_absolute_zero_celsius, celsius_range(6.85, 176.85),
+  constexpr limits range{"temperature", "degC", possible_air, celsius_range(6.85, 176.85),
                          "Marrero and Mason 1972, 280 to 450 K"};
   core::check(here, range, in_celsius(t), policy);
   detail::check_air_pressure(here, total, policy);

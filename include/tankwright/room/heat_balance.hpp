@@ -69,9 +69,10 @@ struct heat_equipment {
   tankwright::caution caution;
 };
 
-inline constexpr limits heat_limits{"heat", "W", not_negative};
-inline constexpr limits tank_transmittance_limits{"transmittance", "W/(m2 K)", not_negative};
-inline constexpr limits margin_limits{"margin", "", {1.0, core::largest}, {1.0, 3.0}, "a margin, not another size"};
+inline constexpr limits heat_limits{"heat", "W", possible_power};
+inline constexpr limits tank_transmittance_limits{"transmittance", "W/(m2 K)", possible_transmittance};
+inline constexpr limits duty_limits{"duty", "", {0.01, 1.0}};
+inline constexpr limits margin_limits{"margin", "", {1.0, 100.0}, {1.0, 3.0}, "a margin, not another size"};
 
 namespace detail {
 
@@ -84,12 +85,12 @@ namespace detail {
   m.vapour = s.in_air;
   m.total = s.total;
   if (t.surroundings) {
-    core::check(function, {"temperature of the surroundings", "degC", above_absolute_zero_celsius},
+    core::check(function, {"temperature of the surroundings", "degC", possible_surroundings},
           in_celsius(*t.surroundings));
     m.radiant = in_kelvins(*t.surroundings);
   }
   const tankwright::temperature refill = t.make_up.value_or(t.air.temperature);
-  core::check(function, {"make-up temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 80.0)},
+  core::check(function, {"make-up temperature", "degC", possible_water, celsius_range(0.0, 80.0)},
         in_celsius(refill), policy);
   if (t.make_up) m.make_up = in_kelvins(*t.make_up);
   m.specific_heat = water::specific_heat(practical_salinity{0.0}, refill, extrapolate).value();
@@ -107,7 +108,7 @@ namespace detail {
     if (!w.outside) {
       m.walls_to_air += conductance;
     } else {
-      core::check_element(function, w.label, {"outside temperature", "degC", above_absolute_zero_celsius},
+      core::check_element(function, w.label, {"outside temperature", "degC", possible_surroundings},
                      in_celsius(*w.outside));
       m.walls_elsewhere += conductance;
       m.walls_inflow += conductance * in_kelvins(*w.outside);
@@ -121,8 +122,7 @@ namespace detail {
 }
 
 [[nodiscard]] inline estimate<power> power_estimate(const conductances<double>& c, std::string_view reason) {
-  return {power::from_value(std::min(c.low, c.high)), power::from_value(c.central),
-          power::from_value(std::max(c.low, c.high)), reason};
+  return band_of<power>(c.low, c.central, c.high, reason);
 }
 
 }  // namespace detail
@@ -184,16 +184,19 @@ namespace detail {
 ///
 ///   needed = -net heat loss;   suggested = its high end, of the least evaporation, over the duty
 ///
-/// @param t      the tank in the hottest, most humid room: as for heat_balance
-/// @param duty   part of the time that the chiller is to run, more than 0 to 1
-/// @param policy `extrapolate` to go past the published ranges
-/// @return       cooling power [W]; not needed where evaporation is enough
-/// @throws       invalid_input, out_of_range
-/// @accuracy     that of heat_balance; a chiller's label is for water of about 20 degC
-/// @source       heat balance
-[[nodiscard]] inline heat_equipment chiller_for(const tank_heat& t, proportion duty = fraction(0.65),
+/// @param t           the tank, as for heat_balance; its own air is not used
+/// @param hottest_day the air of the room on the hottest, most humid day that is to be expected: not a summer's mean
+/// @param duty        part of the time that the chiller is to run, 0.01 to 1
+/// @param policy      `extrapolate` to go past the published ranges
+/// @return            cooling power [W]; not needed where evaporation is enough
+/// @throws            invalid_input, out_of_range
+/// @accuracy          that of heat_balance; a chiller's label is for water of about 20 degC
+/// @source            heat balance
+[[nodiscard]] inline heat_equipment chiller_for(tank_heat t, const air& hottest_day,
+                                                proportion duty = fraction(0.65),
                                                 range_policy policy = range_policy::published) {
-  core::check("tankwright::room::chiller_for", {"duty", "", above_zero_to_one}, duty.value());
+  core::check("tankwright::room::chiller_for", duty_limits, duty.value());
+  t.air = hottest_day;
   const estimate<power> net = heat_balance(t, policy).net;
   const estimate<power> cooling{-net.high, -net.central, -net.low, net.reason};
   const power most = std::max(cooling.high, watts(0.0));

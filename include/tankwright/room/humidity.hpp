@@ -55,14 +55,14 @@ struct moisture_balance {
   bool saturated;
 };
 
-/// Low and high are the driest and the wettest room within the band of the evaporation.
+/// Low and high are the driest and the wettest room within the bands of the evaporation and of the machine.
 struct room_humidity {
   moisture_balance low;
   moisture_balance central;
   moisture_balance high;
   std::string_view reason;
-  bool within_data;  ///< all three humidities lie where the evaporation was measured, 28 to 95 %
-  bool holds;        ///< the dehumidifier holds its set point, at the high end too; false without one
+  bool within_data;     ///< all three humidities lie where the evaporation was measured, 28 to 95 %
+  bool set_point_kept;  ///< by the dehumidifier, at the high end too; false without one
   tankwright::caution caution;
 };
 
@@ -71,11 +71,15 @@ inline constexpr caution moisture_caution{
     "health and of the building. The air behind cabinets and on outside walls is worse than this figure for the whole "
     "room. Have a building professional look before relying on it."};
 
-inline constexpr limits room_volume_limits{"room volume", "m3", positive};
-inline constexpr limits air_change_limits{"air changes", "1/s", not_negative};
-inline constexpr limits source_rate_limits{"rate", "kg/s", not_negative};
+inline constexpr limits room_volume_limits{"room volume", "m3", {0.1, 1e9}};
+inline constexpr limits air_change_limits{"air changes", "1/s", {0.0, 1.0}};
+inline constexpr limits source_rate_limits{"rate", "kg/s", possible_mass_flow};
 
 namespace detail {
+
+inline constexpr std::string_view machine_and_evaporation_band =
+    "the band of the evaporation, and machines of one label differ: by 15 % from 21 to 32 degC, in colder rooms by far "
+    "more";
 
 /// A checked room; `area` picks one end of the band later.
 struct checked_room {
@@ -112,10 +116,10 @@ struct checked_room {
   out.areas = checked_areas(function, r.surfaces, policy);
   if (r.dehumidifier) {
     const controlled_dehumidifier& d = *r.dehumidifier;
-    m.capacity = checked_capacity(function, d.machine, policy);
+    m.capacity = checked_capacity(function, d.machine);
+    core::check_element(function, d.machine.label, dehumidifier_temperature_limits, m.surface.air - 273.15, policy);
     check_humidity(function, d.set_point);
     m.set_point = d.set_point.get().fraction() * m.saturation;
-    (void)checked_share(function, d.machine.label, m.surface.air - 273.15, d.set_point.get().fraction(), policy);
   }
   return out;
 }
@@ -166,36 +170,41 @@ struct checked_room {
 ///
 /// @param r      room: volume [m^3] > 0, air changes [1/s] >= 0, 6 to 35 degC, outdoor air; water 7 to 94 degC,
 ///               practical salinity 0 to 42; surfaces as for evaporation; sources [kg/s] >= 0; dehumidifier as for
-///               dehumidifier_output, set point 0.4 to 0.8; above 0.8 it is credited with what it removes at 0.8
+///               dehumidifier_output, set point 0 to 1
 /// @param policy `extrapolate` to go past the published ranges
-/// @return       air and all flows [kg/s] at the low, central and high end of the evaporation
+/// @return       air and all flows [kg/s]: the middle; low with little evaporation and the best machine of its label;
+///               high with much evaporation and the poorest
 /// @throws       invalid_input, out_of_range (names the element, the argument, its value and the limits),
 ///               no_convergence
-/// @accuracy     the balance closes to 1e-9; the band is that of the evaporation. Outdoor air and air changes are
-///               usually known worse
+/// @accuracy     the balance closes to 1e-9; the band is that of the evaporation and of the machine. Outdoor air
+///               and air changes are usually known worse
 /// @source       mass balance; Shah 2014; EnergyPlus 9.5 example curves for the machine
 [[nodiscard]] inline room_humidity humidity_balance(const tank_room& r, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::humidity_balance";
   const detail::checked_room room = detail::room_that_settles(here, r, policy);
   bool within = true;
-  bool holds = r.dehumidifier.has_value();
+  bool kept = r.dehumidifier.has_value();
   const auto at = [&](detail::band_end end) {
     const detail::moisture_model m = room.at(end);
     const detail::settled_air s = detail::settle(here, m);
     const double humidity = s.vapour / m.saturation;
-    holds = holds && s.vapour <= m.set_point;
+    kept = kept && s.vapour <= m.set_point;
     within = within && about(evaporation_law::shah).humidity.contains(humidity);
     return detail::balance_at(m, s);
   };
   room_humidity result{.low = at(detail::band_end::low),
                        .central = at(detail::band_end::central),
                        .high = at(detail::band_end::high),
-                       .reason = room.areas.agitated ? agitated_band : still_band,
+                       .reason = room.model.capacity > 0.0  ? detail::machine_and_evaporation_band
+                                 : room.areas.agitated ? agitated_band
+                                                       : still_band,
                        .within_data = within,
-                       .holds = holds,
+                       .set_point_kept = kept,
                        .caution = moisture_caution};
   // Water that is colder than the dew point dries the room, the more the better it exchanges vapour.
   if (result.high.air.humidity.get() < result.low.air.humidity.get()) std::swap(result.low, result.high);
+  if (result.central.air.humidity.get() < result.low.air.humidity.get()) result.low = result.central;
+  if (result.central.air.humidity.get() > result.high.air.humidity.get()) result.high = result.central;
   return result;
 }
 

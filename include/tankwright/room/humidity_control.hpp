@@ -10,12 +10,17 @@ namespace tankwright::room {
 /// What to buy to hold a humidity.
 struct dehumidifier_size {
   estimate<mass_flow> load;   ///< to remove at the wanted humidity; negative where the room is drier by itself
-  estimate<mass_flow> rated;  ///< the capacity at the rating point that removes as much, running without a pause
+  /// The capacity at the rating point that removes as much, running without a pause, by the middle of the curve.
+  estimate<mass_flow> rated;
+  estimate<double> share_of_label;  ///< what is left of a label's capacity in this air; the low end: no machine is sure
   mass_flow suggested;        ///< a quarter more than the central capacity, or the high one where that is more
   estimate<power> latent_heat_to_room;  ///< heat of the condensed water; the electricity comes on top
   bool needed;
   tankwright::caution caution;
 };
+
+/// A machine that keeps less than this of its label's capacity is the wrong machine.
+inline constexpr double least_share_of_label = 0.05;
 
 /// What to let in to hold a humidity.
 struct ventilation_size {
@@ -33,11 +38,6 @@ namespace detail {
           room.at(band_end::high).gain(vapour)};
 }
 
-template <class Q>
-[[nodiscard]] constexpr estimate<Q> ordered(double low, double central, double high, std::string_view reason) {
-  return {Q::from_value(std::min(low, high)), Q::from_value(central), Q::from_value(std::max(low, high)), reason};
-}
-
 }  // namespace detail
 
 /// The dehumidifier that holds a humidity in a tank room.
@@ -45,12 +45,13 @@ template <class Q>
 ///   load = n V (W_o - W) rho_da + E(W) + G,   rated capacity = load f(rating point) / f(t, phi)
 ///
 /// @param r      the room, as for humidity_balance; a dehumidifier already in it is left out
-/// @param target humidity to hold, 0.4 to 0.8
+/// @param target humidity to hold, 0 to 1
 /// @param rated_at air for which the label's capacity holds
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       load and rated capacity [kg/s; a kilogram is a litre], heat to the room [W]
-/// @throws       invalid_input, out_of_range (names the element, the argument, its value and the limits)
-/// @accuracy     the band of the evaporation; machines of one label differ by 15 %
+/// @throws       invalid_input, out_of_range (names the element, the argument, its value and the limits; also where the
+///               air is too dry or too cold for a machine)
+/// @accuracy     the band of the evaporation; machines of one label differ by 15 %, and below 21 degC by far more
 /// @source       mass balance; Shah 2014; EnergyPlus 9.5 example curves
 [[nodiscard]] inline dehumidifier_size dehumidifier_for(const tank_room& r, relative_humidity target,
                                                         const rating_point& rated_at = rated_80F_60,
@@ -59,22 +60,33 @@ template <class Q>
   const detail::checked_room room = detail::checked(here, r, policy);
   detail::check_humidity(here, target);
   const double celsius = room.model.surface.air - 273.15;
-  const double share = detail::checked_share(here, "wanted", celsius, target.fraction(), policy);
-  const dehumidifier unit{.capacity = kilograms_per_second(1.0), .rated_at = rated_at};
-  const double label = 1.0 / (detail::checked_capacity(here, unit, policy) * share);
+  const dehumidifier unit{.label = "wanted", .capacity = kilograms_per_second(1.0), .rated_at = rated_at};
+  core::check(here, dehumidifier_temperature_limits, celsius, policy);
+  const double per_label = detail::checked_capacity(here, unit);
+  const auto share = [&](detail::band_end end) {
+    return per_label * detail::capacity_share(celsius, target.fraction(), end);
+  };
+  if (!(share(detail::band_end::central) > least_share_of_label)) {
+    core::fail<out_of_range>(here, "relative humidity to hold", target.fraction(), "",
+                             "leaves a machine hardly anything to remove at " +
+                                 core::number_with_unit(celsius, "degC") + ": it is too dry or too cold for one");
+  }
+  const double label = 1.0 / share(detail::band_end::central);
   const auto gain = detail::gains_at(room, target.fraction() * room.model.saturation);
   const double heat = water::kernel::latent_heat_of_water(celsius);
   const std::string_view why = room.areas.agitated ? agitated_band : still_band;
   const auto positive_part = [](double x) { return std::max(x, 0.0); };
   const auto scaled = [&](double by) {
-    return detail::ordered<mass_flow>(positive_part(gain.low) * by, positive_part(gain.central) * by,
+    return detail::band_of<mass_flow>(positive_part(gain.low) * by, positive_part(gain.central) * by,
                                       positive_part(gain.high) * by, why);
   };
   const estimate<mass_flow> rated = scaled(label);
-  return {.load = detail::ordered<mass_flow>(gain.low, gain.central, gain.high, why),
+  return {.load = detail::band_of<mass_flow>(gain.low, gain.central, gain.high, why),
           .rated = rated,
+          .share_of_label = {share(detail::band_end::low), share(detail::band_end::central),
+                             share(detail::band_end::high), detail::machine_band_at(celsius)},
           .suggested = std::max(1.25 * rated.central, rated.high),
-          .latent_heat_to_room = detail::ordered<power>(
+          .latent_heat_to_room = detail::band_of<power>(
               positive_part(gain.low) * heat, positive_part(gain.central) * heat, positive_part(gain.high) * heat, why),
           .needed = gain.high > 0.0,
           .caution = moisture_caution};
@@ -116,9 +128,9 @@ template <class Q>
   const double low = needed(gain.low);
   const double central = needed(gain.central);
   const double high = needed(gain.high);
-  return {.air_changes = detail::ordered<rate>(low, central, high, why),
-          .outdoor_air = detail::ordered<flow_rate>(low * volume, central * volume, high * volume, why),
-          .dry_air = detail::ordered<mass_flow>(low * dry, central * dry, high * dry, why),
+  return {.air_changes = detail::band_of<rate>(low, central, high, why),
+          .outdoor_air = detail::band_of<flow_rate>(low * volume, central * volume, high * volume, why),
+          .dry_air = detail::band_of<mass_flow>(low * dry, central * dry, high * dry, why),
           .caution = moisture_caution};
 }
 

@@ -4,6 +4,9 @@
 /// dehumidifier switched on.
 #pragma once
 
+#include <cmath>
+#include <vector>
+
 #include <tankwright/room/humidity.hpp>
 
 namespace tankwright::room {
@@ -29,10 +32,13 @@ struct humidity_point {
   mass condensed;
 };
 
-inline constexpr limits course_time_limits{"time", "s", not_negative};
-inline constexpr limits course_step_limits{"step", "s", positive};
+inline constexpr limits course_time_limits{"time", "s", {0.0, 1e8}};
+inline constexpr limits course_step_limits{"step", "s", {0.0, 1e8, edge::open}};
+inline constexpr limits course_points_limits{"points (time over step)", "", {0.0, 1e5}};
 
 namespace detail {
+
+inline constexpr int most_course_steps = 1'000'000;
 
 /// Vapour pressure and the totals, or their rates.
 struct course_state {
@@ -93,12 +99,24 @@ struct course_rates {
 }
 
 /// Go on for `time` in steps of at most `longest`, changing phase where the air meets the set point or saturation.
+/// Where the air stays as it is all flows are constant, and one step is enough, however long.
 [[nodiscard]] inline course_state go_on(std::string_view function, const moisture_model& m, course_state s, double time,
-                                        double longest) {
+                                        double longest, int& steps) {
+  // What rounding makes of a balance: a fraction of 1e-13 of saturation in the time in which the air forgets.
+  const double still = 1e-13 * m.saturation / longest;
   while (time > 0.0) {
+    if (++steps > most_course_steps) {
+      core::fail<no_convergence>(function, "time", time, "s", "before the end is as far as the simulation gets");
+    }
     const course_rates rates{m, phase_at(m, s.vapour)};
+    course_state now = rates(s);
+    if (std::fabs(now.vapour) <= still) {
+      now.ventilated = now.evaporated + now.sources - now.dehumidified - now.condensed;
+      now.vapour = 0.0;
+      return plus(s, time, now);
+    }
     const double h = std::min(time, longest);
-    course_state next = runge_kutta_step(rates, s, h);
+    const course_state next = runge_kutta_step(rates, s, h);
     const auto crossed = [&](double line) {
       return line != s.vapour && (s.vapour < line ? next.vapour >= line : next.vapour <= line);
     };
@@ -127,7 +145,8 @@ struct course_rates {
 ///
 ///   V eps / (R T) dp/dt = [n V (W_o - W) rho_da + E(W) + G - D(W)] (P - p) / P
 ///
-/// @param q      the room, as for humidity_balance; humidity at the start, 0 to 1; time [s] >= 0; step [s] > 0
+/// @param q      the room, as for humidity_balance; humidity at the start, 0 to 1; time [s], 0 to 1e8; step [s] > 0; at
+///               most 1e5 points
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       points from the start to the end, `step` apart, with the totals of all flows
 /// @throws       invalid_input, out_of_range (names the element, the argument, its value and the limits),
@@ -142,6 +161,7 @@ struct course_rates {
   detail::check_humidity(here, q.start);
   core::check(here, course_time_limits, q.time.get().value());
   core::check(here, course_step_limits, q.step.value());
+  core::check(here, course_points_limits, q.time.get().value() / q.step.value());
   const detail::moisture_model m = room.at(detail::band_end::central);
 
   const auto point = [&](double time, const detail::course_state& s) {
@@ -163,11 +183,12 @@ struct course_rates {
 
   std::vector<humidity_point> course;
   detail::course_state s{.vapour = q.start.get().fraction() * m.saturation};
+  int steps = 0;
   course.push_back(point(0.0, s));
   for (std::size_t i = 1; step * static_cast<double>(i - 1) < time; ++i) {
     const double from = step * static_cast<double>(i - 1);
     const double to = std::min(time, step * static_cast<double>(i));
-    s = detail::go_on(here, m, s, to - from, longest);
+    s = detail::go_on(here, m, s, to - from, longest, steps);
     course.push_back(point(to, s));
   }
   return course;

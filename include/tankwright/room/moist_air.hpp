@@ -11,9 +11,8 @@
 namespace tankwright::room {
 
 /// Heights of the standard atmosphere.
-inline constexpr limits altitude_limits{"altitude", "m", any_finite, {-5000.0, 11000.0}, "ASHRAE 2017, ch. 1, eq. 3"};
-inline constexpr limits humidity_ratio_limits{"humidity ratio", "", not_negative};
-inline constexpr limits dew_point_limits{"dew point", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 200.0),
+inline constexpr limits altitude_limits{"altitude", "m", {-2e4, 1e5}, {-5000.0, 11000.0}, "ASHRAE 2017, ch. 1, eq. 3"};
+inline constexpr limits dew_point_limits{"dew point", "degC", possible_air, celsius_range(-100.0, 200.0),
                                          "Hyland and Wexler 1983"};
 
 /// Air that is to have this humidity ratio.
@@ -124,7 +123,7 @@ template <class T>
 [[nodiscard]] inline humidity_ratio humidity_ratio_from_vapour_pressure(pressure vapour, absolute_pressure total,
                                                                         range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::humidity_ratio_from_vapour_pressure";
-  core::check(here, {"vapour pressure", "Pa", not_negative}, vapour.value());
+  core::check(here, {"vapour pressure", "Pa", {0.0, 1e8}}, vapour.value());
   detail::check_air_pressure(here, total, policy);
   detail::check_vapour(here, vapour.value(), in_pascals(total.value()));
   return humidity_ratio::from_kilograms_per_kilogram(detail::humidity_ratio(vapour.value(), in_pascals(total.value())));
@@ -212,12 +211,12 @@ template <class T>
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     0.1 % of real air
 /// @source       ASHRAE Handbook-Fundamentals 2017, ch. 1
-[[nodiscard]] inline moist_air_density moist_density(const air& a, range_policy policy = range_policy::published) {
-  return moist_air_density{
-      mass_density::from_value(detail::checked("tankwright::room::moist_density", a, policy).moist_density())};
+[[nodiscard]] inline mass_density moist_air_density(const air& a, range_policy policy = range_policy::published) {
+  return mass_density::from_value(detail::checked("tankwright::room::moist_air_density", a, policy).moist_density());
 }
 
-/// Mass of the dry air alone in a cubic metre of moist air.
+/// Mass of the dry air alone in a cubic metre of moist air: what goes with a humidity ratio, and what Shah's formula
+/// means.
 ///
 ///   rho_da = 1 / v = (P - p) / (287.042 T)
 ///
@@ -227,9 +226,8 @@ template <class T>
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     0.1 % of real air
 /// @source       ASHRAE Handbook-Fundamentals 2017, ch. 1
-[[nodiscard]] inline dry_air_density dry_density(const air& a, range_policy policy = range_policy::published) {
-  return dry_air_density{
-      mass_density::from_value(detail::checked("tankwright::room::dry_density", a, policy).dry_density())};
+[[nodiscard]] inline mass_density dry_air_density(const air& a, range_policy policy = range_policy::published) {
+  return mass_density::from_value(detail::checked("tankwright::room::dry_air_density", a, policy).dry_density());
 }
 
 /// The air of a given temperature and humidity ratio.

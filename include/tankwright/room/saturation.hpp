@@ -14,7 +14,7 @@
 #include <tankwright/core/batch.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/temperature.hpp>
-#include <tankwright/core/validity.hpp>
+#include <tankwright/room/ranges.hpp>
 #include <tankwright/water/kernel.hpp>
 
 namespace tankwright::room {
@@ -22,11 +22,11 @@ namespace tankwright::room {
 using water::hyland_wexler_1983;
 
 /// Temperatures of the saturation formulas.
-inline constexpr limits saturation_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+inline constexpr limits saturation_temperature_limits{"temperature", "degC", possible_air,
                                                       celsius_range(-100.0, 200.0), "Hyland and Wexler 1983"};
 /// Vapour pressures at the ends of that range.
 inline constexpr limits vapour_pressure_limits{
-    "vapour pressure", "Pa", positive, {1.405102e-3, 1.5550738e6}, "Hyland and Wexler 1983, -100 to 200 degC"};
+    "vapour pressure", "Pa", {1e-12, 2.2e7}, {1.405102e-3, 1.5550738e6}, "Hyland and Wexler 1983, -100 to 200 degC"};
 
 namespace detail {
 

@@ -9,6 +9,7 @@
 #include <string_view>
 
 #include <tankwright/core/estimate.hpp>
+#include <tankwright/room/ranges.hpp>
 #include <tankwright/room/tank_water.hpp>
 #include <tankwright/water/density.hpp>
 
@@ -57,12 +58,12 @@ inline constexpr caution top_off_caution{
 inline constexpr caution starving_pump_caution{
     "A return pump that draws air stops circulation and may burn out. Fit a low-level switch that cuts the pump."};
 
-inline constexpr limits system_volume_limits{"volume of the system", "m3", positive};
-inline constexpr limits free_volume_limits{"free volume", "m3", not_negative};
-inline constexpr limits reservoir_limits{"reservoir", "m3", not_negative};
-inline constexpr limits chamber_area_limits{"area of the return chamber", "m2", positive};
+inline constexpr limits system_volume_limits{"volume of the system", "m3", possible_volume};
+inline constexpr limits free_volume_limits{"free volume", "m3", {0.0, 1e9}};
+inline constexpr limits reservoir_limits{"reservoir", "m3", {0.0, 1e9}};
+inline constexpr limits chamber_area_limits{"area of the return chamber", "m2", {1e-6, 1e6}};
 inline constexpr limits fresh_water_temperature_limits{
-    "temperature of the fresh water", "degC", above_absolute_zero_celsius, celsius_range(0.0, 40.0), "liquid water"};
+    "temperature of the fresh water", "degC", possible_water, celsius_range(0.0, 40.0), "liquid water"};
 
 namespace detail {
 
@@ -105,7 +106,7 @@ void check_ordered(std::string_view function, const limits& each, const estimate
                                                       temperature fresh_water = celsius(20.0),
                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::top_off_rate";
-  detail::check_ordered(here, {"evaporation", "kg/s", not_negative}, evaporation);
+  detail::check_ordered(here, {"evaporation", "kg/s", possible_mass_flow}, evaporation);
   const double density = detail::checked_fresh_density(here, fresh_water, policy);
   return map_rising(evaporation, [&](mass_flow e) { return flow_rate::from_value(e.value() / density); });
 }
@@ -123,7 +124,7 @@ void check_ordered(std::string_view function, const limits& each, const estimate
 [[nodiscard]] inline estimate<duration> reservoir_lasts(volume reservoir, const estimate<flow_rate>& rate) {
   constexpr std::string_view here = "tankwright::room::reservoir_lasts";
   core::check(here, reservoir_limits, reservoir.value());
-  detail::check_ordered(here, {"top-off rate", "m3/s", positive}, rate);
+  detail::check_ordered(here, {"top-off rate", "m3/s", {1e-15, 10.0}}, rate);
   return map_falling(rate, [&](flow_rate r) { return reservoir / r; });
 }
 
@@ -143,7 +144,7 @@ void check_ordered(std::string_view function, const limits& each, const estimate
   constexpr std::string_view here = "tankwright::room::stuck_valve";
   const double before = detail::checked_mass(here, r, policy);
   core::check(here, reservoir_limits, reservoir.value());
-  core::check(here, {"lowest salinity", "", not_negative}, r.lowest.get().value());
+  core::check(here, {"lowest salinity", "", {0.0, 1e3}}, r.lowest.get().value());
   const double density = detail::checked_fresh_density(here, r.fresh_water, policy);
   const double spilt = std::max(0.0, (reservoir - r.free_volume.get()).value());
   const double full = before + density * (reservoir.value() - spilt);
@@ -171,7 +172,7 @@ void check_ordered(std::string_view function, const limits& each, const estimate
   const double mass = detail::checked_mass(here, r, policy);
   const double now = r.water.salinity.get().value();
   const double lowest = r.lowest.get().value();
-  core::check(here, {"lowest salinity", "", positive}, lowest);
+  core::check(here, {"lowest salinity", "", {1e-6, 1e3}}, lowest);
   if (!(lowest <= now)) {
     core::fail<invalid_input>(here, "lowest salinity", lowest, "",
                                 "is above that of the system, " + core::number_text(now));
@@ -196,9 +197,9 @@ void check_ordered(std::string_view function, const limits& each, const estimate
 [[nodiscard]] inline return_chamber_result return_level(const return_chamber& c) {
   constexpr std::string_view here = "tankwright::room::return_level";
   core::check(here, chamber_area_limits, c.surface.get().value());
-  detail::check_ordered(here, {"top-off rate", "m3/s", positive}, c.top_off.get());
-  core::check(here, {"running level", "m", any_finite}, c.running_level.get().value());
-  core::check(here, {"lowest level", "m", any_finite}, c.lowest_level.get().value());
+  detail::check_ordered(here, {"top-off rate", "m3/s", {1e-15, 10.0}}, c.top_off.get());
+  core::check(here, {"running level", "m", {-1e3, 1e3}}, c.running_level.get().value());
+  core::check(here, {"lowest level", "m", {-1e3, 1e3}}, c.lowest_level.get().value());
   const length drop = c.running_level.get() - c.lowest_level.get();
   if (!(drop.value() >= 0.0)) {
     core::fail<invalid_input>(

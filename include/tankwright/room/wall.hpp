@@ -51,9 +51,9 @@ struct layered_wall {
   thermal_transmittance outside = indoor_film;
 };
 
-inline constexpr limits thickness_limits{"thickness", "m", positive};
-inline constexpr limits conductivity_limits{"conductivity", "W/(m K)", positive};
-inline constexpr limits film_limits{"film coefficient", "W/(m2 K)", positive};
+inline constexpr limits thickness_limits{"thickness", "m", {0.0, 100.0, edge::open}};
+inline constexpr limits conductivity_limits{"conductivity", "W/(m K)", {1e-4, 1e4}};
+inline constexpr limits film_limits{"film coefficient", "W/(m2 K)", {1e-3, 1e6}};
 
 /// Heat transmittance (U-value) of a wall of layers.
 ///

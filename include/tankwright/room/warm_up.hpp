@@ -11,6 +11,7 @@
 #include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/room/heat_balance.hpp>
+#include <tankwright/room/heat_store.hpp>
 #include <tankwright/water/well_mixed.hpp>
 
 namespace tankwright::room {
@@ -18,7 +19,7 @@ namespace tankwright::room {
 /// A tank with its heater. The water's temperature is the start.
 struct warm_up_request {
   tank_heat tank;
-  required<tankwright::heat_capacity> heat_capacity;  ///< of water and what is in it; see `heat_capacity_of`
+  required<tankwright::heat_capacity> heat_capacity;  ///< of water, rock, sand and tank; see `heat_capacity_of`
   required<tankwright::temperature> target;
   required<power> heater;
 };
@@ -41,10 +42,9 @@ struct linear_warm_up {
   tankwright::temperature stands_at = celsius(20.0);  ///< without the heater; of no matter when the loss is 0
 };
 
-inline constexpr limits heat_capacity_limits{"heat capacity", "J/K", positive};
-inline constexpr limits heater_limits{"heater", "W", positive};
-inline constexpr limits loss_coefficient_limits{"loss coefficient", "W/K", not_negative};
-inline constexpr limits water_volume_limits{"volume", "m3", positive};
+inline constexpr limits heat_capacity_limits{"heat capacity", "J/K", {1.0, 1e15}};
+inline constexpr limits heater_limits{"heater", "W", {1e-3, 1e9}};
+inline constexpr limits loss_coefficient_limits{"loss coefficient", "W/K", {0.0, 1e9}};
 
 namespace detail {
 
@@ -81,7 +81,7 @@ class warming {
                   std::fabs(both.high - whole.high)}) <= tolerance) {
       return both;
     }
-    if (halvings == 0) {
+    if (halvings == 0 || ++panels_ > most_panels) {
       core::fail<no_convergence>(function_, "target temperature", b - 273.15, "degC",
                            "is where the heater just about holds it: there is no telling when it gets there");
     }
@@ -92,32 +92,15 @@ class warming {
     return {a.low + b.low, a.central + b.central, a.high + b.high};
   }
 
+  static constexpr int most_panels = 10'000;
+
   std::string_view function_;
   const heat_model& heated_;
   double capacity_;
+  mutable int panels_ = 0;
 };
 
 }  // namespace detail
-
-/// Heat that a volume of the tank's water takes up for each kelvin.
-///
-///   C = rho V c_p   (TEOS-10)
-///
-/// @param w      practical salinity 0 to 42; temperature -6 to 80 degC
-/// @param volume of water V [m^3] > 0. Rock and sand hold about as much per volume as half the water they displace
-/// @param policy `extrapolate` to go past these ranges
-/// @return       heat capacity [J/K]
-/// @throws       invalid_input, out_of_range
-/// @accuracy     0.01 %
-/// @source       Feistel 2008
-[[nodiscard]] inline heat_capacity heat_capacity_of(const tank_water& w, volume volume,
-                                                    range_policy policy = range_policy::published) {
-  core::check("tankwright::room::heat_capacity_of", water_volume_limits, volume.value());
-  const tankwright::temperature t = w.temperature;
-  const practical_salinity s = w.salinity;
-  return heat_capacity::from_value(water::density(s, t, policy).value() * volume.value() *
-                                   water::specific_heat(s, t, policy).value());
-}
 
 /// Time to warm water with a constant heater and a loss that grows with temperature in a straight line.
 ///
@@ -137,9 +120,9 @@ class warming {
   core::check(here, heat_capacity_limits, c);
   core::check(here, heater_limits, p);
   core::check(here, loss_coefficient_limits, h);
-  core::check(here, {"start temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.from));
-  core::check(here, {"target temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.to));
-  core::check(here, {"standing temperature", "degC", above_absolute_zero_celsius}, in_celsius(w.stands_at));
+  core::check(here, {"start temperature", "degC", possible_water}, in_celsius(w.from));
+  core::check(here, {"target temperature", "degC", possible_water}, in_celsius(w.to));
+  core::check(here, {"standing temperature", "degC", possible_surroundings}, in_celsius(w.stands_at));
   const double from = in_kelvins(w.from) - in_kelvins(w.stands_at);
   const double to = in_kelvins(w.to) - in_kelvins(w.stands_at);
   if (!(to >= from)) {
@@ -196,9 +179,7 @@ class warming {
   }
   const ends times = detail::warming{here, heated, c}.between(from, to);
   const std::string_view why = m.areas.agitated ? agitated_band : still_band;
-  const auto in_seconds = [](double t) { return duration::from_value(t); };
-  const estimate<duration> needed{in_seconds(std::min(times.low, times.high)), in_seconds(times.central),
-                                  in_seconds(std::max(times.low, times.high)), why};
+  const estimate<duration> needed = detail::band_of<duration>(times.low, times.central, times.high, why);
   const auto spent = [&](duration t) { return energy::from_value(p * t.value()); };
   return {.time = needed,
           .heater_energy = map_rising(needed, spent),

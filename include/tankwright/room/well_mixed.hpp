@@ -35,10 +35,10 @@ struct moisture_line {
 [[nodiscard]] inline moisture_line checked(std::string_view function, const well_mixed_room& r) {
   const double flow = r.dry_air.get().value();
   core::check(function, dry_air_flow_limits, flow);
-  core::check(function, {"outdoor humidity ratio", "", not_negative}, r.outdoor.get().value());
+  core::check(function, {"outdoor humidity ratio", "", humidity_ratio_limits.possible}, r.outdoor.get().value());
   core::check(function, moisture_source_limits, r.source.value());
   core::check(function, moisture_transfer_limits, r.transfer.value());
-  core::check(function, {"humidity ratio at the surface", "", not_negative}, r.surface.value());
+  core::check(function, {"humidity ratio at the surface", "", humidity_ratio_limits.possible}, r.surface.value());
   const double loss = flow + r.transfer.value();
   if (!(loss > 0.0)) {
     core::fail<invalid_input>(function, dry_air_flow_limits.argument, flow, "kg/s",
@@ -106,7 +106,7 @@ struct humidity_start {
 [[nodiscard]] inline humidity_ratio humidity_ratio_after(const well_mixed_room& r, const humidity_start& start) {
   constexpr std::string_view here = "tankwright::room::humidity_ratio_after";
   const auto line = detail::checked(here, r);
-  core::check(here, {"humidity ratio at the start", "", not_negative}, start.ratio.get().value());
+  core::check(here, {"humidity ratio at the start", "", humidity_ratio_limits.possible}, start.ratio.get().value());
   core::check(here, dry_air_mass_limits, start.dry_air.get().value());
   core::check(here, elapsed_time_limits, start.time.get().value());
   const double dry_air = start.dry_air.get().value();

@@ -13,7 +13,7 @@
 
 namespace tankwright::room {
 
-inline constexpr limits wet_bulb_limits{"wet bulb", "degC", above_absolute_zero_celsius, celsius_range(-100.0, 100.0),
+inline constexpr limits wet_bulb_limits{"wet bulb", "degC", possible_air, celsius_range(-100.0, 100.0),
                                         "ASHRAE 2017, ch. 1"};
 
 /// Air by its dry and wet bulb: what a psychrometer gives.

@@ -139,7 +139,7 @@ inline constexpr limits dose_limits{"dose", "g", {0.0, 1e12}};
 ///
 ///   t = -(V / Q) ln r
 ///
-/// @param goal volume V 1e-3 L to 1e12 L; flow Q 1e-9 to 1e12 L/h; part r to be left, 1e-30 to 1
+/// @param goal volume V 1e-3 L to 1e12 L; flow Q 1e-8 to 1e12 L/h; part r to be left, 1e-30 to 1
 /// @return     time
 /// @throws     invalid_input (names the argument, its value and what is possible)
 /// @accuracy   exact for well mixed water
@@ -147,7 +147,7 @@ inline constexpr limits dose_limits{"dose", "g", {0.0, 1e12}};
 [[nodiscard]] inline duration time_to_leave(const steady_goal& goal) {
   constexpr std::string_view here = "tankwright::water::time_to_leave";
   core::check(here, exchange_volume_limits, in_litres(goal.volume));
-  core::check(here, {exchange_flow_limits.argument, "L/h", {1e-9, 1e12}}, in_litres_per_hour(goal.flow));
+  core::check(here, {exchange_flow_limits.argument, "L/h", {1e-8, 1e12}}, in_litres_per_hour(goal.flow));
   core::check(here, {part_left_limits.argument, "", {1e-30, 1.0}}, goal.left->value());
   const kernel::well_mixed<double> balance{0.0, goal.flow->value() / goal.volume->value()};
   return seconds(balance.time_between(1.0, goal.left->value()));

@@ -57,19 +57,17 @@ TANKWRIGHT_INLINE void answer_drying_methods(const situation& s, answers& out) {
     f.unknown(detail::what_is_missing(c, detail::needs_seasons));
     return;
   }
-  const bool known_there = room::dehumidifier_humidity_limits.published.contains(c.in.target.fraction());
   bool unknown_machine = false;
   c.for_each_season(f, [&](const solved_season& one) {
-    if (one.machine_counts && known_there) {
+    try {
       detail::add_machine(f, c, one);
-    } else {
+    } catch (const out_of_range&) {
       unknown_machine = true;
     }
     detail::add_ventilation(f, c, one);
   });
   if (unknown_machine) {
-    detail::say(f, "Dehumidifiers are not known outside 21 to 32 °C and 40 to 80 %: ask the maker for the output in "
-                   "this air.");
+    detail::say(f, "The air shall be too dry, or is too cold, for a dehumidifier: ask the maker for the output in it.");
   }
   if (c.in.dehumidifier) {
     f.detail("planned", "dehumidifier in the plan, by its label",

@@ -55,7 +55,7 @@ TANKWRIGHT_INLINE void answer_room_humidity(const situation& s, answers& out) {
   if (saturated) detail::say(f, "The air can get saturated: what it cannot hold runs down walls and windows.");
   if (!measured) detail::say(f, "Part of the band lies outside 28 to 95 %, where evaporation was measured.");
   if (left_out) {
-    detail::say(f, "No dehumidifier is counted where the room is outside 21 to 32 °C, where its output is known.");
+    detail::say(f, "No dehumidifier is counted where the room is outside -30 to 45 °C, where its output can be said.");
   }
   detail::add_evaporation_sources(f);
   f.source(room::ashrae_2017);

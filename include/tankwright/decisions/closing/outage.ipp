@@ -11,20 +11,20 @@
 
 namespace tankwright::decisions {
 
-TANKWRIGHT_INLINE room::outage outage_of(const room_case& c) {
-  room::outage o{.tank = heat_of(c, c.solved(season::winter), powered::none),
-                 .heat_capacity = heat_store_of(c).central,
-                 .room = c.in.heating->outage->room};
-  for (room::wet_surface& s : o.tank.surfaces) s.moved = room::still_surface;
+TANKWRIGHT_INLINE room::uncontrolled_tank outage_of(const room_case& c) {
+  room::uncontrolled_tank o{.tank = heat_of(c, c.solved(season::winter), powered::none),
+                            .heat_capacity = heat_store_of(c).central,
+                            .room = c.in.heating->outage->room};
+  for (room::wet_surface& s : o.tank.surfaces) s.agitation = room::still_surface;
   return o;
 }
 
 namespace detail {
 
 /// The coldest that the water gets, at each end of the band.
-[[nodiscard]] inline estimate<temperature> coldest_of(const room::outage_course& course) {
+[[nodiscard]] inline estimate<temperature> coldest_of(const room::temperature_course& course) {
   estimate<temperature> cold = with_its_middle(course.points.front().water);
-  for (const room::outage_point& p : course.points) {
+  for (const room::temperature_point& p : course.points) {
     const auto here = with_its_middle(p.water);
     cold = {std::min(cold.low, here.low), std::min(cold.central, here.central), std::min(cold.high, here.high),
             here.reason};
@@ -33,10 +33,10 @@ namespace detail {
 }
 
 /// When the limit is reached.
-inline void add_time_to_limit(finding& f, const room_case& c, const room::outage& central, temperature lowest,
-                              range_policy policy) {
+inline void add_time_to_limit(finding& f, const room_case& c, const room::uncontrolled_tank& central,
+                              temperature lowest, range_policy policy) {
   const auto [soonest, expected, latest, caution] =
-      room::time_to_limit(central, heat_store_of(c), lowest, days(7.0), policy);
+      room::time_to_temperature(central, heat_store_of(c), lowest, days(7.0), policy);
   if (soonest && expected && latest) {
     const estimate<duration> after{*soonest, *expected, *latest,
                                    "the band of the evaporation, and how well the volume is known"};
@@ -59,9 +59,10 @@ TANKWRIGHT_INLINE void answer_heat_outage(const situation& s, answers& out) {
     return;
   }
   const plan::heat_outage_inputs& cut = *c.in.heating->outage;
-  const room::outage central = outage_of(c);
+  const room::uncontrolled_tank central = outage_of(c);
   const range_policy policy = policy_for(central.tank.air);
-  const room::outage_course course = room::outage_curve(central, cut.lasts, cut.lasts.get() / 24.0, policy);
+  const room::temperature_course course =
+      room::temperature_course_of(central, cut.lasts, cut.lasts.get() / 24.0, policy);
   const auto cold = detail::coldest_of(course);
   const auto left =
       map_rising(cold, [&](temperature t) { return kelvin_steps(in_kelvins(t) - in_kelvins(cut.lowest)); });
@@ -73,7 +74,9 @@ TANKWRIGHT_INLINE void answer_heat_outage(const situation& s, answers& out) {
     f.happens = "The water falls to " + said(s, cold.central) + ".";
   }
   detail::add_time_to_limit(f, c, central, cut.lowest, policy);
-  f.detail("settles", "in the end it settles at", detail::with_its_middle(course.settles_at));
+  if (course.settles_at) {
+    f.detail("settles", "in the end it settles at", detail::with_its_middle(*course.settles_at));
+  }
   detail::add_heat_sources(f);
   f.source(room::en_iso_10456);
   if (!cut.room) f.next("say how the room cools without power: here it stays as warm as it is");

@@ -12,13 +12,13 @@ namespace tankwright::decisions {
 /// The pictures of the section [room]: room.humidity where a season can be solved, room.outage where the plan asks for
 /// it and gives what it needs.
 ///
-///   `room::humidity_course` over a day from the limit; `room::outage_curve` to twice the power cut
+///   `room::humidity_course` over a day from the limit; `room::temperature_course_of` to twice the power cut
 ///
 /// @param c the room
 /// @return  relative humidity [1] and water temperature [K] over time [s]; what a formula refuses is left out
 /// @throws  nothing but std::bad_alloc
 /// @accuracy as its parts
-/// @source  the sources of `room/humidity_course.hpp` and `room/outage.hpp`
+/// @source  the sources of `room/humidity_course.hpp` and `room/temperature_course.hpp`
 [[nodiscard]] std::vector<figure> figures_of(const room_case& c);
 
 }  // namespace tankwright::decisions

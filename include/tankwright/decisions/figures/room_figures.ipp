@@ -49,15 +49,15 @@ namespace detail {
 [[nodiscard]] inline figure outage_figure(const room_case& c) {
   constexpr std::size_t steps = 24;
   const plan::heat_outage_inputs& cut = *c.in.heating->outage;
-  const room::outage central = outage_of(c);
-  const room::outage_course course = room::outage_curve(central, 2.0 * cut.lasts.get(), cut.lasts.get() / double{steps},
-                                                        policy_for(central.tank.air));
+  const room::uncontrolled_tank central = outage_of(c);
+  const room::temperature_course course = room::temperature_course_of(
+      central, 2.0 * cut.lasts.get(), cut.lasts.get() / double{steps}, policy_for(central.tank.air));
   figure picture{.id = "room.outage",
                  .title = "Water without power",
                  .x_axis = {"time", "duration"},
                  .y_axis = {"temperature", "temperature"}};
   curve line{.label = "water"};
-  for (const room::outage_point& p : course.points) {
+  for (const room::temperature_point& p : course.points) {
     const auto water = with_its_middle(p.water);
     line.x.push_back(p.time.value());
     line.y.push_back(in_kelvins(water.central));

@@ -99,7 +99,7 @@ class start_up_run {
  private:
   static constexpr double relative_tolerance = 1e-8;
   static constexpr double absolute_tolerance = 1e-10;  ///< mg/L, of nitrogen; bacteria are held relatively
-  static constexpr int most_steps = 2'000'000;
+  static constexpr int most_steps = 500'000;
 
   double time_ = 0.0;
   double step_ = 1e-3;

@@ -7,7 +7,7 @@
 #include <string>
 #include <tankwright/plan/room.hpp>
 #include <tankwright/room/humidity.hpp>
-#include <tankwright/room/outage.hpp>
+#include <tankwright/room/temperature_course.hpp>
 #include <tankwright/room/running_cost.hpp>
 #include <vector>
 
@@ -26,7 +26,7 @@ struct season_inputs {
 struct surface_inputs {
   std::optional<tankwright::area> area{};
   tankwright::room::wet_surface surface{.label = {}, .area = square_metres(0.0),
-                                        .moved = tankwright::room::gently_moving};
+                                        .agitation = tankwright::room::gently_moving};
 };
 
 /// A pump, a light: what it draws, how much of that ends up in the water, and how long it runs.

@@ -38,7 +38,7 @@ namespace tr = tankwright::room;
 [[nodiscard]] inline tr::wet_surface surface_of(const water_surface& s, std::string label) {
   return {.label = std::move(label),
           .area = s.area.value_or(square_metres(0.0)),
-          .moved = agitation_of(*s.movement),
+          .agitation = agitation_of(*s.movement),
           .air_speed = *s.air_speed,
           .covered = *s.covered,
           .cover = cover_of(*s.cover)};

@@ -14,13 +14,10 @@
 
 namespace tankwright::room::detail {
 
-/// Which end of the evaporation band.
-enum class band_end { low, central, high };
-
 struct moisture_model {
   across<double> surface;  ///< in_air is set at each call
   double wet_area = 0.0;   ///< m^2 of still, open water
-  band_end end = band_end::central;
+  band_end end = band_end::central;  ///< of the evaporation
   double volume = 0.0;
   double changes = 0.0;     ///< 1/s
   double outdoor = 0.0;     ///< kg/kg
@@ -46,10 +43,11 @@ struct moisture_model {
   [[nodiscard]] double ventilation(double p) const noexcept {
     return changes * per_pascal() * (molar_mass_ratio<double> * p - (total() - p) * outdoor);
   }
+  /// The wettest room has the weakest machine of its label.
   [[nodiscard]] double removal(double p) const noexcept {
-    // In wetter air than the curve covers the machine is credited with what it removes at the curve's end.
-    const double humidity = std::min(p / saturation, dehumidifier_humidity_limits.published.high);
-    return capacity > 0.0 ? capacity * capacity_share(surface.air - 273.15, humidity) : 0.0;
+    if (capacity == 0.0) return 0.0;
+    const band_end machine = end == band_end::low ? band_end::high : end == band_end::high ? band_end::low : end;
+    return capacity * capacity_share(surface.air - 273.15, p / saturation, machine);
   }
   /// Gain of the air without the machine.
   [[nodiscard]] double gain(double p) const noexcept { return source + evaporation(p) - ventilation(p); }

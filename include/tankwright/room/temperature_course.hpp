@@ -1,0 +1,384 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// How cold, or how warm, is the tank some hours after nothing controls its temperature any more, how fast does it
+/// change, and when does it reach a limit? In a power cut, in winter or in a summer's heat, and with a heater that
+/// sticks on. An open tank does not settle at room temperature but below it, towards the wet bulb.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include <tankwright/numerics/course.hpp>
+#include <tankwright/room/warm_up.hpp>
+
+namespace tankwright::room {
+
+/// A room that loses its own heating or cooling: T(t) = T_end + (T_0 - T_end) exp(-t / tau), its moisture unchanged.
+struct drifting_room {
+  required<tankwright::temperature> settles_at;
+  required<duration> time_constant;  ///< a light building some hours, a heavy one days
+};
+
+/// A tank whose temperature nothing controls. Give the `sources` that run: in a power cut those on a battery, with a
+/// heater stuck on the heater too. Nothing is topped off. Walls without an outside temperature follow the room.
+struct uncontrolled_tank {
+  tank_heat tank;
+  required<tankwright::heat_capacity> heat_capacity;  ///< of water, rock, sand and tank; see `heat_capacity_of`
+  std::optional<drifting_room> room = {};             ///< left out: the room stays as it is
+};
+
+struct temperature_point {
+  duration time;
+  estimate<tankwright::temperature> water;
+};
+
+struct temperature_course {
+  std::vector<temperature_point> points;
+  /// In the room as it will be; empty: above 90 degC.
+  std::optional<estimate<tankwright::temperature>> settles_at;
+  tankwright::caution caution;
+};
+
+/// When the water passes a limit; empty where it never does.
+struct temperature_crossing {
+  std::optional<duration> soonest;
+  std::optional<duration> expected;
+  std::optional<duration> latest;
+  tankwright::caution caution;
+};
+
+/// How much the water changes within a given time, where it changes most; falling where negative.
+struct temperature_change {
+  estimate<temperature_difference> largest;
+  tankwright::caution caution;
+};
+
+inline constexpr caution uncontrolled_caution{
+    "Temperature is seldom what kills in a power cut: without circulation oxygen runs out first, and warm water holds "
+    "less of it. Have a battery air pump and watch the animals, not this curve. Keep generators and inverters away "
+    "from the water, and have their connection made to local code. A heater stuck on is stopped by an independent "
+    "thermostat that cuts its supply, not by its own."};
+
+inline constexpr limits uncontrolled_time_limits{"time", "s", {0.0, 1e7}};
+inline constexpr limits uncontrolled_step_limits{"step", "s", {0.0, 1e7, edge::open}};
+inline constexpr limits uncontrolled_points_limits{"points (time over step)", "", {0.0, 1e5}};
+inline constexpr limits change_window_limits{"time of the change", "s", {60.0, 1e7}};
+inline constexpr limits room_time_constant_limits{"time constant of the room", "s", {1.0, 1e9}};
+inline constexpr limits limit_temperature_limits{"limit temperature", "degC", water_temperature_limits.possible,
+                                                 celsius_range(-2.0, 100.0), "liquid water"};
+
+namespace detail {
+
+/// The temperature moves so slowly that this many steps in a time constant leave an error of 1e-7 of the way.
+inline constexpr double steps_per_time_constant = 5.0;
+/// What a step may be wrong by where its slope has a kink [K].
+inline constexpr double kelvins_per_step = 2e-6;
+
+struct checked_course {
+  heat_model start;
+  double capacity;
+  double water;  ///< K
+  double room_start;
+  double room_end;
+  double room_tau;  ///< s; 0: the room stays as it is
+  double condenses_from = std::numeric_limits<double>::infinity();  ///< s, when the air is cooled to its dew point
+
+  [[nodiscard]] double air_at(double time) const noexcept {
+    return room_end + (room_start - room_end) * std::exp(-time / room_tau);
+  }
+  [[nodiscard]] heat_model finally() const noexcept {
+    heat_model m = start;
+    if (room_tau > 0.0) {
+      m.air = room_end;
+      m.vapour = std::min(start.vapour, saturation_pressure(room_end));
+    }
+    return m;
+  }
+  /// The water cannot pass a temperature at which it gains heat (above: loses heat) from first to last. The
+  /// surroundings drift one way, and warmer air always takes less heat: their first and last state bound the rest.
+  [[nodiscard]] bool never_passes(double kelvin, double conductances<double>::*end) const noexcept {
+    const double first = start.net(kelvin, end);
+    const double last = finally().net(kelvin, end);
+    return kelvin < water ? std::max(first, last) <= 0.0 : std::min(first, last) >= 0.0;
+  }
+  /// Cooling to a limit, whether more evaporation loses more heat all the way: it does at the limit, in the first and
+  /// the last surroundings, and so does warmer water.
+  [[nodiscard]] bool loses_more_at(double limit) const noexcept {
+    const auto more = [&](const heat_model& m) {
+      const conductances<double> net = m.net(limit);
+      return net.high >= net.low;
+    };
+    return limit < water && more(start) && more(finally());
+  }
+  [[nodiscard]] double slope(double time, double kelvin, double conductances<double>::*end) const noexcept {
+    if (!(room_tau > 0.0)) return -start.net(kelvin, end) / capacity;
+    const double air = air_at(time);  // cooled below its dew point it loses the water that it cannot hold
+    const double vapour = time > condenses_from ? saturation_pressure(air) : start.vapour;
+    return -(start.net_of(start.parts(kelvin, air, vapour)).*end) / capacity;
+  }
+  /// The longest step while the losses are smooth.
+  [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {
+    const double tau = 2.0 * capacity / (start.net(water + 1.0, end) - start.net(water - 1.0, end));
+    const double fastest = room_tau > 0.0 ? std::min(tau, room_tau) : tau;
+    return fastest > 0.0 ? fastest / steps_per_time_constant : 3600.0;
+  }
+};
+
+[[nodiscard]] inline checked_course checked(std::string_view function, const uncontrolled_tank& o,
+                                            range_policy policy) {
+  checked_course c{.start = checked(function, o.tank, policy),
+                   .capacity = o.heat_capacity.get().value(),
+                   .water = in_kelvins(o.tank.water.temperature),
+                   .room_start = in_kelvins(o.tank.air.temperature),
+                   .room_end = in_kelvins(o.tank.air.temperature),
+                   .room_tau = 0.0};
+  core::check(function, heat_capacity_limits, c.capacity);
+  c.start.specific_heat = 0.0;  // no make-up
+  if (o.room) {
+    c.room_end = in_kelvins(o.room->settles_at);
+    c.room_tau = o.room->time_constant.get().value();
+    core::check(function,
+                {"final room temperature", "degC", possible_surroundings,
+                 about(evaporation_law::shah).air_celsius, about(evaporation_law::shah).name},
+                c.room_end - 273.15, policy);
+    core::check(function, room_time_constant_limits, c.room_tau);
+    if (saturation_pressure(c.room_end) < c.start.vapour) {
+      // In parts of the time constant: after forty the drift has run out.
+      const auto spare = [&](double x) { return saturation_pressure(c.air_at(x * c.room_tau)) - c.start.vapour; };
+      c.condenses_from =
+          spare(0.0) <= 0.0 ? 0.0 : c.room_tau * numerics::bracketed_root(function, "time", spare, 0.0, 40.0);
+    }
+  }
+  return c;
+}
+
+/// The course of the water at one end of the band, from the start.
+[[nodiscard]] inline auto course_of(const checked_course& o, double conductances<double>::*end) {
+  const auto slope = [&o, end](double time, double kelvin) { return o.slope(time, kelvin, end); };
+  // After forty time constants the room has settled, and the losses follow the water alone.
+  return numerics::course{slope, {.longest = o.longest_step(end),
+                                  .tolerance = kelvins_per_step,
+                                  .kink = o.condenses_from,
+                                  .steady_from = 40.0 * o.room_tau}, o.water};
+}
+
+/// Where the water settles at the three ends of the band; empty above 90 degC.
+[[nodiscard]] inline std::optional<estimate<temperature>> settles_in(std::string_view here, const checked_course& c,
+                                                                     std::string_view why) {
+  using ends = conductances<double>;
+  const heat_model last = c.finally();
+  if (!(last.net(363.15, &ends::low) > 0.0 && last.net(363.15, &ends::high) > 0.0)) return std::nullopt;
+  return band_of<temperature>(settled_temperature(here, last, &ends::low),
+                              settled_temperature(here, last, &ends::central),
+                              settled_temperature(here, last, &ends::high), why);
+}
+
+/// The three courses of the band, side by side.
+class three_courses {
+  using course_type = decltype(course_of(std::declval<const checked_course&>(), nullptr));
+
+ public:
+  three_courses(std::string_view here, const checked_course& c)
+      : here_{here},
+        low_{course_of(c, &conductances<double>::low)},
+        central_{course_of(c, &conductances<double>::central)},
+        high_{course_of(c, &conductances<double>::high)} {}
+
+  void go_to(double time) {
+    for (course_type* c : {&low_, &central_, &high_}) c->go_to(here_, time);
+  }
+  [[nodiscard]] conductances<double> now() const noexcept { return {low_.value(), central_.value(), high_.value()}; }
+  [[nodiscard]] estimate<temperature> water(std::string_view why) const noexcept {
+    return band_of<temperature>(low_.value(), central_.value(), high_.value(), why);
+  }
+  /// The water has not left the temperatures at which evaporation was measured.
+  void check_range(range_policy policy) const {
+    constexpr limits measured{"water temperature", "degC", {}, about(evaporation_law::shah).water_celsius,
+                              about(evaporation_law::shah).name};
+    for (const course_type* c : {&low_, &central_, &high_}) core::check(here_, measured, c->value() - 273.15, policy);
+  }
+
+ private:
+  std::string_view here_;
+  course_type low_, central_, high_;
+};
+
+}  // namespace detail
+
+/// The temperature of water that nothing controls.
+///
+///   C dT/dt = -Q(T),   Q as in heat_balance; three courses, for the low, central and high evaporation
+///
+/// @param o      the tank as for heat_balance, its water at the start; heat capacity [J/K]; the room as it is, or
+///               drifting to a temperature with a time constant [s] > 0
+/// @param time   to look ahead [s], 0 to 1e7
+/// @param step   between the points of the answer [s] > 0; at most 1e5 points
+/// @param policy `extrapolate` to go past the published ranges
+/// @return       points from 0 to `time`, and where the water settles
+/// @throws       invalid_input, out_of_range (also when the water leaves the range of the evaporation), no_convergence
+/// @accuracy     1e-6 K for the losses given, 1e-5 K where an end of the band changes from one correlation to another;
+///               the band is that of the evaporation. Still water layers: the top of a deep tank cools first
+/// @source       energy balance; Dormand & Prince 1980
+[[nodiscard]] inline temperature_course temperature_course_of(const uncontrolled_tank& o, duration time,
+                                                              duration step = minutes(30.0),
+                                                              range_policy policy = range_policy::published) {
+  constexpr std::string_view here = "tankwright::room::temperature_course_of";
+  const detail::checked_course c = detail::checked(here, o, policy);
+  const double to = time.value(), dt = step.value();
+  core::check(here, uncontrolled_time_limits, to);
+  core::check(here, uncontrolled_step_limits, dt);
+  core::check(here, uncontrolled_points_limits, to / dt);
+  const std::string_view why = c.start.areas.agitated ? agitated_band : still_band;
+  temperature_course course{
+      .points = {}, .settles_at = detail::settles_in(here, c, why), .caution = uncontrolled_caution};
+  detail::three_courses water{here, c};
+  course.points.reserve(static_cast<std::size_t>(to / dt) + 2);
+  course.points.push_back({.time = seconds(0.0), .water = water.water(why)});
+  for (std::size_t i = 0; dt * static_cast<double>(i) < to; ++i) {
+    const double next = std::min(to, dt * static_cast<double>(i + 1));
+    water.go_to(next);
+    course.points.push_back({.time = seconds(next), .water = water.water(why)});
+  }
+  water.check_range(policy);
+  return course;
+}
+
+/// How much water that nothing controls changes within an hour, or within a day, where it changes most: what animals
+/// feel is not only how cold or warm it gets.
+///
+///   T(t + w) - T(t) of the courses of temperature_course_of, at the t where it is largest, looked for in steps of w/8
+///
+/// @param o      the tank and room, as for temperature_course_of
+/// @param within how far to look ahead [s], 0 to 1e7
+/// @param window w, the time of the change [s], 60 to 1e7; at most 1e4 of them
+/// @param policy `extrapolate` to go past the published ranges
+/// @return       change [K] with the band of the evaporation, negative where the water falls
+/// @throws       invalid_input, out_of_range (also when the water leaves the range of the evaporation), no_convergence
+/// @accuracy     1 % of the change for losses that are smooth within the window
+/// @source       energy balance; Dormand & Prince 1980
+[[nodiscard]] inline temperature_change largest_change(const uncontrolled_tank& o, duration within,
+                                                       duration window = hours(1.0),
+                                                       range_policy policy = range_policy::published) {
+  constexpr std::string_view here = "tankwright::room::largest_change";
+  constexpr std::size_t parts = 8;
+  const detail::checked_course c = detail::checked(here, o, policy);
+  const double to = within.value(), w = window.value();
+  core::check(here, uncontrolled_time_limits, to);
+  core::check(here, change_window_limits, w);
+  core::check(here, {"time over the time of the change", "", {0.0, 1e4}}, to / w);
+  const std::string_view why = c.start.areas.agitated ? agitated_band : still_band;
+  detail::three_courses water{here, c};
+  std::vector<detail::conductances<double>> past{water.now()};
+  detail::conductances<double> largest{0.0, 0.0, 0.0};
+  const auto widen = [](double& most, double change) {
+    if (std::fabs(change) > std::fabs(most)) most = change;
+  };
+  const double dt = w / static_cast<double>(parts);
+  for (std::size_t i = 0; dt * static_cast<double>(i) < to; ++i) {
+    water.go_to(std::min(to, dt * static_cast<double>(i + 1)));
+    past.push_back(water.now());
+    const auto& before = past[past.size() > parts ? past.size() - 1 - parts : 0];
+    widen(largest.low, past.back().low - before.low);
+    widen(largest.central, past.back().central - before.central);
+    widen(largest.high, past.back().high - before.high);
+  }
+  water.check_range(policy);
+  return {.largest = detail::band_of<temperature_difference>(largest.low, largest.central, largest.high, why),
+          .caution = uncontrolled_caution};
+}
+
+namespace detail {
+
+/// When a course of the water meets a limit; nothing where it does not within `within` [s].
+[[nodiscard]] inline std::optional<duration> meets(std::string_view here, const checked_course& o,
+                                                   double conductances<double>::*end, double limit, double within) {
+  if (o.water == limit) return seconds(0.0);
+  if (o.never_passes(limit, end)) return {};
+  auto water = course_of(o, end);
+  const bool below = limit < o.water;
+  while (water.time() < within) {
+    water.step(here, within);
+    if (below ? water.value() <= limit : water.value() >= limit) return seconds(water.met(here, limit));
+  }
+  return {};
+}
+
+}  // namespace detail
+
+/// When water that nothing controls reaches a limit: soonest, expected, latest. For water that is known within limits.
+///
+///   the time at which the courses of temperature_course_of meet the limit: soonest with the least water, latest with
+///   the most
+///
+/// @param o             the tank and room, as for temperature_course_of; its own heat capacity is not used
+/// @param heat_capacity of the least, the expected and the most water [J/K] > 0
+/// @param limit         temperature that must not be passed, below or above the start
+/// @param within        how far to look ahead [s], 0 to 1e7
+/// @param policy        `extrapolate` to go past the published ranges
+/// @return              times [s]; empty where the limit is not reached within that time. Plan on the soonest
+/// @throws              invalid_input, out_of_range, no_convergence
+/// @accuracy            1e-6 of the time for the losses given; the band is that of the evaporation and of the water
+/// @source              energy balance; Dormand & Prince 1980
+[[nodiscard]] inline temperature_crossing time_to_temperature(uncontrolled_tank o,
+                                                              const estimate<heat_capacity>& heat_capacity,
+                                                              temperature limit, duration within = days(7.0),
+                                                              range_policy policy = range_policy::published) {
+  constexpr std::string_view here = "tankwright::room::time_to_temperature";
+  using ends = detail::conductances<double>;
+  core::check(here, limit_temperature_limits, in_celsius(limit), policy);
+  core::check(here, uncontrolled_time_limits, within.value());
+  o.heat_capacity = heat_capacity.low;
+  const detail::checked_course least = detail::checked(here, o, policy);
+  const auto with = [&](tankwright::heat_capacity c) {
+    detail::checked_course other = least;
+    other.capacity = c.value();
+    core::check(here, heat_capacity_limits, other.capacity);
+    return other;
+  };
+  const auto when = [&](const detail::checked_course& c, double ends::*end) {
+    return detail::meets(here, c, end, in_kelvins(limit), within.value());
+  };
+  // Which end of the evaporation gets there first: above its wet bulb water cools faster by evaporating more.
+  const auto strong = when(least, &ends::high);
+  const bool strong_loses = least.loses_more_at(in_kelvins(limit));
+  const auto weak = strong && strong_loses ? std::nullopt : when(least, &ends::low);
+  const bool strong_first = strong && (!weak || *strong < *weak);
+  const auto expected = when(with(heat_capacity.central), &ends::central);
+  const auto latest = when(with(heat_capacity.high), strong_first ? &ends::low : &ends::high);
+  // Where one law of evaporation gives way to another the middle may come before, or after, both ends.
+  const auto earlier = [](const std::optional<duration>& a, const std::optional<duration>& b) {
+    return a && (!b || *a < *b) ? a : b;
+  };
+  const auto later = [](const std::optional<duration>& a, const std::optional<duration>& b) {
+    return a && b ? std::optional{std::max(*a, *b)} : std::nullopt;
+  };
+  return {.soonest = earlier(strong_first ? strong : weak, expected),
+          .expected = expected,
+          .latest = later(latest, expected),
+          .caution = uncontrolled_caution};
+}
+
+/// When water that nothing controls reaches a limit: soonest, expected, latest.
+///
+///   the time at which the courses of temperature_course_of meet the limit
+///
+/// @param o      the tank and room, as for temperature_course_of
+/// @param limit  temperature that must not be passed, below or above the start
+/// @param within how far to look ahead [s], 0 to 1e7
+/// @param policy `extrapolate` to go past the published ranges
+/// @return       times [s]; empty where the limit is not reached within that time. Plan on the soonest
+/// @throws       invalid_input, out_of_range, no_convergence
+/// @accuracy     1e-6 of the time for the losses given; the band is that of the evaporation
+/// @source       energy balance; Dormand & Prince 1980
+[[nodiscard]] inline temperature_crossing time_to_temperature(const uncontrolled_tank& o, temperature limit,
+                                                              duration within = days(7.0),
+                                                              range_policy policy = range_policy::published) {
+  const heat_capacity c = o.heat_capacity;
+  return time_to_temperature(o, {c, c, c, {}}, limit, within, policy);
+}
+
+}  // namespace tankwright::room

@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: BSL-1.0
+#include <tankwright/room/temperature_course.hpp>
+
+#include "room/samples.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace twr = tankwright::room;
+
+namespace {
+twr::uncontrolled_tank without_power(double water, double room, double humidity) {
+  return {.tank = display_tank(water, room, humidity),
+          .heat_capacity = twr::heat_capacity_of(seawater(25.0), litres(1809.0))};
+}
+double water_temperature(const reference_row& row) {
+  const auto o = without_power(row["tw"], row["ta"], row["RH"]);
+  if (row.text("want") == "settles") return in_celsius(twr::temperature_course_of(o, hours(1.0)).settles_at->central);
+  return in_celsius(twr::temperature_course_of(o, hours(row["t"])).points.back().water.central);
+}
+/// Net loss at a temperature, nothing topped off.
+double loss_at(twr::tank_heat tank, double kelvin) {
+  tank.water.temperature = kelvins(kelvin);
+  const auto b = twr::heat_balance(tank, extrapolate);
+  return (b.net.central - b.make_up.central).value();
+}
+}  // namespace
+
+TEST_CASE("temperature course: reference table") {
+  check_rows(reference_rows("room/temperature_course.csv"), {{"tankwright::room::temperature_course_of", water_temperature}});
+}
+
+TEST_CASE("temperature course: energy is conserved along the curve") {
+  const evidence conserved{"tankwright::room::temperature_course_of", kind::identity,
+                           "C (T_0 - T) = integral of the losses, Simpson's rule over the curve"};
+  const auto o = without_power(25.0, 18.0, 50.0);
+  const auto course = twr::temperature_course_of(o, hours(24.0), minutes(5.0));
+  double lost = 0.0;
+  for (std::size_t i = 0; i + 2 < course.points.size(); i += 2) {
+    const auto at = [&](std::size_t k) { return loss_at(o.tank, in_kelvins(course.points[k].water.central)); };
+    lost += 300.0 / 3.0 * (at(i) + 4.0 * at(i + 1) + at(i + 2));
+  }
+  const double cooled =
+      in_kelvins(course.points.front().water.central) - in_kelvins(course.points.back().water.central);
+  TW_CHECK(conserved, lost, o.heat_capacity.get().value() * cooled, relative(1e-9));
+}
+
+TEST_CASE("temperature course: against an independent stepping, in a room that stays and in one that cools") {
+  const evidence stepped{"tankwright::room::temperature_course_of", kind::identity, "independent midpoint stepping at 30 s"};
+  for (const bool drifts : {false, true}) {
+    auto o = without_power(25.0, 20.0, 55.0);
+    if (drifts) o.room = twr::drifting_room{.settles_at = celsius(9.0), .time_constant = hours(15.0)};
+    const double vapour = in_pascals(twr::vapour_pressure(o.tank.air));
+    double t = 298.15;
+    const auto slope = [&](double time, double kelvin) {
+      auto tank = o.tank;
+      if (drifts) {
+        const double air = 9.0 + 11.0 * std::exp(-time / (15.0 * 3600.0));
+        const double saturation = in_pascals(twr::saturation_pressure(celsius(air)));
+        tank.air = {.temperature = celsius(air),
+                    .humidity = relative_humidity::from_fraction(std::min(1.0, vapour / saturation))};
+      }
+      return -loss_at(tank, kelvin) / o.heat_capacity.get().value();
+    };
+    for (double time = 0.0; time < 18.0 * 3600.0 - 1.0; time += 30.0)
+      t += 30.0 * slope(time + 15.0, t + 15.0 * slope(time, t));
+    const auto course = twr::temperature_course_of(o, hours(18.0), hours(1.0));
+    TW_CHECK(stepped, in_kelvins(course.points.back().water.central), t, tolerance{.absolute = 1e-6});
+  }
+}
+
+TEST_CASE("temperature course: the answer does not depend on how densely it is asked for") {
+  const evidence refined{"tankwright::room::temperature_course_of", kind::property, "steps of 1 min and of 6 h agree"};
+  for (const bool drifts : {false, true}) {
+    auto o = without_power(25.0, 18.0, 50.0);
+    if (drifts) o.room = twr::drifting_room{.settles_at = celsius(9.0), .time_constant = hours(15.0)};
+    const auto coarse = twr::temperature_course_of(o, hours(24.0), hours(6.0)).points.back().water;
+    const auto fine = twr::temperature_course_of(o, hours(24.0), minutes(1.0)).points.back().water;
+    TW_CHECK(refined, in_kelvins(coarse.central), in_kelvins(fine.central), tolerance{.absolute = 1e-6});
+    TW_CHECK(refined, in_kelvins(coarse.low), in_kelvins(fine.low), tolerance{.absolute = 1e-5});
+    TW_CHECK(refined, in_kelvins(coarse.high), in_kelvins(fine.high), tolerance{.absolute = 1e-5});
+  }
+}
+
+TEST_CASE("temperature course: it settles below the room, above the wet bulb, where nothing is lost") {
+  const evidence rest{"tankwright::room::temperature_course_of", kind::identity, "no net loss where it settles"};
+  const evidence between{"tankwright::room::temperature_course_of", kind::property, "between wet bulb and room temperature"};
+  for (const double h : {35.0, 50.0, 80.0}) {
+    const auto o = without_power(25.0, 20.0, h);
+    const auto course = twr::temperature_course_of(o, days(20.0), days(1.0));
+    TW_CHECK(rest, loss_at(o.tank, in_kelvins(course.settles_at->central)), 0.0, tolerance{.absolute = 1e-4});
+    TW_CHECK(rest, in_kelvins(course.points.back().water.central), in_kelvins(course.settles_at->central),
+             tolerance{.absolute = 1e-6});
+    const double wet = in_celsius(twr::wet_bulb(o.tank.air));
+    for (const temperature& t : {course.settles_at->low, course.settles_at->central, course.settles_at->high}) {
+      TW_HOLDS(between, in_celsius(t) > wet && in_celsius(t) < 20.0);
+    }
+    for (const auto& p : course.points)
+      TW_HOLDS(between, p.water.low <= p.water.central && p.water.central <= p.water.high);
+  }
+}
+
+TEST_CASE("temperature course: time to a limit is where the curve meets it") {
+  const evidence meets{"tankwright::room::time_to_temperature", kind::identity, "temperature_course_of at that time is at the limit"};
+  auto o = without_power(25.0, 18.0, 50.0);
+  const auto limit = celsius(21.0);
+  const auto when = twr::time_to_temperature(o, limit);
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.expected).points.back().water.central), 21.0, relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.soonest).points.back().water.low), 21.0, relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.latest).points.back().water.high), 21.0, relative(5e-8));
+  CHECK(*when.soonest < *when.expected);
+  CHECK(*when.expected < *when.latest);
+  CHECK(!when.caution.text.empty());
+  CHECK(twr::time_to_temperature(o, celsius(25.0)).soonest->value() == 0.0);
+  // A limit below where it settles is never reached; one on the edge of the band is reached only in the worst case.
+  CHECK(!twr::time_to_temperature(o, celsius(12.0)).soonest);
+  const auto edge = *twr::temperature_course_of(o, hours(1.0)).settles_at;
+  const auto only = twr::time_to_temperature(o, kelvins(0.5 * (in_kelvins(edge.low) + in_kelvins(edge.central))), days(30.0));
+  CHECK(only.soonest.has_value());
+  CHECK(!only.expected);
+  CHECK(!only.latest);
+  // In a heat wave the water warms, and weak evaporation is the worst case.
+  auto hot = without_power(25.0, 34.0, 80.0);
+  const auto warm = twr::time_to_temperature(hot, celsius(29.0));
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(hot, *warm.expected).points.back().water.central), 29.0, relative(5e-8));
+  CHECK(*warm.soonest <= *warm.expected);
+}
+
+TEST_CASE("temperature course: a limit is reached exactly where the curve passes it, in a room that drifts too") {
+  const evidence same{"tankwright::room::time_to_temperature", kind::identity, "the lowest or highest point of temperature_course_of"};
+  for (const double room_end : {8.0, 12.0, 15.0, 18.0, 26.0, 33.0}) {
+    for (const double settle_hours : {3.0, 60.0}) {
+      auto o = without_power(25.0, 18.0, 50.0);
+      o.room = twr::drifting_room{.settles_at = celsius(room_end), .time_constant = hours(settle_hours)};
+      const auto course = twr::temperature_course_of(o, days(7.0), hours(1.0)).points;
+      double lowest = 1e3, highest = 0.0;
+      for (const auto& p : course) {
+        lowest = std::fmin(lowest, in_celsius(p.water.central));
+        highest = std::fmax(highest, in_celsius(p.water.central));
+      }
+      // The points are an hour apart and the courses are slow: a tenth of a kelvin to either side is enough.
+      for (const double by : {-0.1, 0.1}) {
+        if (lowest + by < 24.9) {
+          TW_HOLDS(same, twr::time_to_temperature(o, celsius(lowest + by)).expected.has_value() == (by > 0.0));
+        }
+        if (highest + by > 25.1) {
+          TW_HOLDS(same, twr::time_to_temperature(o, celsius(highest + by)).expected.has_value() == (by < 0.0));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("temperature course: the largest change in an hour and in a day") {
+  const evidence change{"tankwright::room::largest_change", kind::identity,
+                        "the largest difference between points of temperature_course_of an hour, or a day, apart"};
+  for (const double room_end : {9.0, 18.0, 33.0}) {
+    auto o = without_power(25.0, 20.0, 60.0);
+    o.room = twr::drifting_room{.settles_at = celsius(room_end), .time_constant = hours(6.0)};
+    const auto points = twr::temperature_course_of(o, days(3.0), minutes(7.5)).points;
+    for (const double window : {1.0, 24.0}) {
+      const auto gap = static_cast<std::size_t>(window * 8.0);
+      double most = 0.0;
+      for (std::size_t i = 0; i + gap < points.size(); ++i) {
+        const double d = in_kelvins(points[i + gap].water.central) - in_kelvins(points[i].water.central);
+        if (std::fabs(d) > std::fabs(most)) most = d;
+      }
+      const auto found = twr::largest_change(o, days(3.0), hours(window)).largest;
+      // Every seventh and a half minute for the hour, every three hours for the day.
+      TW_CHECK(change, found.central.value(), most, (tolerance{.absolute = 1e-5, .relative = 0.02}));
+      CHECK(found.low <= found.central);
+      CHECK(found.central <= found.high);
+    }
+  }
+  // A summer power cut: the water rises, with weak evaporation at the high end.
+  const auto hot = twr::largest_change(without_power(25.0, 34.0, 80.0), days(1.0), days(1.0)).largest;
+  CHECK(hot.low.value() > 0.0);
+  CHECK(!twr::largest_change(without_power(25.0, 34.0, 80.0), days(1.0)).caution.text.empty());
+}
+
+TEST_CASE("temperature course: work is bounded whatever it gets") {
+  const evidence bounded{"tankwright::room::temperature_course_of", kind::property,
+                         "ends, or refuses, for the fastest tank and the longest time"};
+  const auto o = without_power(25.0, 18.0, 50.0);
+  CHECK_THROWS_AS((void)twr::temperature_course_of(o, days(1.0), seconds(1e-6)), invalid_input);
+  CHECK_THROWS_AS((void)twr::temperature_course_of(o, seconds(1e8)), invalid_input);
+  CHECK_THROWS_AS((void)twr::largest_change(o, seconds(1e7), minutes(1.0)), invalid_input);
+  // A spoon of water behind a thousand square metres of wall: settled at once, and still after a hundred days.
+  auto quick = o;
+  quick.heat_capacity = joules_per_kelvin(1e3);
+  quick.tank.walls[0].area = square_metres(1e3);
+  const auto course = twr::temperature_course_of(quick, seconds(1e7), days(10.0));
+  TW_CHECK(bounded, in_kelvins(course.points.back().water.central), in_kelvins(course.settles_at->central),
+           tolerance{.absolute = 1e-4});
+  quick.room = twr::drifting_room{.settles_at = celsius(9.0), .time_constant = days(30.0)};
+  quick.heat_capacity = joules_per_kelvin(1.0);
+  try {
+    (void)twr::temperature_course_of(quick, seconds(1e7), days(10.0));
+    TW_HOLDS(bounded, true);
+  } catch (const no_convergence& e) {
+    TW_HOLDS(bounded, std::string_view{e.what()}.find("changes too fast for so long a time") != std::string_view::npos);
+  }
+  // Too much heat for any water: no end below 90 degC, and no failure either.
+  auto kettle = o;
+  kettle.tank.sources = {{.label = "heater", .heat = kilowatts(50.0)}};
+  CHECK(!twr::temperature_course_of(kettle, hours(1.0)).settles_at);
+}
+
+TEST_CASE("temperature course: mistakes") {
+  auto o = without_power(25.0, 18.0, 50.0);
+  CHECK_THROWS_AS((void)twr::temperature_course_of(o, hours(-1.0)), invalid_input);
+  CHECK_THROWS_AS((void)twr::temperature_course_of(o, hours(1.0), seconds(0.0)), invalid_input);
+  CHECK_THROWS_AS((void)twr::time_to_temperature(o, celsius(std::nan(""))), invalid_input);
+  o.room = twr::drifting_room{.settles_at = celsius(2.0), .time_constant = hours(10.0)};
+  CHECK(message_of([&] {
+          (void)twr::temperature_course_of(o, hours(1.0));
+        }).find("final room temperature = 2 degC is outside the published range 6 to 35 degC (Shah)") !=
+        std::string::npos);
+  CHECK(in_celsius(twr::temperature_course_of(o, hours(10.0), hours(1.0), extrapolate).points.back().water.central) < 23.0);
+  o.room = twr::drifting_room{.settles_at = celsius(10.0), .time_constant = hours(0.0)};
+  CHECK_THROWS_AS((void)twr::temperature_course_of(o, hours(1.0)), invalid_input);
+  CHECK(twr::temperature_course_of(without_power(25.0, 18.0, 50.0), hours(0.0)).points.size() == 1);
+  CHECK_THROWS_AS((void)twr::largest_change(o, hours(1.0), seconds(0.0)), invalid_input);
+}
