@@ -21,7 +21,8 @@ struct next_measurement {
 /// What to measure first, over the whole plan.
 ///
 ///   the first `measure_next` of the findings that are most open: margins that may turn out either way, then what could
-///   not be answered, then thin margins, then wide bands; of equally open ones the graver consequence, then the earlier day
+///   not be answered, then thin margins, then wide bands; of equally open ones the graver consequence, then the earlier
+///   day
 ///
 /// @param all  the assessment
 /// @param most how many at most

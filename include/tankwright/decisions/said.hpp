@@ -14,6 +14,7 @@ namespace tankwright::decisions {
 /// @param s the plan as it is being assessed
 /// @param q any quantity
 /// @return  number and unit, with three digits
+/// @throws  nothing but std::bad_alloc
 /// @accuracy rounded to the digits written
 /// @source  unit table
 template <class Q>

@@ -17,8 +17,8 @@ struct scenario {
   std::vector<std::string> steps{};  ///< what to do, in order; only for a changeover
 };
 
-/// What happens when the power fails: where the water goes, what if something else fails too, whether the pump stays wet
-/// at the restart, how long the oxygen and the warmth last. All from one state of the system.
+/// What happens when the power fails: where the water goes, what if something else fails too, whether the pump stays
+/// wet at the restart, how long the oxygen and the warmth last. All from one state of the system.
 ///
 ///   the findings of the day of the power cut, life.power_cut and room.outage
 ///

@@ -94,7 +94,7 @@ inline void check_meal(std::string_view here, const regular_meal& meal) {
 /// A filter that is fed by meals.
 struct fed_filter {
   required<std::span<const regular_meal>> meals;  ///< of an array that outlives the call
-  required<area> film;                            ///< of central film that does its work; scaled for better and poorer ones
+  required<area> film;  ///< of central film that does its work; scaled for better and poorer ones
   required<volume> net;
   required<tankwright::temperature> temperature;
   tankwright::life::film of = seawater_film;

@@ -21,6 +21,15 @@ struct food_end {
   std::vector<life::regular_meal> meals;
   mass_flow rock{};
 };
+
+/// The food of a plan at an end of the rule.
+///
+/// @param filter food and rock
+/// @param end    of the estimate of a load
+/// @return       each meal with its mean load, and the load of the rock that moves
+/// @throws       invalid_input (from `plan::load_of`)
+/// @accuracy     as `life::nitrogen_from_feed`
+/// @source       Timmons and Ebeling 2007 (from memory)
 [[nodiscard]] food_end food_at(const plan::filter_inputs& filter, end_of_load end);
 
 inline constexpr std::string_view film_and_food =

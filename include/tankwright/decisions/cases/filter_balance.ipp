@@ -34,6 +34,10 @@ class filter_scale {
   [[nodiscard]] area film(const food_end& food, const film_end& film) const {
     return films_ * film.quality + food.rock * film.alive / reference_;
   }
+  /// The same in nitrogen. At the level to stay below the rock takes just what it carried, to the last bit.
+  [[nodiscard]] mass_flow takes(const food_end& food, const film_end& film, mass_flux rate) const {
+    return films_ * film.quality * rate + food.rock * film.alive * (rate / reference_);
+  }
   [[nodiscard]] mass_flux low() const { return at_[0]; }
   [[nodiscard]] mass_flux central() const { return at_[1]; }
   [[nodiscard]] mass_flux high() const { return at_[2]; }
@@ -78,8 +82,8 @@ TANKWRIGHT_INLINE filter_balance balance_of(const plan::filter_inputs& filter, c
   const detail::film_end middle{1.0, 1.0};
   const detail::film_end good{life::film_highest, 1.0};
 
-  const auto takes = [&](const detail::film_end& by, std::size_t i, mass_flux rate) -> mass_flow {
-    return scale.film(food[i], by) * rate;
+  const auto takes = [&](const detail::film_end& by, std::size_t i, mass_flux rate) {
+    return scale.takes(food[i], by, rate);
   };
   const auto spare = [&](const detail::film_end& by, std::size_t i, mass_flux rate, water::total_ammonia level) {
     return takes(by, i, rate) - scale.needed(food[i], level);

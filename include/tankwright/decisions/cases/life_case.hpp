@@ -24,9 +24,24 @@ struct life_case {
   }
 };
 
+/// What the decisions start from.
+///
+/// @param s     a section that `validate` accepts
+/// @param state volumes, surfaces, flow and water as the sections give them
+/// @return      the inputs, the load, all the water
+/// @throws      invalid_input (from `plan::inputs_of`)
+/// @accuracy    exact
+/// @source      Timmons and Ebeling 2007 for the load (from memory)
 [[nodiscard]] life_case case_of(const plan::life_section& s, const system_state& state);
 
-/// The balance of its filter at the level to stay below; only where `net` is known.
+/// The balance of its filter at the level to stay below.
+///
+/// @param c    a case whose `net` is known
+/// @param when today, or when mature
+/// @return     the balance
+/// @throws     invalid_input, out_of_range (from the functions of `life/`)
+/// @accuracy   as `life::nitrification_rate`
+/// @source     as `balance_of` a filter
 [[nodiscard]] filter_balance balance_of(const life_case& c, filter_at when);
 
 /// What the weeks start from: how fast the bacteria are, how many of those brought in live, and what the food makes.
@@ -56,6 +71,12 @@ struct forecast_runs {
 [[nodiscard]] life::start_up start_up_of(const life_case& c, const forecast_case& as);
 
 /// All three simulated: some milliseconds.
+///
+/// @param c a case with net volume and food
+/// @return  the runs
+/// @throws  invalid_input, out_of_range, no_convergence (from `life::simulate_start_up`)
+/// @accuracy the constants vary by half
+/// @source  as `start_up_of`
 [[nodiscard]] forecast_runs simulate(const life_case& c);
 
 inline constexpr std::string_view needs_net_volume =
@@ -66,6 +87,11 @@ inline constexpr std::string_view challenge_test =
     "are both zero a day later, every time";
 
 /// What comes together in a day: easier to read than a flow of so little.
+///
+/// @param flow mass per time
+/// @return     mass of a day
+/// @accuracy   exact
+/// @source     this library
 [[nodiscard]] inline mass in_a_day(mass_flow flow) { return flow * days(1.0); }
 
 }  // namespace tankwright::decisions
