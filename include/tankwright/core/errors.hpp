@@ -4,12 +4,13 @@
 /// in one readable line.
 #pragma once
 
-#include <charconv>
 #include <cstddef>
 #include <stdexcept>
 #include <string>
 #include <string_view>
 #include <utility>
+
+#include <tankwright/core/charconv.hpp>
 
 namespace tankwright {
 
@@ -77,10 +78,9 @@ namespace core {
 
 /// A number as text that reads well in a message: shortest form, at most 9 digits, never depending on the locale.
 [[nodiscard]] inline std::string number_text(double value) {
-  if (value != value) return "nan";  // to_chars would keep the sign bit
-  char buffer[32];
-  const auto end = std::to_chars(buffer, buffer + sizeof buffer, value, std::chars_format::general, 9).ptr;
-  return {buffer, end};
+  if (value != value) return "nan";  // digits would keep the sign bit
+  digits_buffer buffer;
+  return std::string{digits_of(buffer, value, digit_style::general, 9)};
 }
 
 /// "25 degC", or "0.3" for a pure number.

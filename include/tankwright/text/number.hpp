@@ -45,8 +45,7 @@ inline std::size_t take_digits(scanner& in, std::string& digits) {
 /// The number that `digits` spell. Correctly rounded; refuses what a double cannot hold.
 [[nodiscard]] inline double number_from_digits(const scanner& in, std::size_t place, const std::string& digits) {
   double value = 0.0;
-  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
-  if (error != std::errc{} || end != digits.data() + digits.size() || !std::isfinite(value)) {
+  if (!core::number_from_digits(digits, value)) {
     in.fail(place, "the number is too large or too small to be held");
   }
   return value;
@@ -149,13 +148,11 @@ inline std::size_t take_digits(scanner& in, std::string& digits) {
   if (auto text = text_without_digits(value); !text.empty()) return text;
   if (value == 0.0) return "0";
   digits = digits < 1 ? 1 : digits > 17 ? 17 : digits;
-  char buffer[40];
-  const auto written =
-      std::to_chars(buffer, buffer + sizeof buffer, std::fabs(value), std::chars_format::scientific, digits - 1);
-  const std::string_view all{buffer, static_cast<std::size_t>(written.ptr - buffer)};
+  core::digits_buffer buffer;
+  const std::string_view all = core::digits_of(buffer, std::fabs(value), core::digit_style::scientific, digits - 1);
   const std::size_t e = all.find('e');
   int exponent = 0;
-  std::from_chars(buffer + e + (all[e + 1] == '+' ? 2 : 1), written.ptr, exponent);
+  std::from_chars(all.data() + e + (all[e + 1] == '+' ? 2 : 1), all.data() + all.size(), exponent);
   std::string mantissa{all.substr(0, 1)};
   if (e > 2) mantissa += all.substr(2, e - 2);
   while (mantissa.size() > 1 && mantissa.back() == '0') mantissa.pop_back();
@@ -182,9 +179,8 @@ inline std::size_t take_digits(scanner& in, std::string& digits) {
     value = std::round(value / step) * step;
   }
   decimals = decimals < 0 ? 0 : decimals > 17 ? 17 : decimals;
-  char buffer[64];
-  const auto written = std::to_chars(buffer, buffer + sizeof buffer, value, std::chars_format::fixed, decimals);
-  std::string text{buffer, written.ptr};
+  core::digits_buffer buffer;
+  std::string text{core::digits_of(buffer, value, core::digit_style::fixed, decimals)};
   if (text.front() == '-' && text.find_first_not_of("-0.") == std::string::npos) text.erase(0, 1);
   return text;
 }

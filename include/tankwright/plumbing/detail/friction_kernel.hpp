@@ -4,10 +4,10 @@
 /// between.
 #pragma once
 
-#include <bit>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <tankwright/core/bit_cast.hpp>
 #include <tankwright/core/validity.hpp>
 #include <type_traits>
 
@@ -26,10 +26,10 @@ template <class T>
   if constexpr (std::is_same_v<T, double>) {
     constexpr std::uint64_t root_half = 0x3fe6a09e667f3bcd;  // the bits of sqrt(1/2)
     constexpr std::uint64_t bias = std::uint64_t{1023} << 52;
-    const auto bits = std::bit_cast<std::uint64_t>(y);
+    const auto bits = core::bit_cast<std::uint64_t>(y);
     const std::uint64_t power = (bits - root_half + bias) >> 52;  // k + 1023
-    const double m = std::bit_cast<double>(bits - (power << 52) + bias);
-    const double k = std::bit_cast<double>(power | 0x4330000000000000) - (0x1p52 + 1023.0);
+    const double m = core::bit_cast<double>(bits - (power << 52) + bias);
+    const double k = core::bit_cast<double>(power | 0x4330000000000000) - (0x1p52 + 1023.0);
     const double s = (m - 1.0) / (m + 1.0);
     const double z = s * s;
     // (artanh(s)/s - 1)/z, interpolated at the seven Chebyshev nodes of z in [0, 0.0295]: 7e-18 of ln m
@@ -46,9 +46,9 @@ template <class T>
 
 /// Base-2 logarithm to 0.05, from the exponent and the mantissa as they stand.
 [[nodiscard]] inline double rough_log2(double y) noexcept {
-  const auto bits = std::bit_cast<std::uint64_t>(y);
-  const double power = std::bit_cast<double>((bits >> 52) | 0x4330000000000000) - (0x1p52 + 1023.0);
-  const double m = std::bit_cast<double>((bits & 0x000fffffffffffff) | 0x3ff0000000000000);
+  const auto bits = core::bit_cast<std::uint64_t>(y);
+  const double power = core::bit_cast<double>((bits >> 52) | 0x4330000000000000) - (0x1p52 + 1023.0);
+  const double m = core::bit_cast<double>((bits & 0x000fffffffffffff) | 0x3ff0000000000000);
   return power + (m - 0.957);
 }
 
