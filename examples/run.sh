@@ -10,9 +10,12 @@ source "$root/tests/packages.sh"
 
 need g++ cmake ninja-build libboost-dev libtomlplusplus-dev nlohmann-json3-dev >&2
 
+# What this command needs of the build folder. Where there is one already, whatever else it builds stays as it is.
+needed=(-DTANKWRIGHT_BUILD_EXAMPLES=ON)
 if [ ! -f "$build/CMakeCache.txt" ]; then
-  cmake -S "$root" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DTANKWRIGHT_BUILD_TESTS=OFF \
-    -DTANKWRIGHT_BUILD_BENCHMARKS=OFF -DTANKWRIGHT_BUILD_DOCS=OFF >&2
+  needed+=(-DCMAKE_BUILD_TYPE=Release -DTANKWRIGHT_BUILD_TESTS=OFF -DTANKWRIGHT_BUILD_BENCHMARKS=OFF
+    -DTANKWRIGHT_BUILD_DOCS=OFF)
 fi
+configure_build "$root" "$build" "${needed[@]}" >&2
 cmake --build "$build" --target commission >&2
 exec "$build/examples/commission/commission" "$@"

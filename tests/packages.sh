@@ -1,6 +1,8 @@
 # SPDX-License-Identifier: BSL-1.0
-# Sourced by the run scripts: `need PACKAGE ...` installs the Debian/Ubuntu packages that are missing, as root or
-# through sudo. Says what it installs; does nothing where everything is there.
+# Sourced by the run scripts.
+
+# `need PACKAGE ...` installs the Debian/Ubuntu packages that are missing, as root or through sudo. Says what it installs;
+# does nothing where everything is there.
 need() {
   local missing=() package
   for package in "$@"; do
@@ -29,4 +31,12 @@ need() {
 need_node() {
   command -v node >/dev/null && command -v npm >/dev/null && return 0
   need nodejs npm
+}
+
+# `configure_build SOURCE BUILD OPTION ...`: a new build folder is made for Ninja, one that is there keeps its generator.
+configure_build() {
+  local source=$1 build=$2 generator=()
+  shift 2
+  [ -f "$build/CMakeCache.txt" ] || generator=(-G Ninja)
+  cmake -S "$source" -B "$build" "${generator[@]}" "$@"
 }
