@@ -24,8 +24,8 @@ int main() {
   const auto guess = water::salt_for_new_water_unmeasured(
       {.volume = new_water, .target = tank.central, .temperature = warmth});
   // [/buy]
-  std::printf("of a mix that nobody has measured: %.0f to %.0f kg\n", tw::in_kilograms(guess.low.mix),
-              tw::in_kilograms(guess.high.mix));
+  std::printf("of a mix that nobody has measured: %.0f to %.0f kg\n", tw::in_kilograms(guess.mix.low),
+              tw::in_kilograms(guess.mix.high));
 
   // A trial batch in a bucket: 400 g of the mix in 10.0 kg of fresh water, measured when clear.
   // [trial]

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/core/thin_types.hpp>
 
+#include <cmath>
 #include <concepts>
+#include <vector>
 
 #include "support/check.hpp"
 
@@ -47,4 +49,15 @@ TEST_CASE("thin types: they cost nothing and compare") {
   static_assert(absolute_salinity::from_grams_per_kilogram(35.2) == absolute_salinity::from_grams_per_kilogram(35.2));
   static_assert(gauge_pressure{pressure::from_value(3e3)} > gauge_pressure{pressure::from_value(2e3)});
   static_assert(standard_atmosphere.value().value() == 101325.0);
+}
+
+TEST_CASE("thin types: without a number they are not one, and a vector for results can be made") {
+  const std::vector<practical_salinity> results(3);
+  for (const practical_salinity s : results) CHECK(std::isnan(s.value()));
+  CHECK(std::isnan(absolute_salinity{}.grams_per_kilogram()));
+  CHECK(std::isnan(proportion{}.value()));
+  CHECK(std::isnan(porosity{}.value()));
+  CHECK(std::isnan(relative_humidity{}.fraction()));
+  CHECK(std::isnan(gauge_pressure{}.value().value()));
+  CHECK(std::isnan(absolute_pressure{}.value().value()));
 }

@@ -97,11 +97,14 @@ TEST_CASE("salt mix: a mix that nobody has measured") {
                                     .temperature = celsius(24.0),
                                     .mix_yield = fraction(y)});
   };
-  TW_CHECK(band, batches.low.mix, at(1.0).mix, tolerance{});
-  TW_CHECK(band, batches.central.mix, at(0.92).mix, tolerance{});
-  TW_CHECK(band, batches.high.mix, at(0.85).mix, tolerance{});
-  CHECK(batches.low.mix < batches.central.mix);
-  CHECK_FALSE(batches.reason.empty());
+  TW_CHECK(band, batches.mix.low, at(1.0).mix, tolerance{});
+  TW_CHECK(band, batches.mix.central, at(0.92).mix, tolerance{});
+  TW_CHECK(band, batches.mix.high, at(0.85).mix, tolerance{});
+  TW_CHECK(band, batches.finished.low, at(1.0).finished, tolerance{});
+  TW_CHECK(band, batches.finished_mass.high, at(0.85).finished_mass, tolerance{});
+  TW_CHECK(band, batches.fresh_water, litres(2150.0), relative(1e-15));
+  CHECK(batches.mix.low < batches.mix.central);
+  CHECK_FALSE(batches.mix.reason.empty());
 }
 
 TEST_CASE("salt mix: mistakes are named") {

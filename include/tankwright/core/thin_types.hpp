@@ -2,6 +2,9 @@
 /// @file
 /// Thin types for numbers that share a dimension but must not be mixed: two salinity scales, pressures with different
 /// zeros, fractions of different things. A thin type costs nothing at run time.
+///
+/// One that is made without a number, as `std::vector<practical_salinity>(n)` for the results of a batch, is not a
+/// number, which every function refuses.
 #pragma once
 
 #include <compare>
@@ -12,10 +15,13 @@ namespace tankwright {
 
 namespace core {
 
+inline constexpr double no_number = __builtin_nan("");
+
 /// The common part of the thin types around one number: explicit, comparable, without arithmetic.
 template <class Self>
 class scalar {
  public:
+  constexpr scalar() noexcept = default;
   constexpr explicit scalar(double value) noexcept : value_{value} {}
   [[nodiscard]] constexpr double value() const noexcept { return value_; }
 
@@ -23,7 +29,7 @@ class scalar {
   friend constexpr bool operator==(const Self& a, const Self& b) noexcept { return a.value() == b.value(); }
 
  private:
-  double value_;
+  double value_ = no_number;
 };
 
 }  // namespace core
@@ -36,6 +42,7 @@ class practical_salinity : public core::scalar<practical_salinity> {
 /// Absolute salinity S_A: grams of dissolved salt per kilogram of seawater. 35.16504 g/kg where S_P is 35.
 class absolute_salinity {
  public:
+  constexpr absolute_salinity() noexcept = default;
   [[nodiscard]] static constexpr absolute_salinity from_grams_per_kilogram(double value) noexcept {
     return absolute_salinity{value};
   }
@@ -44,12 +51,13 @@ class absolute_salinity {
 
  private:
   constexpr explicit absolute_salinity(double value) noexcept : value_{value} {}
-  double value_;
+  double value_ = core::no_number;
 };
 
 /// A part of a whole between 0 and 1. Make it with `fraction(0.87)` or `percent(87)`.
 class proportion {
  public:
+  constexpr proportion() noexcept = default;
   [[nodiscard]] constexpr double value() const noexcept { return value_; }
   constexpr auto operator<=>(const proportion&) const noexcept = default;
 
@@ -57,7 +65,7 @@ class proportion {
   constexpr explicit proportion(double value) noexcept : value_{value} {}
   friend constexpr proportion fraction(double) noexcept;
   friend constexpr proportion percent(double) noexcept;
-  double value_;
+  double value_ = core::no_number;
 };
 
 [[nodiscard]] constexpr proportion fraction(double number) noexcept { return proportion{number}; }
@@ -67,6 +75,7 @@ class proportion {
 /// Relative humidity of air, as a fraction of saturation over water. 60 % is `relative_humidity::from_percent(60)`.
 class relative_humidity {
  public:
+  constexpr relative_humidity() noexcept = default;
   [[nodiscard]] static constexpr relative_humidity from_percent(double value) noexcept {
     return relative_humidity{value / 100.0};
   }
@@ -79,7 +88,7 @@ class relative_humidity {
 
  private:
   constexpr explicit relative_humidity(double value) noexcept : value_{value} {}
-  double value_;
+  double value_ = core::no_number;
 };
 
 /// Pore volume of a heap of grains or of a rock over its whole (envelope) volume, 0 <= n < 1.
@@ -93,6 +102,7 @@ namespace core {
 template <class Self>
 class pressure_point {
  public:
+  constexpr pressure_point() noexcept = default;
   constexpr explicit pressure_point(pressure value) noexcept : value_{value} {}
   [[nodiscard]] constexpr pressure value() const noexcept { return value_; }
 
@@ -104,7 +114,7 @@ class pressure_point {
   }
 
  private:
-  pressure value_;
+  pressure value_ = pressure::from_value(no_number);
 };
 
 }  // namespace core

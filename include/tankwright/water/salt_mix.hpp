@@ -141,6 +141,16 @@ struct new_water_unmeasured {
   estimate<proportion> mix_yield = typical_mix_yield;
 };
 
+/// What to buy, and what to start with, where the yield is known only within a band.
+struct unmeasured_batch {
+  estimate<mass> mix;   ///< its low end needs the least: start with that, measure, and go on
+  volume fresh_water;   ///< to pour it into
+  mass fresh_water_mass;
+  estimate<volume> finished;
+  estimate<mass> finished_mass;
+  tankwright::caution caution = mixing_caution;
+};
+
 /// Dry mix for a volume of fresh water when the yield is known only within a band: how much to buy, and how much to
 /// start with.
 ///
@@ -148,16 +158,21 @@ struct new_water_unmeasured {
 ///
 /// @param in     as for `salt_for_new_water`, with a band for the yield
 /// @param policy `extrapolate` to go past the published ranges
-/// @return       three batches; `low` needs the least mix: start with that, measure, and go on
+/// @return       mass of mix, the volumes and masses of the water before and after, with their bands; a caution
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     the band of the yield
 /// @source       conservation of mass; density by TEOS-10
-[[nodiscard]] inline estimate<salt_batch> salt_for_new_water_unmeasured(
-    const new_water_unmeasured& in, range_policy policy = range_policy::published) {
-  return map_falling(in.mix_yield, [&](proportion yield) {
+[[nodiscard]] inline unmeasured_batch salt_for_new_water_unmeasured(const new_water_unmeasured& in,
+                                                                    range_policy policy = range_policy::published) {
+  const auto made_at = [&](proportion yield) {
     return salt_for_new_water(
         {.volume = in.volume, .target = in.target, .temperature = in.temperature, .mix_yield = yield}, policy);
-  });
+  };
+  const salt_batch rich = made_at(in.mix_yield.high), likely = made_at(in.mix_yield.central),
+                   poor = made_at(in.mix_yield.low);
+  const auto band = [&](auto part) { return estimate{part(rich), part(likely), part(poor), in.mix_yield.reason}; };
+  return {band([](const salt_batch& b) { return b.mix; }), likely.fresh_water, likely.fresh_water_mass,
+          band([](const salt_batch& b) { return b.finished; }), band([](const salt_batch& b) { return b.finished_mass; })};
 }
 
 /// A small batch, weighed and measured: what tells the yield of a mix.

@@ -32,7 +32,7 @@ template <class Q, class Of>
   estimate<Q> sum{Q{}, Q{}, Q{}, items.front().solids.reason};
   for (const vessel::item& i : items) {
     const estimate<Q> part = of(i);
-    sum.low += part.low, sum.central += part.central, sum.high += part.high;
+    sum = {sum.low + part.low, sum.central + part.central, sum.high + part.high, sum.reason};
   }
   return sum;
 }

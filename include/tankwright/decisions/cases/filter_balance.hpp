@@ -14,7 +14,7 @@
 namespace tankwright::decisions {
 
 /// An end of the rule that food is judged by, or its middle: `&estimate<life::nitrogen_load>::low`.
-using end_of_load = life::nitrogen_load estimate<life::nitrogen_load>::*;
+using end_of_load = const life::nitrogen_load estimate<life::nitrogen_load>::*;
 
 /// The food of a plan at one end of its rule, and what moved rock carried at the same.
 struct food_end {

@@ -23,7 +23,7 @@ TANKWRIGHT_INLINE void answer_summer_cooling(const situation& s, answers& out) {
   const room::tank_heat t = heat_of(c, c.solved(season::summer), powered::all);
   const room::heat_equipment chiller = room::chiller_for(t, t.air, fraction(0.65), policy_for(t.air));
   f.answer("fit", "chiller to fit", chiller.suggested);
-  f.detail("needed", "heat to take out with everything on", detail::with_its_middle(chiller.needed));
+  f.detail("needed", "heat to take out with everything on", chiller.needed);
   if (!chiller.is_needed) f.note = "No: evaporation and the walls carry off more than pumps and lights bring.";
   detail::add_heat_sources(f);
   f.next("this is the mean of the summer: size a chiller for the hottest day of the room");

@@ -57,14 +57,6 @@ inline constexpr const char* needs_walls = "give the walls of the tank: heat goe
 /// Condensate as people read it off a bucket: a kilogram is a litre.
 [[nodiscard]] inline flow_rate as_litres(mass_flow m) noexcept { return litres_per_day(in_kilograms_per_day(m)); }
 
-/// An estimate whose ends reach to its middle, where two laws cross between them.
-template <class Q>
-[[nodiscard]] estimate<Q> with_its_middle(estimate<Q> e) {
-  if (e.central < e.low) e.low = e.central;
-  if (e.high < e.central) e.high = e.central;
-  return e;
-}
-
 inline void add_evaporation_sources(finding& f) {
   using law = room::evaporation_law;
   for (const law l : {law::shah, law::vdi_2089_still, law::smith_1994}) f.source(room::about(l).source);

@@ -28,7 +28,7 @@ TANKWRIGHT_INLINE void answer_heater_choice(const situation& s, answers& out) {
     return;
   }
   const room::heat_equipment fit = room::heater_for(t, c.in.heating->margin, policy);
-  const auto needed = detail::with_its_middle(fit.needed);
+  const auto needed = fit.needed;
   f.answer("fit", "heater to fit", fit.suggested);
   f.detail("needed", "heat to hold the water in winter", needed);
   if (c.in.heating->heater) {
@@ -42,7 +42,7 @@ TANKWRIGHT_INLINE void answer_heater_choice(const situation& s, answers& out) {
                   ", and the water cools.";
     }
   }
-  f.detail("evaporation", "  of it evaporation", detail::with_its_middle(parts.evaporation));
+  f.detail("evaporation", "  of it evaporation", parts.evaporation);
   f.detail("gains", "  less pumps that never stop", parts.gains);
   if (!fit.is_needed) f.note = "Pumps alone hold the water warm, even in winter.";
   if (policy == range_policy::extrapolate) {

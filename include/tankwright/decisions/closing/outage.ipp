@@ -23,9 +23,9 @@ namespace detail {
 
 /// The coldest that the water gets, at each end of the band.
 [[nodiscard]] inline estimate<temperature> coldest_of(const room::temperature_course& course) {
-  estimate<temperature> cold = with_its_middle(course.points.front().water);
+  estimate<temperature> cold = course.points.front().water;
   for (const room::temperature_point& p : course.points) {
-    const auto here = with_its_middle(p.water);
+    const auto here = p.water;
     cold = {std::min(cold.low, here.low), std::min(cold.central, here.central), std::min(cold.high, here.high),
             here.reason};
   }
@@ -40,7 +40,7 @@ inline void add_time_to_limit(finding& f, const room_case& c, const room::uncont
   if (soonest && expected && latest) {
     const estimate<duration> after{*soonest, *expected, *latest,
                                    "the band of the evaporation, and how well the volume is known"};
-    f.detail("reached", "the limit is reached after", with_its_middle(after));
+    f.detail("reached", "the limit is reached after", after);
   } else if (soonest) {
     f.detail("reached_soonest", "the limit is reached after at least", *soonest);
   } else {
@@ -75,7 +75,7 @@ TANKWRIGHT_INLINE void answer_heat_outage(const situation& s, answers& out) {
   }
   detail::add_time_to_limit(f, c, central, cut.lowest, policy);
   if (course.settles_at) {
-    f.detail("settles", "in the end it settles at", detail::with_its_middle(*course.settles_at));
+    f.detail("settles", "in the end it settles at", *course.settles_at);
   }
   detail::add_heat_sources(f);
   f.source(room::en_iso_10456);

@@ -29,7 +29,7 @@ TANKWRIGHT_INLINE void answer_warm_up_time(const situation& s, answers& out) {
   const range_policy policy = policy_for(tank.air);
   const room::heat_equipment fit = room::heater_for(tank, c.in.heating->margin, policy);
   const power heater = c.in.heating->heater.value_or(fit.suggested);
-  const auto spare = detail::with_its_middle(map_falling(fit.needed, [&](power p) { return heater - p; }));
+  const auto spare = map_falling(fit.needed, [&](power p) { return heater - p; });
   const bool gets_there = spare.low > watts(0.0);
   if (gets_there) {
     tank.water.temperature = from;
@@ -38,8 +38,8 @@ TANKWRIGHT_INLINE void answer_warm_up_time(const situation& s, answers& out) {
                                      .target = to,
                                      .heater = heater},
                                     policy);
-    f.answer("time", "warm-up", detail::with_its_middle(warm.time));
-    f.detail("energy", "energy", detail::with_its_middle(warm.heater_energy));
+    f.answer("time", "warm-up", warm.time);
+    f.detail("energy", "energy", warm.heater_energy);
     if (warm.stuck_on) f.detail("stuck_on", "stuck on, it would end at", *warm.stuck_on);
     f.source(room::en_iso_10456);
   }

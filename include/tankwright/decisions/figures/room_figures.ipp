@@ -58,7 +58,7 @@ namespace detail {
                  .y_axis = {"temperature", "temperature"}};
   curve line{.label = "water"};
   for (const room::temperature_point& p : course.points) {
-    const auto water = with_its_middle(p.water);
+    const auto water = p.water;
     line.x.push_back(p.time.value());
     line.y.push_back(in_kelvins(water.central));
     line.low.push_back(in_kelvins(water.low));

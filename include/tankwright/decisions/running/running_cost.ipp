@@ -49,7 +49,7 @@ template <class Q>
   season_cost cost{s.when, {}, steady.per_day, steady.cost_per_day, steady.cost_per_year};
   if (!c.in.heating) return cost;
   const room::tank_heat t = heat_of(c, s, powered::on_average);
-  const auto heat = room::running_cost({.heat = with_its_middle(room::heat_balance(t, policy_for(t.air)).net),
+  const auto heat = room::running_cost({.heat = room::heat_balance(t, policy_for(t.air)).net,
                                         .price = price,
                                         .performance = c.in.heating_performance});
   cost.heating = heat.per_day;
