@@ -22,7 +22,8 @@ namespace tankwright::testing {
 }
 
 /// The one finding of a decision that must be asked.
-[[nodiscard]] inline decisions::finding answered(const decisions::decision& d, plan::build build, key_texts changes = {}) {
+[[nodiscard]] inline decisions::finding answered(const decisions::decision& d, plan::build build,
+                                                 key_texts changes = {}) {
   give(build, changes);
   auto all = asked(d, build);
   REQUIRE_MESSAGE(all.size() == 1, d.id);

@@ -16,9 +16,13 @@ const evidence code{"tankwright::decisions::answer_floor_load", kind::published,
 /// A tank of water alone: 2 m by 1 m by 0.5 m, and a stand of 2 m2.
 plan::build water_tank() {
   plan::build build;
-  give(build, {{"vessel.length", "2 m"}, {"vessel.width", "1 m"}, {"vessel.height", "0.6 m"},
-               {"vessel.water_level", "0.5 m"}, {"vessel.floor.tank_and_stand", "200 kg"},
-               {"vessel.floor.footprint", "2 m²"}, {"vessel.floor.sump_below", "false"}});
+  give(build, {{"vessel.length", "2 m"},
+               {"vessel.width", "1 m"},
+               {"vessel.height", "0.6 m"},
+               {"vessel.water_level", "0.5 m"},
+               {"vessel.floor.tank_and_stand", "200 kg"},
+               {"vessel.floor.footprint", "2 m²"},
+               {"vessel.floor.sump_below", "false"}});
   return build;
 }
 

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/decisions/first_fill/leak.hpp>
-
 #include <cmath>
 #include <tankwright/decisions/figures/hold_figures.hpp>
+#include <tankwright/decisions/first_fill/leak.hpp>
 
 #include "decisions/asked.hpp"
 #include "support/check.hpp"
@@ -17,7 +16,7 @@ const evidence by_hand{"tankwright::decisions::answer_leak", kind::identity, "le
 const evidence drawn{"tankwright::decisions::figures_of", kind::identity, "least squares by hand"};
 const evidence evaporated{"tankwright::decisions::case_of", kind::identity, "a latent heat and a humidity by hand"};
 
-/// 2 m2 of water, read every 12 hours for `days` with a pan, by a gauge of 0.1 mm; it falls by `fall` mm/d beyond the pan.
+/// 2 m2 of water, read every 12 hours for `days` with a pan by a gauge of 0.1 mm; falls `fall` mm/d beyond the pan.
 plan::build falling(double fall, int days) {
   plan::build build;
   give(build, {{"hold.surface", "2 m²"}, {"hold.depth", "0.75 m"}, {"hold.resolution", "0.1 mm"}});
@@ -59,8 +58,9 @@ TEST_CASE("leak: excluded where one that matters would have shown, undecided whe
 }
 
 TEST_CASE("leak: too few readings and a level that rises are not enough known") {
-  const auto begun = answered(decisions::leak, falling(0.5, 1),
-                              {{"hold.times", "0 h, 12 h"}, {"hold.levels", "750 mm, 749 mm"}, {"hold.pan", "60 mm, 60 mm"}});
+  const auto begun =
+      answered(decisions::leak, falling(0.5, 1),
+               {{"hold.times", "0 h, 12 h"}, {"hold.levels", "750 mm, 749 mm"}, {"hold.pan", "60 mm, 60 mm"}});
   CHECK(begun.verdict == verdict::not_enough_known);
   CHECK(begun.note.find("too few") != std::string::npos);
   const auto rising = answered(decisions::leak, falling(-1.0, 7));
@@ -73,8 +73,11 @@ TEST_CASE("leak: without a pan the air of the room says what evaporates") {
   build.hold->pan.items.clear();
   const auto no_air = answered(decisions::leak, build);
   TW_CHECK(by_hand, number(no_air, "evaporation"), 0.0, within(metres_per_second(1e-18)));
-  const auto f = answered(decisions::leak, build, {{"hold.air_temperature", "20 °C"}, {"hold.air_humidity", "50 %"},
-                                                   {"hold.water_temperature", "20 °C"}});
+  const auto f =
+      answered(decisions::leak, build,
+               {{"hold.air_temperature", "20 °C"},
+                {"hold.air_humidity", "50 %"},
+                {"hold.water_temperature", "20 °C"}});
   // A still surface of a room at 20 degC and 50 %: 1 to 3 mm a day (pools at rest, common practice).
   TW_HOLDS(evaporated, number(f, "evaporation") > 0.5e-3 / 86400.0 && number(f, "evaporation") < 4e-3 / 86400.0);
   TW_HOLDS(evaporated, number(f, "leak") < number(no_air, "leak"));
@@ -87,7 +90,8 @@ TEST_CASE("leak: the picture has the readings, the fitted line and a tight tank"
   CHECK(figures[0].id == "hold.leak");
   REQUIRE(figures[0].curves.size() == 3);
   CHECK(figures[0].curves[2].x.size() == 11);
-  TW_CHECK(drawn, figures[0].curves[0].y.front() - figures[0].curves[0].y.back(), 1e-3, relative(1e-9));  // 5 d of 0.2 mm/d
+  TW_CHECK(drawn, figures[0].curves[0].y.front() - figures[0].curves[0].y.back(), 1e-3,
+           relative(1e-9));  // 5 d of 0.2 mm/d
   TW_CHECK(drawn, figures[0].curves[2].y.back(), 0.0, within(metres(1e-15)));
   TW_CHECK(drawn, figures[0].curves[1].y.front(), figures[0].curves[1].y.back(), within(metres(1e-15)));  // with a pan
   plan::build planned;

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/decisions/first_fill/leak_test_duration.hpp>
-
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
+#include <tankwright/decisions/first_fill/leak_test_duration.hpp>
 
 #include "decisions/asked.hpp"
 #include "support/check.hpp"
@@ -18,8 +17,11 @@ const evidence by_hand{"tankwright::decisions::answer_leak_test_duration", kind:
 
 plan::build planned() {
   plan::build build;
-  give(build, {{"hold.surface", "2.4 m²"}, {"hold.planned.leak", "0.5 L/d"}, {"hold.planned.resolution", "0.5 mm"},
-               {"hold.planned.readings_per_day", "2"}, {"hold.planned.pan", "true"}});
+  give(build, {{"hold.surface", "2.4 m²"},
+               {"hold.planned.leak", "0.5 L/d"},
+               {"hold.planned.resolution", "0.5 mm"},
+               {"hold.planned.readings_per_day", "2"},
+               {"hold.planned.pan", "true"}});
   return build;
 }
 
@@ -28,7 +30,8 @@ double smallest(double days, double step) {
   const double n = 2.0 * days + 1.0;
   double sxx = 0.0;
   for (int i = 0; i < static_cast<int>(n); ++i) sxx += std::pow(i / 2.0 - days / 2.0, 2);
-  const double error = std::sqrt(2.0) * std::fmax(step / std::sqrt(12.0) / std::sqrt(sxx), step / (std::sqrt(3.0) * days));
+  const double error =
+      std::sqrt(2.0) * std::fmax(step / std::sqrt(12.0) / std::sqrt(sxx), step / (std::sqrt(3.0) * days));
   return 2.4 * 2.0 * quantile(boost::math::students_t{n - 2.0}, 0.95) * error;
 }
 

@@ -21,8 +21,8 @@ plan::build one_lid() {
 }
 
 /// 5 q L^4/(384 E I) of a metre's width of acrylic, 0.48 m by 8 mm, after years at 1.35 GPa.
-const double sag = 5.0 * (1190.0 * 9.80665 * 0.008) * 0.48 * 0.48 * 0.48 * 0.48 /
-                   (384.0 * 1.35e9 * 0.008 * 0.008 * 0.008 / 12.0);
+const double sag =
+    5.0 * (1190.0 * 9.80665 * 0.008) * 0.48 * 0.48 * 0.48 * 0.48 / (384.0 * 1.35e9 * 0.008 * 0.008 * 0.008 / 12.0);
 
 }  // namespace
 

@@ -36,7 +36,8 @@ TEST_CASE("net water: with the sump where it is known, and a bare display is tol
   const double sump = number(f, "total") - number(f, "net");
   TW_HOLDS(by_hand, sump > 0.3 * 0.25 && sump < 0.54 * 0.45);
   plan::build bare;
-  give(bare, {{"vessel.length", "2 m"}, {"vessel.width", "1 m"}, {"vessel.height", "1 m"}, {"vessel.water_level", "0.5 m"}});
+  give(bare,
+       {{"vessel.length", "2 m"}, {"vessel.width", "1 m"}, {"vessel.height", "1 m"}, {"vessel.water_level", "0.5 m"}});
   const auto empty = answered(decisions::net_water, bare);
   TW_CHECK(by_hand, number(empty, "net"), 1.0, relative(1e-14));
   CHECK(empty.measure_next.size() == 2);

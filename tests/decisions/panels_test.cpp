@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/decisions/first_fill/panels.hpp>
-
 #include <cmath>
 #include <numbers>
+#include <tankwright/decisions/first_fill/panels.hpp>
 
 #include "decisions/asked.hpp"
 #include "decisions/navier.hpp"
@@ -60,8 +59,8 @@ TEST_CASE("panels: acrylic is judged by its bulge too, and past the theory nobod
   judged(answered(decisions::panels, lagoon(), {{"vessel.panel[2].thickness", "16 mm"}}), verdict::does_not_hold,
          "bulge_left", "end window");
   // A glass window that bulges by more than half its thickness within its stress: not enough known.
-  const auto thin = answered(decisions::panels, lagoon(), {{"vessel.panel[1].thickness", "3 mm"},
-                                                           {"vessel.panel[1].allowable", "900 MPa"}});
+  const auto thin = answered(decisions::panels, lagoon(),
+                             {{"vessel.panel[1].thickness", "3 mm"}, {"vessel.panel[1].allowable", "900 MPa"}});
   CHECK(thin.verdict >= verdict::not_enough_known);
   CHECK_FALSE(thin.measure_next.empty());
 }
@@ -80,7 +79,8 @@ TEST_CASE("panels: what is unusual is said, and a panel outside the theory does 
 TEST_CASE("panels: over a free top the water runs out; without panels they are asked for; without a display nothing") {
   const auto open = answered(decisions::panels, lagoon(),
                              {{"vessel.panel[1].edges", "top free"}, {"vessel.panel[1].lower_edge", "0 m"}});
-  TW_CHECK(by_series, number(open, "push", "front window"), 0.5 * 1023.343 * 9.80665 * 0.65 * 0.65 * 2.2, relative(1e-4));
+  TW_CHECK(by_series, number(open, "push", "front window"), 0.5 * 1023.343 * 9.80665 * 0.65 * 0.65 * 2.2,
+           relative(1e-4));
   plan::build bare = lagoon();
   plan::clear(bare, "vessel.panel");
   const auto f = answered(decisions::panels, bare);

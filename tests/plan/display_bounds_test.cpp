@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/plan/rules/display_bounds.hpp>
-
 #include <cmath>
 #include <numbers>
+#include <tankwright/plan/rules/display_bounds.hpp>
 
 #include "plan/lagoon.hpp"
 #include "support/check.hpp"
@@ -36,7 +35,8 @@ TEST_CASE("display bounds: a box measured inside") {
 
 TEST_CASE("display bounds: outside measures lose their walls; round and bowed ones have other lines") {
   plan::build build = lagoon();
-  give(build, {{"vessel.measured", "outside"}, {"vessel.wall_thickness", "20 mm"}, {"vessel.floor_thickness", "30 mm"}});
+  give(build,
+       {{"vessel.measured", "outside"}, {"vessel.wall_thickness", "20 mm"}, {"vessel.floor_thickness", "30 mm"}});
   auto d = plan::rules::bounds_of(build);
   REQUIRE(d);
   TW_CHECK(bounds, d->rim.most, metres(0.82), relative(1e-14));
@@ -52,7 +52,10 @@ TEST_CASE("display bounds: outside measures lose their walls; round and bowed on
   CHECK(d->line.path == "vessel.diameter");
 
   plan::build bowed;
-  give(bowed, {{"vessel.shape", "bow front"}, {"vessel.length", "1.2 m"}, {"vessel.width", "0.6 m"}, {"vessel.bow", "0.3 m"},
+  give(bowed, {{"vessel.shape", "bow front"},
+               {"vessel.length", "1.2 m"},
+               {"vessel.width", "0.6 m"},
+               {"vessel.bow", "0.3 m"},
                {"vessel.height", "0.6 m"}});
   d = plan::rules::bounds_of(bowed);
   REQUIRE(d);

@@ -29,8 +29,12 @@ TEST_CASE("hold inputs: readings side by side, the criterion, the air, and what 
   CHECK_FALSE(in.air);
   CHECK(in.planned->pan);
 
-  give(build, {{"hold.criterion", "BS 5337"}, {"hold.capacity", "1920 L"}, {"hold.reader", "1, 2, 1, 2, 1, 2, 1, 2, 1"},
-               {"hold.air_temperature", "21 °C"}, {"hold.air_humidity", "50 %"}, {"hold.water_temperature", "18 °C"},
+  give(build, {{"hold.criterion", "BS 5337"},
+               {"hold.capacity", "1920 L"},
+               {"hold.reader", "1, 2, 1, 2, 1, 2, 1, 2, 1"},
+               {"hold.air_temperature", "21 °C"},
+               {"hold.air_humidity", "50 %"},
+               {"hold.water_temperature", "18 °C"},
                {"hold.planned.evaporation", "2 mm/d"}});
   plan::clear(build, "hold.planned.leak");
   in = plan::inputs_of(*build.hold);

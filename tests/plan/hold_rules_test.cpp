@@ -22,7 +22,9 @@ TEST_CASE("hold rules: a sound test passes, alone or in its display, done, plann
   accepted(alone, {});
   plan::clear(alone, "hold.planned");
   accepted(alone, {});
-  accepted(alone, {{"hold.times", "0 h, 12 h"}, {"hold.levels", "800 mm, 799 mm"}, {"hold.pan", "60 mm, 60 mm"},
+  accepted(alone, {{"hold.times", "0 h, 12 h"},
+                   {"hold.levels", "800 mm, 799 mm"},
+                   {"hold.pan", "60 mm, 60 mm"},
                    {"hold.water", "20 °C, 20 °C"}});  // two readings so far
 }
 
@@ -47,10 +49,12 @@ TEST_CASE("hold rules: what readings need, and what they can show") {
   plan::build no_step = tested();
   plan::clear(no_step, "hold.resolution");
   refused(no_step, {}, "hold.resolution", "is missing: readings need it", "hold.times");
-  refused(tested(), {{"hold.levels[4]", "795 cm"}}, "hold.levels", "is more than the water is deep, 0.8 m", "hold.depth");
+  refused(tested(), {{"hold.levels[4]", "795 cm"}}, "hold.levels", "is more than the water is deep, 0.8 m",
+          "hold.depth");
   refused(tested(), {{"hold.pan[4]", "570 cm"}}, "hold.pan", "is more than the water is deep, 0.8 m", "hold.depth");
   refused(tested(), {{"hold.resolution", "1 m"}}, "hold.resolution", "is more than the water is deep", "hold.depth");
-  refused(tested(), {{"hold.criterion", "BS 5337"}}, "hold.capacity", "is missing: a criterion needs it", "hold.criterion");
+  refused(tested(), {{"hold.criterion", "BS 5337"}}, "hold.capacity", "is missing: a criterion needs it",
+          "hold.criterion");
   accepted(tested(), {{"hold.criterion", "BS 5337"}, {"hold.capacity", "1920 L"}});
   refused(tested(), {{"hold.air_temperature", "20 °C"}}, "hold", "gives air_temperature; needs air_humidity with it");
   plan::build nothing;
@@ -65,9 +69,11 @@ TEST_CASE("hold rules: one leak that would matter, and an evaporation to be unsu
 }
 
 TEST_CASE("hold rules: the test is of this display") {
-  refused(tested(), {{"hold.surface", "24 m²"}}, "hold.surface", "24 m² is more than the display has, 2.4 m²", "vessel.length");
+  refused(tested(), {{"hold.surface", "24 m²"}}, "hold.surface", "24 m² is more than the display has, 2.4 m²",
+          "vessel.length");
   accepted(tested(), {{"hold.surface", "2.47 m²"}});
-  refused(tested(), {{"hold.depth", "0.90 m"}}, "hold.depth", "is above the rim of the display, 0.85 m", "vessel.height");
-  refused(tested(), {{"hold.capacity", "19200 L"}}, "hold.capacity", "is more than the display holds up to its rim, 2040 L",
+  refused(tested(), {{"hold.depth", "0.90 m"}}, "hold.depth", "is above the rim of the display, 0.85 m",
           "vessel.height");
+  refused(tested(), {{"hold.capacity", "19200 L"}}, "hold.capacity",
+          "is more than the display holds up to its rim, 2040 L", "vessel.height");
 }

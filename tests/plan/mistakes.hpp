@@ -27,7 +27,8 @@ inline void refused(plan::build build, key_texts changes, std::string_view path,
   for (const plan::mistake& m : plan::validate(build)) {
     found = found || (m.path == path && m.reason.find(reason) != std::string::npos && m.clashes == clashes);
   }
-  CHECK_MESSAGE(found, "no mistake at ", path, " with '", reason, "' against '", clashes, "', but:\n", mistakes_of(build));
+  CHECK_MESSAGE(found, "no mistake at ", path, " with '", reason, "' against '", clashes, "', but:\n",
+                mistakes_of(build));
 }
 
 /// The plan with some keys changed has no mistake.

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/plan/inputs/vessel_inputs.hpp>
-
 #include <cmath>
 #include <numbers>
+#include <tankwright/plan/inputs/vessel_inputs.hpp>
 
 #include "plan/lagoon.hpp"
 #include "support/check.hpp"
@@ -22,15 +21,21 @@ const evidence inputs{"tankwright::plan::inputs_of", kind::identity, "as given"}
 TEST_CASE("vessel inputs: the shape between the inner faces") {
   plan::build build = lagoon();
   TW_CHECK(shapes, plan::shape_of(*build.vessel).capacity(), litres(2040.0), relative(1e-14));
-  give(build, {{"vessel.measured", "outside"}, {"vessel.wall_thickness", "20 mm"}, {"vessel.floor_thickness", "30 mm"}});
+  give(build,
+       {{"vessel.measured", "outside"}, {"vessel.wall_thickness", "20 mm"}, {"vessel.floor_thickness", "30 mm"}});
   TW_CHECK(shapes, plan::shape_of(*build.vessel).capacity(), cubic_metres(2.36 * 0.96 * 0.82), relative(1e-13));
   plan::build round;
   give(round, {{"vessel.shape", "cylinder"}, {"vessel.diameter", "1 m"}, {"vessel.height", "0.8 m"}});
-  TW_CHECK(shapes, plan::shape_of(*round.vessel).capacity(), cubic_metres(std::numbers::pi / 4.0 * 0.8), relative(1e-13));
+  TW_CHECK(shapes, plan::shape_of(*round.vessel).capacity(), cubic_metres(std::numbers::pi / 4.0 * 0.8),
+           relative(1e-13));
   plan::build bowed;  // a bow of half its chord is half a disc
-  give(bowed, {{"vessel.shape", "bow front"}, {"vessel.length", "1 m"}, {"vessel.width", "0.5 m"}, {"vessel.bow", "0.5 m"},
+  give(bowed, {{"vessel.shape", "bow front"},
+               {"vessel.length", "1 m"},
+               {"vessel.width", "0.5 m"},
+               {"vessel.bow", "0.5 m"},
                {"vessel.height", "1 m"}});
-  TW_CHECK(shapes, plan::shape_of(*bowed.vessel).capacity(), cubic_metres(0.5 + std::numbers::pi / 8.0), relative(1e-12));
+  TW_CHECK(shapes, plan::shape_of(*bowed.vessel).capacity(), cubic_metres(0.5 + std::numbers::pi / 8.0),
+           relative(1e-12));
   plan::clear(build, "vessel.wall_thickness");
   CHECK_THROWS_AS((void)plan::shape_of(*build.vessel), invalid_input);
 }
@@ -42,7 +47,8 @@ TEST_CASE("vessel inputs: sand, rock and equipment") {
   TW_CHECK(items, sand.envelope.central.value(), cubic_metres(2.4 * 0.16), relative(1e-13));
   const auto arch = plan::item_of(build.vessel->rock[1], shape, "arch");
   TW_CHECK(items, arch.solids.central.value(), cubic_metres(5.1 / 1023.343), relative(1e-5));  // S 35, 25 degC
-  TW_CHECK(items, plan::item_of(build.vessel->equipment[0], "pumps").envelope.central.value(), litres(3.0), relative(1e-15));
+  TW_CHECK(items, plan::item_of(build.vessel->equipment[0], "pumps").envelope.central.value(), litres(3.0),
+           relative(1e-15));
   plan::rock raised;
   raised.level_before = metres(0.50);
   raised.level_after = metres(0.52);

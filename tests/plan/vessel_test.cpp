@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
 // What [vessel] and [hold] say of their keys.
-#include <tankwright/plan/vessel.hpp>
-
 #include <cmath>
 #include <set>
 #include <string>
 #include <tankwright/plan/keys.hpp>
 #include <tankwright/plan/sheets.hpp>
+#include <tankwright/plan/vessel.hpp>
 
 #include "plan/mistakes.hpp"
 #include "support/check.hpp"
@@ -69,9 +68,8 @@ TEST_CASE("vessel: glass and acrylic are sold in sheets, each thinner than its n
     for (std::size_t i = 1; i < all.size(); ++i) TW_HOLDS(sheets, all[i] > all[i - 1]);
   }
   plan::build build = lagoon();
-  plan::at_path(build, "vessel.panel[2].thickness", false, [](const plan::leaf& here) {
-    CHECK(here.key.sizes.data() == plan::sheets_of(true).data());
-  });
+  plan::at_path(build, "vessel.panel[2].thickness", false,
+                [](const plan::leaf& here) { CHECK(here.key.sizes.data() == plan::sheets_of(true).data()); });
 }
 
 TEST_CASE("vessel and hold: what is missing is named") {
@@ -79,16 +77,19 @@ TEST_CASE("vessel and hold: what is missing is named") {
   empty.vessel.emplace();
   empty.hold.emplace();
   const std::string all = mistakes_of(empty);
-  for (const std::string_view path : {"vessel.length: is missing", "vessel.height: is missing", "vessel.water_level: is missing",
-                                      "hold.surface: is missing", "hold: needs the readings"}) {
+  for (const std::string_view path :
+       {"vessel.length: is missing", "vessel.height: is missing", "vessel.water_level: is missing",
+        "hold.surface: is missing", "hold: needs the readings"}) {
     CHECK_MESSAGE(all.find(path) != std::string::npos, path, " in\n", all);
   }
   plan::build half = lagoon();
-  give(half, {{"vessel.sand[2].label", "nothing"}, {"vessel.rock[3].label", "nothing"}, {"vessel.lid[3].label", "nothing"}});
+  give(half,
+       {{"vessel.sand[2].label", "nothing"}, {"vessel.rock[3].label", "nothing"}, {"vessel.lid[3].label", "nothing"}});
   const std::string more = mistakes_of(half);
   for (const std::string_view mistake :
-       {"vessel.sand[nothing]: needs one of depth, mass, shallow_end", "vessel.rock[nothing]: needs one of dry_mass, level_before",
-        "vessel.lid[nothing].span: is missing", "vessel.lid[nothing].material: is missing"}) {
+       {"vessel.sand[nothing]: needs one of depth, mass, shallow_end",
+        "vessel.rock[nothing]: needs one of dry_mass, level_before", "vessel.lid[nothing].span: is missing",
+        "vessel.lid[nothing].material: is missing"}) {
     CHECK_MESSAGE(more.find(mistake) != std::string::npos, mistake, " in\n", more);
   }
 }

@@ -54,7 +54,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, sand& s) {
 
 TANKWRIGHT_INLINE void describe(visitor& key, rock& s) {
   key("label", s.label, {.means = "what the report calls it"});
-  key("kind", s.kind, {"reef rock", "branch tips"}, {.means = "what it is: blocks of old reef, or tips of branching coral"});
+  key("kind", s.kind, {"reef rock", "branch tips"},
+      {.means = "what it is: blocks of old reef, or tips of branching coral"});
   key("dry_mass", s.dry_mass, {.means = "of the dry rock", .limits = usual::weight_or_none, .doubt = usual::weighed});
   key("submerged_mass", s.submerged_mass, {.means = "what a scale reads while it hangs in water, soaked through",
                                            .limits = usual::weight_or_none, .doubt = usual::weighed});
@@ -147,8 +148,9 @@ TANKWRIGHT_INLINE void describe(visitor& key, brace& s) {
   key("depth", s.depth, {.means = "of a brace, upright", .limits = usual::part, .needed = true, .set_by = chosen,
                          .choose_between = {{millimetres(10.0), millimetres(300.0)}}, .step = millimetres(5.0),
                          .doubt = usual::rule});
-  detail::describe_material(key, s.material,
-                            {.means = "what it is made of; otherwise give modulus, allowable and density", .set_by = chosen});
+  detail::describe_material(
+      key, s.material,
+      {.means = "what it is made of; otherwise give modulus, allowable and density", .set_by = chosen});
   key("modulus", s.modulus, {.means = "Young's modulus along it, in place of a material", .limits = detail::stiffness,
                              .doubt = known_within(percent(15.0))});
   key("allowable", s.allowable, {.means = "stress that it may carry for good", .limits = detail::strength,
@@ -186,10 +188,14 @@ TANKWRIGHT_INLINE void describe(visitor& key, lid& s) {
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, view_through& s) {
-  key("nearest_rock", s.nearest_rock, {.means = "nearest rock to the inner face of the front", .limits = usual::building,
-                                       .needed = true, .set_by = chosen,
-                                       .choose_between = {{metres(0.0), metres(3.0)}}, .step = millimetres(10.0),
-                                       .doubt = millimetres(10.0)});
+  key("nearest_rock", s.nearest_rock,
+      {.means = "nearest rock to the inner face of the front",
+       .limits = usual::building,
+       .needed = true,
+       .set_by = chosen,
+       .choose_between = {{metres(0.0), metres(3.0)}},
+       .step = millimetres(10.0),
+       .doubt = millimetres(10.0)});
   key("panel", s.panel, {"glass", "acrylic"}, {.means = "what the front is made of"});
   key("thickness", s.thickness, {.means = "of the front", .limits = usual::building, .doubt = usual::rule});
   key("least_clearance", s.least_clearance, {.means = "room in front of the rock that the animals need to turn",
@@ -200,7 +206,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, view_through& s) {
 TANKWRIGHT_INLINE void describe(visitor& key, vessel_section& s) {
   key("label", s.label, {.means = "what the report calls the display"});
   key("shape", s.shape, {"box", "cylinder", "bow front"}, {.means = "shape of the display seen from above"});
-  key("measured", s.measured, {"inside", "outside"}, {.means = "where the tape lay: between the inner or the outer faces"});
+  key("measured", s.measured, {"inside", "outside"},
+      {.means = "where the tape lay: between the inner or the outer faces"});
   key("wall_thickness", s.wall_thickness, {.means = "of the walls, where the display is measured outside",
                                            .limits = usual::part, .doubt = usual::rule});
   key("floor_thickness", s.floor_thickness, {.means = "of the floor, where the display is measured outside",

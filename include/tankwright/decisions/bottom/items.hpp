@@ -25,6 +25,7 @@ template <class Thin>
 /// @param items one or more
 /// @param of    gives the estimate of an item
 /// @return      the sum, with the reason of the first
+/// @throws      what `of` throws
 /// @accuracy    the bands of the items
 /// @source      this library
 template <class Q, class Of>

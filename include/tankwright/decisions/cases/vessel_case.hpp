@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What the decisions about the vessel start from: what is built, the density of the water, and what is left of it beside
-/// sand, rock and equipment.
+/// What the decisions about the vessel start from: what is built, the density of the water, and what is left of it
+/// beside sand, rock and equipment.
 #pragma once
 
 #include <optional>

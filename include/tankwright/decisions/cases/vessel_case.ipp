@@ -12,7 +12,8 @@ namespace tankwright::decisions {
 TANKWRIGHT_INLINE mass_density vessel_case::density() const {
   if (water_density) return *water_density;
   constexpr double none = __builtin_nan("");
-  throw out_of_range{why_no_density, {"tankwright::decisions::density", "density of the water", none, none, none, {}, {}}};
+  throw out_of_range{why_no_density,
+                     {"tankwright::decisions::density", "density of the water", none, none, none, {}, {}}};
 }
 
 TANKWRIGHT_INLINE const vessel::water_content& vessel_case::contents() const {

@@ -44,7 +44,8 @@ TANKWRIGHT_INLINE void answer_fill_stages(const situation& s, answers& out) {
     }
   }
   f.note +=
-      "For the display's seawater; fresh water puts 2 to 3 % less on it. Stop at each stage and hold a straight edge to "
+      "For the display's seawater; fresh water puts 2 to 3 % less on it. Stop at each stage and hold a straight edge "
+      "to "
       "each panel; a bulge that no straight edge shows is left out.";
   f.source(vessel::timoshenko_1959);
 }

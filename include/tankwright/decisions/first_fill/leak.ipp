@@ -51,7 +51,8 @@ TANKWRIGHT_INLINE void answer_leak(const situation& s, answers& out) {
   f.detail("chance_shown", "chance that this test proves a leak that matters", r.chance_to_show);
   f.detail("detectable", "smallest leak that this test proves", r.minimum_detectable_leak);
   f.detail("lasted", "days of readings", r.lasted);
-  for (const vessel::reader_offset& one : r.readers) f.detail("reads_higher", "reads higher by", one.higher, one.reader);
+  for (const vessel::reader_offset& one : r.readers)
+    f.detail("reads_higher", "reads higher by", one.higher, one.reader);
   detail::show_criterion(f, c);
   if (!c.has_pan() && c.test.evaporation) f.source(room::about(room::evaporation_law::shah).source);
   if (f.verdict == verdict::does_not_hold) {

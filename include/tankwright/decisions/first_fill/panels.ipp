@@ -29,7 +29,8 @@ inline void show_panel(finding& f, const loaded_panel& one) {
   f.detail("stress", "stress", r.stress, of);
   f.limit("allowable", "allowable, " + std::string{r.allowable.name}, r.allowable.value, of);
   f.margin("stress_left", "part of the allowable stress left", fraction(1.0 - r.utilisation), least_strength_left, of);
-  f.detail("thickness", "thickness that would use it all", std::max(r.thickness_needed, r.thickness_for_deflection), of);
+  f.detail("thickness", "thickness that would use it all", std::max(r.thickness_needed, r.thickness_for_deflection),
+           of);
   f.detail("bulge", "bulge after years", r.long_term_deflection, of);
   f.limit("bulge_allowed", "bulge allowed", r.deflection_limit, of);
   f.margin("bulge_left", "part of the allowed bulge left", fraction(1.0 - r.deflection_utilisation),

@@ -23,8 +23,8 @@ namespace tv = tankwright::vessel;
 }
 
 /// A dimension as the water sees it: outside measures lose the panels at their two ends.
-[[nodiscard]] inline tv::inside inside_measure(const vessel_section& s, const value<length>& measured, length near_panel,
-                                               length far_panel) {
+[[nodiscard]] inline tv::inside inside_measure(const vessel_section& s, const value<length>& measured,
+                                               length near_panel, length far_panel) {
   if (*s.measured == measured_at::inside) return tv::inside{*measured};
   return tv::inside_of({.measured = tv::outside{*measured}, .near_panel = near_panel, .far_panel = far_panel});
 }
@@ -124,7 +124,8 @@ TANKWRIGHT_INLINE tankwright::vessel::item item_of(const rock& s, const tankwrig
                              .flooded_pores = s.flooded_pores.value_or(fraction(1.0)),
                              .label = std::move(label)});
   }
-  const auto density = water::density(s.salinity.value_or(practical_salinity{35.0}), s.temperature.value_or(celsius(25.0)));
+  const auto density =
+      water::density(s.salinity.value_or(practical_salinity{35.0}), s.temperature.value_or(celsius(25.0)));
   return tv::rock_weighed_under_water({.dry_mass = *s.dry_mass,
                                        .submerged_mass = *s.submerged_mass,
                                        .water_density = density,

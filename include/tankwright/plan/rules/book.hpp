@@ -39,7 +39,8 @@ class book {
 
   /// Hold a value to a bound: "0.9 m is above the rim of the display, 0.85 m".
   template <class Q>
-  void at_most(const std::string& path, const Q& value, const std::type_identity_t<bound<Q>>& limit, std::string_view is_past) {
+  void at_most(const std::string& path, const Q& value, const std::type_identity_t<bound<Q>>& limit,
+               std::string_view is_past) {
     const double v = core::si_number(value), most = core::si_number(limit.most);
     const double slack = core::si_number(limit.slack) + rounding * (most < 0.0 ? -most : most);
     if (!(v > most + slack)) return;
@@ -59,13 +60,35 @@ class book {
 };
 
 /// "0.85 m": how a rule says a quantity.
+///
+/// @param si       its number in SI
+/// @param quantity its kind: "length"
+/// @return         six digits with a unit that people use
+/// @throws         nothing but std::bad_alloc
+/// @accuracy       six digits
+/// @source         this library
 [[nodiscard]] std::string said(double si, std::string_view quantity);
+/// The same of a quantity.
+///
+/// @param q  the quantity
+/// @return   six digits with a unit that people use
+/// @throws   nothing but std::bad_alloc
+/// @accuracy six digits
+/// @source   this library
 template <class Q>
 [[nodiscard]] std::string quantity_said(const Q& q) {
   return said(core::si_number(q), core::quantity_name<Q>());
 }
 
 /// "plumbing.return[left]": an element of a list by its label, or by its number.
+///
+/// @param list path of the list
+/// @param all  its elements
+/// @param at   which, from 0
+/// @return     the path of the element
+/// @throws     nothing but std::bad_alloc
+/// @accuracy   exact
+/// @source     this library
 template <class T>
 [[nodiscard]] std::string element(std::string_view list, const std::vector<T>& all, std::size_t at) {
   plan::detail::table_list<T> ref{const_cast<std::vector<T>&>(all)};  // only looked at

@@ -17,6 +17,7 @@ namespace tankwright::plan::rules {
 /// @param path  the key that it comes from
 /// @param doubt how much more passes, as a part of it
 /// @return      the bound
+/// @throws      nothing but std::bad_alloc
 /// @accuracy    exact
 /// @source      this library
 [[nodiscard]] inline bound<area> about(area most, std::string path, proportion doubt = fraction(areas_agree)) {
@@ -53,6 +54,7 @@ struct sump_bounds {
 ///
 /// @param build the plan
 /// @return      its bounds, with the paths of the keys that they come from
+/// @throws      nothing but std::bad_alloc
 /// @accuracy    exact
 /// @source      this library
 [[nodiscard]] std::optional<display_bounds> bounds_of(const build& build);
@@ -61,6 +63,7 @@ struct sump_bounds {
 ///
 /// @param build the plan
 /// @return      its bounds, with the paths of the keys that they come from
+/// @throws      nothing but std::bad_alloc
 /// @accuracy    exact
 /// @source      this library
 [[nodiscard]] std::optional<sump_bounds> sump_bounds_of(const build& build);
@@ -70,6 +73,7 @@ struct sump_bounds {
 /// @param d  the display; none counts as nothing
 /// @param s  the sump; none counts as nothing
 /// @return   the volume up to their rims
+/// @throws   nothing but std::bad_alloc
 /// @accuracy exact
 /// @source   this library
 [[nodiscard]] inline volume tanks_hold(const std::optional<display_bounds>& d, const std::optional<sump_bounds>& s) {

@@ -28,8 +28,8 @@ inline void hold_series(const hold_section& h, book& all) {
     const bool together = named && h.reader[i] != h.reader[i - 1];  // two people at one time
     if (together ? h.times[i] >= h.times[i - 1] : h.times[i] > h.times[i - 1]) continue;
     all.refuse("hold.times[" + std::to_string(i + 1) + "]",
-               quantity_said(h.times[i]) + " is not later than the reading before it, " + quantity_said(h.times[i - 1]) +
-                   "; put the readings in order",
+               quantity_said(h.times[i]) + " is not later than the reading before it, " +
+                   quantity_said(h.times[i - 1]) + "; put the readings in order",
                "hold.times[" + std::to_string(i) + "]");
   }
 }
@@ -57,7 +57,8 @@ TANKWRIGHT_INLINE void hold_leak_test(const build& build, book& all) {
   if (!build.hold) return;
   const hold_section& h = *build.hold;
   if (h.times.given()) {
-    for (const auto& [key, given] : {std::pair{"depth", h.depth.known()}, std::pair{"resolution", h.resolution.known()}}) {
+    for (const auto& [key, given] :
+         {std::pair{"depth", h.depth.known()}, std::pair{"resolution", h.resolution.known()}}) {
       if (!given) all.refuse(std::string{"hold."} + key, "is missing: readings need it", "hold.times");
     }
   } else if (!h.planned) {
