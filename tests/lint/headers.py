@@ -9,7 +9,9 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 
-MACHINERY = ('detail', 'kernel')
+MACHINERY = ('detail', 'kernel', 'rules')
+# Parts of plan and decisions that only the assessment calls: descriptions, conversions, cases of sections.
+PARTS = re.compile(r'describe(_\w+)?|inputs_of|case_of|add_to|add_display_from|basis_of')
 
 
 @dataclass
@@ -82,6 +84,11 @@ def public_functions(header):
                             break
                         doc.insert(0, lines[above][3:].strip())
                     name, parameters, void, noexcept = function
+                    if PARTS.fullmatch(name) and names[1:2] in (['plan'], ['decisions']) or 'cases' in header.parts:
+                        start = i + 1
+                        if c == '{':
+                            scopes.append(('other', ''))
+                        continue
                     found.append(Function('::'.join(path + [name]), header, line + 1, parameters, void, noexcept, doc))
             if c == '{':
                 match = re.match(r'(?:inline\s+)?namespace\s*([\w:]*)$', text)

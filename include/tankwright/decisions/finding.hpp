@@ -18,6 +18,11 @@ namespace tankwright::decisions {
 enum class day { first_fill, plumbing, power_cut, bottom, salting, closing, moving_in, running };
 
 /// The words of a day: "First fill".
+///
+/// @param d  the day
+/// @return   its words
+/// @accuracy exact
+/// @source   this library
 [[nodiscard]] constexpr std::string_view words(day d) noexcept {
   switch (d) {
     case day::first_fill: return "First fill";
@@ -36,6 +41,11 @@ enum class day { first_fill, plumbing, power_cut, bottom, salting, closing, movi
 enum class consequence { injury, flood, animals, equipment, comfort, money };
 
 /// The words of a consequence: "water on the floor".
+///
+/// @param c  the consequence
+/// @return   its words
+/// @accuracy exact
+/// @source   this library
 [[nodiscard]] constexpr std::string_view words(consequence c) noexcept {
   switch (c) {
     case consequence::injury: return "injury";
@@ -164,7 +174,8 @@ struct finding {
 /// The verdict of a finding in words; of a recommendation in milder ones.
 ///
 /// @param f  the finding
-/// @return   "holds", "does not hold", ...; "as recommended", "close to what is recommended", "past what is recommended"
+/// @return   "holds", "does not hold", ...; "as recommended", "close to what is recommended", "past what is
+///           recommended"
 /// @accuracy exact
 /// @source   this library
 [[nodiscard]] inline std::string_view verdict_words(const finding& f) noexcept {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// Questions asked backwards: what would make a finding hold, which value of one key does, how a finding runs while a key
-/// runs, and what changes between two plans.
+/// Questions asked backwards: what would make a finding hold, which value of one key does, how a finding runs while
+/// a key runs, and what changes between two plans.
 #pragma once
 
 #include <optional>
@@ -60,7 +60,8 @@ struct search {
 /// @param id    of a finding with a margin
 /// @param how   how hard to look
 /// @return      cures, the smallest change first; none for a finding that holds, or that nothing mends
-/// @throws      invalid_plan as `assess`; invalid_input for a finding that the plan does not bring or that has no margin
+/// @throws      invalid_plan as `assess`; invalid_input for a finding that the plan does not bring or that has no
+///              margin
 /// @accuracy    a cure holds with its chance; one step of the key less does not. A window narrower than a 64th of what
 ///              can be chosen may be missed
 /// @source      this library

@@ -24,7 +24,8 @@ class file_error : public std::runtime_error {
 /// @source     this library
 [[nodiscard]] std::string read_file(const std::string& path);
 
-/// Write a whole file: beside it under a name of its own, then in its place. Who looks sees the old file or the new one.
+/// Write a whole file: beside it under a name of its own, then in its place. Who looks sees the old file or the new
+/// one.
 ///
 /// @param path  of the file; where it exists it must be a regular file, and it keeps its permissions
 /// @param bytes all that is to be in it

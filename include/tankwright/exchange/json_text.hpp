@@ -14,6 +14,7 @@ namespace tankwright::exchange {
 ///
 /// @param text any bytes
 /// @return     the text, escaped, between quotation marks
+/// @throws     nothing but std::bad_alloc
 /// @accuracy   exact for UTF-8
 /// @source     RFC 8259, section 7; TOML 1.0
 [[nodiscard]] std::string quoted_text(std::string_view text);

@@ -45,6 +45,7 @@ struct reading {
 /// @param m    the mistake
 /// @param name of the file
 /// @return     one line; control characters are shown as \xNN
+/// @throws     nothing but std::bad_alloc
 /// @accuracy   not a computation
 /// @source     this library
 [[nodiscard]] std::string line_of(const located_mistake& m, std::string_view name);

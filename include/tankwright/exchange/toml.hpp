@@ -12,7 +12,8 @@ namespace tankwright::exchange {
 ///
 /// @param text UTF-8
 /// @return     its tables, every node with its line
-/// @throws     syntax_error with the line of the first mistake; of a text that is never closed, the line where it begins
+/// @throws     syntax_error with the line of the first mistake; of a text that is never closed, the line where it
+///             begins
 /// @accuracy   exact
 /// @source     TOML 1.0
 [[nodiscard]] node document_from_toml(std::string_view text);

@@ -36,8 +36,8 @@ struct toml_style {
 /// @source      RFC 8259
 [[nodiscard]] std::string to_json(const plan::build& build);
 
-/// A short plan to begin with: the keys that matter, each with its sentence, in metric or US units; what a builder cannot
-/// know yet is commented out.
+/// A short plan to begin with: the keys that matter, each with its sentence, in metric or US units; what a builder
+/// cannot know yet is commented out.
 ///
 /// @param units metric or US
 /// @return      a TOML document that `read_plan` accepts

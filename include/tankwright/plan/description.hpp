@@ -48,10 +48,20 @@ struct usual_doubt_of : usual_doubt {
 };
 
 /// Give or take a part of the value: `known_within(percent(3))`.
+///
+/// @param part of the value
+/// @return     the doubt
+/// @accuracy   exact
+/// @source     this library
 [[nodiscard]] constexpr usual_doubt known_within(proportion part) noexcept {
   return {doubt_kind::share, part.value()};
 }
 /// Known within a factor: `known_within_factor(2)` from half to twice.
+///
+/// @param factor above 1
+/// @return       the doubt
+/// @accuracy     exact
+/// @source       this library
 [[nodiscard]] constexpr usual_doubt known_within_factor(double factor) noexcept {
   return {doubt_kind::factor, factor};
 }
@@ -251,6 +261,12 @@ inline void describe_note(visitor& key, std::string& note) {
 }
 
 /// Visit the keys of a plan, or of a part of one, that the visitor does not change.
+///
+/// @param v the visitor, which changes nothing
+/// @param s the plan or a struct of it
+/// @throws  what the visitor throws
+/// @accuracy exact
+/// @source  this library
 template <class S>
 void look_at(visitor& v, const S& s) {
   describe(v, const_cast<S&>(s));  // the visitor's promise

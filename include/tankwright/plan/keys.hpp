@@ -40,6 +40,7 @@ struct key_list {
 /// All keys that a plan may have.
 ///
 /// @return     every key once, tables before their keys
+/// @throws     nothing but std::bad_alloc
 /// @accuracy   exact
 /// @source     the descriptions of `plan/`
 [[nodiscard]] key_list all_keys();

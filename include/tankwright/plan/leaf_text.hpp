@@ -57,6 +57,7 @@ void give_quantity(value_base& v, std::string_view quantity, std::string_view te
 /// @param v        the number of the plan
 /// @param quantity name of its kind
 /// @return         a text that `give_quantity` takes back to the same value
+/// @throws         nothing but std::bad_alloc
 /// @accuracy       exact there and back
 /// @source         this library
 [[nodiscard]] std::string quantity_text(const value_base& v, std::string_view quantity);
@@ -65,6 +66,7 @@ void give_quantity(value_base& v, std::string_view quantity, std::string_view te
 ///
 /// @param here the key
 /// @return     a text that `give_text` takes back to the same value
+/// @throws     nothing but std::bad_alloc
 /// @accuracy   exact there and back
 /// @source     this library
 [[nodiscard]] std::string text_at(const leaf& here);

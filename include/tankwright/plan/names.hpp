@@ -18,6 +18,7 @@ namespace tankwright::plan {
 /// @param a a word of at most 64 letters; of a longer one the first 64 count
 /// @param b another
 /// @return  the number of changes
+/// @throws   nothing but std::bad_alloc
 /// @accuracy exact
 /// @source  Damerau 1964, Levenshtein 1966 (from memory)
 [[nodiscard]] inline std::size_t letters_apart(std::string_view a, std::string_view b) {
@@ -38,6 +39,13 @@ namespace tankwright::plan {
 }
 
 /// The known word nearest to a written one; empty where none is near (more than a third of its letters differ).
+///
+/// @param written the word
+/// @param known   words that are known
+/// @return        one of them, or nothing
+/// @throws        nothing but std::bad_alloc
+/// @accuracy      exact
+/// @source        this library
 [[nodiscard]] inline std::string nearest_name(std::string_view written, std::span<const std::string> known) {
   std::string best;
   std::size_t fewest = std::max<std::size_t>(1, written.size() / 3) + 1;

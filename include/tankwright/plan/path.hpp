@@ -42,7 +42,8 @@ struct path_step {
 void at_path(build& build, std::string_view path, bool create, const std::function<void(const leaf&)>& use);
 
 /// Set a key from text: a quantity with its unit and, if wanted, its doubt ("35 mm +/- 5 mm"), a word of its list,
-/// "true" or "false", a text; lists with commas. Missing tables on the way are made. Limits are the affair of `validate`.
+/// "true" or "false", a text; lists with commas. Missing tables on the way are made. Limits are the affair of
+/// `validate`.
 ///
 /// @param build the plan
 /// @param path  as for `steps_of`

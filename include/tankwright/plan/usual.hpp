@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What descriptions share: how well things are usually known, and what can exist at all. The doubts are common practice,
-/// no source; a plan that knows better says so beside the number.
+/// What descriptions share: how well things are usually known, and what can exist at all. The doubts are common
+/// practice, no source; a plan that knows better says so beside the number.
 #pragma once
 
 #include <tankwright/core/temperature.hpp>

@@ -107,6 +107,11 @@ class value : public value_base {
 };
 
 /// A value that is taken where nobody says otherwise.
+///
+/// @param q  the quantity
+/// @return   a value that was not given and has this default
+/// @accuracy exact
+/// @source   this library
 template <class Q>
 [[nodiscard]] value<Q> by_default(const Q& q) noexcept {
   return value<Q>{typename value<Q>::as_default{}, q};
@@ -205,6 +210,12 @@ class word : public word_base {
   }
 };
 
+/// A word that is taken where nobody says otherwise.
+///
+/// @param e  of the enumeration
+/// @return   a word that was not given and has this default
+/// @accuracy exact
+/// @source   this library
 template <class E>
 [[nodiscard]] word<E> word_by_default(E e) noexcept {
   return word<E>{typename word<E>::as_default{}, e};

@@ -10,9 +10,24 @@
 namespace tankwright::plan {
 
 /// The label (or name) of an element of a list of tables; empty where it has none.
+///
+/// @param list the list
+/// @param at   place in it, from 0
+/// @return     the label
+/// @throws     nothing but std::bad_alloc
+/// @accuracy   exact
+/// @source     this library
 [[nodiscard]] std::string label_of(tables_ref& list, std::size_t at);
 
-/// How an element of a list is named in a path: by its label where no other has the same, otherwise by its number from 1.
+/// How an element of a list is named in a path: by its label where no other has the same, otherwise by its number
+/// from 1.
+///
+/// @param list the list
+/// @param at   place in it, from 0
+/// @return     what stands in the brackets of a path
+/// @throws     nothing but std::bad_alloc
+/// @accuracy   exact
+/// @source     this library
 [[nodiscard]] std::string selector_of(tables_ref& list, std::size_t at);
 
 /// Goes into every table that is there (or, in a blank walk, into one of each).

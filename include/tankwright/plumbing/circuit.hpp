@@ -240,8 +240,8 @@ class built_circuit {
       const auto& link = solver_.links[run_link(i)];
       const double q = run_flow_of(i);
       if (q != 0.0) {
-        core::check_element(function_, circuit_.runs[i].label, reynolds_limits, link.prepared.re_per_flow * std::fabs(q),
-                      policy_);
+        core::check_element(function_, circuit_.runs[i].label, reynolds_limits,
+                            link.prepared.re_per_flow * std::fabs(q), policy_);
       }
       const double v = q / (0.7853981633974483 * link.run.d * link.run.d);
       const double loss = std::fabs(solver_.head(link.from) - solver_.head(link.to));
@@ -369,7 +369,8 @@ class built_circuit {
         const auto number = static_cast<std::size_t>(link.to) - sources;
         const circuit_outlet& outlet = circuit_.outlets[number];
         if (outlet_link_[number] != unfed) {
-          core::refuse_element(function_, outlet.label, "is the end of two runs; give it a run of its own from the junction");
+          core::refuse_element(function_, outlet.label,
+                               "is the end of two runs; give it a run of its own from the junction");
         }
         outlet_link_[number] = run_link(i);
         const double k = pick(outlet.exit, which);
@@ -443,7 +444,8 @@ class built_circuit {
       }
     }
     for (std::size_t i = 0; i < drawn.size(); ++i) {
-      if (drawn[i] == 0) core::refuse_element(function_, circuit_.sources[i].label, "is a source that nothing draws from");
+      if (drawn[i] == 0)
+        core::refuse_element(function_, circuit_.sources[i].label, "is a source that nothing draws from");
     }
   }
 

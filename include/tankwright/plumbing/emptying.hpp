@@ -43,7 +43,8 @@ namespace detail {
 inline void check_fall(std::string_view here, double from, double to) {
   core::check(here, from_limits, from);
   core::check(here, to_limits, to);
-  if (!(to <= from)) core::fail<invalid_input>(here, "to", to, "m", "is higher than from, " + core::number_with_unit(from, "m"));
+  if (!(to <= from))
+    core::fail<invalid_input>(here, "to", to, "m", "is higher than from, " + core::number_with_unit(from, "m"));
 }
 
 }  // namespace detail

@@ -83,7 +83,8 @@ template <class Q>
 /// @return   volumes, levels, the margin of the worst moment, what runs onto the floor, and a caution
 /// @throws   invalid_input (names the element by its label: chamber, baffle, return, pipe)
 /// @accuracy volume conserved to 1e-12; the margin within 0.2 mm of the same equations solved finely; the band is that
-///           of the areas, levels, flow and weir formulas as given, no more: it knows nothing of a sump that is not level
+///           of the areas, levels, flow and weir formulas as given, no more: it knows nothing of a sump that is not
+///           level
 /// @source   geometry; the formulas of `weirs.hpp`; orifice formula; energy equation with Colebrook 1939
 [[nodiscard]] inline power_cut_answer power_cut(const power_cut_input& in) {
   constexpr std::string_view here = "tankwright::plumbing::power_cut";

@@ -43,8 +43,8 @@ inline constexpr limits samples_limits{"number of samples", "", {0.0, 1e5}};
 /// Levels in display and sump over time after the pump stops.
 ///
 ///   display: A dz/dt = -Q_edge(z) - sum of the back-siphons;  box: Q_drain = Q0 (V/V0)^1.5;  chambers: over and under
-///   their baffles, free or drowned;  back-siphons: Darcy and Weisbach through their own pipes and those they share, from
-///   the display to the water in the last chamber, which stands no higher than the rim
+///   their baffles, free or drowned;  back-siphons: Darcy and Weisbach through their own pipes and those they share,
+///   from the display to the water in the last chamber, which stands no higher than the rim
 ///
 /// Drain pipes hold water in proportion to what they carry; a return pipe that has drawn air empties as q0 (V/V0)^0.5.
 /// Above the rim water leaves. Flows below 0.36 L/h are none.
@@ -53,8 +53,8 @@ inline constexpr limits samples_limits{"number of samples", "", {0.0, 1e5}};
 /// @return     samples from 0 to the end, peaks, a caution
 /// @throws     invalid_input (names the element by its label; a return that can siphon must have its pipe)
 /// @accuracy   volume conserved to 1e-12; about 0.5 % in time against the closed forms; central values without a band
-/// @source     the formulas of `weirs.hpp`; orifice formula; energy equation with Colebrook 1939; the laws of box, drain
-///             pipes and falling columns are rules of this library
+/// @source     the formulas of `weirs.hpp`; orifice formula; energy equation with Colebrook 1939; the laws of box,
+///             drain pipes and falling columns are rules of this library
 [[nodiscard]] inline power_cut_history power_cut_transient(const power_cut_transient_input& task) {
   constexpr std::string_view here = "tankwright::plumbing::power_cut_transient";
   detail::check_power_cut(here, task.system);

@@ -77,8 +77,9 @@ inline void check_sump(std::string_view here, const sump& plan) {
   core::check_element(here, "sump", rim_limits, rim);
   if (n == 0) core::refuse_element(here, "sump", "has no chambers");
   if (plan.baffles.size() + 1 != n) {
-    core::fail<invalid_input>(here, "sump: number of baffles", static_cast<double>(plan.baffles.size()), "",
-                        "does not go with " + core::number_text(static_cast<double>(n)) + " chambers; expected one less");
+    core::fail<invalid_input>(
+        here, "sump: number of baffles", static_cast<double>(plan.baffles.size()), "",
+        "does not go with " + core::number_text(static_cast<double>(n)) + " chambers; expected one less");
   }
   for (std::size_t i = 0; i < n; ++i) {
     const chamber& c = plan.chambers[i];
@@ -124,7 +125,8 @@ inline void check_sump(std::string_view here, const sump& plan) {
   }
 }
 
-inline void check_chamber_number(std::string_view here, std::string_view what, std::size_t number, std::size_t chambers) {
+inline void check_chamber_number(std::string_view here, std::string_view what, std::size_t number,
+                                 std::size_t chambers) {
   if (number >= chambers) {
     core::fail<invalid_input>(here, what, static_cast<double>(number), "", "is not a chamber; they count from 0");
   }

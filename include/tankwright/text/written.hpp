@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// A quantity as somebody wrote it: its number in SI, the unit it was written in, and how far the truth may lie from it.
+/// A quantity as somebody wrote it: its number in SI, the unit it was written in, and how far the truth may lie from
+/// it.
 /// "35 mm", "35 mm +/- 5 mm", "35 mm ± 10 %", "30 mm .. 40 mm". And back, so that what was read is written the same.
 #pragma once
 

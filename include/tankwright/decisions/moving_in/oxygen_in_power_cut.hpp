@@ -15,8 +15,8 @@ namespace tankwright::decisions {
 /// @param s   the plan as it is being assessed
 /// @param out gets the finding, where the plan asks for it
 /// @throws    invalid_input, out_of_range, no_convergence (from the engines; `answers::run` makes a finding of it)
-/// @accuracy  constant use and mixed water, so half of the time is counted; use within 30 %, the still surface from none
-///            to a lake's
+/// @accuracy  constant use and mixed water, so half of the time is counted; use within 30 %, the still surface from
+///            none to a lake's
 /// @source    Garcia and Gordon 1992; Cole and Caraco 1998; ASCE/EWRI 2006 (both from memory)
 void answer_oxygen_in_power_cut(const situation& s, answers& out);
 

@@ -15,7 +15,8 @@ namespace tankwright::decisions::detail {
   for (std::size_t i = 0; i < c.in.drains.size(); ++i) {
     const auto one = plumbing::drain_mode_for(c.in.drains[i], flow, c.liquid);
     if (c.in.primed[i]) {
-      shares.push_back({one.full.low, one.full.central, one.full.high, "siphon formula and the losses of the fittings"});
+      shares.push_back(
+          {one.full.low, one.full.central, one.full.high, "siphon formula and the losses of the fittings"});
     } else {
       shares.push_back({std::min(one.full.low, one.inlet.low), std::min(one.full.central, one.inlet.central),
                         std::min(one.full.high, one.inlet.high),

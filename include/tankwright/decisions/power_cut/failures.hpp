@@ -32,7 +32,8 @@ inline bool add_failures(finding& f, const situation& s, std::initializer_list<p
   if (!f.deciding) return false;
   if (most.central.value() > 0.0) {
     f.detail("floor", "runs onto the floor", most, worst);
-    f.happens = said(s, most.central) + " run onto the floor when the power fails with that blocked or leaking: " + worst;
+    f.happens =
+        said(s, most.central) + " run onto the floor when the power fails with that blocked or leaking: " + worst;
   }
   f.source(plumbing::rehbock_1929);
   return true;
