@@ -65,10 +65,10 @@ BENCHMARK(two_returns_cold);
 // The same without checking the circuit and writing the answer: what a solver that is kept spends on one more solution.
 void two_returns_equations_alone(benchmark::State& state) {
   const twp::circuit c = two_returns();
-  twp::detail::built_circuit built{"benchmark", c, sea};
+  twp::detail::circuit_equations built{"benchmark", c, sea};
   for (auto _ : state) {
     built.solve();
-    double q = built.run_flow_of(0);
+    double q = built.flow_of_run(0);
     benchmark::DoNotOptimize(q);
   }
   tw::bench::per_value(state, 1);

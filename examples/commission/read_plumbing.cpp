@@ -129,7 +129,8 @@ void read_circuit(section& in, plumbing_plan& plan) {
   if (auto pump = in.sub("pump")) {
     const std::string label = pump->text("label").value_or("pump");
     plan.circuit.sources.push_back({.label = "sump", .level = plan.sump.running_level});
-    plan.circuit.pumps.push_back({.label = label, .from = "sump", .to = branch, .curve = curve_from(*pump, label)});
+    plan.circuit.pumps.push_back({.label = label, .from = "sump", .to = branch, .curve = curve_from(*pump, label),
+                                  .check_valve = tp::check_valve{}});
     const double speed = pump->value_or<double>("speed", 1.0);
     pump->hold("speed", tp::speed_limits, speed);
     plan.circuit.pumps.back().speed = tp::speed_ratio{speed};

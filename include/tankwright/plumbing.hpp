@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/plumbing/circuit.hpp>
+#include <tankwright/plumbing/circuit_parts.hpp>
 #include <tankwright/plumbing/circuit_tuning.hpp>
 #include <tankwright/plumbing/drain.hpp>
 #include <tankwright/plumbing/emptying.hpp>

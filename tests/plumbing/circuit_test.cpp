@@ -60,8 +60,8 @@ std::string refusal(const twp::circuit& c) {
   return "nothing thrown";
 }
 
-/// A circuit of plumbing_circuit.mjs: "P label to h0 q1 h1 q2 h2 speed|R label from to length bore k|O label level
-/// kind".
+/// A circuit of plumbing_circuit.mjs: "P label from to h0 q1 h1 q2 h2 speed|R label from to length bore k check|
+/// O label level kind". Pumps of EPANET stand behind check valves.
 twp::circuit circuit_from_word(const std::string& word) {
   twp::circuit c{.sources = {{.label = "SUMP", .level = metres(0.0)}}};
   std::istringstream parts{word};
@@ -70,19 +70,22 @@ twp::circuit circuit_from_word(const std::string& word) {
     std::string what, label;
     in >> what >> label;
     if (what == "P") {
-      std::string to;
+      std::string from, to;
       double h0, q1, h1, q2, h2, speed;
-      in >> to >> h0 >> q1 >> h1 >> q2 >> h2 >> speed;
+      in >> from >> to >> h0 >> q1 >> h1 >> q2 >> h2 >> speed;
       c.pumps.push_back({.label = label,
-                         .from = "SUMP",
+                         .from = from,
                          .to = to,
                          .curve = three(label.c_str(), h0, q1, h1, q2, h2),
-                         .speed = twp::speed_ratio{speed}});
+                         .speed = twp::speed_ratio{speed},
+                         .check_valve = twp::check_valve{}});
     } else if (what == "R") {
       std::string from, to;
       double length, bore, k;
-      in >> from >> to >> length >> bore >> k;
+      int check;
+      in >> from >> to >> length >> bore >> k >> check;
       c.runs.push_back(run(label, from, to, length, bore, k));
+      if (check != 0) c.runs.back().check_valve = twp::check_valve{};
     } else {
       double level;
       std::string kind;
@@ -112,10 +115,12 @@ std::map<std::string, double> flows_with_law(const twp::circuit& c, const Law& l
   for (const auto& p : c.pumps) name(p.from), name(p.to);
   for (const auto& r : c.runs) name(r.from), name(r.to);
   twp::detail::network<Law> net{law};
+  net.set_nodes(static_cast<int>(junctions.size()), static_cast<int>(fixed.size()));
   std::map<std::string, int> fixed_node;
   for (const auto& [label, level] : fixed) {
-    fixed_node[label] = static_cast<int>(junctions.size() + net.fixed_heads.size());
-    net.fixed_heads.push_back(level);
+    const int number = static_cast<int>(fixed_node.size());
+    fixed_node[label] = static_cast<int>(junctions.size()) + number;
+    net.set_fixed_head(number, level);
   }
   const auto node = [&](const std::string& n) { return fixed.contains(n) ? fixed_node[n] : junctions[n]; };
   std::vector<curve_data> curves;
@@ -131,22 +136,26 @@ std::map<std::string, double> flows_with_law(const twp::circuit& c, const Law& l
     link.from = node(p.from);
     link.to = node(p.to);
     link.curve = &curves.back();
+    link.is_pump = true;
     link.speed = p.speed.value();
+    link.shut_backwards = p.check_valve.has_value();
     net.links.push_back(link);
   }
   for (const auto& r : c.runs) {
     twp::detail::network_link<Law> link;
     link.from = node(r.from);
     link.to = node(r.to);
-    link.run = twp::detail::numbers_of("test", r);
-    link.run.d /= length_unit;
-    link.run.l /= length_unit;
-    link.run.e /= length_unit;
-    link.one_way = open.contains(r.to) && open[r.to];
-    link.prepared = law.prepare(link.run);
+    auto numbers = twp::detail::numbers_of("test", r);
+    numbers.d /= length_unit;
+    numbers.l /= length_unit;
+    numbers.e /= length_unit;
+    link.shut_backwards = numbers.holds || (open.contains(r.to) && open[r.to]);
+    link.pipe = law.prepare(numbers);
+    link.square = 1.0 / (15.4 * std::pow(numbers.d, 4));
+    link.first_flow = numbers.d * numbers.d;
     net.links.push_back(link);
   }
-  REQUIRE(net.build_tree(static_cast<int>(junctions.size())) == net.none);
+  net.prepare();
   REQUIRE(net.solve().converged);
   std::map<std::string, double> flows;
   for (std::size_t i = 0; i < c.pumps.size(); ++i) flows[c.pumps[i].label] = net.links[i].q * flow_unit;
@@ -187,7 +196,7 @@ TEST_CASE("circuit: reference table") {
       return s.pump("P1").head.value() + (name == "E6" ? s.pump("P2").head.value() : 0.0);
     }
     if (give == "P1" || give == "P2") return in_cubic_metres_per_hour(s.pump(give).flow);
-    if (give == "J2") return s.junction("J2").head.value();
+    if (give == "J2") return in_metres(*s.junction("J2").head);
     return in_cubic_metres_per_hour(s.run(give).flow);
   };
   check_rows(reference_rows("plumbing/circuit.csv"), {{"tankwright::plumbing::operating_point", solve}});
@@ -223,92 +232,7 @@ TEST_CASE("circuit: random circuits against EPANET, with our law and with its ow
     return in_cubic_metres_per_hour(link.front() == 'P' ? s.pump(link).flow : s.run(link).flow);
   };
   check_rows(live_rows("plumbing_circuit.csv"), {{"tankwright::plumbing::operating_point", flow}});
-  CHECK(count >= 200);
-}
-
-TEST_CASE("circuit: what flows in flows out, and every run loses what its flow costs") {
-  const auto conserved = about(kind::identity, "flows balance at every junction, losses in every run");
-  std::mt19937 numbers{7};
-  const auto between = [&](double low, double high) {
-    return low + (high - low) * static_cast<double>(numbers()) / 4294967295.0;
-  };
-  int shut = 0, past = 0, still = 0, reversed = 0;
-  for (int trial = 0; trial < 2000; ++trial) {
-    twp::circuit c{.sources = {{.label = "sump", .level = metres(0.0)}}};
-    const int junctions = 1 + static_cast<int>(numbers() % 8);
-    const auto j = [](int i) { return numbered("J", i); };
-    std::vector<int> ends(static_cast<std::size_t>(junctions), 0);
-    const auto met = [&](int i) -> int& { return ends[static_cast<std::size_t>(i)]; };
-    for (int i = 1; i < junctions; ++i) {
-      const int from = static_cast<int>(numbers() % static_cast<unsigned>(i));
-      c.runs.push_back(
-          run(numbered("R", i), j(from), j(i), between(0.0, 5.0), between(12.0, 60.0), between(0.1, 10.0)));
-      ++met(from), ++met(i);
-    }
-    for (int i = 0; i < 1 + static_cast<int>(numbers() % 3); ++i) {
-      const int to = i == 0 ? 0 : static_cast<int>(numbers() % static_cast<unsigned>(junctions));
-      const double h = between(1.0, 9.0), q = between(2.0, 20.0);
-      const std::string label = numbered("P", i);
-      c.pumps.push_back({.label = label,
-                         .from = "sump",
-                         .to = j(to),
-                         .curve = numbers() % 2 == 0
-                                      ? three(label.c_str(), h, 0.55 * q, 0.8 * h, q, between(0.05, 0.3) * h)
-                                      : twp::curve_from_points(label, {point(0.0, h), point(0.4 * q, 0.9 * h),
-                                                                       point(0.7 * q, 0.6 * h), point(q, 0.2 * h)}),
-                         .speed = twp::speed_ratio{between(0.4, 1.2)}});
-      ++met(to);
-    }
-    for (int i = 0; i < junctions; ++i) {
-      if (met(i) > 1 && numbers() % 2 == 0 && !c.outlets.empty()) continue;
-      const std::string label = numbered("T", i);
-      c.outlets.push_back(outlet(label, between(-0.5, 5.0), numbers() % 2 == 0));
-      c.runs.push_back(
-          run(numbered("end", i), j(i), label, between(0.0, 4.0), between(10.0, 50.0), between(0.5, 10.0)));
-      if (numbers() % 8 == 0) c.runs.back().valve = twp::flow_coefficient::from_kv(numbers() % 2 == 0 ? 0.0 : 3.0);
-    }
-    const auto s = twp::operating_point(c, reference_water);
-    double total = 0.0;
-    for (const auto& p : s.pumps) total += p.flow.value();
-    std::map<std::string, double> sum, level;
-    for (const auto& node : s.junctions) level[node.label] = node.head.value();
-    for (const auto& o : c.outlets) level[o.label] = o.level->value();
-    for (std::size_t i = 0; i < c.pumps.size(); ++i) sum[c.pumps[i].to] += s.pumps[i].flow.value();
-    for (std::size_t i = 0; i < c.runs.size(); ++i) {
-      const double q = s.runs[i].flow.value();
-      total += std::fabs(q);
-      sum[c.runs[i].from] -= q;
-      sum[c.runs[i].to] += q;
-      if (q == 0.0) continue;
-      const double expected = twp::head_loss(c.runs[i], s.runs[i].flow, reference_water).value();
-      TW_CHECK(conserved, level[c.runs[i].from] - level[c.runs[i].to], expected, (tolerance{1e-9, 1e-9}));
-      TW_CHECK(conserved, s.runs[i].loss.value(), expected, (tolerance{1e-9, 1e-9}));
-    }
-    for (const auto& node : s.junctions) TW_CHECK(conserved, sum[node.label], 0.0, within(1e-9 * total + 3e-11));
-    for (std::size_t i = 0; i < c.pumps.size(); ++i) {
-      const auto& p = s.pumps[i];
-      const double rise = level[c.pumps[i].to];
-      const auto curve = twp::at_speed(c.pumps[i].curve, c.pumps[i].speed);
-      if (p.state == twp::pump_state::shut) {
-        TW_HOLDS(conserved, rise >= curve.shutoff_head().value() - 1e-4 && p.flow.value() == 0.0);
-        ++shut;
-      } else if (p.state == twp::pump_state::past_end) {
-        TW_HOLDS(conserved, rise <= curve.end_head().value() + 1e-4);
-        TW_CHECK(conserved, p.flow, curve.end_flow(), relative(1e-14));
-        ++past;
-      } else {
-        TW_CHECK(conserved, twp::head_at(curve, p.flow).head->value(), rise, (tolerance{1e-9, 1e-9}));
-      }
-    }
-    for (std::size_t i = 0; i < c.outlets.size(); ++i) {
-      const bool open = c.outlets[i].kind == twp::outlet_kind::open;
-      TW_HOLDS(conserved, !(open && s.outlets[i].flow.value() < 0.0));
-      still += s.outlets[i].state == twp::outlet_state::still;
-      reversed += s.outlets[i].state == twp::outlet_state::reversed;
-    }
-  }
-  // The circuits must have been through every state.
-  CHECK(std::min({shut, past, still, reversed}) > 50);
+  CHECK(count >= 260);
 }
 
 TEST_CASE("circuit: an outlet above the reach of the pump gets nothing, and the answer says so") {
@@ -348,7 +272,7 @@ TEST_CASE("circuit: an outlet above the reach of the pump gets nothing, and the 
   CHECK(straight.caution.text.find("drains") != std::string_view::npos);
 }
 
-TEST_CASE("circuit: a suction pipe has its own limit of velocity, and rough pipe wants a word") {
+TEST_CASE("circuit: a suction pipe has its own limit of velocity, and very rough pipe is beyond the formula") {
   const auto flagged = about(kind::property, "velocities against their limits");
   twp::circuit c = reference_circuit("E1");
   c.pumps[0].from = "inlet";
@@ -430,41 +354,16 @@ TEST_CASE("circuit: a bad circuit is refused by the name of the culprit") {
   const auto e2 = [] { return reference_circuit("E2"); };
   twp::circuit c = e2();
   c.runs[1].bore = twp::pipe_bore{metres(0.0)};
-  CHECK(refusal(c) == "A: bore = 0 m is not possible; expected more than 0 m");
+  CHECK(refusal(c) == "A: bore = 0 m is not possible; expected 0.0001 to 20 m");
   c = e2();
   c.runs[1].length = metres(-1.0);
-  CHECK(refusal(c) == "A: length = -1 m is not possible; expected at least 0 m");
+  CHECK(refusal(c) == "A: length = -1 m is not possible; expected 0 to 100000 m");
   c = e2();
   c.runs[1].roughness = millimetres(40.0);
   CHECK(refusal(c) == "A: relative roughness = 1.17647059 is not possible; expected at least 0 and below 1");
   c = e2();
   c.outlets[0].level = metres(std::nan(""));
-  CHECK(refusal(c) == "T1: level = nan m is not possible; expected a finite number");
-  c = e2();
-  c.runs.push_back(run("back", "J2", "J1", 1.0, 30.0, 1.0));
-  CHECK(refusal(c).ends_with("closes a loop; a circuit must branch like a tree"));
-  c = e2();
-  c.runs[2].to = "T3";
-  CHECK(refusal(c) == "T2 is an outlet that no run leads to");
-  c = e2();
-  c.runs[2].from = "J2 ";
-  CHECK(refusal(c) == "J2  is reached by 'B' alone: a dead end, a misspelt name, or an outlet that is not in the list");
-  c = e2();
-  c.runs.push_back(run("stub", "J2", "nowhere", 1.0, 30.0, 1.0));
-  CHECK(refusal(c) ==
-        "nowhere is reached by 'stub' alone: a dead end, a misspelt name, or an outlet that is not in the list");
-  c = e2();
-  c.outlets.push_back(outlet("T3", 1.0));
-  c.outlets.push_back(outlet("T4", 1.0));
-  c.runs.push_back(run("C", "J3", "T3", 1.0, 30.0, 1.0));
-  c.runs.push_back(run("D", "J3", "T4", 1.0, 30.0, 1.0));
-  CHECK(refusal(c) == "T3 is an outlet without a path from any source");
-  c = e2();
-  c.runs.push_back(run("A2", "J2", "T1", 1.0, 30.0, 1.0));
-  CHECK(refusal(c) == "T1 is the end of two runs; give it a run of its own from the junction");
-  c = e2();
-  c.sources.push_back({.label = "other sump", .level = metres(0.0)});
-  CHECK(refusal(c) == "other sump is a source that nothing draws from");
+  CHECK(refusal(c) == "T1: level = nan m is not possible; expected -10000 to 10000 m");
   c = e2();
   c.runs[2].label = "A";
   CHECK(refusal(c) == "A is the label of two runs");
@@ -481,9 +380,6 @@ TEST_CASE("circuit: a bad circuit is refused by the name of the culprit") {
   c.runs[2].from = "T2";
   CHECK(refusal(c) == "B begins and ends at 'T2'");
   c = e2();
-  c.runs[2].from = "T1";
-  CHECK(refusal(c) == "B joins two outlets and no source");
-  c = e2();
   c.pumps[0].to = "T1";
   CHECK(refusal(c) == "P1 is set against outlet 'T1' without a run between");
   c = e2();
@@ -491,14 +387,16 @@ TEST_CASE("circuit: a bad circuit is refused by the name of the culprit") {
   c.runs[0].fittings = twp::known_loss(0.0);
   CHECK(refusal(c) == "trunk resists nothing: give it a length or a loss coefficient");
   c = e2();
-  c.pumps[0].speed = twp::speed_ratio{0.0};
-  CHECK(refusal(c) == "P1: speed = 0 is not possible; expected more than 0");
+  c.pumps[0].speed = twp::speed_ratio{-0.1};
+  CHECK(refusal(c) == "P1: speed = -0.1 is not possible; expected 0 to 10");
   c = e2();
-  c.outlets.clear();
-  CHECK(refusal(c) == "the circuit has no outlet");
+  c.pumps[0].check_valve = twp::check_valve{.leak = twp::flow_coefficient::from_kv(-1.0)};
+  CHECK(refusal(c) ==
+        "P1: Kv of the check valve's leak = -1 m3/h at 1 bar is not possible; expected 0 to "
+        "100000000 m3/h at 1 bar");
   c = e2();
-  c.sources.clear();
-  CHECK(refusal(c) == "the circuit has no source to draw from");
+  c.pumps[0].idle.backwards.low = twp::head_ratio{std::nan("")};
+  CHECK(refusal(c) == "P1: loss of the idle pump = nan is not possible; expected 0.001 to 1000");
   CHECK_THROWS_WITH_AS((void)twp::operating_point(e2(), reference_water).run("C"),
                        "tankwright::plumbing::circuit_solution: C is no run of this circuit; there are 'trunk' 'A' 'B'",
                        invalid_input);
@@ -506,7 +404,7 @@ TEST_CASE("circuit: a bad circuit is refused by the name of the culprit") {
 
 TEST_CASE("circuit: a solver that may not finish says where it stands") {
   const twp::circuit c = reference_circuit("E2");
-  twp::detail::built_circuit built{"tankwright::plumbing::operating_point", c, reference_water};
+  twp::detail::circuit_equations built{"tankwright::plumbing::operating_point", c, reference_water};
   try {
     built.solve({.iterations = 1});
     FAIL("converged in one step");

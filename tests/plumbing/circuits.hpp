@@ -4,10 +4,9 @@
 #pragma once
 
 #include <string>
+#include <tankwright/plumbing/circuit.hpp>
 #include <utility>
 #include <vector>
-
-#include <tankwright/plumbing/circuit.hpp>
 
 namespace tankwright::testing {
 
@@ -19,7 +18,8 @@ inline plumbing::pump_curve three(const char* label, double h0, double q1, doubl
   return plumbing::curve_from_three_points(
       {.label = label, .shutoff_head = metres(h0), .middle = point(q1, h1), .last = point(q2, h2)});
 }
-inline plumbing::pipe_run run(std::string label, std::string from, std::string to, double length, double bore_mm, double k) {
+inline plumbing::pipe_run run(std::string label, std::string from, std::string to, double length, double bore_mm,
+                              double k) {
   return {.label = std::move(label),
           .from = std::move(from),
           .to = std::move(to),
@@ -35,31 +35,36 @@ inline plumbing::circuit_outlet outlet(std::string label, double level, bool ope
 }
 
 // What the EPANET cases were computed with.
-inline const water::liquid reference_water{.density = kilograms_per_cubic_metre(1000.0), .viscosity = pascal_seconds(1.022e-3)};
+inline const water::liquid reference_water{.density = kilograms_per_cubic_metre(1000.0),
+                                           .viscosity = pascal_seconds(1.022e-3)};
 
 /// The circuits E1 to E8: one pump, a trunk, two returns.
 inline plumbing::circuit reference_circuit(const std::string& name) {
   const auto p1 = three("P1", 6.0, 8.0, 4.5, 14.0, 1.0);
-  plumbing::circuit c{.sources = {{.label = "sump", .level = metres(0.0)}},
-                 .pumps = {{.label = "P1", .from = "sump", .to = "J1", .curve = p1}},
-                 .runs = {run("trunk", "J1", "J2", 3.0, 45.2, 6.0), run("A", "J2", "T1", 2.0, 34.0, 4.0),
-                          run("B", "J2", "T2", 3.5, 26.2, 5.5)},
-                 .outlets = {outlet("T1", 2.0), outlet("T2", 2.0)}};
+  plumbing::circuit c{
+      .sources = {{.label = "sump", .level = metres(0.0)}},
+      .pumps = {{.label = "P1", .from = "sump", .to = "J1", .curve = p1, .check_valve = plumbing::check_valve{}}},
+      .runs = {run("trunk", "J1", "J2", 3.0, 45.2, 6.0), run("A", "J2", "T1", 2.0, 34.0, 4.0),
+               run("B", "J2", "T2", 3.5, 26.2, 5.5)},
+      .outlets = {outlet("T1", 2.0), outlet("T2", 2.0)}};
   if (name == "E1") {
     c.runs = {run("trunk", "J1", "T1", 5.0, 45.2, 8.0)};
     c.outlets = {outlet("T1", 2.0)};
   } else if (name == "E3") {
     c.outlets[1] = outlet("T2", 2.3);
   } else if (name == "E5") {
-    c.pumps.push_back({.label = "P2", .from = "sump", .to = "J1", .curve = p1});
+    c.pumps.push_back({.label = "P2", .from = "sump", .to = "J1", .curve = p1, .check_valve = plumbing::check_valve{}});
   } else if (name == "E6") {
-    c.pumps = {{.label = "P1", .from = "sump", .to = "between", .curve = p1},
-               {.label = "P2", .from = "between", .to = "J1", .curve = p1}};
+    c.pumps = {{.label = "P1", .from = "sump", .to = "between", .curve = p1, .check_valve = plumbing::check_valve{}},
+               {.label = "P2", .from = "between", .to = "J1", .curve = p1, .check_valve = plumbing::check_valve{}}};
   } else if (name == "E7") {
     c.pumps[0].speed = plumbing::speed_ratio{0.8};
   } else if (name == "E8") {
-    c.pumps.push_back(
-        {.label = "P2", .from = "sump", .to = "J1", .curve = three("P2", 4.5, 5.0, 3.2, 9.0, 0.8)});
+    c.pumps.push_back({.label = "P2",
+                       .from = "sump",
+                       .to = "J1",
+                       .curve = three("P2", 4.5, 5.0, 3.2, 9.0, 0.8),
+                       .check_valve = plumbing::check_valve{}});
   }
   return c;
 }

@@ -161,7 +161,7 @@ TEST_CASE("drain: what cannot be is refused by name") {
     return std::string{"accepted"};
   };
   const std::string here = "tankwright::plumbing::drain_mode_for: ";
-  CHECK(message(drain("main", 0.0)) == here + "main: bore = 0 m is not possible; expected more than 0 m");
+  CHECK(message(drain("main", 0.0)) == here + "main: bore = 0 m is not possible; expected 0.0001 to 20 m");
   CHECK(message(drain("main", 40.0, -1.0)) ==
         here + "main: inlet_head = -0.001 m is not possible; expected at least 0 m");
   CHECK(message(drain("main", 40.0), litres_per_hour(-3600.0)) ==

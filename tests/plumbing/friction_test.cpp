@@ -28,7 +28,7 @@ const evidence continuous{"tankwright::plumbing::friction_factor", kind::propert
                           "value and slope from both sides of Re 2000 and 4000"};
 const evidence poiseuille{"tankwright::plumbing::head_loss", kind::identity, "Hagen-Poiseuille, 32 nu L V/(g D^2)"};
 const evidence rises{"tankwright::plumbing::head_loss", kind::property, "rises with the flow, odd in it"};
-const evidence derivative{"tankwright::plumbing::head_loss_slope", kind::identity,
+const evidence derivative{"tankwright::plumbing::head_loss_gradient", kind::identity,
                           "derivative of head_loss by central differences in long double"};
 const evidence inverse{"tankwright::plumbing::flow_for_head", kind::identity, "inverse of head_loss"};
 const evidence continuity{"tankwright::plumbing::mean_velocity", kind::identity, "continuity"};
@@ -193,9 +193,10 @@ TEST_CASE("friction: head loss is odd, rises everywhere, and has its derivative"
       const auto prepared = law.prepare({0.034L, 2.5L, e, 1.3L, false});
       const long double step = q * 1e-7L;
       const long double difference = (law(prepared, q + step).h - law(prepared, q - step).h) / (2 * step);
-      TW_CHECK(derivative, twp::head_loss_slope(run, flow, water_20),
+      TW_CHECK(derivative, twp::head_loss_gradient(run, flow, water_20),
                seconds_per_square_metre(static_cast<double>(difference)), relative(1e-9));
-      TW_HOLDS(derivative, twp::head_loss_slope(run, -flow, water_20) == twp::head_loss_slope(run, flow, water_20));
+      TW_HOLDS(derivative,
+               twp::head_loss_gradient(run, -flow, water_20) == twp::head_loss_gradient(run, flow, water_20));
       TW_CHECK(inverse, twp::flow_for_head(run, h, water_20), flow, relative(1e-13));
     }
     CHECK(twp::head_loss(run, cubic_metres_per_second(0.0), water_20) == metres(0.0));
@@ -209,7 +210,7 @@ TEST_CASE("friction: laminar flow is Hagen-Poiseuille, with a slope at rest") {
     const double q = v * 3.141592653589793 / 4 * 36e-6;
     const head expected = metres(32 * nu * 10.0 * v / (9.80665 * 36e-6));
     TW_CHECK(poiseuille, twp::head_loss(run, cubic_metres_per_second(q), water_20), expected, relative(1e-14));
-    TW_CHECK(derivative, twp::head_loss_slope(run, cubic_metres_per_second(0.0), water_20),
+    TW_CHECK(derivative, twp::head_loss_gradient(run, cubic_metres_per_second(0.0), water_20),
              seconds_per_square_metre(expected.value() / q), relative(1e-14));
   }
 }
@@ -247,9 +248,9 @@ TEST_CASE("friction: an error names the run") {
   const std::string start = "tankwright::plumbing::head_loss: ";
   const auto bore = twp::pipe_bore{millimetres(34.0)};
   CHECK(message({.label = "return A", .bore = twp::pipe_bore{metres(0.0)}}) ==
-        start + "return A: bore = 0 m is not possible; expected more than 0 m");
+        start + "return A: bore = 0 m is not possible; expected 0.0001 to 20 m");
   CHECK(message({.label = "return A", .bore = bore, .length = metres(-2.0)}) ==
-        start + "return A: length = -2 m is not possible; expected at least 0 m");
+        start + "return A: length = -2 m is not possible; expected 0 to 100000 m");
   CHECK(message({.label = "return A", .bore = bore, .roughness = millimetres(34.0)}) ==
         start + "return A: relative roughness = 1 is not possible; expected at least 0 and below 1");
   CHECK(message({.label = "return A", .bore = bore, .roughness = millimetres(3.4)}) ==
@@ -259,7 +260,7 @@ TEST_CASE("friction: an error names the run") {
   CHECK(message({.label = "return A", .bore = bore, .roughness = millimetres(3.4)}, 1e-3, extrapolate) ==
         "nothing thrown");
   CHECK(message({.label = "return A", .bore = bore, .fittings = twp::known_loss(-1.0)}) ==
-        start + "return A: sum of the loss coefficients = -1 is not possible; expected at least 0");
+        start + "return A: sum of the loss coefficients = -1 is not possible; expected 0 to 1e+15");
   CHECK(message({.label = "return A", .bore = bore, .valve = twp::flow_coefficient::from_kv(0.0)}) ==
         start + "return A has its valve shut: no flow passes");
   CHECK(message({.bore = bore}, std::numeric_limits<double>::quiet_NaN()) ==

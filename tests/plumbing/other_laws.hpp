@@ -4,7 +4,6 @@
 #pragma once
 
 #include <cmath>
-
 #include <tankwright/plumbing/detail/network.hpp>
 
 namespace tankwright::testing {
@@ -12,6 +11,9 @@ namespace tankwright::testing {
 /// EPANET's Darcy-Weisbach (src/hydcoeffs.c): feet and cubic feet per second, g = 32.2, nu = 1.1e-5 ft^2/s, Hagen and
 /// Poiseuille below Re 2000, Dunlop's cubic up to 4000, Swamee and Jain above; minor losses with 0.02517.
 struct epanet_law {
+  struct memory {
+    [[nodiscard]] static bool settled() { return true; }
+  };
   struct prepared {
     double viscous;  // nu D
     double e;        // relative roughness
@@ -26,7 +28,7 @@ struct epanet_law {
             0.02517 * run.k / (run.d * run.d * run.d * run.d)};
   }
 
-  [[nodiscard]] plumbing::detail::loss_and_slope<double> operator()(const prepared& run, double q) const {
+  [[nodiscard]] plumbing::detail::loss_and_gradient<double> operator()(const prepared& run, double q, memory&) const {
     constexpr double pi = 3.141592653589793;
     constexpr double minus_two_over_ln10 = -0.8685889638;
     const double w = q / run.viscous;  // Re pi/4
@@ -60,6 +62,9 @@ struct epanet_law {
 /// Hazen and Williams in metres, with minor losses.
 struct hazen_williams_law {
   double c;
+  struct memory {
+    [[nodiscard]] static bool settled() { return true; }
+  };
   struct prepared {
     double wall;   // of q^1.852
     double minor;  // of q^2
@@ -71,7 +76,7 @@ struct hazen_williams_law {
             8.0 * run.k / (pi * pi * 9.80665 * std::pow(run.d, 4))};
   }
 
-  [[nodiscard]] plumbing::detail::loss_and_slope<double> operator()(const prepared& run, double q) const {
+  [[nodiscard]] plumbing::detail::loss_and_gradient<double> operator()(const prepared& run, double q, memory&) const {
     const double wall = run.wall * std::pow(q, 0.852);
     return {wall * q + run.minor * q * q, 1.852 * wall + 2.0 * run.minor * q};
   }
@@ -80,6 +85,9 @@ struct hazen_williams_law {
 /// Constant friction factor, so that a split of flows has a closed form.
 struct constant_law {
   double f;
+  struct memory {
+    [[nodiscard]] static bool settled() { return true; }
+  };
   struct prepared {
     double all;
   };
@@ -87,7 +95,7 @@ struct constant_law {
     constexpr double pi = 3.141592653589793;
     return {8.0 * (f * run.l / run.d + run.k) / (pi * pi * 9.80665 * std::pow(run.d, 4))};
   }
-  [[nodiscard]] plumbing::detail::loss_and_slope<double> operator()(const prepared& run, double q) const {
+  [[nodiscard]] plumbing::detail::loss_and_gradient<double> operator()(const prepared& run, double q, memory&) const {
     return {run.all * q * q, 2.0 * run.all * q};
   }
 };

@@ -18,9 +18,11 @@ velocity speed_of(const reference_row& row, mass_density& rho) {
   if (row.has("a0")) {
     const pressure k = psi(row["K"]);
     rho = kilograms_per_cubic_metre(k.value() / std::pow(feet_per_second(row["a0"]).value(), 2));
-    return twp::wave_speed(
-        {.bore = twp::pipe_bore{metres(row["D/t"])}, .wall = metres(1.0), .modulus = psi(row["E"]), .bulk_modulus = k},
-        of_density(rho));
+    return twp::wave_speed({.bore = twp::pipe_bore{millimetres(row["D/t"])},
+                            .wall = millimetres(1.0),
+                            .modulus = psi(row["E"]),
+                            .bulk_modulus = k},
+                           of_density(rho));
   }
   rho = kilograms_per_cubic_metre(row["rho"]);
   return twp::wave_speed({.bore = twp::pipe_bore{metres(row["D"])},

@@ -99,11 +99,11 @@ template <class Part>
   circuit open = plan;
   const std::size_t run = detail::position_of(here, open.runs, wanted.run, "run");
   open.runs[run].valve.reset();
-  detail::built_circuit built{here, open, water, losses::central, policy};
+  detail::circuit_equations built{here, open, water, losses::central, policy};
   const auto flow_with = [&](double k) {
     built.set_extra_loss(run, k);
     built.solve();
-    return built.run_flow_of(run);
+    return built.flow_of_run(run);
   };
   const double wide_open = flow_with(0.0);
   if (wide_open < target) return {std::nullopt, flow_rate::from_value(wide_open)};
@@ -111,7 +111,7 @@ template <class Part>
   while (flow_with(most) > target) most *= 16.0;
   const double k =
       numerics::bracketed_root<double>(here, "loss coefficient", [&](double x) { return flow_with(x) - target; }, 0.0,
-                                     most, {.absolute = 1e-9, .relative = 1e-10});
+                                       most, {.absolute = 1e-9, .relative = 1e-10});
   const pipe_bore bore = open.runs[run].bore;
   // Wide open already gives just this: a valve without resistance.
   const double least = 1e-9;
@@ -139,22 +139,22 @@ template <class Part>
   core::check_element(here, wanted.pump, fastest_limits, wanted.fastest.value());
   const std::size_t pump = detail::position_of(here, plan.pumps, wanted.pump, "pump");
   const std::size_t run = detail::position_of(here, plan.runs, wanted.through.run, "run");
-  detail::built_circuit built{here, plan, water, losses::central, policy};
+  detail::circuit_equations built{here, plan, water, losses::central, policy};
   const auto flow_at_speed = [&](double s) {
     built.set_speed(pump, s);
     built.solve();
-    return built.run_flow_of(run);
+    return built.flow_of_run(run);
   };
   const double most = flow_at_speed(wanted.fastest.value());
-  if (most < target) return {std::nullopt, flow_rate::from_value(most), built.pump_result(pump).state};
+  if (most < target) return {std::nullopt, flow_rate::from_value(most), built.flow_of_pump(pump).state};
   const double slowest = 1e-3 * wanted.fastest.value();
   if (flow_at_speed(slowest) >= target) {
     core::refuse_element(here, wanted.through.run, "gets the wanted flow without this pump");
   }
   const double s = numerics::bracketed_root<double>(here, "speed", [&](double x) { return flow_at_speed(x) - target; },
-                                                  slowest, wanted.fastest.value(), {.relative = 1e-10});
+                                                    slowest, wanted.fastest.value(), {.relative = 1e-10});
   (void)flow_at_speed(s);
-  return {speed_ratio{s}, flow_rate::from_value(most), built.pump_result(pump).state};
+  return {speed_ratio{s}, flow_rate::from_value(most), built.flow_of_pump(pump).state};
 }
 
 /// Pumps tried in one place of a circuit, the best first.
@@ -180,14 +180,14 @@ template <class Part>
   const std::size_t place = detail::position_of(here, plan.pumps, choice.pump, "pump");
   const std::size_t run = detail::position_of(here, plan.runs, choice.through.run, "run");
   if (choice.candidates.empty()) core::refuse_element(here, choice.pump, "has no candidates to choose from");
-  detail::built_circuit built{here, plan, water, losses::central, policy};
+  detail::circuit_equations built{here, plan, water, losses::central, policy};
   pump_ranking ranking{{}, circuit_caution};
   ranking.pumps.reserve(choice.candidates.size());
   for (const pump_curve& candidate : choice.candidates) {
     built.set_curve(place, candidate);
     built.solve();
-    const pump_flow pump = built.pump_result(place);
-    const double flow = built.run_flow_of(run);
+    const pump_flow pump = built.flow_of_pump(place);
+    const double flow = built.flow_of_run(run);
     ranking.pumps.push_back({candidate.label(), flow_rate::from_value(flow), pump.head, pump.state, flow >= target,
                              pump.flow.value() / (candidate.end_flow().value() * plan.pumps[place].speed.value())});
   }

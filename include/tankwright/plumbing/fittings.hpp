@@ -119,9 +119,9 @@ inline constexpr limits lip_radius_limits{"lip radius", "m", not_negative};
 inline constexpr limits cone_angle_limits{"included angle", "deg", {0.0, 180.0 + 1e-9, edge::open}};
 inline constexpr limits branch_ratio_limits{"branch bore over run bore", "", above_zero_to_one};
 inline constexpr limits branch_share_limits{"branch share", "", zero_to_one};
-inline constexpr limits loss_limits{"loss coefficient", "", any_finite};
 inline constexpr limits positive_loss_limits{"loss coefficient", "", positive};
 inline constexpr limits count_limits{"count", "", not_negative};
+inline constexpr limits leak_gap_limits{"open area", "m2", {0.0, 1.0}};
 inline constexpr limits kv_limits{"Kv", "m3/h at 1 bar", positive};
 inline constexpr limits darcy_limits{"friction factor", "", positive};
 inline constexpr limits nominal_size_limits{"nominal size", "in", positive};
@@ -420,6 +420,38 @@ template <class T>
   core::check(here, positive_loss_limits, loss.value());
   core::check(here, bore_limits, bore.diameter().value());
   return flow_coefficient::from_kv(std::sqrt(detail::loss_from_kv(1.0, bore.diameter().value()) / loss.value()));
+}
+
+/// A check valve that leaks like a loss coefficient backwards.
+///
+///   the Kv of K on the bore: sqrt(1.599e9 D^4/K)   (m, m^3/h)
+///
+/// @param loss   K > 0 of the valve against the flow; the larger, the better it holds
+/// @param bore   D [m] > 0 whose velocity K belongs to
+/// @return       the valve
+/// @throws       invalid_input (names the argument, its value and the limits)
+/// @accuracy     exact for K; what K a worn valve has nobody knows: try a range
+/// @source       definition of Kv, IEC 60534
+[[nodiscard]] inline check_valve leaking_check_valve(loss_coefficient loss, pipe_bore bore) {
+  constexpr std::string_view here = "tankwright::plumbing::leaking_check_valve";
+  core::check(here, positive_loss_limits, loss.value());
+  core::check(here, bore_limits, bore.diameter().value());
+  return {.leak =
+              flow_coefficient::from_kv(std::sqrt(detail::loss_from_kv(1.0, bore.diameter().value()) / loss.value()))};
+}
+
+/// A check valve that leaks through a gap: a flap that a grain of sand or a tubeworm holds open.
+///
+///   Kv = Cd a sqrt(2 (1 bar)/(1000 kg/m^3)),   Cd = 0.61 of a sharp-edged opening
+///
+/// @param gap    open area a [m^2], 0 (it holds) to 1
+/// @return       the valve
+/// @throws       invalid_input (names the argument, its value and the limits)
+/// @accuracy     30 %, by the shape of the gap
+/// @source       orifice formula; definition of Kv, IEC 60534
+[[nodiscard]] inline check_valve leaking_check_valve(area gap) {
+  core::check("tankwright::plumbing::leaking_check_valve", leak_gap_limits, gap.value());
+  return {.leak = flow_coefficient::from_kv(0.61 * gap.value() * std::sqrt(200.0) * 3600.0)};
 }
 
 /// A loss coefficient carried over to the velocity in another bore. Forgetting it is the commonest mistake with K.

@@ -4,6 +4,7 @@
 /// fully rough flow. Other formulas, to compare with, are in friction_cross_checks.hpp.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <span>
 #include <tankwright/core/batch.hpp>
@@ -54,9 +55,9 @@ struct darcy_run {
 };
 
 template <class T>
-struct loss_and_slope {
+struct loss_and_gradient {
   T h;
-  T slope;  // dh/dQ
+  T gradient;  // dh/dQ
 };
 
 /// The law of head loss that the library uses. The tests put other laws in its place.
@@ -65,6 +66,12 @@ struct colebrook_law {
   T g;
   T nu;
   using prepared = darcy_run<T>;
+  /// 1/sqrt f of the last call, for a solver whose flows come closer to each other.
+  struct memory {
+    T root = T(0);
+    T moved = T(0);  // by the last step; the next one would move it by about a thousandth of the cube
+    [[nodiscard]] bool settled() const noexcept { return moved < T(1e-3); }
+  };
 
   [[nodiscard]] prepared prepare(const run_numbers<T>& run) const noexcept {
     constexpr T pi = T(3.141592653589793238462643383279502884L);
@@ -72,17 +79,35 @@ struct colebrook_law {
     return {T(4) / (pi * run.d * nu), run.e / run.d, per_velocity_head * run.l / run.d, per_velocity_head * run.k};
   }
 
-  /// Loss and slope at a flow q >= 0.
-  [[nodiscard]] loss_and_slope<T> operator()(const prepared& run, T q) const noexcept {
+  /// Loss and gradient at a flow q >= 0.
+  [[nodiscard]] loss_and_gradient<T> operator()(const prepared& run, T q) const noexcept {
+    return with(run, q, [&](T re) { return friction_factor(re, run.e); });
+  }
+  /// The same by one step from the last call: exact when the flow has hardly changed since.
+  [[nodiscard]] loss_and_gradient<T> operator()(const prepared& run, T q, memory& last) const noexcept {
+    last.moved = T(0);
+    return with(run, q, [&](T re) {
+      const bool turbulent = re >= turbulent_start<T>;
+      const T before = last.root;
+      const friction<T> there = colebrook_again(turbulent ? re : turbulent_start<T>, run.e, last.root);
+      last.moved = std::fabs(last.root - before);
+      return turbulent ? there : transition(re, there);
+    });
+  }
+
+ private:
+  /// `factor(re)` gives f beyond laminar flow.
+  template <class Factor>
+  [[nodiscard]] loss_and_gradient<T> with(const prepared& run, T q, Factor factor) const noexcept {
     const T re = run.re_per_flow * q;
     const T minor = run.minor * q;
     if (re <= laminar_end<T>) {
-      const T slope = run.friction * T(64) / run.re_per_flow;
-      return {(slope + minor) * q, slope + T(2) * minor};
+      const T wall = run.friction * T(64) / run.re_per_flow;
+      return {(wall + minor) * q, wall + T(2) * minor};
     }
-    const auto [f, f_slope] = friction_factor(re, run.e);
+    const auto [f, slope] = factor(re);
     const T wall = run.friction * f * q;
-    return {(wall + minor) * q, wall * (T(2) + f_slope) + T(2) * minor};
+    return {(wall + minor) * q, wall * (T(2) + slope) + T(2) * minor};
   }
 };
 
@@ -91,8 +116,8 @@ struct colebrook_law {
 }
 
 /// What head_loss and its slope have in common: the checks, then the law at |Q|.
-[[nodiscard]] inline loss_and_slope<double> loss_of_run(std::string_view function, const pipe_run& run, double q,
-                                                        const water::liquid& water, range_policy policy) {
+[[nodiscard]] inline loss_and_gradient<double> loss_of_run(std::string_view function, const pipe_run& run, double q,
+                                                           const water::liquid& water, range_policy policy) {
   const run_numbers<double> numbers = numbers_of(function, run, losses::central, policy);
   core::check_element(function, run.label, flow_limits, q);
   if (numbers.closed && q != 0.0) core::refuse_element(function, run.label, "has its valve shut: no flow passes");
@@ -182,16 +207,14 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
   core::check_all(
       here, relative_roughness_limits, size, [&](std::size_t i) { return e[i].value(); }, policy);
 
-  core::block r{}, rough{};
-  for (std::size_t start = 0; start < size; start += core::block_size) {
-    const std::size_t count = size - start < core::block_size ? size - start : core::block_size;
-    for (std::size_t i = 0; i < count; ++i) {
-      r[i] = re[start + i].value();
-      rough[i] = e[start + i].value();
-    }
-    for (std::size_t i = count; i < core::block_size; ++i) r[i] = 1e4;  // what is left of an earlier block
-    detail::friction_factors(r.at, rough.at, core::block_size);
-    for (std::size_t i = 0; i < count; ++i) result[start + i] = darcy_factor{r[i]};
+  // First as if all were turbulent, without a branch; then those that are not.
+  for (std::size_t i = 0; i < size; ++i) {
+    const double turbulent = std::max(re[i].value(), detail::turbulent_start<double>);
+    result[i] = darcy_factor{detail::colebrook(turbulent, e[i].value()).f};
+  }
+  for (std::size_t i = 0; i < size; ++i) {
+    if (re[i].value() >= detail::turbulent_start<double>) continue;
+    result[i] = darcy_factor{detail::friction_factor(re[i].value(), e[i].value()).f};
   }
 }
 
@@ -226,11 +249,11 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
 /// @throws       invalid_input, out_of_range (names the run by its label, the argument, its value and the limits)
 /// @accuracy     1e-14 against the derivative of the formula
 /// @source       Colebrook 1939, differentiated
-[[nodiscard]] inline hydraulic_resistance head_loss_slope(const pipe_run& run, flow_rate flow,
-                                                          const water::liquid& water,
-                                                          range_policy policy = range_policy::published) {
+[[nodiscard]] inline hydraulic_resistance head_loss_gradient(const pipe_run& run, flow_rate flow,
+                                                             const water::liquid& water,
+                                                             range_policy policy = range_policy::published) {
   return hydraulic_resistance::from_value(
-      detail::loss_of_run("tankwright::plumbing::head_loss_slope", run, flow.value(), water, policy).slope);
+      detail::loss_of_run("tankwright::plumbing::head_loss_gradient", run, flow.value(), water, policy).gradient);
 }
 
 /// Flow that a head drives through a run: the inverse of `head_loss`.

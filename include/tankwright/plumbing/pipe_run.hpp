@@ -7,17 +7,14 @@
 #include <string>
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/estimate.hpp>
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
-#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::plumbing {
-
-namespace detail {
-}
 
 /// Inside diameter of a pipe: what the water sees. A nominal size names a pipe and is no diameter at all
 /// (pipe_sizes.hpp), so the two do not convert.
@@ -58,17 +55,29 @@ class flow_coefficient {
   double kv_;
 };
 
+/// What loss coefficients there are: a joining tee can gain head, a valve that is nearly shut has a large one.
+inline constexpr limits loss_limits{"loss coefficient", "", {-1e6, 1e15}};
+
 /// A loss coefficient that the caller knows, as an estimate without a band.
 ///
 ///   low = central = high = K
 ///
-/// @param k      K
+/// @param k      K, -1e6 to 1e15
 /// @return       K as an estimate
+/// @throws       invalid_input (names the argument, its value and the limits)
 /// @accuracy     exact
 /// @source       the caller
-[[nodiscard]] constexpr estimate<loss_coefficient> known_loss(double k) noexcept {
+[[nodiscard]] constexpr estimate<loss_coefficient> known_loss(double k) {
+  core::check("tankwright::plumbing::known_loss", loss_limits, k);
   return {loss_coefficient{k}, loss_coefficient{k}, loss_coefficient{k}, "as given"};
 }
+
+/// A valve that lets water pass one way only. What it costs forwards belongs to the fittings of its run. It is the part
+/// that fails: ask again with the leak that a grain of sand, a tubeworm or a worn flap leaves open
+/// (`leaking_check_valve` in fittings.hpp), and with no valve at all.
+struct check_valve {
+  flow_coefficient leak = flow_coefficient::from_kv(0.0);  ///< what it passes backwards; zero: it holds
+};
 
 /// Inner wall of drawn plastic pipe (PVC, PE), 1.5 um: from memory; at the Reynolds numbers of a display it is as good
 /// as smooth. A wall grown over with tubeworms and algae is another matter: give what you see.
@@ -84,13 +93,17 @@ struct pipe_run {
   tankwright::length roughness = smooth_plastic;          ///< of the wall
   estimate<loss_coefficient> fittings = known_loss(0.0);  ///< sum of all K, on this bore (fittings.hpp)
   std::optional<flow_coefficient> valve{};                ///< a valve by its Kv, as it now stands; none is wide open
+  std::optional<plumbing::check_valve> check_valve{};     ///< lets water pass from `from` to `to`; none: both ways
 };
 
-inline constexpr limits bore_limits{"bore", "m", positive};
-inline constexpr limits run_length_limits{"length", "m", not_negative};
-inline constexpr limits roughness_limits{"roughness", "m", not_negative};
-inline constexpr limits run_loss_limits{"sum of the loss coefficients", "", not_negative};
-inline constexpr limits valve_limits{"Kv of the valve", "m3/h at 1 bar", not_negative};
+inline constexpr limits bore_limits{"bore", "m", {1e-4, 20.0}};
+inline constexpr limits run_length_limits{"length", "m", {0.0, 1e5}};
+inline constexpr limits roughness_limits{"roughness", "m", {0.0, 10.0}};
+inline constexpr limits run_loss_limits{"sum of the loss coefficients", "", {0.0, 1e15}};
+inline constexpr limits valve_limits{"Kv of the valve", "m3/h at 1 bar", {0.0, 1e8}};
+inline constexpr limits leak_limits{"Kv of the check valve's leak", "m3/h at 1 bar", {0.0, 1e8}};
+/// A Kv below this is taken for shut [m^3/h at 1 bar]: a microlitre an hour.
+inline constexpr double shut_kv = 1e-9;
 inline constexpr limits relative_roughness_limits{
     "relative roughness", "", zero_to_below_one, {0.0, 0.05}, "Moody 1944"};
 
@@ -109,6 +122,12 @@ template <class T>
   return T(200) * area * area / (volume_per_second * volume_per_second);
 }
 
+/// The same as h/Q^2 [s^2/m^5].
+[[nodiscard]] constexpr double square_from_kv(double kv, double g) noexcept {
+  const double q = kv / 3600.0;
+  return 100.0 / (g * q * q);
+}
+
 /// The numbers of a run that a loss is made of. A shut valve is `closed` and leaves k as without it.
 template <class T>
 struct run_numbers {
@@ -117,6 +136,8 @@ struct run_numbers {
   T e;  // absolute roughness, m
   T k;  // fittings and valve
   bool closed;
+  T k_back = T(0);     // added to k where water runs backwards, through a check valve that leaks
+  bool holds = false;  // a check valve lets none back
 };
 
 [[nodiscard]] inline double pick(const estimate<loss_coefficient>& k, losses which) noexcept {
@@ -139,10 +160,17 @@ struct run_numbers {
   bool closed = false;
   if (run.valve) {
     core::check_element(function, run.label, valve_limits, run.valve->kv());
-    closed = run.valve->kv() == 0.0;
+    closed = run.valve->kv() < shut_kv;
     if (!closed) k += loss_from_kv(run.valve->kv(), d);
   }
-  return {d, l, e, k, closed};
+  run_numbers<double> numbers{d, l, e, k, closed};
+  if (run.check_valve) {
+    const double leak = run.check_valve->leak.kv();
+    core::check_element(function, run.label, leak_limits, leak);
+    numbers.holds = leak < shut_kv;
+    if (!numbers.holds) numbers.k_back = loss_from_kv(leak, d);
+  }
+  return numbers;
 }
 
 }  // namespace detail

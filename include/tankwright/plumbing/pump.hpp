@@ -25,6 +25,10 @@ inline constexpr citation fritsch_butland_1984{
 inline constexpr citation epanet_2_2{"Rossman L.A. et al.", 2020, "EPANET 2.2 user manual",
                                      "EPA/600/R-20/133; pump head curves, src/validate.c"};
 
+inline constexpr citation wylie_streeter_1993{
+    "Wylie E.B., Streeter V.L.", 1993, "Fluid transients in systems",
+    "Prentice Hall; complete characteristics of a radial pump of specific speed 25 (SI)", standing::secondary};
+
 /// A point of a pump curve.
 struct curve_point {
   required<flow_rate> flow;
@@ -56,7 +60,7 @@ class pump_curve {
 /// Where on a curve an answer lies.
 enum class curve_region {
   on_curve,
-  above_shutoff,  ///< more head than the pump has at zero flow: nothing flows, if a check valve holds
+  above_shutoff,  ///< more head than the pump has at zero flow: it lifts nothing
   past_end,       ///< beyond the last point: the maker promises nothing there
 };
 
@@ -70,6 +74,20 @@ struct head_answer {
 struct flow_answer {
   curve_region region;
   std::optional<flow_rate> flow;
+};
+
+/// Head over the head at the best point of a pump.
+class head_ratio : public core::scalar<head_ratio> {
+  using scalar::scalar;
+};
+
+/// What water loses in a pump that does not drive it: head over the head at its best point, when the flow of its best
+/// point passes; at other flows as their squares. Low is a rotor that is held, high one that spins freely backwards,
+/// and the other way round forwards. From the complete characteristics of one radial pump; common practice for others.
+struct idle_pump_losses {
+  estimate<head_ratio> backwards{head_ratio{0.69}, head_ratio{1.3}, head_ratio{2.4},
+                                 "a rotor held, or spinning backwards"};
+  estimate<head_ratio> forwards{head_ratio{0.22}, head_ratio{0.35}, head_ratio{0.56}, "a rotor spinning, or held"};
 };
 
 /// Speed over the speed for which a curve is given. Not the setting of a controller in per cent of power.
@@ -122,20 +140,32 @@ inline constexpr caution pump_power_caution{
     "fresh "
     "water is loaded some 2.5 % more by seawater; watch its temperature."};
 
-inline constexpr limits speed_limits{"speed", "", positive};
-inline constexpr limits pump_flow_limits{"flow", "m3/s", not_negative};
-inline constexpr limits pump_head_limits{"head", "m", any_finite};
-inline constexpr limits pump_power_limits{"power", "W", not_negative};
-inline constexpr limits pump_efficiency_limits{"pump efficiency", "", above_zero_to_one};
-inline constexpr limits motor_efficiency_limits{"motor efficiency", "", above_zero_to_one};
-inline constexpr limits suction_loss_limits{"losses", "m", not_negative};
-inline constexpr limits level_above_pump_limits{"level above pump", "m", any_finite};
-inline constexpr limits surface_pressure_limits{"surface pressure", "Pa", positive};
-inline constexpr limits vapour_pressure_limits{"vapour pressure", "Pa", not_negative};
-inline constexpr limits gauge_pressure_limits{"pressure", "Pa", any_finite};
-inline constexpr limits density_of_test_limits{"density of the test liquid", "kg/m3", positive};
+inline constexpr limits speed_limits{"speed", "", {0.0, 10.0}};
+inline constexpr limits turning_speed_limits{"speed", "", {1e-3, 10.0}};
+inline constexpr limits idle_loss_limits{"loss of the idle pump", "", {1e-3, 1e3}};
+/// The exponent C of H = A - B Q^C. Small pumps that fall at once and then level off have less than 1.
+inline constexpr interval pump_exponent_range{0.1, 20.0};
+inline constexpr limits pump_flow_limits{"flow", "m3/s", {0.0, 1e4}};
+inline constexpr limits duty_flow_limits{"flow", "m3/s", {1e-9, 1e4}};
+inline constexpr limits pump_head_limits{"head", "m", {-1e5, 1e5}};
+inline constexpr limits duty_head_limits{"head", "m", {0.0, 1e5}};
+inline constexpr limits shutoff_head_limits{"shut-off head", "m", {1e-3, 1e5}};
+inline constexpr limits pump_power_limits{"power", "W", {0.0, 1e9}};
+inline constexpr limits pump_efficiency_limits{"pump efficiency", "", {1e-4, 1.0}};
+inline constexpr limits motor_efficiency_limits{"motor efficiency", "", {1e-4, 1.0}};
+inline constexpr limits suction_loss_limits{"losses", "m", {0.0, 1e5}};
+inline constexpr limits level_above_pump_limits{"level above pump", "m", {-1e4, 1e4}};
+inline constexpr limits surface_pressure_limits{"surface pressure", "Pa", {1.0, 1e9}};
+inline constexpr limits vapour_pressure_limits{"vapour pressure", "Pa", {0.0, 1e8}};
+inline constexpr limits gauge_pressure_limits{"pressure", "Pa", {-1.1e5, 1e9}};
+inline constexpr limits gauge_height_limits{"height of a gauge", "m", {-1e4, 1e4}};
+inline constexpr limits gauge_velocity_limits{"velocity", "m/s", {-100.0, 100.0}};
+inline constexpr limits density_of_test_limits{"density of the test liquid", "kg/m3", {1.0, 3e4}};
+inline constexpr limits pumped_density_limits{"density of the liquid", "kg/m3", {1.0, 3e4}};
 
 namespace detail {
+
+inline constexpr double least_step_of_flow = 1e-9;  // m^3/s
 
 [[nodiscard]] inline std::string point_text(std::size_t index) {
   return "point " + core::number_text(static_cast<double>(index + 1));
@@ -145,18 +175,19 @@ namespace detail {
 inline void check_point(std::string_view function, std::string_view label, std::size_t index, double q, double h,
                         double q_before, double h_before) {
   const std::string point = point_text(index);
-  core::check_element(function, label, {point + ": flow", "m3/s", not_negative}, q);
-  core::check_element(function, label, {point + ": head", "m", any_finite}, h);
+  core::check_element(function, label, {point + ": flow", "m3/s", pump_flow_limits.possible}, q);
+  const interval heads = index == 0 ? shutoff_head_limits.possible : pump_head_limits.possible;
+  core::check_element(function, label, {point + ": head", "m", heads}, h);
   if (index == 0) return;
-  if (!(q > q_before)) {
+  if (!(q - q_before >= least_step_of_flow)) {
     core::refuse_element(function, label,
-                   point + " has a flow of " + core::number_with_unit(q, "m3/s") +
-                       ", not more than the point before it; sort the points by flow");
+                         point + " has a flow of " + core::number_with_unit(q, "m3/s") +
+                             ", not more than the point before it; sort the points by flow");
   }
   if (!(h < h_before)) {
     core::refuse_element(function, label,
-                   point + " has a head of " + core::number_with_unit(h, "m") +
-                       ", not less than the point before it; the head of a pump must fall with the flow");
+                         point + " has a head of " + core::number_with_unit(h, "m") +
+                             ", not less than the point before it; the head of a pump must fall with the flow");
   }
 }
 
@@ -178,9 +209,9 @@ inline void check_point(std::string_view function, std::string_view label, std::
   constexpr std::string_view here = "tankwright::plumbing::curve_from_points";
   if (points.size() < 2) {
     core::refuse_element(here, label,
-                           "has " + core::number_text(static_cast<double>(points.size())) +
-                               " points; a curve needs at least two (curve_from_one_point guesses one "
-                               "from its duty point)");
+                         "has " + core::number_text(static_cast<double>(points.size())) +
+                             " points; a curve needs at least two (curve_from_one_point guesses one "
+                             "from its duty point)");
   }
   detail::curve_data data;
   for (std::size_t i = 0; i < points.size(); ++i) {
@@ -189,8 +220,8 @@ inline void check_point(std::string_view function, std::string_view label, std::
     detail::check_point(here, label, i, q, h, i == 0 ? 0.0 : data.q.back(), i == 0 ? 0.0 : data.h.back());
     if (i == 0 && q != 0.0) {
       core::refuse_element(here, label,
-                             "begins at a flow of " + core::number_with_unit(q, "m3/s") +
-                                 "; the first point must be at zero flow, the shut-off head");
+                           "begins at a flow of " + core::number_with_unit(q, "m3/s") +
+                               "; the first point must be at zero flow, the shut-off head");
     }
     data.q.push_back(q);
     data.h.push_back(h);
@@ -200,6 +231,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   data.shutoff = data.h.front();
   data.end_flow = data.q.back();
   data.end_head = data.h.back();
+  detail::set_best_point(data);
   return pump_curve{std::move(data)};
 }
 
@@ -221,7 +253,9 @@ inline void check_point(std::string_view function, std::string_view label, std::
 ///
 ///   H = A - B Q^C,   A = H_0,   C = ln((H_0 - H_2)/(H_0 - H_1)) / ln(Q_2/Q_1),   B = (H_0 - H_1)/Q_1^C
 ///
-/// @param points label; shut-off head H_0 [m]; two more points, flows [m^3/s] rising, heads [m] falling, with C >= 1
+/// @param points label; shut-off head H_0 [m] > 0; two more points, flows [m^3/s] rising, heads [m] falling, with C
+/// from
+///               0.1 to 20
 /// @return       curve, ending at the last point
 /// @throws       invalid_input (names the pump and the point)
 /// @accuracy     exact at the points
@@ -235,10 +269,10 @@ inline void check_point(std::string_view function, std::string_view label, std::
   detail::check_point(here, points.label, 1, q1, h1, 0.0, h0);
   detail::check_point(here, points.label, 2, q2, h2, q1, h1);
   const double c = std::log((h0 - h2) / (h0 - h1)) / std::log(q2 / q1);
-  if (!(c >= 1.0)) {
+  if (!pump_exponent_range.contains(c)) {
     core::refuse_element(here, points.label,
-                           "falls faster at first than later (the exponent is " + core::number_text(c) +
-                               "); no power law fits a pump like that, use curve_from_points");
+                         "has points that only a power of " + core::number_text(c) + " joins (expected " +
+                             core::interval_text(pump_exponent_range, "") + "); give more points, curve_from_points");
   }
   detail::curve_data data;
   data.label = points.label;
@@ -247,6 +281,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   data.c = c;
   data.b = (h0 - h1) / std::pow(q1, c);
   data.end_head = detail::value_on_curve(data, q2).head;
+  detail::set_best_point(data);
   return pump_curve{std::move(data)};
 }
 
@@ -264,8 +299,8 @@ inline void check_point(std::string_view function, std::string_view label, std::
 [[nodiscard]] inline pump_curve curve_from_one_point(std::string label, const curve_point& duty) {
   constexpr std::string_view here = "tankwright::plumbing::curve_from_one_point";
   const double q = duty.flow->value(), h = duty.head->value();
-  core::check_element(here, label, {"flow", "m3/s", positive}, q);
-  core::check_element(here, label, {"head", "m", positive}, h);
+  core::check_element(here, label, duty_flow_limits, q);
+  core::check_element(here, label, {"head", "m", shutoff_head_limits.possible}, h);
   detail::curve_data data;
   data.label = std::move(label);
   data.shutoff = 4.0 * h / 3.0;
@@ -273,6 +308,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   data.c = 2.0;
   data.b = h / (3.0 * q * q);
   data.end_head = detail::value_on_curve(data, data.end_flow).head;
+  detail::set_best_point(data);
   return pump_curve{std::move(data)};
 }
 
@@ -313,7 +349,10 @@ inline void check_point(std::string_view function, std::string_view label, std::
     return {curve_region::on_curve, curve.end_flow()};
   }
   if (data.q.empty()) {
-    const double q = std::pow((data.shutoff - h) / data.b, 1.0 / data.c);
+    double q = std::pow((data.shutoff - h) / data.b, 1.0 / data.c);
+    if (const double least = detail::straight_start * data.end_flow; data.c < 1.0 && q < least) {
+      q = (data.shutoff - h) / (data.b * std::pow(least, data.c)) * least;
+    }
     return {curve_region::on_curve, flow_rate::from_value(q)};
   }
   std::size_t i = 0;
@@ -321,6 +360,21 @@ inline void check_point(std::string_view function, std::string_view label, std::
   const double q = numerics::bracketed_root<double>(
       here, "flow", [&](double x) { return detail::value_in_segment(data, i, x).head - h; }, data.q[i], data.q[i + 1]);
   return {curve_region::on_curve, flow_rate::from_value(q)};
+}
+
+/// The best point of a pump, where it gives the water most power: at or near its best efficiency.
+///
+///   the Q at which Q H(Q) is largest;   H = A - B Q^C: Q = (A/((C + 1) B))^(1/C), or the end of the curve
+///
+/// @param curve  of the pump
+/// @return       flow [m^3/s] and head [m] there
+/// @throws       nothing
+/// @accuracy     1e-9 of the flow for the curve as given; the best efficiency lies within some 20 % of that flow,
+/// common
+///               practice without a source
+/// @source       d(Q H)/dQ = 0
+[[nodiscard]] inline curve_point best_point(const pump_curve& curve) {
+  return {.flow = flow_rate::from_value(curve.data().best_flow), .head = head::from_value(curve.data().best_head)};
 }
 
 /// Head of pumps one after the other at one flow.
@@ -375,12 +429,14 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @accuracy     some per cent for s between 0.5 and 1.2; small pumps lose efficiency when slow
 /// @source       affinity laws; Crane TP-410 (2009) ch. 5
 [[nodiscard]] inline pump_curve at_speed(const pump_curve& curve, speed_ratio speed) {
-  core::check_element("tankwright::plumbing::at_speed", curve.label(), speed_limits, speed.value());
+  core::check_element("tankwright::plumbing::at_speed", curve.label(), turning_speed_limits, speed.value());
   const double s = speed.value();
   detail::curve_data data = curve.data();
   data.shutoff *= s * s;
   data.end_flow *= s;
   data.end_head *= s * s;
+  data.best_flow *= s;
+  data.best_head *= s * s;
   data.b *= std::pow(s, 2.0 - data.c);
   for (double& q : data.q) q *= s;
   for (double& h : data.h) h *= s * s;
@@ -403,7 +459,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   core::check(here, pump_flow_limits, point.flow->value());
   core::check(here, pump_head_limits, point.head->value());
   core::check(here, pump_power_limits, point.power->value());
-  core::check(here, speed_limits, speed.value());
+  core::check(here, turning_speed_limits, speed.value());
   const double s = speed.value();
   return {.flow = s * point.flow.get(), .head = s * s * point.head.get(), .power = s * s * s * point.power.get()};
 }
@@ -421,10 +477,10 @@ inline void check_point(std::string_view function, std::string_view label, std::
 [[nodiscard]] inline pump_power power_drawn(const pump_duty& duty, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::power_drawn";
   core::check(here, pump_flow_limits, duty.flow->value());
-  core::check(here, {"head", "m", not_negative}, duty.head->value());
+  core::check(here, duty_head_limits, duty.head->value());
   core::check(here, pump_efficiency_limits, duty.pump_efficiency->value());
   core::check(here, motor_efficiency_limits, duty.motor_efficiency.value());
-  core::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, pumped_density_limits, water.density->value());
   const power hydraulic =
       power::from_value(water.density->value() * standard_gravity.value() * duty.flow->value() * duty.head->value());
   const power shaft = hydraulic / duty.pump_efficiency->value();
@@ -446,7 +502,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   constexpr std::string_view here = "tankwright::plumbing::power_in";
   core::check(here, pump_power_limits, measured.value());
   core::check(here, density_of_test_limits, density_of_test.value());
-  core::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, pumped_density_limits, water.density->value());
   return measured * (water.density->value() / density_of_test.value());
 }
 
@@ -468,7 +524,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   core::check(here, level_above_pump_limits, side.level_above_pump->value());
   core::check(here, suction_loss_limits, side.losses->value());
   core::check(here, vapour_pressure_limits, side.vapour_pressure->value().value());
-  core::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, pumped_density_limits, water.density->value());
   const double pressure = side.surface_pressure.value().value() - side.vapour_pressure->value().value();
   return head::from_value(pressure / (water.density->value() * standard_gravity.value()) +
                           side.level_above_pump->value() - side.losses->value());
@@ -491,12 +547,12 @@ inline void check_point(std::string_view function, std::string_view label, std::
     core::check(here, gauge_pressure_limits, p);
   }
   for (const double z : {read.suction_gauge_height.value(), read.discharge_gauge_height.value()}) {
-    core::check(here, {"height of a gauge", "m", any_finite}, z);
+    core::check(here, gauge_height_limits, z);
   }
   for (const double v : {read.suction_velocity.value(), read.discharge_velocity.value()}) {
-    core::check(here, {"velocity", "m/s", any_finite}, v);
+    core::check(here, gauge_velocity_limits, v);
   }
-  core::check(here, water::liquid_density_limits, water.density->value());
+  core::check(here, pumped_density_limits, water.density->value());
   const double g = standard_gravity.value();
   const double pressure = read.discharge->value().value() - read.suction->value().value();
   const double vd = read.discharge_velocity.value(), vs = read.suction_velocity.value();

@@ -44,7 +44,8 @@ inline void make_circuit(const plumbing_section& s, plumbing_inputs& in) {
   if (s.pump) {
     const std::string label = s.pump->label.empty() ? "pump" : s.pump->label;
     in.circuit.sources.push_back({.label = "sump", .level = in.sump.running_level});
-    in.circuit.pumps.push_back({.label = label, .from = "sump", .to = branch, .curve = curve_of(*s.pump, label)});
+    in.circuit.pumps.push_back({.label = label, .from = "sump", .to = branch, .curve = curve_of(*s.pump, label),
+                                .check_valve = tp::check_valve{}});
     in.circuit.pumps.back().speed = tp::speed_ratio{*s.pump->speed};
   }
   if (s.trunk) {

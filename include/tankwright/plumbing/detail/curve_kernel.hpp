@@ -16,6 +16,8 @@ struct curve_data {
   double shutoff = 0.0;   // head at zero flow
   double end_flow = 0.0;  // the last point
   double end_head = 0.0;
+  double best_flow = 0.0;  // where flow times head is largest: the best point, or near it
+  double best_head = 0.0;
   // Without points H = shutoff - b Q^c.
   double b = 0.0;
   double c = 1.0;
@@ -23,9 +25,12 @@ struct curve_data {
   std::vector<double> q{}, h{}, m{};
 };
 
+/// A power below one begins infinitely steep: it is taken straight up to this part of the end of the curve.
+inline constexpr double straight_start = 1e-6;
+
 struct curve_value {
   double head;
-  double slope;  // dH/dQ, not above zero
+  double gradient;  // dH/dQ, not above zero
 };
 
 /// Slopes of the monotone cubic: inside the weighted harmonic mean of Fritsch and Butland 1984 (a falling curve stays
@@ -64,6 +69,11 @@ inline void set_slopes(curve_data& curve) {
 /// Head and slope at a flow from 0 to the end of the curve.
 [[nodiscard]] inline curve_value value_on_curve(const curve_data& curve, double flow) noexcept {
   if (curve.q.empty()) {
+    const double least = straight_start * curve.end_flow;
+    if (curve.c < 1.0 && flow < least) {
+      const double steepest = curve.b * std::pow(least, curve.c) / least;
+      return {curve.shutoff - steepest * flow, -steepest};
+    }
     if (flow <= 0.0) return {curve.shutoff, curve.c > 1.0 ? 0.0 : -curve.b};
     const double fall = curve.b * (curve.c == 2.0 ? flow * flow : std::pow(flow, curve.c));
     return {curve.shutoff - fall, -curve.c * fall / flow};
@@ -71,6 +81,31 @@ inline void set_slopes(curve_data& curve) {
   std::size_t i = 0;
   while (i + 2 < curve.q.size() && flow >= curve.q[i + 1]) ++i;
   return value_in_segment(curve, i, flow);
+}
+
+/// Find the best point of a finished curve whose head begins above zero.
+inline void set_best_point(curve_data& curve) {
+  if (curve.q.empty()) {
+    const double best = std::pow(curve.shutoff / ((curve.c + 1.0) * curve.b), 1.0 / curve.c);
+    curve.best_flow = best < curve.end_flow ? best : curve.end_flow;
+    curve.best_head = value_on_curve(curve, curve.best_flow).head;
+    return;
+  }
+  const auto power = [&](double q) { return q * value_on_curve(curve, q).head; };
+  double low = 0.0, high = curve.end_flow;
+  constexpr int parts = 64;  // a curve through points may have more than one peak
+  int best = 1;
+  for (int i = 2; i <= parts; ++i) {
+    if (power(high * i / parts) > power(high * best / parts)) best = i;
+  }
+  low = curve.end_flow * (best - 1) / parts;
+  high = curve.end_flow * (best < parts ? best + 1 : parts) / parts;
+  for (int i = 0; i < 40; ++i) {  // thirds
+    const double a = (2.0 * low + high) / 3.0, b = (low + 2.0 * high) / 3.0;
+    (power(a) < power(b) ? low : high) = power(a) < power(b) ? a : b;
+  }
+  curve.best_flow = 0.5 * (low + high);
+  curve.best_head = value_on_curve(curve, curve.best_flow).head;
 }
 
 }  // namespace tankwright::plumbing::detail

@@ -59,25 +59,43 @@ struct friction {
   T slope;
 };
 
-/// Colebrook-White, 1/sqrt f = -2 log10(e/3.7 + 2.51/(Re sqrt f)), for any Re > 0.
+/// Colebrook-White, 1/sqrt f = -2 log10(e/3.7 + 2.51/(Re sqrt f)), for any Re > 0, in x = 1/sqrt f.
 ///
-/// With x = 1/sqrt f, a = 2.51/Re, b = e/3.7, c = 2/ln 10 it reads x + c ln(b + a x) = 0. The start is the smooth pipe
-/// of Swamee and Jain 1976 with a rough logarithm; each of two Halley steps about triples the correct digits.
+/// With a = 2.51/Re, b = e/3.7, c = 2/ln 10 it reads x + c ln(b + a x) = 0. Each step of Halley's method about triples
+/// the correct digits.
 template <class T>
-[[nodiscard]] inline friction<T> colebrook(T re, T e) noexcept {
-  constexpr T c = T(0.868588963806503655302257837833210164588794L);
-  const T a = T(2.51L) / re;
-  const T b = e * T(1 / 3.7L);
-  T x = T(0.5418 * rough_log2(static_cast<double>(re)) - 1.518);
-  T y{};
-  for (int i = 0; i < 2; ++i) {
-    y = b + a * x;
+struct colebrook_equation {
+  static constexpr T c = T(0.868588963806503655302257837833210164588794L);
+  T a;
+  T b;
+  colebrook_equation(T re, T e) noexcept : a{T(2.51L) / re}, b{e * T(1 / 3.7L)} {}
+
+  /// The smooth pipe of Swamee and Jain 1976 with a rough logarithm.
+  [[nodiscard]] static T start(T re) noexcept { return T(0.5418 * rough_log2(static_cast<double>(re)) - 1.518); }
+  [[nodiscard]] T step(T x) const noexcept {
+    const T y = b + a * x;
     const T residual = x + c * logarithm(y);
     const T p = a / y;
     const T rise = T(1) + c * p;
-    x -= T(2) * residual * rise / (T(2) * rise * rise + residual * c * p * p);
+    return x - T(2) * residual * rise / (T(2) * rise * rise + residual * c * p * p);
   }
-  return {T(1) / (x * x), T(-2) * c * a / (b + a * x + c * a)};
+  [[nodiscard]] friction<T> factor(T x) const noexcept { return {T(1) / (x * x), T(-2) * c * a / (b + a * x + c * a)}; }
+};
+
+/// The friction factor from a cold start: two steps give all digits.
+template <class T>
+[[nodiscard]] inline friction<T> colebrook(T re, T e) noexcept {
+  const colebrook_equation<T> equation{re, e};
+  return equation.factor(equation.step(equation.step(equation.start(re))));
+}
+
+/// The same by one step from the last solution x, or from a cold start where x is zero: what a solver asks for again
+/// and again at flows that come closer to each other.
+template <class T>
+[[nodiscard]] inline friction<T> colebrook_again(T re, T e, T& x) noexcept {
+  const colebrook_equation<T> equation{re, e};
+  x = equation.step(x > T(0) ? x : equation.start(re));
+  return equation.factor(x);
 }
 
 /// Between laminar and turbulent: the cubic in Re that meets 64/Re at 2000 and `at_end` (Colebrook-White at 4000), each
@@ -102,19 +120,6 @@ template <class T>
   if (re <= laminar_end<T>) return {T(64) / re, T(-1)};
   if (re >= turbulent_start<T>) return colebrook(re, e);
   return transition(re, colebrook(turbulent_start<T>, e));
-}
-
-/// The same for arrays: `re` is replaced by f. One pass without branches, which vectorises: Colebrook-White at Re or at
-/// 4000, whichever is larger, and then the choice of the regime.
-inline void friction_factors(double* re, const double* e, std::size_t size) noexcept {
-  for (std::size_t i = 0; i < size; ++i) {
-    const double here = re[i];
-    const friction<double> turbulent = colebrook(here > turbulent_start<double> ? here : turbulent_start<double>, e[i]);
-    const double blend = transition(here, turbulent).f;
-    const double laminar = 64.0 / here;
-    const double below = here > laminar_end<double> ? blend : laminar;
-    re[i] = here >= turbulent_start<double> ? turbulent.f : below;
-  }
 }
 
 }  // namespace tankwright::plumbing::detail

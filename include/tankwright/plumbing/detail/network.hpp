@@ -1,56 +1,67 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// The solver of tree-shaped circuits on raw numbers; the law of friction is a parameter.
+/// The solver of circuits on raw numbers; the law of friction is a parameter.
 ///
 /// Unknown are the flow q of every link and the head H of every junction; each link obeys H_from - H_to = h(q), each
-/// junction passes on what it gets. Newton's method on all of it at once (Todini and Pilati 1988): a step needs only
-/// the heads, which solve a system shaped like the tree, so leaves are eliminated towards a root and nothing fills in.
-/// The cost of a step is linear in the number of links.
+/// junction passes on what it gets. Newton's method on all of it at once (Todini and Pilati 1988): a step makes every
+/// link straight and needs only the heads (`elimination`).
 ///
-/// Every h rises with q, so the solution is the minimum of a convex function of the flows: the one whose slope along a
-/// step d is the sum of d (h - H_from + H_to). Full steps nearly always converge; when they have not after a while, the
-/// step is cut to where that slope vanishes, which converges for any convex function.
+/// Every h rises with q, so there is one solution: the minimum of a convex function of the flows, the one whose slope
+/// along a step d is the sum of d (h - H_from + H_to). Full steps nearly always converge; when they have not after a
+/// while, the step is cut to where that slope vanishes, which converges for any convex function.
 ///
-/// A check valve, a shut valve and the end of a pump curve are walls: beyond them h rises by `steep`, so steeply that
-/// the flow stays on the wall to rounding.
+/// A check valve, a shut valve and the end of a pump curve are walls: beyond them h rises so steeply that the flow
+/// stays on the wall to rounding.
 #pragma once
 
 #include <cmath>
 #include <cstddef>
 #include <tankwright/plumbing/detail/curve_kernel.hpp>
+#include <tankwright/plumbing/detail/elimination.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <vector>
 
 namespace tankwright::plumbing::detail {
 
-inline constexpr double steep = 1e13;             // m per m^3/s, against some 1e3 of a pipe
-inline constexpr double least_resistance = 1e-2;  // keeps a resting link without length from dividing by zero
-inline constexpr double least_change = 1e-12;     // m^3/s, 4 microlitres an hour
+inline constexpr double wall_conductance = 1e-13;  // m^3/s per m, against some 1e-3 of a pipe
+inline constexpr double least_resistance = 1e-3;   // m per m^3/s, so that every flow is one flow: 10 um at 10 L/s
+inline constexpr double least_change = 1e-12;      // m^3/s
+inline constexpr double least_flow = 1e-10;        // m^3/s, a drop in eight minutes: less is still water
 
-/// A pump (with its check valve) or a run of pipe, from one node to another. Nodes below `junctions` have an unknown
-/// head, those from there on a fixed one.
+[[nodiscard]] constexpr double larger(double a, double b) noexcept { return a < b ? b : a; }
+
+/// A run of pipe or a pump, from one node to another. Nodes below `junctions` have an unknown head, those from there on
+/// a fixed one.
 template <class Law>
 struct network_link {
   int from = 0;
   int to = 0;
-  const curve_data* curve = nullptr;  // of a pump; null for a run
-  double speed = 1.0;                 // of a pump
-  run_numbers<double> run{};
-  bool one_way = false;  // a run that water can only leave: into an open outlet
-  typename Law::prepared prepared{};
+  bool shut_forwards = false;   // what is shut both ways carries nothing
+  bool shut_backwards = false;  // a check valve that holds, an open outlet
 
-  double q = 0.0;       // flow
-  double at = 0.0;      // where the link is made straight: q, or the wall that q lies behind
-  double h = 0.0;       // head lost there; a pump's is negative
-  double r = 0.0;       // dh/dq there
-  double q_next = 0.0;  // flow after the step
+  typename Law::prepared pipe{};           // of a run
+  double square = 0.0;                     // h/q^2, roughly
+  double first_flow = 0.0;                 // where to start from
+  const curve_data* curve = nullptr;       // of a pump that turns
+  double speed = 1.0;                      // of that
+  bool is_pump = false;                    // turning or not
+  double forwards = 0.0, backwards = 0.0;  // h/q^2 beyond law and curve: of a pump that stands, of a leak
+
+  double q = 0.0;         // flow
+  double q_next = 0.0;    // flow after the step
+  double h = 0.0;         // where the link is made straight: head lost there; a pump's is negative
+  double at = 0.0;        // ... at this flow: q, or the wall that q lies behind
+  double gradient = 0.0;  // ... dq/dh there
+  bool at_wall = false;
+  int branch = elimination::none;
+  typename Law::memory memory{};
 };
 
 struct network_options {
-  int iterations = 100;
+  int iterations = 200;
   int full_steps = 8;         // before steps are cut
   double tolerance = 1e-10;   // sum of the next changes of flow, as foreseen, over the sum of the flows
-  double last_change = 3e-8;  // and the sum of the last changes, seen
+  double last_change = 3e-7;  // and the sum of the last changes, seen
 };
 
 struct network_outcome {
@@ -64,94 +75,67 @@ template <class Law>
 class network {
  public:
   using link = network_link<Law>;
-  static constexpr int none = -1;
 
   explicit network(Law law) : law_{law} {}
 
   std::vector<link> links{};
-  std::vector<double> fixed_heads{};
 
-  [[nodiscard]] int junctions() const noexcept { return junctions_; }
   [[nodiscard]] const Law& law() const noexcept { return law_; }
+  [[nodiscard]] int junctions() const noexcept { return junctions_; }
   [[nodiscard]] bool is_fixed(int node) const noexcept { return node >= junctions_; }
-  [[nodiscard]] double head(int node) const noexcept {
-    return is_fixed(node) ? fixed_heads[static_cast<std::size_t>(node - junctions_)]
-                          : nodes_[static_cast<std::size_t>(node)].head;
-  }
-  /// Which connected part a junction belongs to, counted from 0.
-  [[nodiscard]] int component(int junction) const noexcept {
-    return nodes_[static_cast<std::size_t>(junction)].component;
-  }
+  [[nodiscard]] double head(int node) const noexcept { return heads_.nodes[static_cast<std::size_t>(node)].head; }
+  /// How many links end at a node.
+  [[nodiscard]] int ends_at(int node) const noexcept { return heads_.nodes[static_cast<std::size_t>(node)].ends; }
+  /// Whether a part of the circuit has no fixed head.
+  [[nodiscard]] bool has_floating_part() const noexcept { return heads_.has_floating_part(); }
 
-  /// Order the junctions from roots to leaves. Returns a link that closes a loop, or `none`.
-  [[nodiscard]] int build_tree(int junctions) {
+  /// Call first: how many junctions there are and how many fixed heads, numbered after them.
+  void set_nodes(int junctions, int fixed) {
     junctions_ = junctions;
-    const auto n = static_cast<std::size_t>(junctions);
-    nodes_.assign(n, {});
-    std::vector<int> first(n + 1, 0), around(2 * links.size());  // links between junctions, by junction
-    for (const link& k : links) {
-      if (is_fixed(k.from) || is_fixed(k.to)) continue;
-      ++first[static_cast<std::size_t>(k.from)];
-      ++first[static_cast<std::size_t>(k.to)];
-    }
-    int total = 0;
-    for (int& at : first) total += at, at = total;  // one past the end; filled backwards
-    for (std::size_t i = 0; i < links.size(); ++i) {
-      if (is_fixed(links[i].from) || is_fixed(links[i].to)) continue;
-      for (const int node : {links[i].from, links[i].to}) {
-        around[static_cast<std::size_t>(--first[static_cast<std::size_t>(node)])] = static_cast<int>(i);
-      }
-    }
-    order_.clear();
-    order_.reserve(n);
-    int component = 0;
-    for (std::size_t root = 0; root < n; ++root) {
-      if (nodes_[root].component != none) continue;
-      nodes_[root].component = component;
-      nodes_[root].parent = nodes_[root].link_to_parent = none;
-      order_.push_back(static_cast<int>(root));
-      for (std::size_t at = order_.size() - 1; at < order_.size(); ++at) {
-        const int here = order_[at];
-        const auto h = static_cast<std::size_t>(here);
-        for (int i = first[h]; i < (h + 1 < n ? first[h + 1] : total); ++i) {
-          const int index = around[static_cast<std::size_t>(i)];
-          if (index == nodes_[h].link_to_parent) continue;
-          const link& k = links[static_cast<std::size_t>(index)];
-          const int there = k.from == here ? k.to : k.from;
-          tree_node& next = nodes_[static_cast<std::size_t>(there)];
-          if (next.component != none) return index;
-          next.component = component;
-          next.parent = here;
-          next.link_to_parent = index;
-          order_.push_back(there);
-        }
-      }
-      ++component;
-    }
-    return none;
+    heads_.nodes.assign(static_cast<std::size_t>(junctions + fixed), {});
+  }
+  void set_fixed_head(int number, double head) noexcept {
+    heads_.nodes[static_cast<std::size_t>(junctions_ + number)].head = head;
   }
 
-  /// Solve from a cold start. Needs a tree in which every part touches a fixed head.
+  /// Call once the links are there, before the first solution.
+  void prepare() {
+    heads_.prepare(junctions_, links);
+    double most = 0.0;
+    for (const auto& node : heads_.nodes) most = larger(most, std::fabs(node.head));
+    for (const link& k : links) {
+      if (k.curve != nullptr) most = larger(most, k.speed * k.speed * std::fabs(k.curve->shutoff));
+    }
+    noise_ = 4e-15 * most;
+    slack_ = noise_ / least_resistance;
+  }
+
+  /// Solve from a cold start.
   [[nodiscard]] network_outcome solve(const network_options& options = {}) {
     start();
     network_outcome outcome;
     double change_before = 0.0;
     for (outcome.iterations = 1; outcome.iterations <= options.iterations; ++outcome.iterations) {
-      for (link& k : links) straighten(k, k.q);
+      double steepest = 0.0;
+      for (link& k : links) {
+        linearise(k);
+        steepest = larger(steepest, k.gradient);
+      }
       solve_linear();
       const double step = outcome.iterations > options.full_steps ? step_to_minimum() : 1.0;
       double change = 0.0, total = 0.0;
-      bool leaves_a_wall = false;
+      bool settled = true;
       for (link& k : links) {
         const double d = k.q_next - k.q;
-        if (k.r == steep) leaves_a_wall |= !behind_wall(k, k.q_next);
+        settled = settled && (k.at_wall ? !opens(k) : k.memory.settled());
         k.q += step * d;
-        change += std::fabs(d);
+        const double beyond_rounding = std::fabs(d) - noise_ * steepest;
+        if (beyond_rounding > 0.0) change += beyond_rounding;
         total += std::fabs(k.q);
       }
       // Near the solution each change is smaller than the one before by a factor that itself falls.
       const double foreseen = change < change_before ? change * (change / change_before) : change;
-      if (!leaves_a_wall && change <= options.last_change * total + least_change &&
+      if (settled && change <= options.last_change * total + least_change &&
           foreseen <= options.tolerance * total + least_change) {
         outcome.converged = true;
         return outcome;
@@ -161,137 +145,131 @@ class network {
     --outcome.iterations;
     for (std::size_t i = 0; i < links.size(); ++i) {
       const link& k = links[i];
-      const double residual = std::fabs(k.h + k.r * (k.q - k.at) - (head(k.from) - head(k.to)));
+      const double residual = std::fabs(k.h + (k.q - k.at) / k.gradient - (head(k.from) - head(k.to)));
       if (!(residual <= outcome.worst_residual)) outcome = {false, outcome.iterations, i, residual};
     }
     return outcome;
   }
 
  private:
-  /// A junction seen from its parent: what its part of the tree gives is a - e H.
-  struct tree_node {
-    double a = 0.0;
-    double e = 0.0;
-    double share = 0.0;  // of a change of the parent's head that arrives here
-    double head = 0.0;
-    int parent = none;
-    int link_to_parent = none;
-    int component = none;
+  struct line {
+    double at;
+    double h;
+    double resistance;  // dh/dq
+    bool wall = false;
   };
+  [[nodiscard]] static line wall(double q, double h) noexcept { return {q, h, 1.0 / wall_conductance, true}; }
 
-  /// Whether a flow lies where the link does not let water through.
-  [[nodiscard]] static bool behind_wall(const link& k, double q) noexcept {
-    if (k.curve != nullptr) return q < 0.0 || q > k.speed * k.curve->end_flow;
-    return k.run.closed || (k.one_way && q < 0.0);
-  }
-
-  /// Make a link straight at a flow: the head it loses is h + r (q - at).
-  void straighten(link& k, double q) const noexcept {
-    k.at = q;
+  /// What a link loses at a flow, and how steeply that rises. What stands at a wall stays there until it opens; what
+  /// does not must be beyond rounding to get there.
+  [[nodiscard]] line line_at(const link& k, double q, typename Law::memory& memory) const noexcept {
+    if (k.at_wall && !opens(k)) return wall(k.at, k.h);
+    const double size = std::fabs(q);
+    double still = 0.0;  // head lost at no flow
+    double lost = 0.0;   // beyond it
+    double resistance = 0.0;
     if (k.curve != nullptr) {
-      const double s = k.speed;
-      const double end = s * k.curve->end_flow;
+      const double s = k.speed, end = s * k.curve->end_flow;
+      still = -s * s * k.curve->shutoff;
+      if (q > end + slack_) return wall(end, -s * s * k.curve->end_head);
+      if (q < -slack_ && k.shut_backwards) return wall(0.0, still);
       if (q < 0.0) {
-        set_wall(k, 0.0, -s * s * k.curve->shutoff);
-      } else if (q > end) {
-        set_wall(k, end, -s * s * k.curve->end_head);
+        lost = k.backwards * q * q;
+        resistance = 2.0 * k.backwards * size;
       } else {
         const curve_value value = value_on_curve(*k.curve, q / s);
-        k.h = -s * s * value.head;
-        k.r = -s * value.slope;
+        lost = -s * s * value.head - still;
+        resistance = -s * value.gradient;
       }
-    } else if (k.run.closed || (k.one_way && q < 0.0)) {
-      set_wall(k, 0.0, 0.0);
     } else {
-      const auto [h, slope] = law_(k.prepared, std::fabs(q));
-      k.h = std::copysign(h, q);
-      k.r = slope;
+      if (q < -slack_ ? k.shut_backwards : q > slack_ && k.shut_forwards) return wall(0.0, 0.0);
+      if (!k.is_pump) {
+        const auto [h, gradient] = law_(k.pipe, size, memory);
+        lost = h;
+        resistance = gradient;
+      }
+      if (const double more = q < 0.0 ? k.backwards : k.forwards; more > 0.0) {
+        lost += more * q * q;
+        resistance += 2.0 * more * size;
+      }
     }
-    if (k.r < least_resistance) k.r = least_resistance;
-  }
-  static void set_wall(link& k, double q, double h) noexcept {
-    k.at = q;
-    k.h = h;
-    k.r = steep;
+    if (lost < least_resistance * size) lost = least_resistance * size;
+    if (resistance < least_resistance) resistance = least_resistance;
+    return {q, still + std::copysign(lost, q), resistance};
   }
 
-  /// First flows: every run resists as at 1 m/s with a friction factor of 0.025, every pump curve is a straight line.
-  void start() {
+  void linearise(link& k) const noexcept { set(k, line_at(k, k.q, k.memory)); }
+  static void set(link& k, const line& l) noexcept {
+    k.at = l.at;
+    k.h = l.h;
+    k.gradient = l.wall ? wall_conductance : 1.0 / l.resistance;
+    k.at_wall = l.wall;
+  }
+
+  /// Whether a link at a wall lets water through now: more than rounding drives it off the wall.
+  [[nodiscard]] static bool opens(const link& k) noexcept {
+    constexpr double more_than_rounding = wall_conductance * 1e-9;  // a nanometre of head
+    const double into = k.q_next - k.at;
+    if (k.at > 0.0) return into < -more_than_rounding;  // end of a curve
+    if (into > more_than_rounding) return !k.shut_forwards;
+    return into < -more_than_rounding && !k.shut_backwards;
+  }
+
+  /// First flows: as if every loss went with the square of the flow, from 1 m/s in the pipes and from the ends of the
+  /// curves.
+  void start() noexcept {
     for (link& k : links) {
-      k.q = k.at = k.h = 0.0;
+      k.memory = {};
+      k.at = k.h = 0.0;
+      k.at_wall = k.curve == nullptr && k.shut_forwards && k.shut_backwards;
       if (k.curve != nullptr) {
-        k.h = -k.speed * k.speed * k.curve->shutoff;
-        k.r = k.speed * (k.curve->shutoff - k.curve->end_head) / k.curve->end_flow;
-      } else {
-        const double d = k.run.d;
-        k.r = k.run.closed ? steep : (0.025 * k.run.l / d + k.run.k) / (15.4 * d * d);  // V/(2 g A) at 1 m/s
-        if (k.r < least_resistance) k.r = least_resistance;
+        const double s = k.speed;
+        k.h = -s * s * k.curve->shutoff;
+        k.first_flow = s * k.curve->end_flow;
+        k.square = (k.curve->shutoff - k.curve->end_head) / (k.curve->end_flow * k.curve->end_flow);
       }
+      k.gradient = k.at_wall ? wall_conductance : 1.0 / larger(k.square * k.first_flow, least_resistance);
     }
     solve_linear();
+    double change = 1.0, total = 0.0;
+    for (int i = 0; i < 3 && change > 0.1 * total; ++i) {
+      change = total = 0.0;
+      for (link& k : links) {
+        if (k.at_wall) continue;
+        change += std::fabs(k.q_next - k.at);
+        total += std::fabs(k.q_next);
+        const double size = larger(std::fabs(k.q_next), 0.01 * k.first_flow);
+        k.at = k.q_next;
+        k.h = (k.curve != nullptr ? -k.speed * k.speed * k.curve->shutoff : 0.0) + k.square * size * k.at;
+        k.gradient = 0.5 / larger(k.square * size, least_resistance);
+      }
+      solve_linear();
+    }
     for (link& k : links) k.q = k.q_next;
   }
 
-  /// Heads and `q_next` of the circuit in which every link is straight: q_next = at + (H_from - H_to - h)/r.
-  void solve_linear() {
-    for (tree_node& node : nodes_) node.a = node.e = 0.0;
-    for (const link& k : links) {
-      const bool from_fixed = is_fixed(k.from);
-      if (from_fixed == is_fixed(k.to)) continue;
-      const double sign = from_fixed ? 1.0 : -1.0;  // of a flow into the junction
-      tree_node& node = nodes_[static_cast<std::size_t>(from_fixed ? k.to : k.from)];
-      const double e = 1.0 / k.r;
-      node.a += sign * k.at + (head(from_fixed ? k.from : k.to) - sign * k.h) * e;
-      node.e += e;
-    }
-    // Towards the root. With a* = a + sign at, the link to the parent carries
-    // sign at + (e (H_parent - sign h) - a*)/(1 + e r) into the junction.
-    for (std::size_t i = order_.size(); i-- > 0;) {
-      tree_node& node = nodes_[static_cast<std::size_t>(order_[i])];
-      if (node.parent == none) continue;
-      const link& k = links[static_cast<std::size_t>(node.link_to_parent)];
-      const double sign = k.to == order_[i] ? 1.0 : -1.0;
-      node.a += sign * k.at;
-      node.share = 1.0 / (1.0 + node.e * k.r);
-      tree_node& parent = nodes_[static_cast<std::size_t>(node.parent)];
-      parent.a += (node.a + node.e * sign * k.h) * node.share - sign * k.at;
-      parent.e += node.e * node.share;
-    }
-    for (const int index : order_) {
-      tree_node& node = nodes_[static_cast<std::size_t>(index)];
-      if (node.parent == none) {
-        node.head = node.a / node.e;
-        continue;
-      }
-      link& k = links[static_cast<std::size_t>(node.link_to_parent)];
-      const double sign = k.to == index ? 1.0 : -1.0;
-      const double before = nodes_[static_cast<std::size_t>(node.parent)].head - sign * k.h;
-      const double change = (node.e * before - node.a) * node.share;
-      k.q_next = k.at + sign * change;
-      node.head = node.e * k.r > 1.0 ? (node.a + change) / node.e : before - change * k.r;
-    }
-    // Behind a wall the sign of the flow decides what comes next, so it is taken from the heads.
-    for (link& k : links) {
-      if (is_fixed(k.from) || is_fixed(k.to) || k.r == steep) {
-        k.q_next = k.at + (head(k.from) - head(k.to) - k.h) / k.r;
-      }
-    }
+  /// Heads and `q_next` of the circuit in which every link is straight: q_next = at + (H_from - H_to - h) gradient.
+  void solve_linear() noexcept {
+    heads_.clear();
+    for (const link& k : links) heads_.add(k, k.at - k.h * k.gradient, k.gradient);
+    heads_.solve();
+    for (link& k : links) k.q_next = k.at + (head(k.from) - head(k.to) - k.h) * k.gradient;
   }
 
   /// How far to go along the step so that the convex function falls: 1, or to where its slope vanishes.
-  [[nodiscard]] double step_to_minimum() {
+  [[nodiscard]] double step_to_minimum() const noexcept {
     const auto slope_at = [&](double t) {
       double slope = 0.0;
       for (const link& k : links) {
-        const double d = k.q_next - k.q;
-        link there = k;
-        straighten(there, k.q + t * d);
-        slope += d * (there.h + there.r * (k.q + t * d - there.at) - (head(k.from) - head(k.to)));
+        const double d = k.q_next - k.q, q = k.q + t * d;
+        typename Law::memory memory = k.memory;
+        const line there = line_at(k, q, memory);
+        slope += d * (there.h + there.resistance * (q - there.at) - (head(k.from) - head(k.to)));
       }
       return slope;
     };
     double at_start = 0.0;
-    for (const link& k : links) at_start -= (k.q_next - k.q) * (k.q_next - k.q) * k.r;
+    for (const link& k : links) at_start -= (k.q_next - k.q) * (k.q_next - k.q) / k.gradient;
     const double small = -0.1 * at_start;
     if (slope_at(1.0) <= small) return 1.0;
     double low = 0.0, high = 1.0;
@@ -305,9 +283,10 @@ class network {
   }
 
   Law law_;
-  std::vector<tree_node> nodes_{};
-  std::vector<int> order_{};
+  elimination heads_{};
   int junctions_ = 0;
+  double noise_ = 0.0;  // rounding of a head, m
+  double slack_ = 0.0;  // and of a flow: only beyond it does a wall count, m^3/s
 };
 
 }  // namespace tankwright::plumbing::detail
