@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// Numbers to digits and back, never by the locale. As the standard library does it where it can: libc++ 13 cannot write
-/// a double, and no libc++ up to 19 can read one; there `charconv_fallback.hpp` does.
+/// Numbers to digits and back, never by the locale. As the standard library does it where it can: libc++ 13 cannot
+/// write a double, and no libc++ up to 19 can read one; there `charconv_fallback.hpp` does.
 #pragma once
 
 #include <charconv>
@@ -54,7 +54,8 @@ struct digits_buffer {
 #endif
 }
 
-/// The double that digits spell, correctly rounded: "2.5", ".5", "1e-3", with a minus, without a plus. False, and nothing
+/// The double that digits spell, correctly rounded: "2.5", ".5", "1e-3", with a minus, without a plus. False, and
+/// nothing
 /// given, where they spell none or one that a double cannot hold (larger than all, smaller than all but not zero).
 [[nodiscard]] inline bool number_from_digits(std::string_view digits, double& value) {
 #if defined(TANKWRIGHT_CHARCONV_FALLBACK)

@@ -86,9 +86,10 @@ template <class Operator, class A, class B>
 ///
 /// Arithmetic (+, -, *, / with estimates, quantities and numbers) is that of intervals: the ends of the result are the
 /// worst of all pairs of ends, the middle is that of the middles, the reason that of the wider band. Errors count as if
-/// they met at the worst: where they are independent the band is too wide, and an estimate that stands twice in a formula
-/// is counted twice (x - x is not zero). For errors that vary together or apart see `numerics/uncertainty.hpp`. Division
-/// by a band that includes zero is refused.
+/// they met at the worst: where they are independent the band is too wide, and an estimate that stands twice in a
+/// formula
+/// is counted twice (x - x is not zero). For errors that vary together or apart see `numerics/uncertainty.hpp`.
+/// Division by a band that includes zero is refused.
 template <class Q>
 struct estimate {
   const Q low;

@@ -39,6 +39,12 @@ class specific_oxygen_use {
   constexpr explicit specific_oxygen_use(double value) noexcept : value_{value} {}
   double value_;
 };
+/// The number of an oxygen use in milligrams per kilogram and hour.
+///
+/// @param use specific oxygen use
+/// @return    mg/(kg h)
+/// @accuracy  exact
+/// @source    this library
 [[nodiscard]] constexpr double in_milligrams_per_kilogram_hour(specific_oxygen_use use) noexcept { return use.value(); }
 
 /// Routine use over standard (resting) use of juvenile sandbar sharks: 1.8 +- 0.1 (Dowd et al. 2006).

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What can a thing in this folder have at all? The ranges that several headers share; each function's published range is
-/// narrower and stands beside its formula. Nothing within these overflows.
+/// What can a thing in this folder have at all? The ranges that several headers share; each function's published
+/// range is narrower and stands beside its formula. Nothing within these overflows.
 #pragma once
 
 #include <tankwright/core/labelled.hpp>

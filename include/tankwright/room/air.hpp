@@ -48,6 +48,12 @@ class humidity_ratio {
   constexpr explicit humidity_ratio(double value) noexcept : value_{value} {}
   double value_;
 };
+/// The number of a humidity ratio in grams of vapour per kilogram of dry air.
+///
+/// @param ratio humidity ratio
+/// @return      g/kg
+/// @accuracy    exact
+/// @source      this library
 [[nodiscard]] constexpr double in_grams_per_kilogram(humidity_ratio ratio) noexcept { return ratio.value() * 1e3; }
 
 namespace detail {

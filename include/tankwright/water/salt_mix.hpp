@@ -172,7 +172,8 @@ struct unmeasured_batch {
                    poor = made_at(in.mix_yield.low);
   const auto band = [&](auto part) { return estimate{part(rich), part(likely), part(poor), in.mix_yield.reason}; };
   return {band([](const salt_batch& b) { return b.mix; }), likely.fresh_water, likely.fresh_water_mass,
-          band([](const salt_batch& b) { return b.finished; }), band([](const salt_batch& b) { return b.finished_mass; })};
+          band([](const salt_batch& b) { return b.finished; }),
+          band([](const salt_batch& b) { return b.finished_mass; })};
 }
 
 /// A small batch, weighed and measured: what tells the yield of a mix.

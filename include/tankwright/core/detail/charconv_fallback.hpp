@@ -99,7 +99,8 @@ class long_natural {
   const bool negative = !digits.empty() && digits[0] == '-';
   if (negative) ++i;
   long_natural above, below;
-  constexpr int most_digits = 800;  // between two doubles lies a number of at most 767; of more, only whether they are 0
+  constexpr int most_digits =
+      800;  // between two doubles lies a number of at most 767; of more, only whether they are 0
   int counted = 0, exponent = 0;
   bool any = false, point = false, more = false;
   for (; is_digit() || (i < digits.size() && digits[i] == '.' && !point); ++i) {
