@@ -21,6 +21,11 @@ inline constexpr citation astm_e1300_thickness{"ASTM", 2012, "E1300, Load resist
                                                "Table 4, minimum thickness of each nominal thickness",
                                                standing::secondary};
 
+namespace detail {
+/// A size that a standard does not have. Made without arithmetic, which Clang does not do with NaN while it compiles.
+inline constexpr length not_made = length::from_value(__builtin_nan(""));
+}  // namespace detail
+
 /// A size that float glass is sold in. NaN where a standard does not have it.
 struct float_glass_size {
   length nominal;
@@ -38,10 +43,10 @@ inline constexpr float_glass_size float_glass_sizes[]{
     {millimetres(8.0), inches(5.0 / 16.0), millimetres(7.7), millimetres(7.42)},
     {millimetres(10.0), inches(3.0 / 8.0), millimetres(9.7), millimetres(9.02)},
     {millimetres(12.0), inches(1.0 / 2.0), millimetres(11.7), millimetres(11.91)},
-    {millimetres(15.0), inches(__builtin_nan("")), millimetres(14.5), millimetres(__builtin_nan(""))},
-    {millimetres(16.0), inches(5.0 / 8.0), millimetres(__builtin_nan("")), millimetres(15.09)},
+    {millimetres(15.0), detail::not_made, millimetres(14.5), detail::not_made},
+    {millimetres(16.0), inches(5.0 / 8.0), detail::not_made, millimetres(15.09)},
     {millimetres(19.0), inches(3.0 / 4.0), millimetres(18.0), millimetres(18.26)},
-    {millimetres(22.0), inches(7.0 / 8.0), millimetres(__builtin_nan("")), millimetres(21.44)},
+    {millimetres(22.0), inches(7.0 / 8.0), detail::not_made, millimetres(21.44)},
     {millimetres(25.0), inches(1.0), millimetres(24.0), millimetres(24.61)},
 };
 
