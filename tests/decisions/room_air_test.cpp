@@ -102,6 +102,19 @@ TEST_CASE("room.humidity and room.drying: one judgement of the room's dryness") 
   CHECK(f.note.find("In summer the outdoor air is no drier") != std::string::npos);
 }
 
+TEST_CASE("room.humidity: no cliff for the dehumidifier where its curve ends") {
+  const auto at = [](const char* indoors) {
+    const auto f = answered(td::room_humidity,
+                            changed(some_room(), {{"room.dehumidifier.capacity", "60 L/d"},
+                                                  {"room.dehumidifier.set_point", "55 %"},
+                                                  {"room.winter.indoors", indoors}}));
+    return band(f, "humidity", "winter").central;
+  };
+  TW_CHECK((evidence{"tankwright::decisions::answer_room_humidity", kind::property, "no jump at 21 degC"}),
+           at("20.999 °C"), at("21.001 °C"), within(1e-3));
+  CHECK(at("17 °C") < 0.60);
+}
+
 TEST_CASE("room.window and room.wall: the humidity of the room against the one that wets a cold face") {
   // Inside face of the pane on the coldest night: 22 - 2.8 * 0.13 * (22 + 8) = 11.08 degC.
   const auto pane = answered(td::dripping_window, some_room());
@@ -117,8 +130,9 @@ TEST_CASE("room.window and room.wall: the humidity of the room against the one t
   const auto drips = answered(td::dripping_window, some_room(), {{"room.winter.coldest_night", "-40 °C"}});
   judged(drips, verdict::does_not_hold, "below");
   CHECK_FALSE(drips.measure_next.empty());
-  CHECK(answered(td::outside_wall, some_room(), {{"room.wall.transmittance", "0.2 W/(m2 K)"}}).verdict ==
-        verdict::holds);
+  CHECK(answered(td::outside_wall, some_room(), {{"room.wall.transmittance", "0.2 W/(m2 K)"},
+                                                  {"room.air_changes", "2 1/h"}})
+            .verdict == verdict::holds);
   judged(answered(td::outside_wall, some_room(), {{"room.wall.transmittance", "3 W/(m2 K)"}}), verdict::does_not_hold,
          "below");
 }

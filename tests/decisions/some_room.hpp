@@ -71,9 +71,9 @@ namespace tankwright::testing {
                                          .humidity = relative_humidity::from_percent(85.0)}},
                     .water = {.temperature = celsius(25.0), .salinity = practical_salinity{35.0}},
                     .surfaces = {}};
-  const auto wet = [&](const char* label, double square_metre, room::agitation moved, double covered) {
+  const auto wet = [&](const char* label, double square_metre, room::agitation agitation, double covered) {
     room::wet_surface s{.label = label, .area = square_metres(square_metre)};
-    s.moved = moved;
+    s.agitation = agitation;
     s.covered = percent(covered);
     r.surfaces.push_back(s);
   };
