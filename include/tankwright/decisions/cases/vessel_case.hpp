@@ -35,7 +35,7 @@ struct vessel_case {
 
 /// What the display adds to the shared state: its water net of sand, rock and equipment, its surface and depth.
 ///
-/// @param state gets display_water (or why there is none), display_surface and display_depth
+/// @param state gets display_water and solids (or why there are none), display_surface and display_depth
 /// @param c     the display
 /// @throws      nothing but std::bad_alloc
 /// @accuracy    the band of the items

@@ -44,6 +44,7 @@ TANKWRIGHT_INLINE vessel_case case_of(const plan::vessel_section& s, const water
 TANKWRIGHT_INLINE void add_to(system_state& state, const vessel_case& c) {
   if (c.content) {
     state.display_water = map_rising(c.content->net, [](const vessel::net_volume& v) { return v.value(); });
+    state.solids = map_rising(c.content->solids, [](const vessel::solid_volume& v) { return v.value(); });
   } else {
     state.why_no_display = c.why_no_content;
   }

@@ -14,48 +14,43 @@ namespace tankwright::decisions {
 namespace detail {
 
 /// What runs by itself: pumps, lights, the dehumidifier as often as the room needs it.
-[[nodiscard]] inline power machines_of(const room_case& c, const solved_season& s) {
-  power sum = watts(0.0);
-  for (const plan::appliance_inputs& a : c.in.appliances) sum += a.electricity.get() * a.on.value();
+[[nodiscard]] inline std::vector<room::running_device> devices_of(const room_case& c, const solved_season& s) {
+  const auto steady = [](power p) { return estimate<power>{p, p, p, {}}; };
+  std::vector<room::running_device> all;
+  for (const plan::appliance_inputs& a : c.in.appliances) {
+    all.push_back({.label = a.label, .draws = steady(a.electricity), .on = a.on});
+  }
   const room::moisture_balance& settled = s.humidity.central;
   if (s.as_planned.dehumidifier && settled.duty.value() > 0.0) {
     // Above 80 % it is credited with what it does at 80 %, as in the balance; below 40 % it does not run.
     const double humidity = std::fmin(settled.air.humidity.get().fraction(), 0.8);
-    sum += settled.duty.value() * room::dehumidifier_output(s.as_planned.dehumidifier->machine, s.given.indoors,
-                                                            relative_humidity::from_fraction(humidity))
-                                      .electrical;
+    const power drawn = room::dehumidifier_output(s.as_planned.dehumidifier->machine, s.given.indoors,
+                                                  relative_humidity::from_fraction(humidity))
+                            .electrical;
+    all.push_back({.label = "dehumidifier", .draws = steady(drawn), .on = settled.duty});
   }
-  return sum;
+  return all;
 }
 
-/// A season's electricity and money.
+/// A season's electricity and money, and how much of it is heating.
 struct season_cost {
   season when;
   std::optional<estimate<energy>> heating;
-  estimate<energy> day;
-  estimate<double> day_cost;
-  estimate<double> year_cost;
+  room::running_cost_result all;
 };
-
-template <class Q>
-[[nodiscard]] constexpr estimate<Q> sum_of(const estimate<Q>& a, const estimate<Q>& b) noexcept {
-  return {a.low + b.low, a.central + b.central, a.high + b.high, a.reason};
-}
 
 [[nodiscard]] inline season_cost cost_of(const room_case& c, const solved_season& s) {
   const room::electricity_price price = c.in.price.value_or(room::electricity_price{0.0});
-  const power machines = machines_of(c, s);
-  const auto steady = room::running_cost({.heat = estimate<power>{machines, machines, machines, {}}, .price = price});
-  season_cost cost{s.when, {}, steady.per_day, steady.cost_per_day, steady.cost_per_year};
-  if (!c.in.heating) return cost;
-  const room::tank_heat t = heat_of(c, s, powered::on_average);
-  const auto heat = room::running_cost({.heat = room::heat_balance(t, policy_for(t.air)).net,
-                                        .price = price,
-                                        .performance = c.in.heating_performance});
-  cost.heating = heat.per_day;
-  cost.day = sum_of(heat.per_day, steady.per_day);
-  cost.day_cost = sum_of(heat.cost_per_day, steady.cost_per_day);
-  cost.year_cost = sum_of(heat.cost_per_year, steady.cost_per_year);
+  std::vector<room::running_device> devices = devices_of(c, s);
+  if (c.in.heating) {
+    const room::tank_heat t = heat_of(c, s, powered::on_average);
+    const auto electricity = map_rising(with_its_middle(room::heat_balance(t, policy_for(t.air)).net),
+                                        [&](power p) { return p / c.in.heating_performance; });
+    devices.push_back({.label = "heating", .draws = electricity});
+  }
+  const auto costs = room::running_costs(devices, price);
+  season_cost cost{s.when, {}, costs.all};
+  if (c.in.heating) cost.heating = costs.devices.back().cost.per_day;
   return cost;
 }
 
@@ -86,17 +81,20 @@ TANKWRIGHT_INLINE void answer_running_cost(const situation& s, answers& out) {
   c.for_each_season(f, [&](const solved_season& one) { costs.push_back(detail::cost_of(c, one)); });
   const bool priced = c.in.price.has_value();
   if (priced && costs.size() == 2) {
-    const auto year = map_rising(detail::sum_of(costs[0].year_cost, costs[1].year_cost),
-                                 [](double both) { return 0.5 * both; });
-    f.answer("year_cost", "cost a year, in the currency of the price", year);
+    const auto half = [&](double a, double b) { return 0.5 * (a + b); };
+    const auto& winter = costs[0].all.cost_per_year;
+    const auto& summer = costs[1].all.cost_per_year;
+    f.answer("year_cost", "cost a year, in the currency of the price",
+             estimate<double>{half(winter.low, summer.low), half(winter.central, summer.central),
+                              half(winter.high, summer.high), winter.reason});
   }
   if (priced) {
     for (const auto& one : costs) {
-      f.detail("day_cost", detail::in_season("cost a day", one.when), one.day_cost, words(one.when));
+      f.detail("day_cost", detail::in_season("cost a day", one.when), one.all.cost_per_day, words(one.when));
     }
   }
   for (const auto& one : costs) {
-    f.answer("day", detail::in_season("electricity a day", one.when), one.day, words(one.when));
+    f.answer("day", detail::in_season("electricity a day", one.when), one.all.per_day, words(one.when));
     if (one.heating) f.detail("heating", detail::in_season("  of it heating", one.when), *one.heating, words(one.when));
   }
   f.note = "A year is half winter and half summer. Warming, cooling and drying of the room beyond this are left out.";
