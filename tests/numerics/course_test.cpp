@@ -32,26 +32,26 @@ TEST_CASE("course: a decay by one step errs by (h/tau)^6 / 3600") {
 }
 
 TEST_CASE("course: a decay, and when it meets a value") {
-  course decay{[](double, double y) { return -y; }, 0.0, 1.0, 0.25, 1e-9, never};
-  decay.go_to(2.0);
+  course decay{[](double, double y) { return -y; }, {.longest = 0.25, .tolerance = 1e-9}, 1.0};
+  decay.go_to("tankwright::test", 2.0);
   CHECK(decay.time() == 2.0);
   CHECK(std::fabs(decay.value() - std::exp(-2.0)) < 1e-7);
-  course falling{[](double, double y) { return -y; }, 0.0, 1.0, 0.25, 1e-9, never};
-  while (falling.value() > 0.5) falling.step(10.0);
+  course falling{[](double, double y) { return -y; }, {.longest = 0.25, .tolerance = 1e-9}, 1.0};
+  while (falling.value() > 0.5) falling.step("tankwright::test", 10.0);
   CHECK(std::fabs(falling.met("tankwright::test", 0.5) - std::log(2.0)) < 1e-6);
 }
 
 TEST_CASE("course: a kink at a known time is met, not stepped over") {
   const auto slope = [](double t, double) { return t < 1.0 ? 1.0 : -3.0; };
-  course bent{slope, 0.0, 0.0, 0.7, 1e-12, 1.0};
-  bent.go_to(2.0);
+  course bent{slope, {.longest = 0.7, .tolerance = 1e-12, .kink = 1.0}, 0.0};
+  bent.go_to("tankwright::test", 2.0);
   CHECK(std::fabs(bent.value() - (1.0 - 3.0)) < 1e-3);
 }
 
 TEST_CASE("course: a slope that is no number ends, and no meeting is found") {
   constexpr double nan = std::numeric_limits<double>::quiet_NaN();
-  course lost{[](double, double) { return nan; }, 0.0, 1.0, 1.0, 1e-9, never};
-  lost.go_to(3.0);
+  course lost{[](double, double) { return nan; }, {.longest = 1.0, .tolerance = 1e-9}, 1.0};
+  lost.go_to("tankwright::test", 3.0);
   CHECK(std::isnan(lost.value()));
   CHECK_THROWS_AS((void)lost.met("tankwright::test", 0.5), no_convergence);
 }

@@ -395,8 +395,8 @@ TEST_CASE("circuit: a bad circuit is refused by the name of the culprit") {
         "P1: Kv of the check valve's leak = -1 m3/h at 1 bar is not possible; expected 0 to "
         "100000000 m3/h at 1 bar");
   c = e2();
-  c.pumps[0].idle.backwards.low = twp::head_ratio{std::nan("")};
-  CHECK(refusal(c) == "P1: loss of the idle pump = nan is not possible; expected 0.001 to 1000");
+  c.pumps[0].idle.backwards = {twp::head_ratio{-1.0}, twp::head_ratio{1.3}, twp::head_ratio{2.4}, "upside down"};
+  CHECK(refusal(c) == "P1: loss of the idle pump = -1 is not possible; expected 0.001 to 1000");
   CHECK_THROWS_WITH_AS((void)twp::operating_point(e2(), reference_water).run("C"),
                        "tankwright::plumbing::circuit_solution: C is no run of this circuit; there are 'trunk' 'A' 'B'",
                        invalid_input);

@@ -461,10 +461,9 @@ TEST_CASE("bad numbers: heat of the tank") {
   });
   for (std::size_t which = 0; which < 3; ++which) {
     refuses_bad_numbers("heat capacity band", [&](double x, policy p) {
-      auto band = three<heat_capacity>(x, which);
-      for (heat_capacity* c : {&band.low, &band.central, &band.high}) {
-        if (c->value() == 1.0) *c = capacity;
-      }
+      const auto raw = three<heat_capacity>(x, which);
+      const auto sound = [&](heat_capacity c) { return c.value() == 1.0 ? capacity : c; };
+      const estimate<heat_capacity> band{sound(raw.low), sound(raw.central), sound(raw.high), raw.reason};
       return twr::time_to_temperature(alone, band, celsius(20.0), hours(2.0), p);
     });
   }

@@ -320,7 +320,11 @@ TANKWRIGHT_INLINE std::string line_of(const located_mistake& m, std::string_view
     line += m.what.path + ": ";
   }
   line += m.what.reason;
-  if (m.clashes_line > 0) line += " (" + m.what.clashes + ", line " + std::to_string(m.clashes_line) + ")";
+  if (!m.what.clashes.empty()) {
+    line += " (" + m.what.clashes;
+    if (m.clashes_line > 0) line += ", line " + std::to_string(m.clashes_line);
+    line += ")";
+  }
   std::string shown;
   constexpr const char* digits = "0123456789abcdef";
   for (const char c : line) {

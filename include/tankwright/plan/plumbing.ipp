@@ -60,7 +60,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, trunk& s) {
 TANKWRIGHT_INLINE void describe(visitor& key, return_pipe& s) {
   key("label", s.label, {.means = "what the report calls it", .needed = true});
   describe_pipe(key, s.pipe);
-  key("kind", s.kind, {"submerged", "open"}, {.means = "where it ends: under the water, or in the air above it"});
+  key("kind", s.kind, {"open", "submerged"}, {.means = "where it ends: in the air above the water, or under it"});
   key("below_edge", s.below_edge, {.means = "top of its opening below the overflow edge; negative above it",
                                    .limits = {metres(-10.0), metres(10.0)}, .needed = true, .set_by = chosen,
                                    .choose_between = {{millimetres(-50), millimetres(500)}}, .step = millimetres(1),
@@ -139,7 +139,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, plumbing_section& s) {
   key("surge", s.surge, {.means = "how far the box rises when the pump starts, until the drains run; as it was seen",
                          .limits = usual::building, .doubt = usual::tape});
   key("area_uncertainty", s.area_uncertainty, {.means = "how well the areas of display and sump are known",
-                                               .limits = usual::part_of_whole});
+                                               .limits = {fraction(0.0), percent(90.0)}});
   key("level_uncertainty", s.level_uncertainty, {.means = "how well levels and depths are known",
                                                  .limits = usual::building});
   key("drains_into", s.drains_into, {.means = "number of the chamber that the drains end in, from 1",

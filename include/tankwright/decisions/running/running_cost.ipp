@@ -44,7 +44,7 @@ struct season_cost {
   std::vector<room::running_device> devices = devices_of(c, s);
   if (c.in.heating) {
     const room::tank_heat t = heat_of(c, s, powered::on_average);
-    const auto electricity = map_rising(with_its_middle(room::heat_balance(t, policy_for(t.air)).net),
+    const auto electricity = map_rising(room::heat_balance(t, policy_for(t.air)).net,
                                         [&](power p) { return p / c.in.heating_performance; });
     devices.push_back({.label = "heating", .draws = electricity});
   }

@@ -61,8 +61,17 @@ inline void hold_returns(const plumbing_section& p, book& all) {
   }
 }
 
-/// A pipe is not wider than the display.
+/// A nominal size is among those that are made; a pipe is not wider than the display.
 inline void hold_bore(const std::string& path, const bore& b, const plumbing_section& p, book& all) {
+  if (b.nominal && b.schedule && !b.inside) {
+    try {
+      (void)bore_of(b);
+    } catch (const error& mistake) {
+      const std::string said = mistake.what();
+      const auto names = said.find(": ");
+      all.refuse(path + ".nominal", names == std::string::npos ? said : said.substr(names + 2));
+    }
+  }
   if (!b.inside || !p.overflow || !p.overflow->surface) return;
   const length d = *b.inside;
   all.at_most(path + ".bore", 0.25 * std::numbers::pi * d * d, {*p.overflow->surface, "plumbing.overflow.surface"},
