@@ -30,6 +30,19 @@ namespace tankwright::testing {
   return all.front();
 }
 
+/// The plan with some keys changed.
+[[nodiscard]] inline plan::build changed(plan::build build, key_texts keys) {
+  give(build, keys);
+  return build;
+}
+
+/// A number with its band.
+[[nodiscard]] inline amount band(const decisions::finding& f, std::string_view id, std::string_view place = {}) {
+  const decisions::number* n = f.find(id, place);
+  REQUIRE_MESSAGE(n != nullptr, f.id, ": ", id, " ", place, " note: ", f.note);
+  return n->value;
+}
+
 /// The middle of a number, in SI.
 [[nodiscard]] inline double number(const decisions::finding& f, std::string_view id, std::string_view place = {}) {
   const decisions::number* n = f.find(id, place);

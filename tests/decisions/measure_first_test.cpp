@@ -84,7 +84,7 @@ TEST_CASE("measure first: nothing twice, nothing without a measurement, and band
   CHECK(measure_first(all).empty());
   const double infinite = std::numeric_limits<double>::infinity();
   all.findings = {unknown("a"), unknown("b"), answering("c", between(0.0, 1.0, infinite)),
-                  judged("d", between(std::nan(""), std::nan(""), 1.0))};
+                  named("d").margin("left", "left", amount{"number", std::nan(""), std::nan(""), 1.0}, 0.0)};
   all.findings[1].measure_next = all.findings[0].measure_next;
   all.findings[2].measure_next.clear();
   TW_HOLDS(ordered, (ids(measure_first(all)) == names{"a", "d"}));

@@ -81,7 +81,7 @@ CASES = [
     ('pH without scale', GOOD + 'ph = 8.1\n', r'plan\.toml:2: water: gives ph; needs ph_scale with it'),
     ('ammonia without pH', GOOD + 'ammonia = "0.1 mg/L"\n', r'plan\.toml:2: water\.ph: is missing: ammonia is given, and how much of it is free depends on the pH'),
     ('room without size', '[room]\n', r'plan\.toml:1: room: needs one of volume, length'),
-    ('room of no volume', '[room]\nvolume = "0 m3"\n', r'std::bad_alloc'),
+    ('room of no volume', '[room]\nvolume = "0 m3"\n', r'plan\.toml:2: room\.volume: 0 m3 is not possible; expected 0\.1 m3 to 1000000 m3'),
     ('room without height', '[room]\nlength = "6 m"\nwidth = "4 m"\n', r'plan\.toml:1: room: gives length; needs height with it'),
     ('winter without humidity', ROOM + '[room.winter]\nindoors = "22 C"\noutdoors = "3 C"\n', r'plan\.toml:3: room\.winter\.outdoor_humidity: is missing: mean relative humidity outdoors, for instance 60 %'),
     ('a sauna', ROOM + '[room.winter]\nindoors = "60 C"\n', r'plan\.toml:4: room\.winter\.indoors: 60 degC is not possible; expected -30 degC to 50 degC; did you mean 60 °F\?'),
@@ -97,7 +97,7 @@ CASES = [
     ('outage for ever', ROOM + '[room.heating.outage]\nlasts = "0 h"\n', r'plan\.toml:4: room\.heating\.outage\.lasts: 0 h is not possible; expected 0\.000277778 h to 876000 h'),
     ('half a cooling room', ROOM + '[room.heating.outage]\nlasts = "8 h"\nlowest = "20 C"\nroom_settles_at = "8 C"\n', r'plan\.toml:3: room\.heating\.outage: gives room_settles_at; needs room_time_constant with it'),
     ('salinities crossed', ROOM + '[room.top_off]\nreservoir = "40 L"\nlowest_salinity = 36\nhighest_salinity = 34\n', r'plan\.toml:6: room\.top_off\.highest_salinity: 34 is not above lowest_salinity, 36 \(room\.top_off\.lowest_salinity, line 5\)'),
-    ('levels crossed', ROOM + '[room.top_off]\nreservoir = "40 L"\n[room.top_off.chamber]\nsurface = "0.3 m2"\nrunning_level = "10 cm"\nlowest_level = "20 cm"\n', r'plan\.toml:8: room\.top_off\.chamber\.lowest_level: 0\.2 m is above the running level, 0\.1 m \(room\.top_off\.chamber\.running_level\) \(room\.top_off\.chamber\.running_level, line 7\)'),
+    ('levels crossed', ROOM + '[room.top_off]\nreservoir = "40 L"\n[room.top_off.chamber]\nsurface = "0.3 m2"\nrunning_level = "10 cm"\nlowest_level = "20 cm"\n', r'plan\.toml:8: room\.top_off\.chamber\.lowest_level: 0\.2 m is above the running level, 0\.1 m \(room\.top_off\.chamber\.running_level, line 7\)'),
     ('misspelt room key', ROOM + 'air_change = "1 1/h"\n', r'plan\.toml:3: room\.air_change: is not a key of room; did you mean air_changes\?'),
     ('price with a currency', ROOM + 'price_per_kwh = "0.3 EUR"\n', r'plan\.toml:3: room\.price_per_kwh: '),
     ('food without protein', GOOD + '[[life.food]]\namount = "20 g/d"\n', r'plan\.toml:5: life\.food\[1\]\.protein: is missing: protein in the food as given, for instance 60 %'),
@@ -222,8 +222,8 @@ PLUMBING = [
     ('return without label', plumbing('label = "left"\n', ''), r'plan\.toml:12: plumbing\.return\[1\]\.label: is missing: what the report calls it'),
     ('two returns of one label', plumbing('[[plumbing.drain]]', '[[plumbing.return]]\nlabel = "left"\nbore = "34 mm"\nlength = "1 m"\nbelow_edge = "10 mm"\n[[plumbing.drain]]'), r'plan\.toml:19: plumbing\.return\[2\]\.label: left is the label of two returns \(plumbing\.return\[1\], line 12\)'),
     ('unknown key of a return', plumbing('below_edge = "20 mm"', 'below_edge = "20 mm"\nheight = "1 m"'), r'plan\.toml:18: plumbing\.return\[left\]\.height: is not a key of plumbing\.return\[left\]; known here: label, bore, nominal, schedule, length, loss, loss_uncertainty, kind, below_edge, siphon_break, check_valve, note'),
-    ('unknown kind', plumbing('loss = 4', 'kind = "spray"'), r'plan\.toml:16: plumbing\.return\[left\]\.kind: "spray" is not one of them; expected "submerged", "open"'),
-    ('size that is not made', plumbing('nominal = 2', 'nominal = 1.75'), r'plan\.toml:18: \[plumbing\.drain\] nominal size = 1\.75 in is not made; sizes are 0\.5 .* 4'),
+    ('unknown kind', plumbing('loss = 4', 'kind = "spray"'), r'plan\.toml:16: plumbing\.return\[left\]\.kind: "spray" is not one of them; expected "open", "submerged"'),
+    ('size that is not made', plumbing('nominal = 2', 'nominal = 1.75'), r'plan\.toml:19: plumbing\.drain\[1\]\.nominal: nominal size = 1\.75 in is not made; sizes are 0\.5 0\.75 1 1\.25 1\.5 2 2\.5 3 4'),
     ('size without schedule', plumbing('schedule = "40"\n', ''), r'plan\.toml:18: plumbing\.drain\[1\]: gives nominal; needs schedule with it'),
     ('bore and size', plumbing('nominal = 2', 'nominal = 2\nbore = "50 mm"'), r'plan\.toml:19: plumbing\.drain\[1\]\.nominal: is given beside bore; give one of them, not both \(plumbing\.drain\[1\]\.bore, line 20\)'),
     ('drains into nothing', plumbing('drains_into = 1', 'drains_into = 0'), r'plan\.toml:3: plumbing\.drains_into: 0 is not possible; expected 1 to 100'),
@@ -233,7 +233,7 @@ PLUMBING = [
     ('overflow without width', plumbing('"0.8 m"', '"0 m"'), r'plan\.toml:6: plumbing\.overflow\.width: 0 m is not possible; expected 0\.001 m to 100 m'),
     ('half a gap', plumbing('width = "0.8 m"', 'gaps = 2.5\ngap_width = "10 mm"\ntooth_width = "5 mm"\ngap_height = "30 mm"'), r'plan\.toml:6: plumbing\.overflow\.gaps: 2\.5 is not a whole number'),
     ('negative reserve', plumbing('drains_into = 1', 'reserve = "-5 mm"'), r'plan\.toml:3: plumbing\.reserve: -5 mm is not possible; expected 0 mm to 100000 mm'),
-    ('all of the area uncertain', plumbing('drains_into = 1', 'area_uncertainty = "100 %"'), r'plan\.toml:3: plumbing\.area_uncertainty: area_uncertainty = 1 is not possible'),
+    ('all of the area uncertain', plumbing('drains_into = 1', 'area_uncertainty = "100 %"'), r'plan\.toml:3: plumbing\.area_uncertainty: 100 % is not possible; expected 0 % to 90 %'),
     ('negative surge', plumbing('drains_into = 1', 'surge = "-5 mm"'), r'plan\.toml:3: plumbing\.surge: -5 mm is not possible; expected 0 mm to 100000 mm'),
     ('inlet under the floor', plumbing('above_floor = "20 mm"', 'above_floor = "-20 mm"'), r'plan\.toml:37: plumbing\.pump_inlet\.above_floor: -20 mm is not possible; expected 0 mm to 100000 mm'),
 ]
@@ -425,7 +425,7 @@ CONTRADICTIONS = [contradiction(*case) for case in [
     ('reserve higher than the sump', {'reserve = "20 mm"': '@reserve = "20 in"'}, r'plumbing\.reserve: 0\.508 m to keep free is more than the sump is high, 0\.45 m \(plumbing\.sump\.rim, line \d+\)'),
     ('outlet under the floor', {'below_edge = "20 mm"': '@below_edge = "2 m"'}, r'plumbing\.return\[left\]\.below_edge: 2 m below the overflow edge is under the floor of the display; the edge is at 0\.8 m \(plumbing\.overflow\.crest_height, line 62\)'),
     ('siphon break under the floor', {'siphon_break = "6 mm"': '@siphon_break = "6 m"'}, r'plumbing\.return\[left\]\.siphon_break: 6 m below the overflow edge is under the floor of the display; the edge is at 0\.8 m \(plumbing\.overflow\.crest_height, line 62\)'),
-    ('open outlet under water', {'below_edge = "20 mm"': '@kind = "open"\nbelow_edge = "20 mm"'}, r'plumbing\.return\.kind: "open" ends in the air, but its opening is 0\.02 m below the overflow edge, under water \(plumbing\.return\.below_edge, line \d+\)'),
+    ('open outlet under water', {'below_edge = "20 mm"': '@kind = "open"\nbelow_edge = "20 mm"'}, r'plumbing\.return\[left\]\.kind: open ends in the air, but its opening is 0\.02 m below the overflow edge, under water \(plumbing\.return\[left\]\.below_edge, line 74\)'),
     ('submerged outlet in the air', {'below_edge = "20 mm"': '@below_edge = "-200 mm"'}, r'plumbing\.return\[left\]\.below_edge: 0\.2 m above the overflow edge is out of the water \(kind = "open", where it is\); edge to rim is 0\.05 m \(plumbing\.edge_to_rim, line 57\)'),
     ('drain longer than the way down', {'drop = "0.9 m"': '@drop = "9 m"'}, r'plumbing\.drain\[1\]\.drop: 9 m ends below the floor of the sump; from the overflow edge it is 1\.45 m \(plumbing\.lift, line 56\)'),
     ('more over the drain than below it', {'inlet_head = "60 mm"': '@inlet_head = "60 in"'}, r'plumbing\.drain\[1\]\.inlet_head: 1\.524 m is more than the whole drop of the drain, 0\.9 m \(plumbing\.drain\[1\]\.drop, line 78\)'),
@@ -465,12 +465,12 @@ CONTRADICTIONS = [contradiction(*case) for case in [
     ('coldest night warmer than the mean', {'coldest_night = "-8 °C"': '@coldest_night = "8 °C"'}, r'room\.winter\.coldest_night: 8 °C is warmer than the mean of the season, 3 °C \(room\.winter\.outdoors, line 99\)'),
     ('more surface than the display has', {'[room.heating.outage]': '[room.display]\n@area = "24 m²"\n[room.heating.outage]'}, r'room\.display\.area: is what vessel gives; leave it out \(vessel, line 8\)'),
     ('more surface than the sump has', {'[room.heating.outage]': '[room.sump]\n@area = "6 m²"\n[room.heating.outage]'}, r'room\.sump\.area: is what plumbing\.sump\.chamber gives; leave it out \(plumbing\.sump\.chamber, line 83\)'),
-    ('animals too warm already', {'lowest = "21 °C"': '@lowest = "26 °C"'}, r'room\.heating\.outage\.lowest: 26 °C is not below the water as it runs, 24 °C \(water\.temperature\) \(water\.temperature, line 2\)'),
+    ('animals too warm already', {'lowest = "21 °C"': '@lowest = "26 °C"'}, r'room\.heating\.outage\.lowest: 26 °C is not below the water as it runs, 24 °C \(water\.temperature, line 2\)'),
     ('animals for saltier water', {'lowest_salinity = 33': '@lowest_salinity = 36'}, r'room\.top_off\.lowest_salinity: 36 is above what the water has, 35'),
     ('animals for fresher water', {'lowest_salinity = 33': 'lowest_salinity = 3', 'highest_salinity = 36.5': '@highest_salinity = 12'}, r'room\.top_off\.highest_salinity: 12 is below what the water has, 35'),
     ('more room for water than there is', {'free_volume = "75 L"': '@free_volume = "75 m3"'}, r'room\.top_off\.free_volume: 75000 L to run into is more than display and sump hold, 2355 L'),
-    ('chamber that runs over', {'lowest_level = "150 mm"': '@running_level = "500 mm"\nlowest_level = "150 mm"'}, r'room\.top_off\.chamber\.running_level: is that of the sump, plumbing\.sump\.running_level; leave it out \(plumbing\.sump\.running_level, line 82\)'),
-    ('lowest level below the inlet', {'lowest_level = "150 mm"': '@lowest_level = "15 mm"'}, r'room\.top_off\.chamber\.lowest_level: 0\.015 m leaves the inlet of the pump in the air, which reaches up to 0\.02 m \(plumbing\.pump_inlet\.above_floor\) \(plumbing\.pump_inlet\.above_floor, line 91\)'),
+    ('chamber that runs over', {'lowest_level = "150 mm"': '@running_level = "500 mm"\nlowest_level = "150 mm"'}, r'room\.top_off\.chamber\.running_level: is that of the sump; leave it out \(plumbing\.sump\.running_level, line 82\)'),
+    ('lowest level below the inlet', {'lowest_level = "150 mm"': '@lowest_level = "15 mm"'}, r'room\.top_off\.chamber\.lowest_level: 0\.015 m leaves the inlet of the pump in the air, which reaches up to 0\.02 m \(plumbing\.pump_inlet\.above_floor, line 91\)'),
     # life
     ('more bed than floor', {'bed = "2.2 m²"': '@bed = "22 m²"'}, r'life\.surface\[1\]\.bed: 22 m² of sand is more than the floor of display and sump, 3\.1 m² \(vessel\.length, line 9\)'),
     ('sand that breathes above the rim', {'breathing_depth = "4 mm"': '@breathing_depth = "4 m"'}, r'life\.surface\[1\]\.breathing_depth: 4 m of sand is above the rim of the display, 0\.85 m \(vessel\.height, line 11\)'),
@@ -482,6 +482,7 @@ CONTRADICTIONS = [contradiction(*case) for case in [
     ('water change after the forecast', {'first = "7 d"': '@first = "70 d"'}, r'life\.start_up\.water_change\[1\]\.first: 70 d is after the end of the forecast, 56 d \(life\.start_up\.horizon, line 125\)'),
     ('run longer than the display', {'run = "2.0 m"': '@run = "20 m"'}, r'life\.room\.run: 20 m is longer than the display inside, 2\.6 m'),
     ('run and width exchanged', {'run = "2.0 m"\nwidth = "0.8 m"': 'run = "0.7 m"\n@width = "2.0 m"'}, r'life\.room\.width: 2 m is more than the longest straight run: they may be exchanged; 0\.7 m \(life\.room\.run, line 137\)'),
+    ('mix that is hardly salt', {'[water.trial_batch]': '[water.trial_batch]', 'mix = "420 g"': '@mix = "420 kg"'}, r'water\.trial_batch\.mix: 420 kg gave so little salt'),
 ]]
 
 # What is possible but outside a formula's range silences one finding: the report is printed.
@@ -492,7 +493,6 @@ ANSWERED = [
     ('filter in water too hot', LIFE.replace('24 °C', '34 °C') + '[[life.surface]]\narea = "5 m²"\n'),
     ('panel long as a strip', PANEL.replace('0.65 m', '0.10 m')),
     ('running level above the baffle', plumbing('"200 mm"', '"310 mm"')),
-    contradiction('mix that is hardly salt', {'[water.trial_batch]': '@[water.trial_batch]', 'mix = "420 g"': 'mix = "420 kg"'}, r''),
     contradiction('no temperature for life', {'temperature = "24 °C"': '@temperature = "34 °C"'}, r''),
 ]
 

@@ -60,7 +60,7 @@ def main(root, write):
                 bad += 1
                 print(f'{where}: the link {target} leads nowhere')
         for folder, name in re.findall(r'`(?:tw::|tankwright::)?(\w+)::(\w+)', prose):
-            if folder in FOLDERS:
+            if folder in FOLDERS and page.name != 'changes.md':  # which names what is gone
                 names += 1
                 if not re.search(rf'\b{name}\b', headers):
                     bad += 1

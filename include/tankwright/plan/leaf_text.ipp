@@ -34,7 +34,9 @@ TANKWRIGHT_INLINE std::string quantity_text(const value_base& v, std::string_vie
     const text::written read = text::read_written(text, quantity);
     if (read.si != v.si() || read.half_width != v.doubt().half_width) {
       const auto in_si = [](double number, std::string_view kind) {
-        return text::in(amount{kind, number, number, number}, text::si_unit(kind), text::significant(17));
+        const std::string_view unit = text::si_unit(kind);
+        if (unit.empty()) return text::of(number, text::significant(17));
+        return text::in(amount{kind, number, number, number}, unit, text::significant(17));
       };
       text = in_si(v.si(), quantity) + " +/- " + in_si(v.doubt().half_width, step);
     }

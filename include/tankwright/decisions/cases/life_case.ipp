@@ -27,8 +27,11 @@ inline constexpr limits load_changes_limits{"changes of the food until the horiz
   const auto growth = [&](double nitrogen) {
     return life::net_growth(group, {.nitrogen = milligrams_per_litre(nitrogen), .oxygen = oxygen, .temperature = t});
   };
-  const double net = growth(1e12).value();  // where nitrogen is no limit: mu - b
+  // Where nitrogen is no limit: mu - b, from mu N/(K + N) - b at some N.
+  constexpr double n = 1000.0;
+  const double half = in_milligrams_per_litre(group.half_nitrogen.get());
   const double decay = -growth(0.0).value();
+  const double net = (growth(n).value() + decay) * (half + n) / n - decay;
   if (net > 0.0) {
     const mass_concentration rests = group.half_nitrogen.get() * (decay / net);
     if (rests > level) group.half_nitrogen = group.half_nitrogen.get() * (level / rests);

@@ -17,9 +17,10 @@ TANKWRIGHT_INLINE void answer_pump_restart(const situation& s, answers& out) {
   f.detail("lowest", "lowest level of the pump chamber", again.lowest_level);
   f.detail("held_up", "held up in the drains until they run", again.held_up);
   f.detail("until_over", "until water runs over the edge again", again.until_it_runs_over);
-  if (again.runs_dry) {
-    f.verdict = worse_of(f.verdict, verdict::does_not_hold);
-    f.happens = "The pump's chamber runs dry before the display runs over again";
+  if (again.runs_dry) f.verdict = worse_of(f.verdict, verdict::does_not_hold);
+  if (f.verdict == verdict::does_not_hold) {
+    f.happens = again.runs_dry ? "The pump's chamber runs dry before the display runs over again"
+                               : "The pump draws air before the display runs over again";
   }
   f.source(plumbing::hydraulic_institute_9_8).source(plumbing::gordon_1970);
 }

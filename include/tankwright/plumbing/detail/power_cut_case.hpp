@@ -62,7 +62,7 @@ class power_cut_engine {
             (void)run_at(by.running_level + rise);
             return by.sump_area * (held(c.running) - before) - added;
           },
-          0.0, added / (by.sump_area * shape_.least_area(shape_.size() - 1)), {.absolute = 1e-9});
+          0.0, (1.0 + 1e-6) * added / (by.sump_area * shape_.least_area(shape_.size() - 1)), {.absolute = 1e-9});
       (void)run_at(by.running_level + shift);
     }
     std::visit(
