@@ -22,7 +22,7 @@ namespace {
 const evidence of_heater{"tankwright::decisions::answer_heater_choice", kind::identity, "the same calls by hand"};
 const evidence of_cooling{"tankwright::decisions::answer_summer_cooling", kind::identity, "the sum of the parts"};
 const evidence of_warm_up{"tankwright::decisions::answer_warm_up_time", kind::identity, "C dT / P without losses"};
-const evidence of_outage{"tankwright::decisions::answer_heat_outage", kind::property, "energy balance at the start"};
+const evidence of_outage{"tankwright::decisions::answer_heat_outage", kind::identity, "energy balance at the start"};
 const evidence of_cost{"tankwright::decisions::answer_running_cost", kind::identity, "power times time times price"};
 const evidence of_store{"tankwright::decisions::heat_store_of", kind::identity, "rho c V of each part"};
 

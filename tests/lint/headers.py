@@ -11,7 +11,8 @@ from pathlib import Path
 
 MACHINERY = ('detail', 'kernel', 'rules')
 # Parts of plan and decisions that only the assessment calls: descriptions, conversions, cases of sections.
-PARTS = re.compile(r'describe(_\w+)?|inputs_of|case_of|add_to|add_display_from|basis_of')
+PARTS = re.compile(r'as_volume|sum_over|water_behind|outage_of|load_of|sheets_of|bore_of|run_of|said|hold_rules|look_at|label_of|'
+                   r'selector_of|describe(_\w+)?|inputs_of|case_of|add_to|add_display_from|basis_of')
 
 
 @dataclass

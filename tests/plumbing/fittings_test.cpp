@@ -241,3 +241,13 @@ TEST_CASE("fittings: edges of the ranges") {
     return twp::equivalent_length(twp::loss_coefficient{1.0}, metre_bore(0.05), twp::darcy_factor{f});
   });
 }
+
+TEST_CASE("check valve that leaks: by its loss on the bore, and by the gap that a grain holds open") {
+  const evidence by_hand{"tankwright::plumbing::leaking_check_valve", kind::identity, "definition of Kv by hand"};
+  const auto by_loss = twp::leaking_check_valve(twp::loss_coefficient{10.0}, metre_bore(0.05));
+  // Kv: m3/h at 1 bar of water of 1000 kg/m3: K v^2/2 = 100 Pa m3/kg.
+  const double v = std::sqrt(2.0 * 100.0 / 10.0);
+  TW_CHECK(by_hand, by_loss.leak.kv(), v * 3.14159265358979 / 4.0 * 0.05 * 0.05 * 3600.0, relative(1e-3));
+  const auto by_gap = twp::leaking_check_valve(square_metres(1e-4));
+  TW_CHECK(by_hand, by_gap.leak.kv(), 0.61 * 1e-4 * std::sqrt(200.0) * 3600.0, relative(1e-9));
+}

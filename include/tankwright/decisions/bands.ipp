@@ -212,6 +212,10 @@ TANKWRIGHT_INLINE std::vector<sampled_finding> detail::sample(const plan::build&
   plan::build moved = build;
   doubt_finder finder;
   describe(finder, moved);
+  if (moved.plumbing) {  // these stand for doubts that here each area and level has of its own
+    moved.plumbing->area_uncertainty.move_to(0.0);
+    moved.plumbing->level_uncertainty.move_to(0.0);
+  }
   columns all{base, how.samples};
   std::vector<double> u(finder.named.size() + all.reasons.size());
   shifted_points points{u.size()};

@@ -99,10 +99,13 @@ namespace detail {
   const auto words = detail::words_of(quantity);
   const bool pure = words.si.empty();
   if (unit.empty() && !pure) unit = everyday_unit(amount{quantity, si, si, si}, unit_system::si);
-  const double number = detail::number_in_unit(si, quantity, unit);
-  for (int count = 1; count <= 17; ++count) {
-    std::string text = detail::with_unit(of(number, significant(count)), unit);
-    if (detail::si_from_text(text, quantity) == si) return text;
+  for (const std::string_view in : {unit, si_unit(quantity)}) {
+    if (in.empty() && !pure) continue;
+    const double number = detail::number_in_unit(si, quantity, in);
+    for (int count = 1; count <= 17; ++count) {
+      std::string text = detail::with_unit(of(number, significant(count)), in);
+      if (detail::si_from_text(text, quantity) == si) return text;
+    }
   }
   return detail::with_unit(of(si, significant(17)), si_unit(quantity));  // a factor of 1 leaves every double as it is
 }
