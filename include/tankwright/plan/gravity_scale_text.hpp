@@ -54,7 +54,9 @@ class instrument_scale final : public composite {
 
   [[nodiscard]] const gravity_scale_text& of_hydrometer() const noexcept { return gravity_; }
   [[nodiscard]] std::optional<water::refractometer_scale> of_refractometer() const noexcept { return salt_; }
-  friend bool operator==(const instrument_scale&, const instrument_scale&) = default;
+  friend bool operator==(const instrument_scale& a, const instrument_scale& b) noexcept {
+    return a.gravity_ == b.gravity_ && a.salt_ == b.salt_;
+  }
 
  private:
   gravity_scale_text gravity_{};
