@@ -12,7 +12,6 @@ using namespace tankwright::testing;
 namespace {
 
 const evidence step_exact{"tankwright::numerics::dormand_prince", kind::identity, "polynomials and the exponential"};
-constexpr double never = 1e300;
 
 }  // namespace
 

@@ -44,7 +44,7 @@ struct reading {
 ///
 /// @param m    the mistake
 /// @param name of the file
-/// @return     one line; control characters are shown as \xNN
+/// @return     one line; control characters are shown by their number
 /// @throws     nothing but std::bad_alloc
 /// @accuracy   not a computation
 /// @source     this library
