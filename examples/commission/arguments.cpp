@@ -14,6 +14,7 @@ const std::string_view usage =
     "       commission --starter [si|us]       print a short plan to begin with\n"
     "       commission --demo                  print the built-in demo plan\n"
     "       commission --keys                  list every key that a plan may have\n"
+    "       commission --schema                the same as a JSON Schema\n"
     "\n"
     "Reads a plan of a large saltwater display and prints what must be decided, with numbers, bands, sources and\n"
     "cautions. Without a plan it assesses the built-in demo.\n"
@@ -51,6 +52,8 @@ arguments arguments_from(const std::vector<std::string_view>& words) {
       given.does = task::demo;
     } else if (word == "--keys") {
       given.does = task::keys;
+    } else if (word == "--schema") {
+      given.does = task::schema;
     } else if (word == "--check") {
       given.does = task::check;
     } else if (word == "--starter") {
@@ -69,7 +72,7 @@ arguments arguments_from(const std::vector<std::string_view>& words) {
     } else if (word == "--units") {
       given.units = units_from(next(word, "a word: si or us"), word);
     } else if (word.starts_with("-")) {
-      const std::vector<std::string> known{"--help",  "--demo",    "--keys", "--check", "--starter",
+      const std::vector<std::string> known{"--help",  "--demo",    "--keys", "--schema", "--check", "--starter",
                                            "--json", "--compact", "--html", "--save",  "--units"};
       const std::string near = tankwright::plan::nearest_name(word, known);
       throw bad_arguments{"unknown option " + word +

@@ -18,7 +18,7 @@ class bad_arguments : public std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-enum class task { report, check, demo, starter, keys, help };
+enum class task { report, check, demo, starter, keys, schema, help };
 enum class form { text, json, page };
 
 struct arguments {

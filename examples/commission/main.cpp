@@ -96,6 +96,7 @@ int run(const std::vector<std::string_view>& words) {
     case task::help: return print(commission::usage);
     case task::demo: return print(demo_plan);
     case task::keys: return print(list_of_keys());
+    case task::schema: return print(tw::exchange::plan_schema());
     case task::starter: return print(tw::exchange::starter_plan(given.units.value_or(tw::text::unit_system::si)));
     case task::report:
     case task::check: break;
