@@ -13,4 +13,3 @@
 #include <tankwright/numerics/root.hpp>
 #include <tankwright/numerics/student_t.hpp>
 #include <tankwright/numerics/uncertainty.hpp>
-#include <tankwright/numerics/uniform_sum.hpp>
