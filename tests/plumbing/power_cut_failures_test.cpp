@@ -65,6 +65,16 @@ TEST_CASE("power cut failures: each judged in itself") {
   // 10 L more than the sump holds.
   TW_CHECK(by_hand, find(all, failure::all_breaks_blocked).on_the_floor.central, litres(10.0), within(litres(1e-3)));
   CHECK(find(all, failure::all_breaks_blocked).floods_after.has_value());
+  const auto breaks = tp::power_cut_breaks_blocked(system());
+  const evidence of_breaks{"tankwright::plumbing::power_cut_breaks_blocked", kind::identity, "worked by hand"};
+  REQUIRE(breaks.size() == 3);
+  TW_CHECK(of_breaks, breaks[0].margin.central, millimetres(150.0 - 170.0), within(millimetres(0.01)));
+  TW_CHECK(of_breaks, breaks[1].margin.central, millimetres(150.0 - 110.0), within(millimetres(1e-6)));
+  const auto valves = tp::power_cut_check_valves(system());
+  const evidence of_valves{"tankwright::plumbing::power_cut_check_valves", kind::identity, "worked by hand"};
+  REQUIRE(valves.size() == 2);
+  TW_CHECK(of_valves, valves[0].margin.central, millimetres(84.0), within(millimetres(1e-6)));
+  TW_CHECK(of_valves, valves[1].margin.central, millimetres(100.0), within(millimetres(1e-6)));
   // Leaking ends as failing does; holding keeps all that is below the edge.
   TW_CHECK(by_hand, find(all, failure::check_valve_leaks).margin.central, millimetres(84.0), within(millimetres(1e-6)));
   TW_CHECK(by_hand, find(all, failure::check_valve_holds).margin.central, millimetres(100.0), within(millimetres(1e-6)));
@@ -100,6 +110,8 @@ TEST_CASE("power cut failures: what there is not is not asked") {
   auto in = system();
   for (auto& r : in.returns) r.check_valve = false, r.break_below_edge.reset();
   CHECK(tp::power_cut_failures(in).size() == 1);
+  CHECK(tp::power_cut_breaks_blocked(in).empty());
+  CHECK(tp::power_cut_check_valves(in).empty());
   CHECK_THROWS_AS((void)tp::power_cut_failures(in, litres(-1.0)), invalid_input);
   CHECK_THROWS_AS((void)tp::power_cut_failures(in, cubic_metres(std::numeric_limits<double>::quiet_NaN())),
                   invalid_input);

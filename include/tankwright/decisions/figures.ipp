@@ -26,7 +26,7 @@ TANKWRIGHT_INLINE std::vector<figure> figures_of(const plan::build& build) {
       // its finding says why
     }
   };
-  if (build.hold) draw([&] { return figures_of(case_of(plan::inputs_of(*build.hold))); });
+  if (build.hold) draw([&] { return figures_of(s.hold()); });
   if (build.plumbing) draw([&] { return figures_of(s.plumbing()); });
   if (build.room) draw([&] { return figures_of(s.room()); });
   if (build.life) draw([&] { return figures_of(s.life()); });

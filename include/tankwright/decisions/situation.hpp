@@ -3,6 +3,7 @@
 /// A plan while it is being assessed: what its sections make of it, worked out once and kept for all decisions.
 #pragma once
 
+#include <tankwright/decisions/cases/hold_case.hpp>
 #include <tankwright/decisions/cases/life_case.hpp>
 #include <tankwright/decisions/cases/plumbing_case.hpp>
 #include <tankwright/decisions/cases/room_case.hpp>
@@ -31,6 +32,7 @@ class situation {
   [[nodiscard]] const system_state& state() const;
   /// Temperature, salinity and air alone, which need no volumes.
   [[nodiscard]] const water_basis& basis() const;
+  [[nodiscard]] const leak_test_case& hold() const;
   [[nodiscard]] const vessel_case& vessel() const;
   [[nodiscard]] const plumbing_case& plumbing() const;
   [[nodiscard]] const water_case& water() const;
@@ -41,6 +43,7 @@ class situation {
   const plan::build* plan_;
   once<system_state> state_{};
   once<water_basis> basis_{};
+  once<leak_test_case> hold_{};
   once<vessel_case> vessel_{};
   once<plumbing_case> plumbing_{};
   once<water_case> water_{};

@@ -40,6 +40,9 @@ TANKWRIGHT_INLINE const water_basis& situation::basis() const {
 TANKWRIGHT_INLINE const system_state& situation::state() const {
   return state_.get([&] { return detail::state_of(*this); });
 }
+TANKWRIGHT_INLINE const leak_test_case& situation::hold() const {
+  return hold_.get([&] { return case_of(plan::inputs_of(plan_->hold.value())); });
+}
 TANKWRIGHT_INLINE const vessel_case& situation::vessel() const {
   return vessel_.get([&] { return case_of(plan_->vessel.value(), basis()); });
 }

@@ -31,6 +31,65 @@ struct power_cut_failure_case {
   std::optional<duration> floods_after;  ///< from when on, in the worst credible case
 };
 
+namespace detail {
+
+[[nodiscard]] inline power_cut_failure_case failed(const power_cut_input& state, power_cut_failure failure,
+                                                   std::string label = {}) {
+  power_cut_answer cut = power_cut(state);
+  return {std::move(label), failure, cut.margin, std::move(cut.worst), cut.on_the_floor, cut.floods_after};
+}
+
+}  // namespace detail
+
+/// A power cut with each siphon break blocked in turn, then with all of them where there are several.
+///
+///   `power_cut` of the system in that state
+///
+/// @param in as for `power_cut`
+/// @return   one case a break; none without breaks, or where `in` says already that they are blocked
+/// @throws   invalid_input (names the element by its label)
+/// @accuracy as `power_cut`
+/// @source   as `power_cut`
+[[nodiscard]] inline std::vector<power_cut_failure_case> power_cut_breaks_blocked(const power_cut_input& in) {
+  std::vector<power_cut_failure_case> cases;
+  if (in.breaks_blocked) return cases;
+  power_cut_input state = in;
+  for (std::size_t i = 0; i < in.returns.size(); ++i) {
+    if (!in.returns[i].break_below_edge) continue;
+    state.returns[i].break_below_edge.reset();
+    cases.push_back(detail::failed(state, power_cut_failure::siphon_break_blocked, in.returns[i].label));
+    state.returns[i].break_below_edge = in.returns[i].break_below_edge;
+  }
+  if (cases.size() > 1) {
+    state.breaks_blocked = true;
+    cases.push_back(detail::failed(state, power_cut_failure::all_breaks_blocked));
+  }
+  return cases;
+}
+
+/// A power cut with check valves that leak, and with check valves that hold.
+///
+///   `power_cut` of the system in that state
+///
+/// @param in as for `power_cut`
+/// @return   two cases; none where there is no check valve
+/// @throws   invalid_input (names the element by its label)
+/// @accuracy as `power_cut`; how far a check valve leaks is common practice without a source
+/// @source   as `power_cut`
+[[nodiscard]] inline std::vector<power_cut_failure_case> power_cut_check_valves(const power_cut_input& in) {
+  bool valves = false;
+  for (const return_line& r : in.returns) valves = valves || r.check_valve;
+  for (const shared_pipe& s : in.shared_pipes) valves = valves || s.check_valve;
+  std::vector<power_cut_failure_case> cases;
+  if (!valves) return cases;
+  power_cut_input state = in;
+  state.check_valves = check_valve_state::leak;
+  cases.push_back(detail::failed(state, power_cut_failure::check_valve_leaks));
+  state.check_valves = check_valve_state::hold;
+  cases.push_back(detail::failed(state, power_cut_failure::check_valve_holds));
+  return cases;
+}
+
 /// A power cut with each failure in turn: without one, each siphon break blocked, all of them, check valves leaking and
 /// holding (where there are any), and the top-off stuck open (where its reservoir is given).
 ///
@@ -48,38 +107,13 @@ struct power_cut_failure_case {
   static constexpr limits top_off_limits{"top_off", "m3", {0.0, 1e4}};
   core::check(here, top_off_limits, top_off.value());
   std::vector<power_cut_failure_case> cases;
-  const auto judge = [&](const power_cut_input& state, power_cut_failure failure, std::string label) {
-    power_cut_answer cut = power_cut(state);
-    cases.push_back({std::move(label), failure, cut.margin, std::move(cut.worst), cut.on_the_floor, cut.floods_after});
-  };
-  judge(in, power_cut_failure::none, {});
-  power_cut_input state = in;
-  std::size_t breaks = 0;
-  for (std::size_t i = 0; i < in.returns.size(); ++i) {
-    if (!in.returns[i].break_below_edge || in.breaks_blocked) continue;
-    ++breaks;
-    state.returns[i].break_below_edge.reset();
-    judge(state, power_cut_failure::siphon_break_blocked, in.returns[i].label);
-    state.returns[i].break_below_edge = in.returns[i].break_below_edge;
-  }
-  if (breaks > 1) {
-    state.breaks_blocked = true;
-    judge(state, power_cut_failure::all_breaks_blocked, {});
-    state.breaks_blocked = in.breaks_blocked;
-  }
-  bool valves = false;
-  for (const return_line& r : in.returns) valves = valves || r.check_valve;
-  for (const shared_pipe& s : in.shared_pipes) valves = valves || s.check_valve;
-  if (valves) {
-    state.check_valves = check_valve_state::leak;
-    judge(state, power_cut_failure::check_valve_leaks, {});
-    state.check_valves = check_valve_state::hold;
-    judge(state, power_cut_failure::check_valve_holds, {});
-    state.check_valves = in.check_valves;
-  }
+  cases.push_back(detail::failed(in, power_cut_failure::none));
+  for (auto& one : power_cut_breaks_blocked(in)) cases.push_back(std::move(one));
+  for (auto& one : power_cut_check_valves(in)) cases.push_back(std::move(one));
   if (top_off.value() > 0.0) {
+    power_cut_input state = in;
     state.topped_up = in.topped_up + top_off;
-    judge(state, power_cut_failure::top_off_stuck, {});
+    cases.push_back(detail::failed(state, power_cut_failure::top_off_stuck));
   }
   return cases;
 }

@@ -27,6 +27,16 @@ namespace detail {
   return c.highest;
 }
 
+/// A root of what falls from `low` (not negative there) to `high` (negative there), some `close` on the safe side.
+template <class Left>
+[[nodiscard]] double safe_side(std::string_view here, std::string_view what, double low, double high, double close,
+                               Left left) {
+  const double root = numerics::bracketed_root(here, what, left, low, high, {.absolute = close, .relative = 0.0});
+  double safe = root - 2.0 * close;
+  for (int i = 0; i < 20 && safe > low && left(safe) < 0.0; ++i) safe -= close * static_cast<double>(1 << i);
+  return std::fmax(low, safe);
+}
+
 /// The largest x in [low, high] at which the worst case keeps the reserve; none where it does so nowhere. `system_at`
 /// gives the system at x; its highest level rises with x. First where it would come to rest there, which is quick and
 /// mostly the answer.
@@ -42,14 +52,28 @@ template <class SystemAt>
     at = numerics::bracketed_root(
         here, what, [&](double x) { return left(x, false); }, low, high, {.absolute = 1e-12});
   }
-  if (left(at, true) >= -1e-9) return at;
-  if (!(left(low, true) >= 0.0)) return std::nullopt;
+  const double over = left(at, true);
+  if (over >= -1e-9) return at;
+  // The course rises a little further than where it comes to rest, by much the same over some millimetres: steps along
+  // the quick answer's slope end close below the root.
   constexpr double close = 1e-5;  // m
-  const double root = numerics::bracketed_root(
-      here, what, [&](double x) { return left(x, true); }, low, at, {.absolute = close, .relative = 0.0});
-  double safe = root - 2.0 * close;
-  for (int i = 0; i < 20 && safe > low && left(safe, true) < 0.0; ++i) safe -= close * static_cast<double>(1 << i);
-  return std::fmax(low, safe);
+  const double apart = std::fmin(1e-3, 0.5 * (at - low));
+  double slope = apart > 0.0 ? (left(at - apart, false) - left(at, false)) / apart : 0.0;
+  double bad = at, below_zero = over;
+  for (int i = 0; i < 6 && slope > 1e-6; ++i) {
+    const double next = std::fmax(low, bad + below_zero / slope - close);
+    const double f = left(next, true);
+    if (f >= 0.0) {
+      if (f <= 3.0 * close * slope) return next;
+      return safe_side(here, what, next, bad, close, [&](double x) { return left(x, true); });
+    }
+    if (next <= low) return std::nullopt;
+    slope = std::fmin(slope, (f - below_zero) / (bad - next));
+    bad = next;
+    below_zero = f;
+  }
+  if (!(left(low, true) >= 0.0)) return std::nullopt;
+  return safe_side(here, what, low, bad, close, [&](double x) { return left(x, true); });
 }
 
 }  // namespace detail

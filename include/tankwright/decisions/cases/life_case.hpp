@@ -90,8 +90,7 @@ inline constexpr std::string_view challenge_test =
 ///
 /// @param flow mass per time
 /// @return     mass of a day
-/// @accuracy   exact
-/// @source     this library
+/// @throws     nothing
 [[nodiscard]] inline mass in_a_day(mass_flow flow) { return flow * days(1.0); }
 
 }  // namespace tankwright::decisions

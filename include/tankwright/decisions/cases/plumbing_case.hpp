@@ -8,7 +8,7 @@
 #include <string>
 #include <tankwright/decisions/system_state.hpp>
 #include <tankwright/plan/inputs/plumbing_inputs.hpp>
-#include <tankwright/plumbing/power_cut_failures.hpp>
+#include <tankwright/plumbing/power_cut.hpp>
 #include <tankwright/water/liquid.hpp>
 
 namespace tankwright::decisions {
@@ -34,15 +34,24 @@ struct plumbing_case {
   std::string why_no_circuit{};           ///< what kept it from being solved
   std::optional<plumbing::power_cut_input> cut_input{};  ///< where water comes down
   std::optional<plumbing::power_cut_answer> cut{};
-  std::vector<plumbing::power_cut_failure_case> failures{};  ///< of breaks and check valves, where there are any
   std::string why_no_cut{};
 
   [[nodiscard]] const circuit_band& solved() const;  ///< throws what kept it from being solved
 };
 
+/// Circuit and power cut of a plan's plumbing.
+///
+/// @param s     a section that `validate` accepts
+/// @param water its temperature and salinity, for density and viscosity
+/// @return      the case; what could not be worked out is missing in it, and why
+/// @throws      invalid_input, out_of_range (from `plan::inputs_of`)
 [[nodiscard]] plumbing_case case_of(const plan::plumbing_section& s, const water_basis& water);
 
 /// Water, surface and flow for the other sections.
+///
+/// @param state gets flow, sump_water, sump_surface, and display_surface where it has none
+/// @param c     the plumbing
+/// @throws      invalid_input (a sump whose running levels cannot be worked out)
 void add_to(system_state& state, const plumbing_case& c);
 
 }  // namespace tankwright::decisions

@@ -43,17 +43,6 @@ namespace detail {
   return in;
 }
 
-/// Whether something more can fail: a siphon break, a check valve.
-[[nodiscard]] inline bool can_fail(const plumbing::power_cut_input& in) noexcept {
-  for (const auto& r : in.returns) {
-    if (r.check_valve || r.break_below_edge) return true;
-  }
-  for (const auto& shared : in.shared_pipes) {
-    if (shared.check_valve) return true;
-  }
-  return false;
-}
-
 }  // namespace detail
 
 TANKWRIGHT_INLINE const circuit_band& plumbing_case::solved() const {
@@ -82,7 +71,6 @@ TANKWRIGHT_INLINE plumbing_case case_of(const plan::plumbing_section& s, const w
   try {
     c.cut_input = detail::power_cut_of(c);
     c.cut = plumbing::power_cut(*c.cut_input);
-    if (detail::can_fail(*c.cut_input)) c.failures = plumbing::power_cut_failures(*c.cut_input);
   } catch (const error& mistake) {
     c.why_no_cut = answers::reason_of(mistake);
   }

@@ -19,6 +19,9 @@ namespace tankwright::decisions {
 enum class season { winter, summer };
 
 /// The words of a season: "winter".
+///
+/// @param s a season
+/// @return  its words
 [[nodiscard]] constexpr const char* words(season s) noexcept { return s == season::winter ? "winter" : "summer"; }
 
 /// A season with its balance of moisture, as planned and with every cover off.

@@ -34,7 +34,7 @@ inline void show_criterion(finding& f, const leak_test_case& c) {
 TANKWRIGHT_INLINE void answer_leak(const situation& s, answers& out) {
   if (!s.plan().hold || !s.plan().hold->times.given()) return;
   finding& f = out.ask(leak);
-  const leak_test_case c = case_of(plan::inputs_of(*s.plan().hold));
+  const leak_test_case& c = s.hold();
   const vessel::leak_test_result& r = c.result;
   if (r.answer == vessel::leak_answer::undecided) {
     f.unknown("go on reading: one that matters may still hide in these readings");

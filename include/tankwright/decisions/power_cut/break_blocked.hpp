@@ -10,7 +10,7 @@ namespace tankwright::decisions {
 
 /// The power cut with each siphon break blocked in turn, and with all of them.
 ///
-///   `plumbing::power_cut_failures`
+///   `plumbing::power_cut_breaks_blocked`
 ///
 /// @param s   the plan as it is being assessed
 /// @param out gets the finding, where the plan asks for it

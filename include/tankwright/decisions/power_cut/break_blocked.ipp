@@ -10,12 +10,10 @@ namespace tankwright::decisions {
 
 TANKWRIGHT_INLINE void answer_break_blocked(const situation& s, answers& out) {
   if (!s.plan().plumbing || !s.plumbing().cut) return;
-  bool breaks = false;
-  for (const auto& r : s.plumbing().in.returns) breaks = breaks || r.siphon_break.has_value();
-  if (!breaks) return;
+  const auto blocked = plumbing::power_cut_breaks_blocked(*s.plumbing().cut_input);
+  if (blocked.empty()) return;
   finding& f = out.ask(break_blocked);
-  using enum plumbing::power_cut_failure;
-  detail::add_failures(f, s, {siphon_break_blocked, all_breaks_blocked}, "all siphon breaks blocked");
+  detail::add_failures(f, s, blocked, "all siphon breaks blocked");
   f.note = "Algae and snails block a hole of a few millimetres; look at it every week.";
 }
 

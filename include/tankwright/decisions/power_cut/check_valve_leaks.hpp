@@ -10,7 +10,7 @@ namespace tankwright::decisions {
 
 /// The power cut with check valves that shut but for a leak.
 ///
-///   `plumbing::power_cut_failures`
+///   `plumbing::power_cut_check_valves`
 ///
 /// @param s   the plan as it is being assessed
 /// @param out gets the finding, where the plan asks for it

@@ -10,16 +10,11 @@ namespace tankwright::decisions {
 
 TANKWRIGHT_INLINE void answer_check_valve_leaks(const situation& s, answers& out) {
   if (!s.plan().plumbing || !s.plumbing().cut) return;
-  const auto& failures = s.plumbing().failures;
-  using enum plumbing::power_cut_failure;
-  const bool valves = std::any_of(failures.begin(), failures.end(),
-                                  [](const auto& one) { return one.failure == check_valve_leaks; });
-  if (!valves) return;
-  finding& f = out.ask(decisions::check_valve_leaks);
-  detail::add_failures(f, s, {plumbing::power_cut_failure::check_valve_leaks}, "check valves leaking");
-  for (const auto& one : failures) {
-    if (one.failure == check_valve_holds) f.detail("if_tight", "left below the rim if they hold", one.margin);
-  }
+  const auto valves = plumbing::power_cut_check_valves(*s.plumbing().cut_input);  // leaking, holding
+  if (valves.empty()) return;
+  finding& f = out.ask(check_valve_leaks);
+  detail::add_failures(f, s, {valves.data(), 1}, "check valves leaking");
+  f.detail("if_tight", "left below the rim if they hold", valves.back().margin);
   f.note = "With them stuck open it is the power cut itself; a check valve is no substitute for a shallow outlet.";
 }
 

@@ -4,39 +4,37 @@
 #pragma once
 
 #include <algorithm>
-#include <initializer_list>
+#include <span>
 #include <string>
 #include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/decisions/useful.hpp>
+#include <tankwright/plumbing/power_cut_failures.hpp>
 
 namespace tankwright::decisions {
 
 namespace detail {
 
 /// The cases of one kind of failure as the parts of a finding.
-inline bool add_failures(finding& f, const situation& s, std::initializer_list<plumbing::power_cut_failure> kinds,
+inline void add_failures(finding& f, const situation& s, std::span<const plumbing::power_cut_failure_case> cases,
                          std::string_view of_all) {
-  const plumbing_case& c = s.plumbing();
+  const length useful = std::max(s.plumbing().in.reserve, useful_level);
   estimate<volume> most{};
   std::string worst;
-  for (const auto& one : c.failures) {
-    if (std::find(kinds.begin(), kinds.end(), one.failure) == kinds.end()) continue;
+  for (const auto& one : cases) {
     const std::string place = one.label.empty() ? std::string{of_all} : one.label;
-    f.margin("left", "left below the rim in the worst moment", one.margin, std::max(c.in.reserve, useful_level), place);
+    f.margin("left", "left below the rim in the worst moment", one.margin, useful, place);
     if (one.on_the_floor.central >= most.central) {
       most = one.on_the_floor;
       worst = place;
     }
   }
-  if (!f.deciding) return false;
   if (most.central.value() > 0.0) {
     f.detail("floor", "runs onto the floor", most, worst);
     f.happens =
         said(s, most.central) + " run onto the floor when the power fails with that blocked or leaking: " + worst;
   }
   f.source(plumbing::rehbock_1929);
-  return true;
 }
 
 }  // namespace detail

@@ -20,8 +20,7 @@ TANKWRIGHT_INLINE void answer_outlet_depth(const situation& s, answers& out) {
   f.source(plumbing::rehbock_1929);
   const auto safe = plumbing::deepest_safe_outlet(*c.cut_input);
   if (!safe) {
-    f.verdict = verdict::does_not_hold;
-    f.happens = "No outlet is safe at any height: the sump is too small for what comes down";
+    f.note = "No outlet is safe at any height: the sump is too small for what comes down.";
     return;
   }
   f.limit("most", "may draw air below the edge, the reserve kept in the worst case", *safe);

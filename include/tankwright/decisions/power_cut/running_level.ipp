@@ -16,8 +16,7 @@ TANKWRIGHT_INLINE void answer_running_level(const situation& s, answers& out) {
   f.answer("now", "it runs at", now).source(plumbing::rehbock_1929);
   const auto safe = plumbing::highest_safe_running_level(*c.cut_input);
   if (!safe) {
-    f.verdict = verdict::does_not_hold;
-    f.happens = "No running level is safe: the sump is too small for what comes down";
+    f.note = "No running level is safe: the sump is too small for what comes down.";
     return;
   }
   f.limit("most", "may run at, the reserve kept in the worst case", *safe);

@@ -10,7 +10,7 @@ namespace tankwright::decisions {
 
 /// The power cut of a sump that holds the whole reservoir of the top-off already.
 ///
-///   `plumbing::power_cut_failures` with the reservoir of [room.top_off]
+///   `plumbing::power_cut` with the reservoir of [room.top_off]
 ///
 /// @param s   the plan as it is being assessed
 /// @param out gets the finding, where the plan asks for it
