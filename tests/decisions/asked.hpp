@@ -21,13 +21,35 @@ namespace tankwright::testing {
   return out.take();
 }
 
+/// Whatever a finding says: its caution is the decision's, its bands are in order, its verdict is that of its margin,
+/// and what is not known says why.
+inline void sound(const decisions::finding& f, const decisions::decision& d) {
+  CHECK(f.id == d.id);
+  CHECK(f.caution == d.caution);
+  for (const decisions::number& n : f.numbers) {
+    INFO(f.id, ".", n.id, " ", n.place);
+    CHECK(n.value.low <= n.value.central);
+    CHECK(n.value.central <= n.value.high);
+    CHECK_FALSE(n.value.quantity.empty());
+  }
+  if (f.verdict == decisions::verdict::not_enough_known) {
+    CHECK_FALSE((f.measure_next.empty() && f.note.empty()));
+  } else if (f.margin()) {
+    const decisions::verdict v = decisions::judge(f.margin()->value, f.useful);
+    CHECK_MESSAGE(f.verdict == decisions::worse_of(v, f.verdict), f.id);
+  } else {
+    CHECK_MESSAGE(f.verdict == decisions::verdict::for_information, f.id, " is judged without a margin");
+  }
+}
+
 /// The one finding of a decision that must be asked.
 [[nodiscard]] inline decisions::finding answered(const decisions::decision& d, plan::build build,
                                                  key_texts changes = {}) {
   give(build, changes);
   auto all = asked(d, build);
-  REQUIRE_MESSAGE(all.size() == 1, d.id);
-  return all.front();
+  REQUIRE_MESSAGE(all.size() == 1, d.id, " has ", all.size(), " findings");
+  sound(all.front(), d);
+  return std::move(all.front());
 }
 
 /// The plan with some keys changed.

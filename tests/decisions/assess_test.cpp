@@ -16,7 +16,8 @@ using decisions::verdict;
 
 namespace {
 
-evidence made(const char* function) { return {function, kind::identity, "made so"}; }
+evidence property_of(const char* function, const char* which) { return {function, kind::property, which}; }
+evidence wired(const char* function) { return {function, kind::wiring, "one decision asked alone, all together"}; }
 
 /// The basin with a display that holds water, so that a whole day of findings is asked.
 plan::build lagoon_with_sump() {
@@ -31,14 +32,14 @@ TEST_CASE("assess: each decision once, by itself as in the whole") {
   const auto all = decisions::all_decisions();
   std::set<std::string_view> ids;
   for (const auto* d : all) ids.insert(d->id);
-  TW_HOLDS(made("tankwright::decisions::all_decisions"), ids.size() == all.size());
+  TW_HOLDS(property_of("tankwright::decisions::all_decisions", "no id twice"), ids.size() == all.size());
   const plan::build build = lagoon_with_sump();
   const auto whole = decisions::assess(build);
   for (const auto& f : whole.findings) {
     const auto alone = decisions::assess_one(build, f.id);
     REQUIRE(alone.size() == 1);
-    TW_HOLDS(made("tankwright::decisions::assess_one"), alone.front().verdict == f.verdict);
-    TW_HOLDS(made("tankwright::decisions::assess"), alone.front().numbers.size() == f.numbers.size());
+    TW_HOLDS(wired("tankwright::decisions::assess_one"), alone.front().verdict == f.verdict);
+    TW_HOLDS(wired("tankwright::decisions::assess"), alone.front().numbers.size() == f.numbers.size());
     for (const auto& n : f.numbers) CHECK((n.value.low <= n.value.central && n.value.central <= n.value.high));
   }
   CHECK_THROWS_AS((void)decisions::assess_one(build, "sump.power_cutt"), invalid_input);
@@ -68,17 +69,17 @@ TEST_CASE("first screen: by verdict, the gravest consequence first, recommendati
   add("advice", verdict::does_not_hold, decisions::consequence::comfort, true);
   add("fine", verdict::holds, decisions::consequence::flood);
   const auto screen = decisions::screen_of(all);
-  TW_HOLDS(made("tankwright::decisions::screen_of"), screen.does_not_hold.size() == 2);
-  TW_HOLDS(made("tankwright::decisions::screen_of"), screen.does_not_hold.front()->id == "injury");
-  TW_HOLDS(made("tankwright::decisions::screen_of"), screen.recommendations.front()->id == "advice");
-  TW_HOLDS(made("tankwright::decisions::screen_of"), screen.hold == 1);
+  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.does_not_hold.size() == 2);
+  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.does_not_hold.front()->id == "injury");
+  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.recommendations.front()->id == "advice");
+  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.hold == 1);
   decisions::finding f;
   f.margin("left", "left", metres(1.0), metres(0.0)).answer("found", "found", metres(2.0));
-  TW_HOLDS(made("tankwright::decisions::headline_of"), decisions::headline_of(f)->id == "found");
+  TW_HOLDS(property_of("tankwright::decisions::headline_of", "the answer before the margin"), decisions::headline_of(f)->id == "found");
 }
 
 TEST_CASE("verdict by chance: at 50 and 97.5 %, and at the smallest useful room") {
-  const evidence rule = made("tankwright::decisions::judge_by_chance");
+  const evidence rule{"tankwright::decisions::judge_by_chance", kind::identity, "the rule as it is stated, case by case"};
   TW_HOLDS(rule, decisions::judge_by_chance(0.4999, 1.0, 0.0) == verdict::does_not_hold);
   TW_HOLDS(rule, decisions::judge_by_chance(0.5, 1.0, 0.0) == verdict::thin_margin);
   TW_HOLDS(rule, decisions::judge_by_chance(0.9749, 1.0, 0.0) == verdict::thin_margin);
@@ -95,7 +96,7 @@ TEST_CASE("bands: the doubts of a plan, and a band that holds 95 of 100 plain ra
     return d.path == "plumbing.return[return].below_edge";
   });
   REQUIRE(outlet != doubts.end());
-  TW_CHECK(made("tankwright::decisions::doubts_of"), outlet->half_width, 0.010, relative(1e-12));
+  TW_CHECK(wired("tankwright::decisions::doubts_of"), outlet->half_width, 0.010, relative(1e-12));
   CHECK_FALSE(outlet->assumed);
   const auto banded = decisions::assess_with_doubts(build, {.samples = 1024});
   const auto again = decisions::assess_with_doubts(build, {.samples = 1024});
@@ -123,7 +124,7 @@ TEST_CASE("what would hold: an outlet that is too deep is raised, and one step l
     plan::build changed = build;
     for (const auto& c : cure.changes) plan::set(changed, c.path, c.to);
     const auto after = decisions::assess_with_doubts(changed, {.samples = 256});
-    TW_HOLDS(made("tankwright::decisions::what_would_hold"), after.all.at("sump.power_cut").verdict == verdict::holds);
+    TW_HOLDS(property_of("tankwright::decisions::what_would_hold", "every cure holds"), after.all.at("sump.power_cut").verdict == verdict::holds);
   }
   const auto raised = decisions::value_that_holds(build, "plumbing.return[return].below_edge", "sump.power_cut", quick);
   REQUIRE(raised.has_value());
@@ -131,7 +132,7 @@ TEST_CASE("what would hold: an outlet that is too deep is raised, and one step l
   plan::set(less, "plumbing.return[return].below_edge", raised->changes.front().to);
   const double at = plan::get_si(less, "plumbing.return[return].below_edge");
   plan::set_si(less, "plumbing.return[return].below_edge", at + 0.003);
-  TW_HOLDS(made("tankwright::decisions::value_that_holds"),
+  TW_HOLDS(property_of("tankwright::decisions::value_that_holds", "one step less does not hold"),
            decisions::assess_with_doubts(less, {.samples = 256}).all.at("sump.power_cut").verdict != verdict::holds);
   CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.sump.rim", "sump.power_cut", quick), invalid_input);
   CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.reserve", "sump.power_cut", quick), invalid_input);
@@ -143,7 +144,7 @@ TEST_CASE("while a key runs, and two plans side by side") {
   const auto course = decisions::finding_while(basin(), "plumbing.return[1].below_edge", 0.0, 0.2, 5, "sump.power_cut");
   REQUIRE(course.size() == 5);
   for (std::size_t i = 1; i < course.size(); ++i) {
-    TW_HOLDS(made("tankwright::decisions::finding_while"), course[i].answer->margin()->value.central <
+    TW_HOLDS(property_of("tankwright::decisions::finding_while", "a deeper outlet leaves less"), course[i].answer->margin()->value.central <
                                                                course[i - 1].answer->margin()->value.central);
   }
   CHECK_THROWS_AS((void)decisions::finding_while(basin(), "plumbing.lift", 0.0, 1.0, 1, "sump.power_cut"), invalid_input);
@@ -151,6 +152,6 @@ TEST_CASE("while a key runs, and two plans side by side") {
   plan::set(deeper, "plumbing.return[1].below_edge", "200 mm");
   const auto apart = decisions::compare(basin(), deeper);
   REQUIRE(apart.changed.size() == 1);
-  TW_HOLDS(made("tankwright::decisions::compare"), apart.changed.front().from == "20 mm");
-  TW_HOLDS(made("tankwright::decisions::compare"), !apart.moved.empty());
+  TW_HOLDS(property_of("tankwright::decisions::compare", "what was changed, and no more"), apart.changed.front().from == "20 mm");
+  TW_HOLDS(property_of("tankwright::decisions::compare", "what was changed, and no more"), !apart.moved.empty());
 }

@@ -25,7 +25,7 @@ namespace {
 
 const evidence of_loss{"tankwright::decisions::answer_daily_evaporation", kind::identity, "mass over density"};
 const evidence of_humidity{"tankwright::decisions::answer_room_humidity", kind::identity, "the balance closes"};
-const evidence of_drying{"tankwright::decisions::answer_drying_methods", kind::identity, "the same calls by hand"};
+const evidence of_drying{"tankwright::decisions::answer_drying_methods", kind::wiring, "the same calls by hand"};
 const evidence of_window{"tankwright::decisions::answer_dripping_window", kind::identity,
                          "surface temperature t_i - U R_si (t_i - t_o), saturated there"};
 const evidence of_wall{"tankwright::decisions::answer_outside_wall", kind::identity,

@@ -19,7 +19,7 @@ using td::verdict;
 
 namespace {
 
-const evidence of_heater{"tankwright::decisions::answer_heater_choice", kind::identity, "the same calls by hand"};
+const evidence of_heater{"tankwright::decisions::answer_heater_choice", kind::wiring, "the same calls by hand"};
 const evidence of_cooling{"tankwright::decisions::answer_summer_cooling", kind::identity, "the sum of the parts"};
 const evidence of_warm_up{"tankwright::decisions::answer_warm_up_time", kind::identity, "C dT / P without losses"};
 const evidence of_outage{"tankwright::decisions::answer_heat_outage", kind::identity, "energy balance at the start"};

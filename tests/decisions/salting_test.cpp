@@ -8,7 +8,7 @@
 
 #include <tankwright/water/oxygen.hpp>
 
-#include "decisions/answered.hpp"
+#include "decisions/asked.hpp"
 #include "support/check.hpp"
 
 using namespace tankwright;
@@ -17,16 +17,16 @@ namespace td = tankwright::decisions;
 
 namespace {
 
-const evidence of_target{"tankwright::decisions::answer_salt_target", kind::identity, "the same calls by hand"};
-const evidence of_mix{"tankwright::decisions::answer_salt_mix", kind::identity, "the same calls by hand"};
+const evidence of_target{"tankwright::decisions::answer_salt_target", kind::wiring, "the same calls by hand"};
+const evidence of_mix{"tankwright::decisions::answer_salt_mix", kind::wiring, "the same calls by hand"};
 const evidence salt_balance{"tankwright::decisions::answer_salt_mix", kind::identity,
                             "conservation of salt: S_A rho V / yield, S_A = 35.16504/35 S (Millero et al. 2008)"};
-const evidence of_readings{"tankwright::decisions::answer_instrument_readings", kind::identity,
+const evidence of_readings{"tankwright::decisions::answer_instrument_readings", kind::wiring,
                            "the same calls by hand"};
-const evidence of_oxygen{"tankwright::decisions::answer_saturation_oxygen", kind::identity, "the same calls by hand"};
-const evidence of_ammonia{"tankwright::decisions::answer_ammonia_free_part", kind::identity, "the same calls by hand"};
-const evidence of_basis{"tankwright::decisions::basis_of", kind::identity, "the keys as they were given"};
-const evidence of_volume{"tankwright::decisions::water_to_make", kind::identity, "the keys as they were given"};
+const evidence of_oxygen{"tankwright::decisions::answer_saturation_oxygen", kind::wiring, "the same calls by hand"};
+const evidence of_ammonia{"tankwright::decisions::answer_ammonia_free_part", kind::wiring, "the same calls by hand"};
+const evidence of_basis{"tankwright::decisions::basis_of", kind::wiring, "the keys as they were given"};
+const evidence of_volume{"tankwright::decisions::water_to_make", kind::wiring, "the keys as they were given"};
 const evidence of_display{"tankwright::decisions::add_display_from", kind::identity, "what is made less what the sump holds"};
 
 /// New water that is to match an older tank.
@@ -52,93 +52,91 @@ estimate<practical_salinity> older() {
 }  // namespace
 
 TEST_CASE("salt.target: the older tank's salinity with its band, or what is chosen, or natural seawater") {
-  const auto f = answered(to_match(), td::salt_target);
-  TW_CHECK(of_target, number_of(f, "salinity").central, older().central.value(), relative(1e-14));
-  TW_CHECK(of_target, number_of(f, "salinity").low, older().low.value(), relative(1e-14));
-  TW_CHECK(of_target, number_of(f, "density").central, water::density(older().central, celsius(24.0)).value(),
+  const auto f = answered(td::salt_target, to_match());
+  TW_CHECK(of_target, band(f, "salinity").central, older().central.value(), relative(1e-14));
+  TW_CHECK(of_target, band(f, "salinity").low, older().low.value(), relative(1e-14));
+  TW_CHECK(of_target, band(f, "density").central, water::density(older().central, celsius(24.0)).value(),
            relative(1e-14));
   CHECK(f.verdict == td::verdict::for_information);
   plan::build bare;
   plan::set(bare, "water.temperature", "24 °C");
-  const auto natural = answered(bare, td::salt_target);
-  CHECK(number_of(natural, "salinity").central == 35.0);
+  const auto natural = answered(td::salt_target, bare);
+  CHECK(band(natural, "salinity").central == 35.0);
   CHECK_FALSE(natural.note.empty());
   CHECK_FALSE(natural.measure_next.empty());
-  CHECK(number_of(answered(changed(bare, {{"water.target", "33"}}), td::salt_target), "salinity").central == 33.0);
+  CHECK(band(answered(td::salt_target, changed(bare, {{"water.target", "33"}})), "salinity").central == 33.0);
 }
 
 TEST_CASE("salt.mix: each at its worst, and the balance of salt") {
-  const auto f = answered(to_match(), td::salt_mix);
+  const auto f = answered(td::salt_mix, to_match());
   const auto mix = [&](double litre, practical_salinity s, double yield) {
     return in_kilograms(water::salt_for_finished_volume({.volume = litres(litre), .target = s,
                                                          .temperature = celsius(24.0), .mix_yield = percent(yield)})
                             .mix);
   };
-  TW_CHECK(of_mix, number_of(f, "mix").central, mix(2150.0, older().central, 87.0), relative(1e-13));
-  TW_CHECK(of_mix, number_of(f, "mix").low, mix(0.98 * 2150.0, older().low, 87.0), relative(1e-13));
-  TW_CHECK(of_mix, number_of(f, "mix").high, mix(1.02 * 2150.0, older().high, 87.0), relative(1e-13));
+  TW_CHECK(of_mix, band(f, "mix").central, mix(2150.0, older().central, 87.0), relative(1e-13));
+  TW_CHECK(of_mix, band(f, "mix").low, mix(0.98 * 2150.0, older().low, 87.0), relative(1e-13));
+  TW_CHECK(of_mix, band(f, "mix").high, mix(1.02 * 2150.0, older().high, 87.0), relative(1e-13));
   const double salt = 35.16504e-3 / 35.0 * older().central.value();
-  TW_CHECK(salt_balance, number_of(f, "mix").central,
+  TW_CHECK(salt_balance, band(f, "mix").central,
            salt * water::density(older().central, celsius(24.0)).value() * 2.150 / 0.87, relative(1e-12));
-  TW_CHECK(of_volume, number_of(f, "makes").high, 1.02 * 2.150, relative(1e-14));
+  TW_CHECK(of_volume, band(f, "makes").high, 1.02 * 2.150, relative(1e-14));
   // A yield that nobody measured has the band of dry mixes; a trial batch tells it.
   plan::build unknown = to_match();
   plan::clear(unknown, "water.mix_yield");
-  const auto wide = answered(unknown, td::salt_mix);
+  const auto wide = answered(td::salt_mix, unknown);
   CHECK_FALSE(wide.measure_next.empty());
-  CHECK(number_of(wide, "yield").high == 1.0);
+  CHECK(band(wide, "yield").high == 1.0);
   give(unknown, {{"water.trial_batch.mix", "420 g"}, {"water.trial_batch.fresh_water", "10 kg"},
                  {"water.trial_batch.reached", "34.8"}});
   TW_CHECK((evidence{"tankwright::decisions::answer_salt_mix", kind::identity, "y = S_A (M_w + m) / m"}),
-           number_of(answered(unknown, td::salt_mix), "yield").central,
+           band(answered(td::salt_mix, unknown), "yield").central,
            34.8 * 35.16504e-3 / 35.0 * (10.0 + 0.42) / 0.42, relative(1e-12));
 }
 
 TEST_CASE("salt.mix: without a volume it says so, with a vessel it takes its water") {
   plan::build bare;
   plan::set(bare, "water.temperature", "24 °C");
-  const auto f = answered(bare, td::salt_mix);
+  const auto f = answered(td::salt_mix, bare);
   CHECK(f.verdict == td::verdict::not_enough_known);
   CHECK(f.numbers.empty());
 }
 
 TEST_CASE("salt.readings: what each instrument shows, and a probe where there is none") {
-  const auto f = answered(changed(to_match(), {{"water.refractometer.scale", "sodium chloride"},
+  const auto f = answered(td::instrument_readings, changed(to_match(), {{"water.refractometer.scale", "sodium chloride"},
                                                {"water.refractometer.compensation", "none"},
-                                               {"water.probe", "true"}}),
-                          td::instrument_readings);
+                                               {"water.probe", "true"}}));
   const practical_salinity s = older().central;
-  TW_CHECK(of_readings, number_of(f, "hydrometer").central,
+  TW_CHECK(of_readings, band(f, "hydrometer").central,
            water::hydrometer_reading(s, celsius(24.0), {.scale = water::scale_60f_60f}), relative(1e-14));
-  TW_CHECK(of_readings, number_of(f, "refractometer").central,
+  TW_CHECK(of_readings, band(f, "refractometer").central,
            water::refractometer_reading(s, celsius(24.0),
                                         {.scale = water::refractometer_scale::sodium_chloride,
                                          .compensation = water::temperature_compensation::none}),
            relative(1e-14));
-  TW_CHECK(of_readings, number_of(f, "conductivity").central, water::conductivity_from_salinity(s, celsius(24.0)).value(),
+  TW_CHECK(of_readings, band(f, "conductivity").central, water::conductivity_from_salinity(s, celsius(24.0)).value(),
            relative(1e-14));
   plan::build without = to_match();
   plan::clear(without, "water.hydrometer");
-  CHECK(answered(without, td::instrument_readings).find("conductivity"));
-  CHECK_FALSE(answered(to_match(), td::instrument_readings).find("conductivity"));
+  CHECK(answered(td::instrument_readings, without).find("conductivity"));
+  CHECK_FALSE(answered(td::instrument_readings, to_match()).find("conductivity"));
 }
 
 TEST_CASE("water.oxygen and water.ammonia: in water of the target") {
-  const auto oxygen = answered(changed(to_match(), {{"water.air_pressure", "1008 hPa"}}), td::saturation_oxygen);
-  TW_CHECK(of_oxygen, number_of(oxygen, "saturation").central,
+  const auto oxygen = answered(td::saturation_oxygen, changed(to_match(), {{"water.air_pressure", "1008 hPa"}}));
+  TW_CHECK(of_oxygen, band(oxygen, "saturation").central,
            water::oxygen_saturation_concentration(older().central, celsius(24.0),
                                                   absolute_pressure(pascals(100800.0)))
                .value(),
            relative(1e-14));
-  CHECK(all_answered(to_match(), td::ammonia_free_part).empty());
-  const auto f = answered(changed(to_match(), {{"water.ammonia_nitrogen", "0.05 mg/L"}, {"water.ph", "8.1"},
-                                               {"water.ph_scale", "nbs"}}),
-                          td::ammonia_free_part);
+  CHECK(asked(td::ammonia_free_part, to_match()).empty());
+  const auto f = answered(td::ammonia_free_part, changed(to_match(), {{"water.ammonia_nitrogen", "0.05 mg/L"}, {"water.ph", "8.1"},
+                                               {"water.ph_scale", "nbs"}}));
   const auto by_hand =
       water::free_ammonia_in({.total = water::total_ammonia::from_nitrogen(milligrams_per_litre(0.05)),
                               .ph = water::ph_nbs{8.1}, .salinity = older().central, .temperature = celsius(24.0)});
-  TW_CHECK(of_ammonia, number_of(f, "part").high, by_hand.fraction.high.value(), relative(1e-13));
-  TW_CHECK(of_ammonia, number_of(f, "free").central, by_hand.concentration.central.as_ammonia().value(),
+  TW_CHECK(of_ammonia, band(f, "part").high, by_hand.fraction.high.value(), relative(1e-13));
+  TW_CHECK(of_ammonia, band(f, "free").central, by_hand.concentration.central.as_ammonia().value(),
            relative(1e-13));
 }
 
@@ -148,7 +146,7 @@ TEST_CASE("salting: one value outside a formula's range silences what needs it, 
   plan::clear(build, "water.older_tank");
   give(build, {{"water.older_tank.refractometer", "35"}, {"water.older_tank.temperature", "45 °C"},
                {"water.older_tank.scale", "seawater"}, {"water.older_tank.compensation", "automatic"}});
-  const auto f = answered(build, td::salt_target);
+  const auto f = answered(td::salt_target, build);
   CHECK(f.verdict == td::verdict::not_enough_known);
   CHECK(f.note.find("temperature of the prism") != std::string::npos);
   const td::situation s{build};

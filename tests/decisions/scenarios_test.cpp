@@ -30,7 +30,7 @@ bool same(const finding& a, const finding& b) {
 }  // namespace
 
 TEST_CASE("a power failure: the findings of its day and what else the power keeps alive, as the whole plan has them") {
-  const evidence about{"tankwright::decisions::power_failure", kind::identity, "the whole plan assessed"};
+  const evidence about{"tankwright::decisions::power_failure", kind::wiring, "the whole plan assessed"};
   const plan::build b = moving_in();
   const scenario answer = decisions::power_failure(b);
   const auto whole = decisions::assess(b);
@@ -51,7 +51,7 @@ TEST_CASE("a power failure: the findings of its day and what else the power keep
 }
 
 TEST_CASE("a changeover: steps in order, and one more for what does not hold yet") {
-  const evidence about{"tankwright::decisions::changeover", kind::identity, "the whole plan assessed"};
+  const evidence about{"tankwright::decisions::changeover", kind::wiring, "the whole plan assessed"};
   const plan::build b = moving_in();
   const scenario answer = decisions::changeover(b);
   // Without a volume of water the filter is not known, and the arrivals do not fit.

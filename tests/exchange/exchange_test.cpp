@@ -20,7 +20,7 @@ namespace te = tankwright::exchange;
 
 namespace {
 
-evidence there_and_back(const char* function) { return {function, kind::identity, "there and back"}; }
+evidence there_and_back(const char* function) { return {function, kind::property, "there and back"}; }
 evidence by_nlohmann(const char* function) { return {function, kind::library, "nlohmann-json reads it"}; }
 
 std::string file_text(const std::string& path) {
@@ -129,7 +129,7 @@ TEST_CASE("exchange: what is no plan is refused before it is parsed") {
     }
     return std::string{};
   };
-  const evidence by_form{"tankwright::exchange::check_text", kind::identity, "made so"};
+  const evidence by_form{"tankwright::exchange::check_text", kind::property, "what is no plan is refused"};
   TW_HOLDS(by_form, refused(std::string("\xff\xfe[\0", 4)).find("UTF-16") != std::string::npos);
   TW_HOLDS(by_form, refused(std::string("abc\0def", 7)).find("byte 4 is zero") != std::string::npos);
   TW_HOLDS(by_form, refused(std::string(1000001, ' ')).find("1000001 bytes") == 0);
@@ -137,14 +137,14 @@ TEST_CASE("exchange: what is no plan is refused before it is parsed") {
   for (int i = 0; i < 100000; ++i) dots += ".a";
   TW_HOLDS(by_form, refused(dots + "]\n").find("100001 parts") != std::string::npos);
   TW_HOLDS(by_form, refused("[water]\ntemperature = \"24 C\"\n").empty());
-  const evidence deep{"tankwright::exchange::document_from_json", kind::identity, "made so"};
+  const evidence deep{"tankwright::exchange::document_from_json", kind::property, "read, or refused"};
   TW_HOLDS(deep, !te::read_plan("{\"a\":" + std::string(10000, '['), te::notation::json).usable());
   TW_HOLDS(deep, te::document_from_json(R"({"a": [1, "b", true]})").find("a")->items[1].text == "b");
   CHECK_FALSE(te::read_plan(R"({"a": 1, "a": 2})", te::notation::json).usable());
   const te::node toml = te::document_from_toml("x = 1\n[b]\ny = [\"c\"]\n");
   const evidence lines{"tankwright::exchange::document_from_toml", kind::identity, "counted by hand"};
   TW_HOLDS(lines, toml.find("b")->find("y")->line == 3);
-  const evidence names{"tankwright::exchange::notation_of", kind::identity, "by its ending"};
+  const evidence names{"tankwright::exchange::notation_of", kind::property, "by its ending"};
   TW_HOLDS(names, te::notation_of("a.JSON") == te::notation::json);
   TW_HOLDS(names, te::notation_of("json") == te::notation::toml);
 }
@@ -178,7 +178,7 @@ TEST_CASE("exchange: files are written whole, never over the input, never throug
   const folder here;
   const std::string path = here.file("plan.toml"), other = here.file("other.toml");
   te::write_file(path, "one");
-  const evidence whole{"tankwright::exchange::write_file", kind::identity, "there and back"};
+  const evidence whole{"tankwright::exchange::write_file", kind::property, "there and back"};
   TW_HOLDS(whole, te::read_file(path) == "one");
   std::filesystem::permissions(path, std::filesystem::perms::owner_read | std::filesystem::perms::owner_write);
   te::write_file(path, "two");
@@ -194,12 +194,12 @@ TEST_CASE("exchange: files are written whole, never over the input, never throug
   std::size_t files = 0;
   for ([[maybe_unused]] const auto& f : std::filesystem::directory_iterator{here.path}) ++files;
   CHECK(files == 2);  // nothing is left beside them
-  const evidence read{"tankwright::exchange::read_file", kind::identity, "there and back"};
+  const evidence read{"tankwright::exchange::read_file", kind::property, "there and back"};
   TW_HOLDS(read, te::read_file(path).size() == 3);
   CHECK_THROWS_AS((void)te::read_file(here.file("none")), te::file_error);
   CHECK_THROWS_AS((void)te::read_file(here.path), te::file_error);
   CHECK_THROWS_AS((void)te::read_file(""), te::file_error);
-  const evidence kept{"tankwright::exchange::save_plan", kind::identity, "there and back"};
+  const evidence kept{"tankwright::exchange::save_plan", kind::property, "there and back"};
   te::write_file(path, "a = 1  # mine\n");
   TW_HOLDS(kept, te::save_plan(path, "a = 2\n"));
   TW_HOLDS(kept, te::read_file(path + ".bak") == "a = 1  # mine\n");

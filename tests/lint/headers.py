@@ -10,9 +10,7 @@ from pathlib import Path
 
 
 MACHINERY = ('detail', 'kernel', 'rules')
-# Parts of plan and decisions that only the assessment calls: descriptions, conversions, cases of sections.
-PARTS = re.compile(r'as_volume|sum_over|water_behind|outage_of|load_of|sheets_of|bore_of|run_of|said|hold_rules|look_at|label_of|'
-                   r'selector_of|describe(_\w+)?|inputs_of|case_of|add_to|add_display_from|basis_of')
+DESCRIPTION = re.compile(r'tankwright::plan::describe(_\w+)?')  # documented key by key, beside the struct
 
 
 @dataclass
@@ -85,12 +83,8 @@ def public_functions(header):
                             break
                         doc.insert(0, lines[above][3:].strip())
                     name, parameters, void, noexcept = function
-                    if PARTS.fullmatch(name) and names[1:2] in (['plan'], ['decisions']) or 'cases' in header.parts:
-                        start = i + 1
-                        if c == '{':
-                            scopes.append(('other', ''))
-                        continue
-                    found.append(Function('::'.join(path + [name]), header, line + 1, parameters, void, noexcept, doc))
+                    if not DESCRIPTION.fullmatch('::'.join(path + [name])):
+                        found.append(Function('::'.join(path + [name]), header, line + 1, parameters, void, noexcept, doc))
             if c == '{':
                 match = re.match(r'(?:inline\s+)?namespace\s*([\w:]*)$', text)
                 scopes.append(('namespace', match.group(1)) if match else ('other', ''))

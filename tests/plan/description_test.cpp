@@ -12,7 +12,7 @@ using namespace tankwright;
 using namespace tankwright::testing;
 
 namespace {
-evidence made(const char* function) { return {function, kind::identity, "made so"}; }
+evidence made(const char* function) { return {function, kind::property, "as described"}; }
 }  // namespace
 
 TEST_CASE("description: usual doubts and defaults are what they are made of") {

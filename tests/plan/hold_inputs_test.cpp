@@ -9,7 +9,7 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence inputs{"tankwright::plan::inputs_of", kind::identity, "as given"};
+const evidence inputs{"tankwright::plan::inputs_of", kind::wiring, "as given"};
 
 }  // namespace
 

@@ -10,7 +10,7 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence inputs{"tankwright::plan::inputs_of", kind::identity, "the keys by hand"};
+const evidence inputs{"tankwright::plan::inputs_of", kind::wiring, "the keys by hand"};
 const evidence rule{"tankwright::plan::load_of", kind::from_memory, "Timmons and Ebeling 2007: 0.092 of protein, 0.16 for wet"};
 
 plan::life_inputs of(const plan::build& b) { return plan::inputs_of(*b.life); }

@@ -14,11 +14,11 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence to_inputs{"tankwright::plan::inputs_of", kind::identity, "the keys as they were given"};
+const evidence to_inputs{"tankwright::plan::inputs_of", kind::wiring, "the keys as they were given"};
 const evidence of_reading{"tankwright::plan::salinity_of", kind::identity, "definition of the reading"};
 const evidence of_ammonia{"tankwright::plan::total_ammonia_of", kind::identity,
                           "IUPAC atomic weights: N 14.0067, H 1.00794"};
-const evidence of_ph{"tankwright::plan::ph_of", kind::identity, "the key as it was given"};
+const evidence of_ph{"tankwright::plan::ph_of", kind::wiring, "the key as it was given"};
 
 plan::build with(key_texts keys) {
   plan::build build;

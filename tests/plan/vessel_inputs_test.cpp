@@ -13,8 +13,8 @@ namespace {
 
 const evidence shapes{"tankwright::plan::shape_of", kind::identity, "geometry by hand"};
 const evidence items{"tankwright::plan::item_of", kind::identity, "phase relations by hand"};
-const evidence slopes{"tankwright::plan::slope_of", kind::identity, "as given"};
-const evidence inputs{"tankwright::plan::inputs_of", kind::identity, "as given"};
+const evidence slopes{"tankwright::plan::slope_of", kind::wiring, "as given"};
+const evidence inputs{"tankwright::plan::inputs_of", kind::wiring, "as given"};
 
 }  // namespace
 

@@ -12,7 +12,7 @@ namespace tankwright::testing {
 
 namespace {
 
-constexpr std::array kind_names{"published", "library", "identity", "property", "common practice", "from memory",
+constexpr std::array kind_names{"published", "library", "identity", "property", "wiring", "common practice", "from memory",
                                 "regression"};
 
 struct tally {

@@ -19,8 +19,8 @@
 
 namespace tankwright::testing {
 
-/// What a check rests on. The first three are evidence; a regression never is.
-enum class kind { published, library, identity, property, common_practice, from_memory, regression };
+/// What a check rests on. The first three are evidence; the same calls by hand (wiring) and a regression never are.
+enum class kind { published, library, identity, property, wiring, common_practice, from_memory, regression };
 
 [[nodiscard]] std::string_view kind_text(kind k) noexcept;
 [[nodiscard]] kind kind_from_text(std::string_view text);

