@@ -1,4 +1,5 @@
 # SPDX-License-Identifier: BSL-1.0
+# shellcheck shell=bash
 # Sourced by the run scripts.
 
 # `need PACKAGE ...` installs the Debian/Ubuntu packages that are missing, as root or through sudo. Says what it installs;

@@ -1,0 +1,17 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: BSL-1.0
+# Spelling of everything that is read, faults in scripts. What is misspelt on purpose (mistakes that tests make, words that
+# other words end in) stands in tests/lint/words.txt.
+set -euo pipefail
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
+cd "$root"
+source tests/packages.sh
+need codespell shellcheck pyflakes3
+mapfile -t texts < <(git ls-files '*.md' '*.hpp' '*.ipp' '*.cpp' '*.h' '*.c' '*.py' '*.sh' '*.toml' '*.js' '*.jsx' '*.mjs' '*.css' '*.html' '*.txt' |
+  grep -v 'tests/lint/words.txt\|/licences/\|LICENSE')
+mapfile -t scripts < <(git ls-files '*.sh'; echo .ci/run)
+mapfile -t pythons < <(git ls-files '*.py')
+codespell --quiet-level 3 --ignore-words tests/lint/words.txt "${texts[@]}"
+shellcheck -x "${scripts[@]}"
+pyflakes3 "${pythons[@]}"
+echo "${#texts[@]} texts, ${#scripts[@]} scripts, ${#pythons[@]} Python files: nothing misspelt, no faults"
