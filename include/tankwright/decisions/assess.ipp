@@ -22,10 +22,17 @@
 #include <tankwright/decisions/closing/wall.hpp>
 #include <tankwright/decisions/closing/warm_up.hpp>
 #include <tankwright/decisions/closing/window.hpp>
+#include <tankwright/decisions/first_fill/bulkhead_holes.hpp>
+#include <tankwright/decisions/first_fill/corner_joints.hpp>
+#include <tankwright/decisions/first_fill/drips.hpp>
 #include <tankwright/decisions/first_fill/fill_stages.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
 #include <tankwright/decisions/first_fill/leak_test_duration.hpp>
 #include <tankwright/decisions/first_fill/panels.hpp>
+#include <tankwright/decisions/first_fill/plywood_walls.hpp>
+#include <tankwright/decisions/first_fill/silicone_seams.hpp>
+#include <tankwright/decisions/first_fill/tested_parts.hpp>
+#include <tankwright/decisions/first_fill/top_rails.hpp>
 #include <tankwright/decisions/moving_in/acclimation.hpp>
 #include <tankwright/decisions/moving_in/alkalinity.hpp>
 #include <tankwright/decisions/moving_in/dose_cleared.hpp>
@@ -70,7 +77,14 @@ inline constexpr const decision* every_decision[] = {
     // first fill
     &panels,
     &fill_stages,
+    &plywood_walls,
+    &top_rails,
+    &corner_joints,
+    &silicone_seams,
+    &bulkhead_holes,
     &leak,
+    &tested_parts,
+    &drips,
     &leak_test_duration,
     // plumbing
     &return_flow,
