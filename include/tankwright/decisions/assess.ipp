@@ -45,9 +45,14 @@
 #include <tankwright/decisions/moving_in/room_to_swim.hpp>
 #include <tankwright/decisions/moving_in/start_up.hpp>
 #include <tankwright/decisions/plumbing/drain_blocked.hpp>
+#include <tankwright/decisions/plumbing/drain_noise.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
+#include <tankwright/decisions/plumbing/fittings_cost.hpp>
+#include <tankwright/decisions/plumbing/jet_reach.hpp>
 #include <tankwright/decisions/plumbing/overflow_head.hpp>
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
+#include <tankwright/decisions/plumbing/pump_choice.hpp>
+#include <tankwright/decisions/plumbing/pump_suction.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
 #include <tankwright/decisions/plumbing/sump_runs_over.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
@@ -88,12 +93,17 @@ inline constexpr const decision* every_decision[] = {
     &leak_test_duration,
     // plumbing
     &return_flow,
+    &fittings_cost,
+    &pump_choice,
     &pipe_velocity,
     &turnover,
     &overflow_head,
     &drains,
+    &drain_noise,
     &drain_blocked,
     &sump_runs_over,
+    &pump_suction,
+    &jet_reach,
     // power cut
     &dry_floor,
     &break_blocked,
