@@ -65,11 +65,16 @@
 #include <tankwright/decisions/power_cut/top_off_stuck_power_cut.hpp>
 #include <tankwright/decisions/running/running_cost.hpp>
 #include <tankwright/decisions/salting/ammonia.hpp>
+#include <tankwright/decisions/salting/instrument_check.hpp>
 #include <tankwright/decisions/salting/match.hpp>
 #include <tankwright/decisions/salting/mix.hpp>
+#include <tankwright/decisions/salting/mixing_schedule.hpp>
+#include <tankwright/decisions/salting/moved_water.hpp>
 #include <tankwright/decisions/salting/oxygen.hpp>
 #include <tankwright/decisions/salting/readings.hpp>
 #include <tankwright/decisions/salting/target.hpp>
+#include <tankwright/decisions/salting/unknown_instrument.hpp>
+#include <tankwright/decisions/salting/weighed_salinity.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/plan/names.hpp>
 #include <tankwright/plan/validate.hpp>
@@ -120,7 +125,12 @@ inline constexpr const decision* every_decision[] = {
     // salting
     &salt_target,
     &salt_mix,
+    &mixing_schedule,
+    &moved_water,
     &instrument_readings,
+    &instrument_check,
+    &unknown_instrument,
+    &weighed_salinity,
     &salinity_match,
     &saturation_oxygen,
     &ammonia_free_part,
