@@ -7,13 +7,18 @@
 #include <tankwright/decisions/bottom/net_water.hpp>
 #include <tankwright/decisions/bottom/rock_weight.hpp>
 #include <tankwright/decisions/bottom/sand_bed.hpp>
+#include <tankwright/decisions/closing/cable_gap.hpp>
 #include <tankwright/decisions/closing/cooling.hpp>
 #include <tankwright/decisions/closing/cross_brace.hpp>
 #include <tankwright/decisions/closing/drying.hpp>
 #include <tankwright/decisions/closing/evaporation.hpp>
+#include <tankwright/decisions/closing/heat_week.hpp>
 #include <tankwright/decisions/closing/heater.hpp>
+#include <tankwright/decisions/closing/heater_stuck.hpp>
 #include <tankwright/decisions/closing/humidity.hpp>
+#include <tankwright/decisions/closing/lid_lift.hpp>
 #include <tankwright/decisions/closing/lid_sag.hpp>
+#include <tankwright/decisions/closing/light_heat.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
 #include <tankwright/decisions/closing/reservoir.hpp>
 #include <tankwright/decisions/closing/rock_view.hpp>
@@ -22,6 +27,7 @@
 #include <tankwright/decisions/closing/wall.hpp>
 #include <tankwright/decisions/closing/warm_up.hpp>
 #include <tankwright/decisions/closing/window.hpp>
+#include <tankwright/decisions/closing/year_of_room.hpp>
 #include <tankwright/decisions/first_fill/bulkhead_holes.hpp>
 #include <tankwright/decisions/first_fill/corner_joints.hpp>
 #include <tankwright/decisions/first_fill/drips.hpp>
@@ -44,6 +50,8 @@
 #include <tankwright/decisions/moving_in/oxygen_in_power_cut.hpp>
 #include <tankwright/decisions/moving_in/room_to_swim.hpp>
 #include <tankwright/decisions/moving_in/start_up.hpp>
+#include <tankwright/decisions/plumbing/backup_power.hpp>
+#include <tankwright/decisions/plumbing/circuit_load.hpp>
 #include <tankwright/decisions/plumbing/drain_blocked.hpp>
 #include <tankwright/decisions/plumbing/drain_noise.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
@@ -53,6 +61,7 @@
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
 #include <tankwright/decisions/plumbing/pump_choice.hpp>
 #include <tankwright/decisions/plumbing/pump_suction.hpp>
+#include <tankwright/decisions/plumbing/residual_current.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
 #include <tankwright/decisions/plumbing/sump_runs_over.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
@@ -63,7 +72,10 @@
 #include <tankwright/decisions/power_cut/pump_restart.hpp>
 #include <tankwright/decisions/power_cut/running_level.hpp>
 #include <tankwright/decisions/power_cut/top_off_stuck_power_cut.hpp>
+#include <tankwright/decisions/running/consumables.hpp>
+#include <tankwright/decisions/running/devices_of_the_year.hpp>
 #include <tankwright/decisions/running/running_cost.hpp>
+#include <tankwright/decisions/running/water_of_the_year.hpp>
 #include <tankwright/decisions/salting/ammonia.hpp>
 #include <tankwright/decisions/salting/instrument_check.hpp>
 #include <tankwright/decisions/salting/match.hpp>
@@ -109,6 +121,9 @@ inline constexpr const decision* every_decision[] = {
     &sump_runs_over,
     &pump_suction,
     &jet_reach,
+    &circuit_load,
+    &residual_current,
+    &backup_power,
     // power cut
     &dry_floor,
     &break_blocked,
@@ -137,14 +152,20 @@ inline constexpr const decision* every_decision[] = {
     // closing the top
     &cross_brace,
     &lid_sag,
+    &lid_lift,
     &rock_view,
     &daily_evaporation,
+    &cable_gap,
     &room_humidity,
+    &year_of_room,
     &drying_methods,
     &dripping_window,
     &outside_wall,
     &heater_choice,
+    &heater_stuck,
     &summer_cooling,
+    &heat_week,
+    &light_heat,
     &warm_up_time,
     &heat_outage,
     &reservoir_time,
@@ -164,6 +185,9 @@ inline constexpr const decision* every_decision[] = {
     &room_to_swim,
     // running
     &running_cost,
+    &devices_of_the_year,
+    &water_of_the_year,
+    &consumables,
 };
 
 inline void refuse_mistakes(const plan::build& build) {
