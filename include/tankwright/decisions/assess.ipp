@@ -42,14 +42,20 @@
 #include <tankwright/decisions/moving_in/acclimation.hpp>
 #include <tankwright/decisions/moving_in/alkalinity.hpp>
 #include <tankwright/decisions/moving_in/dose_cleared.hpp>
+#include <tankwright/decisions/moving_in/feed_today.hpp>
 #include <tankwright/decisions/moving_in/filter_later.hpp>
 #include <tankwright/decisions/moving_in/filter_today.hpp>
 #include <tankwright/decisions/moving_in/free_ammonia.hpp>
+#include <tankwright/decisions/moving_in/grown_up.hpp>
+#include <tankwright/decisions/moving_in/hardness_unattended.hpp>
 #include <tankwright/decisions/moving_in/new_arrivals.hpp>
 #include <tankwright/decisions/moving_in/nitrogen_load.hpp>
 #include <tankwright/decisions/moving_in/oxygen_in_power_cut.hpp>
 #include <tankwright/decisions/moving_in/room_to_swim.hpp>
+#include <tankwright/decisions/moving_in/skimmer_cup_days.hpp>
 #include <tankwright/decisions/moving_in/start_up.hpp>
+#include <tankwright/decisions/moving_in/timetable.hpp>
+#include <tankwright/decisions/moving_in/transport_bags.hpp>
 #include <tankwright/decisions/plumbing/backup_power.hpp>
 #include <tankwright/decisions/plumbing/circuit_load.hpp>
 #include <tankwright/decisions/plumbing/drain_blocked.hpp>
@@ -174,14 +180,20 @@ inline constexpr const decision* every_decision[] = {
     // moving in
     &nitrogen_load,
     &filter_today,
+    &feed_today,
     &filter_later,
+    &grown_up,
     &free_ammonia,
     &start_up,
+    &timetable,
     &alkalinity,
+    &hardness_unattended,
     &oxygen_in_power_cut,
     &dose_cleared,
     &new_arrivals,
     &acclimation,
+    &transport_bags,
+    &skimmer_cup_days,
     &room_to_swim,
     // running
     &running_cost,
