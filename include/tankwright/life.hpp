@@ -17,4 +17,6 @@
 #include <tankwright/life/space.hpp>
 #include <tankwright/life/start_up.hpp>
 #include <tankwright/life/start_up_plan.hpp>
+#include <tankwright/life/stocking_steps.hpp>
 #include <tankwright/life/transfer.hpp>
+#include <tankwright/life/transport.hpp>

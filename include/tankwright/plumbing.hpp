@@ -25,6 +25,7 @@
 #include <tankwright/plumbing/pump.hpp>
 #include <tankwright/plumbing/restart.hpp>
 #include <tankwright/plumbing/siphon.hpp>
+#include <tankwright/plumbing/submerged_jet.hpp>
 #include <tankwright/plumbing/sump.hpp>
 #include <tankwright/plumbing/sump_plan.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>

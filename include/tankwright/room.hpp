@@ -18,6 +18,7 @@
 #include <tankwright/room/ranges.hpp>
 #include <tankwright/room/running_cost.hpp>
 #include <tankwright/room/saturation.hpp>
+#include <tankwright/room/supply.hpp>
 #include <tankwright/room/tank_water.hpp>
 #include <tankwright/room/temperature_course.hpp>
 #include <tankwright/room/top_off.hpp>

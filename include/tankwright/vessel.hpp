@@ -17,10 +17,12 @@
 #include <tankwright/vessel/grains.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
 #include <tankwright/vessel/item.hpp>
+#include <tankwright/vessel/joints.hpp>
 #include <tankwright/vessel/leak_parts.hpp>
 #include <tankwright/vessel/leak_test.hpp>
 #include <tankwright/vessel/leak_test_planning.hpp>
 #include <tankwright/vessel/lid.hpp>
+#include <tankwright/vessel/lifting.hpp>
 #include <tankwright/vessel/materials.hpp>
 #include <tankwright/vessel/panel.hpp>
 #include <tankwright/vessel/panel_remarks.hpp>

@@ -8,6 +8,8 @@
 #include <tankwright/water/ammonia.hpp>
 #include <tankwright/water/ammonium_pka.hpp>
 #include <tankwright/water/blend.hpp>
+#include <tankwright/water/brine.hpp>
+#include <tankwright/water/carbonate.hpp>
 #include <tankwright/water/composition.hpp>
 #include <tankwright/water/conductivity.hpp>
 #include <tankwright/water/conductivity_meter.hpp>
@@ -17,6 +19,7 @@
 #include <tankwright/water/drift.hpp>
 #include <tankwright/water/exchange.hpp>
 #include <tankwright/water/freezing.hpp>
+#include <tankwright/water/hardness_drift.hpp>
 #include <tankwright/water/heat.hpp>
 #include <tankwright/water/hydrometer.hpp>
 #include <tankwright/water/liquid.hpp>
@@ -32,4 +35,5 @@
 #include <tankwright/water/thermal_conductivity.hpp>
 #include <tankwright/water/vapour.hpp>
 #include <tankwright/water/viscosity.hpp>
+#include <tankwright/water/weighed_volume.hpp>
 #include <tankwright/water/well_mixed.hpp>

@@ -33,6 +33,7 @@ TEST_CASE("assess: each decision once, by itself as in the whole") {
   std::set<std::string_view> ids;
   for (const auto* d : all) ids.insert(d->id);
   TW_HOLDS(property_of("tankwright::decisions::all_decisions", "no id twice"), ids.size() == all.size());
+  CHECK(ids.size() >= 80);
   const plan::build build = lagoon_with_sump();
   const auto whole = decisions::assess(build);
   for (const auto& f : whole.findings) {

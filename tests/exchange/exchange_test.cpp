@@ -50,7 +50,7 @@ std::string line(const std::string& toml) {
 }  // namespace
 
 TEST_CASE("exchange: the plans that ship come back from TOML and from JSON as they were") {
-  for (const char* name : {"demo.toml", "demo_us.toml", "demo_flood.toml"}) {
+  for (const char* name : {"demo.toml", "demo_us.toml", "demo_flood.toml", "demo_plywood_us.toml"}) {
     const auto first = te::read_plan(shipped(name), te::notation::toml);
     REQUIRE_MESSAGE(first.usable(), name);
     const std::string toml = te::to_toml(first.build), json = te::to_json(first.build);

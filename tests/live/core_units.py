@@ -19,7 +19,7 @@ POUND = Fraction('0.45359237')      # international pound, 1959
 GRAVITY = Fraction('9.80665')       # standard gravity, 3rd CGPM 1901
 HOUR = Fraction(3600)
 WITH_PREFIX = {'m': 1, 'L': Fraction(1, 1000), 'g': Fraction(1, 1000), 'N': 1, 'J': 1, 'W': 1, 'Wh': HOUR, 'Pa': 1,
-               'bar': 10**5, 'S': 1, 'mol': 1}
+               'bar': 10**5, 'S': 1, 'mol': 1, 'A': 1, 'V': 1}
 WITHOUT_PREFIX = {
     's': 1, 'min': 60, 'h': HOUR, 'd': 24 * HOUR, 'wk': 168 * HOUR, 'rad': 1, 'deg': PI / 180, 'K': 1, '%': Fraction(1, 100),
     'in': INCH, 'ft': 12 * INCH, 't': 1000, 'lb': POUND, 'oz': POUND / 16, 'lbf': POUND * GRAVITY,

@@ -14,7 +14,9 @@
 #include <boost/units/systems/si/area.hpp>
 #include <boost/units/systems/si/base.hpp>
 #include <boost/units/systems/si/conductivity.hpp>
+#include <boost/units/systems/si/current.hpp>
 #include <boost/units/systems/si/dynamic_viscosity.hpp>
+#include <boost/units/systems/si/electric_potential.hpp>
 #include <boost/units/systems/si/energy.hpp>
 #include <boost/units/systems/si/force.hpp>
 #include <boost/units/systems/si/frequency.hpp>
@@ -122,6 +124,10 @@ using thermal_conductivity = core::si_quantity<core::length_mass_time_temperatur
 using thermal_transmittance = core::si_quantity<core::mass_time_temperature<1, -3, -1>>;  ///< U-value, W/(m^2 K)
 using thermal_resistance = core::si_quantity<core::mass_time_temperature<-1, 3, 1>>;  ///< m^2 K/W
 using heat_loss_coefficient = core::si_quantity<core::length_mass_time_temperature<2, 1, -3, -1>>;  ///< W/K
+
+// Electricity.
+using electric_current = boost::units::quantity<boost::units::si::current>;  ///< A
+using voltage = boost::units::quantity<boost::units::si::electric_potential>;  ///< V
 
 // Properties of the water.
 using dynamic_viscosity = boost::units::quantity<boost::units::si::dynamic_viscosity>;  ///< Pa s

@@ -90,6 +90,7 @@
   ROW(energy, joules,         "J",   1.0)                                       \
   ROW(energy, kilojoules,     "kJ",  1e3)                                       \
   ROW(energy, kilowatt_hours, "kWh", 3.6e6)                                     \
+  ROW(energy, watt_hours,     "Wh",  3.6e3)                                     \
   ROW(power, watts,       "W",  1.0)                                            \
   ROW(power, kilowatts,   "kW", 1e3)                                            \
   ROW(power, horsepower,  "hp", 745.69987158227022)                             \
@@ -121,6 +122,9 @@
   ROW(electrical_conductivity, siemens_per_metre,           "S/m",   1.0)       \
   ROW(electrical_conductivity, millisiemens_per_centimetre, "mS/cm", 0.1)       \
   ROW(electrical_conductivity, microsiemens_per_centimetre, "uS/cm", 1e-4)      \
+  ROW(electric_current, amperes,      "A",  1.0)                                \
+  ROW(electric_current, milliamperes, "mA", 1e-3)                               \
+  ROW(voltage, volts, "V", 1.0)                                                 \
   ROW(specific_volume, cubic_metres_per_kilogram, "m3/kg", 1.0)                 \
   ROW(amount_concentration, moles_per_cubic_metre,  "mol/m3",  1.0)             \
   ROW(amount_concentration, millimoles_per_litre,   "mmol/L",  1.0)             \

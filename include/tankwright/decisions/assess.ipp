@@ -7,13 +7,18 @@
 #include <tankwright/decisions/bottom/net_water.hpp>
 #include <tankwright/decisions/bottom/rock_weight.hpp>
 #include <tankwright/decisions/bottom/sand_bed.hpp>
+#include <tankwright/decisions/closing/cable_gap.hpp>
 #include <tankwright/decisions/closing/cooling.hpp>
 #include <tankwright/decisions/closing/cross_brace.hpp>
 #include <tankwright/decisions/closing/drying.hpp>
 #include <tankwright/decisions/closing/evaporation.hpp>
+#include <tankwright/decisions/closing/heat_week.hpp>
 #include <tankwright/decisions/closing/heater.hpp>
+#include <tankwright/decisions/closing/heater_stuck.hpp>
 #include <tankwright/decisions/closing/humidity.hpp>
+#include <tankwright/decisions/closing/lid_lift.hpp>
 #include <tankwright/decisions/closing/lid_sag.hpp>
+#include <tankwright/decisions/closing/light_heat.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
 #include <tankwright/decisions/closing/reservoir.hpp>
 #include <tankwright/decisions/closing/rock_view.hpp>
@@ -22,25 +27,47 @@
 #include <tankwright/decisions/closing/wall.hpp>
 #include <tankwright/decisions/closing/warm_up.hpp>
 #include <tankwright/decisions/closing/window.hpp>
+#include <tankwright/decisions/closing/year_of_room.hpp>
+#include <tankwright/decisions/first_fill/bulkhead_holes.hpp>
+#include <tankwright/decisions/first_fill/corner_joints.hpp>
+#include <tankwright/decisions/first_fill/drips.hpp>
 #include <tankwright/decisions/first_fill/fill_stages.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
 #include <tankwright/decisions/first_fill/leak_test_duration.hpp>
 #include <tankwright/decisions/first_fill/panels.hpp>
+#include <tankwright/decisions/first_fill/plywood_walls.hpp>
+#include <tankwright/decisions/first_fill/silicone_seams.hpp>
+#include <tankwright/decisions/first_fill/tested_parts.hpp>
+#include <tankwright/decisions/first_fill/top_rails.hpp>
 #include <tankwright/decisions/moving_in/acclimation.hpp>
 #include <tankwright/decisions/moving_in/alkalinity.hpp>
 #include <tankwright/decisions/moving_in/dose_cleared.hpp>
+#include <tankwright/decisions/moving_in/feed_today.hpp>
 #include <tankwright/decisions/moving_in/filter_later.hpp>
 #include <tankwright/decisions/moving_in/filter_today.hpp>
 #include <tankwright/decisions/moving_in/free_ammonia.hpp>
+#include <tankwright/decisions/moving_in/grown_up.hpp>
+#include <tankwright/decisions/moving_in/hardness_unattended.hpp>
 #include <tankwright/decisions/moving_in/new_arrivals.hpp>
 #include <tankwright/decisions/moving_in/nitrogen_load.hpp>
 #include <tankwright/decisions/moving_in/oxygen_in_power_cut.hpp>
 #include <tankwright/decisions/moving_in/room_to_swim.hpp>
+#include <tankwright/decisions/moving_in/skimmer_cup_days.hpp>
 #include <tankwright/decisions/moving_in/start_up.hpp>
+#include <tankwright/decisions/moving_in/timetable.hpp>
+#include <tankwright/decisions/moving_in/transport_bags.hpp>
+#include <tankwright/decisions/plumbing/backup_power.hpp>
+#include <tankwright/decisions/plumbing/circuit_load.hpp>
 #include <tankwright/decisions/plumbing/drain_blocked.hpp>
+#include <tankwright/decisions/plumbing/drain_noise.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
+#include <tankwright/decisions/plumbing/fittings_cost.hpp>
+#include <tankwright/decisions/plumbing/jet_reach.hpp>
 #include <tankwright/decisions/plumbing/overflow_head.hpp>
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
+#include <tankwright/decisions/plumbing/pump_choice.hpp>
+#include <tankwright/decisions/plumbing/pump_suction.hpp>
+#include <tankwright/decisions/plumbing/residual_current.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
 #include <tankwright/decisions/plumbing/sump_runs_over.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
@@ -51,13 +78,21 @@
 #include <tankwright/decisions/power_cut/pump_restart.hpp>
 #include <tankwright/decisions/power_cut/running_level.hpp>
 #include <tankwright/decisions/power_cut/top_off_stuck_power_cut.hpp>
+#include <tankwright/decisions/running/consumables.hpp>
+#include <tankwright/decisions/running/devices_of_the_year.hpp>
 #include <tankwright/decisions/running/running_cost.hpp>
+#include <tankwright/decisions/running/water_of_the_year.hpp>
 #include <tankwright/decisions/salting/ammonia.hpp>
+#include <tankwright/decisions/salting/instrument_check.hpp>
 #include <tankwright/decisions/salting/match.hpp>
 #include <tankwright/decisions/salting/mix.hpp>
+#include <tankwright/decisions/salting/mixing_schedule.hpp>
+#include <tankwright/decisions/salting/moved_water.hpp>
 #include <tankwright/decisions/salting/oxygen.hpp>
 #include <tankwright/decisions/salting/readings.hpp>
 #include <tankwright/decisions/salting/target.hpp>
+#include <tankwright/decisions/salting/unknown_instrument.hpp>
+#include <tankwright/decisions/salting/weighed_salinity.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/plan/names.hpp>
 #include <tankwright/plan/validate.hpp>
@@ -70,16 +105,31 @@ inline constexpr const decision* every_decision[] = {
     // first fill
     &panels,
     &fill_stages,
+    &plywood_walls,
+    &top_rails,
+    &corner_joints,
+    &silicone_seams,
+    &bulkhead_holes,
     &leak,
+    &tested_parts,
+    &drips,
     &leak_test_duration,
     // plumbing
     &return_flow,
+    &fittings_cost,
+    &pump_choice,
     &pipe_velocity,
     &turnover,
     &overflow_head,
     &drains,
+    &drain_noise,
     &drain_blocked,
     &sump_runs_over,
+    &pump_suction,
+    &jet_reach,
+    &circuit_load,
+    &residual_current,
+    &backup_power,
     // power cut
     &dry_floor,
     &break_blocked,
@@ -96,21 +146,32 @@ inline constexpr const decision* every_decision[] = {
     // salting
     &salt_target,
     &salt_mix,
+    &mixing_schedule,
+    &moved_water,
     &instrument_readings,
+    &instrument_check,
+    &unknown_instrument,
+    &weighed_salinity,
     &salinity_match,
     &saturation_oxygen,
     &ammonia_free_part,
     // closing the top
     &cross_brace,
     &lid_sag,
+    &lid_lift,
     &rock_view,
     &daily_evaporation,
+    &cable_gap,
     &room_humidity,
+    &year_of_room,
     &drying_methods,
     &dripping_window,
     &outside_wall,
     &heater_choice,
+    &heater_stuck,
     &summer_cooling,
+    &heat_week,
+    &light_heat,
     &warm_up_time,
     &heat_outage,
     &reservoir_time,
@@ -119,17 +180,26 @@ inline constexpr const decision* every_decision[] = {
     // moving in
     &nitrogen_load,
     &filter_today,
+    &feed_today,
     &filter_later,
+    &grown_up,
     &free_ammonia,
     &start_up,
+    &timetable,
     &alkalinity,
+    &hardness_unattended,
     &oxygen_in_power_cut,
     &dose_cleared,
     &new_arrivals,
     &acclimation,
+    &transport_bags,
+    &skimmer_cup_days,
     &room_to_swim,
     // running
     &running_cost,
+    &devices_of_the_year,
+    &water_of_the_year,
+    &consumables,
 };
 
 inline void refuse_mistakes(const plan::build& build) {

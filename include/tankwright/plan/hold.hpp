@@ -7,6 +7,7 @@
 #include <string>
 #include <tankwright/core/units.hpp>
 #include <tankwright/plan/description.hpp>
+#include <vector>
 
 namespace tankwright::plan {
 
@@ -22,6 +23,25 @@ struct planned_leak_test {
   flag pan{};
   value<velocity> evaporation{};
   value<proportion> evaporation_uncertainty{};
+  std::string note{};
+};
+
+/// Drops counted under a seam or a fitting.
+struct counted_drip {
+  std::string label{};
+  value<double> drops{};
+  value<duration> over{};
+  value<volume> drop{};
+  std::string note{};
+};
+
+/// A part that is tested at the same time, shut off from the others: the sump, a return.
+struct tested_part {
+  std::string label{};
+  value<area> surface{};
+  value<length> depth{};
+  values<length> levels{};
+  values<length> pan{};
   std::string note{};
 };
 
@@ -43,11 +63,15 @@ struct hold_section {
   value<temperature> water_temperature{};
   value<temperature> air_temperature{};
   value<relative_humidity> air_humidity{};
+  std::vector<counted_drip> drip{};
+  std::vector<tested_part> part{};
   std::optional<planned_leak_test> planned{};
   std::string note{};
 };
 
 void describe(visitor& key, planned_leak_test& s);
+void describe(visitor& key, counted_drip& s);
+void describe(visitor& key, tested_part& s);
 void describe(visitor& key, hold_section& s);
 
 }  // namespace tankwright::plan

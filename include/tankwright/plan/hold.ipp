@@ -34,6 +34,29 @@ TANKWRIGHT_INLINE void describe(visitor& key, planned_leak_test& s) {
   describe_note(key, s.note);
 }
 
+TANKWRIGHT_INLINE void describe(visitor& key, counted_drip& s) {
+  key("label", s.label, {.means = "where it drips", .needed = true});
+  key("drops", s.drops, {.means = "drops that were counted", .limits = {1.0, 100000.0}, .needed = true,
+                         .whole = true});
+  key("over", s.over, {.means = "time in which they fell", .limits = {seconds(1.0), days(365.0)}, .needed = true,
+                       .doubt = seconds(1.0)});
+  key("drop", s.drop, {.means = "volume of one drop, from some caught in a measure; about 0.05 mL where not given",
+                       .limits = {millilitres(0.001), millilitres(1.0)}, .doubt = known_within(percent(10.0))});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, tested_part& s) {
+  key("label", s.label, {.means = "what the report calls it", .needed = true});
+  key("surface", s.surface, {.means = "horizontal area of its water", .limits = usual::surface, .needed = true,
+                             .doubt = usual::surfaces});
+  key("depth", s.depth, {.means = "of its water, for the swelling as it warms", .limits = usual::built, .needed = true,
+                         .doubt = usual::tape});
+  key("levels", s.levels, {.means = "of its water at the times of [hold], counted upwards from any mark",
+                           .limits = detail::marks, .needed = true});
+  key("pan", s.pan, {.means = "levels in a pan that floats in it", .limits = detail::marks});
+  describe_note(key, s.note);
+}
+
 TANKWRIGHT_INLINE void describe(visitor& key, hold_section& s) {
   key("surface", s.surface, {.means = "horizontal area of the water, of all vessels that are connected",
                              .limits = usual::surface, .needed = true, .doubt = usual::surfaces});
@@ -68,6 +91,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, hold_section& s) {
       {.means = "relative humidity of the room",
        .limits = {relative_humidity::from_percent(0.0), relative_humidity::from_percent(100.0)},
        .doubt = relative_humidity::from_percent(5.0)});
+  key("drip", s.drip, {.means = "drops that were counted under a seam or a fitting"});
+  key("part", s.part, {.means = "each other part that was tested at the same times, shut off from the rest"});
   key("planned", s.planned, {.means = "a test that is still to be done"});
   describe_note(key, s.note);
   key.together({"times", "levels"});

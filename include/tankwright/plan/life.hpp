@@ -121,6 +121,58 @@ struct animal_kind {
   value<velocity> speed{};
   value<double> run_multiple = by_default(tankwright::life::informal_length_multiple);
   value<double> width_multiple = by_default(tankwright::life::informal_width_multiple);
+  value<mass> adult_mass{};
+  std::string note{};
+};
+
+/// Animals in a bag, with their water and their gas.
+struct transport_bag {
+  std::string label{};
+  value<mass> animals{};
+  value<volume> water{};
+  value<volume> gas{};
+  value<proportion> oxygen = by_default(percent(100.0));
+  value<double> oxygen_use{};  ///< milligrams of oxygen per kilogram and hour
+  value<duration> closed_for{};
+  value<double> ph = by_default(8.1);
+  value<double> alkalinity = by_default(2.4);  ///< milliequivalents per litre
+  value<tankwright::practical_salinity> practical_salinity = by_default(tankwright::practical_salinity{35.0});
+  value<temperature> filled_at{};
+  value<temperature> surroundings{};
+  value<duration> time_constant{};
+  value<temperature> lowest{};
+  value<temperature> highest{};
+  std::string note{};
+};
+
+/// The cup of the skimmer.
+struct skimmer_cup {
+  value<volume> room{};
+  value<flow_rate> fills{};
+  value<duration> unattended{};
+  flag overflows_to_floor{};
+  std::string note{};
+};
+
+/// What corals, algae and shells take from the water while nobody is there.
+struct hardness_drift {
+  value<duration> unattended = by_default(days(30.0));
+  value<double> alkalinity_now{};
+  value<double> alkalinity_lowest{};
+  value<double> alkalinity_a_day{};
+  value<mass_concentration> calcium_now{};
+  value<mass_concentration> calcium_lowest{};
+  value<proportion> water_change{};
+  value<duration> every{};
+  std::string note{};
+};
+
+/// How food or animals are added, step by step.
+struct stocking_timetable {
+  value<proportion> start{};
+  value<proportion> step = by_default(percent(25.0));
+  value<duration> rest = by_default(days(7.0));
+  value<duration> ready_by{};
   std::string note{};
 };
 
@@ -190,6 +242,10 @@ struct life_section {
   std::optional<plan::circulation> circulation{};
   std::optional<plan::arrivals> arrivals{};
   std::optional<swim_room> room{};
+  std::vector<transport_bag> bag{};
+  std::optional<skimmer_cup> skimmer{};
+  std::optional<hardness_drift> drift{};
+  std::optional<stocking_timetable> timetable{};
   std::string note{};
 };
 
@@ -209,6 +265,10 @@ void describe(visitor& key, treatment& s);
 void describe(visitor& key, circulation& s);
 void describe(visitor& key, arrivals& s);
 void describe(visitor& key, swim_room& s);
+void describe(visitor& key, transport_bag& s);
+void describe(visitor& key, skimmer_cup& s);
+void describe(visitor& key, hardness_drift& s);
+void describe(visitor& key, stocking_timetable& s);
 void describe(visitor& key, life_section& s);
 
 }  // namespace tankwright::plan

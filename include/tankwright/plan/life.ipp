@@ -190,8 +190,100 @@ TANKWRIGHT_INLINE void describe(visitor& key, animal_kind& s) {
                                        .limits = {0.01, 1000.0}, .set_by = wanted});
   key("width_multiple", s.width_multiple, {.means = "body lengths that the width should have; informal",
                                            .limits = {0.01, 1000.0}, .set_by = wanted});
+  key("adult_mass", s.adult_mass, {.means = "mass of one when it is grown",
+                                   .limits = {milligrams(1.0), kilograms(10000.0)},
+                                   .doubt = known_within(percent(20.0))});
   describe_note(key, s.note);
   key.together({"adult", "speed"});
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, transport_bag& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("animals", s.animals, {.means = "mass of all animals in it", .limits = {milligrams(1.0), kilograms(1000.0)},
+                             .needed = true, .doubt = detail::mass_of_an_animal});
+  key("water", s.water, {.means = "in it", .limits = usual::water, .needed = true, .set_by = chosen,
+                         .choose_between = {{litres(0.5), litres(100.0)}}, .step = litres(0.5),
+                         .doubt = usual::metered});
+  key("gas", s.gas, {.means = "over the water", .limits = usual::water_or_none, .needed = true, .set_by = chosen,
+                     .choose_between = {{litres(0.5), litres(200.0)}}, .step = litres(0.5),
+                     .doubt = known_within(percent(10.0))});
+  key("oxygen", s.oxygen, {.means = "part of that gas: 100 % from a cylinder, 21 % of air",
+                           .limits = usual::part_of_whole, .set_by = chosen, .doubt = percent(5.0)});
+  key("oxygen_use", s.oxygen_use, {.means = "of the handled animals, in milligrams for a kilogram and hour",
+                                   .limits = {0.0, 100000.0}, .needed = true, .doubt = detail::use_of_a_kind});
+  key("closed_for", s.closed_for, {.means = "from closing to opening, with the worst delay", .limits = usual::span,
+                                   .needed = true, .set_by = chosen,
+                                   .choose_between = {{hours(1.0), hours(72.0)}}, .step = hours(1.0)});
+  key("ph", s.ph, {.means = "of its water on the total scale", .limits = {5.0, 9.5}, .doubt = 0.1});
+  key("alkalinity", s.alkalinity, {.means = "of its water, in milliequivalents per litre", .limits = {0.1, 10.0},
+                                   .doubt = 0.1});
+  key("practical_salinity", s.practical_salinity, {.means = "of its water", .limits = usual::salinity,
+                                                   .doubt = usual::read_salinity});
+  key("filled_at", s.filled_at, {.means = "temperature of its water at first", .limits = usual::liquid_water,
+                                 .needed = true, .doubt = usual::thermometer});
+  key("surroundings", s.surroundings, {.means = "temperature around it on the way", .limits = usual::air,
+                                       .doubt = kelvin_steps(2.0)});
+  key("time_constant", s.time_constant,
+      {.means = "time in which it goes two thirds of the way to that: a bag an hour or two, a good box ten",
+       .limits = usual::span, .doubt = known_within_factor(1.5)});
+  key("lowest", s.lowest, {.means = "lowest temperature that they stand", .limits = usual::liquid_water,
+                           .set_by = wanted});
+  key("highest", s.highest, {.means = "highest temperature that they stand", .limits = usual::liquid_water,
+                             .set_by = wanted});
+  describe_note(key, s.note);
+  key.together({"surroundings", "time_constant"});
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, skimmer_cup& s) {
+  key("room", s.room, {.means = "of the empty cup, or of the bucket that it drains to", .limits = usual::water,
+                       .needed = true, .set_by = chosen, .choose_between = {{litres(0.2), litres(50.0)}},
+                       .step = litres(0.1), .doubt = usual::metered});
+  key("fills", s.fills, {.means = "what it collects, in the mean of a week",
+                         .limits = {litres_per_day(0.0001), litres_per_day(1000.0)}, .needed = true,
+                         .doubt = known_within_factor(2.0)});
+  key("unattended", s.unattended, {.means = "how long nobody empties it", .limits = usual::span, .needed = true,
+                                   .set_by = wanted});
+  key("overflows_to_floor", s.overflows_to_floor, {.means = "whether what runs over goes onto the floor, not back into "
+                                                            "the sump"});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, hardness_drift& s) {
+  key("unattended", s.unattended, {.means = "how long nobody doses", .limits = usual::span, .set_by = wanted});
+  key("alkalinity_now", s.alkalinity_now, {.means = "in dKH", .limits = {0.1, 100.0}, .needed = true,
+                                           .doubt = detail::alkalinity_kit});
+  key("alkalinity_lowest", s.alkalinity_lowest, {.means = "that it may fall to, in dKH", .limits = {0.1, 100.0},
+                                                 .needed = true, .set_by = wanted});
+  key("alkalinity_a_day", s.alkalinity_a_day, {.means = "what it falls in a day without dosing, in dKH, from two "
+                                                        "measurements",
+                                               .limits = {0.0, 20.0}, .needed = true,
+                                               .doubt = known_within(percent(25.0))});
+  key("calcium_now", s.calcium_now, {.means = "calcium of the water",
+                                     .limits = {milligrams_per_litre(1.0), milligrams_per_litre(2000.0)},
+                                     .doubt = milligrams_per_litre(15.0)});
+  key("calcium_lowest", s.calcium_lowest, {.means = "that it may fall to",
+                                           .limits = {milligrams_per_litre(1.0), milligrams_per_litre(2000.0)},
+                                           .set_by = wanted});
+  key("water_change", s.water_change, {.means = "part of the water that is changed at a time meanwhile, by a machine",
+                                       .limits = usual::part_of_whole, .set_by = chosen});
+  key("every", s.every, {.means = "from one water change to the next", .limits = {hours(1.0), days(365.0)},
+                         .set_by = chosen});
+  describe_note(key, s.note);
+  key.together({"calcium_now", "calcium_lowest"});
+  key.together({"water_change", "every"});
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, stocking_timetable& s) {
+  key("start", s.start, {.means = "part of the food that today's filter is fed for", .limits = usual::part_of_whole,
+                         .set_by = chosen, .choose_between = {{percent(5.0), percent(100.0)}}, .step = percent(5.0)});
+  key("step", s.step, {.means = "part of the whole food that each step adds at most", .limits = {percent(1.0),
+                                                                                               percent(100.0)},
+                       .set_by = chosen, .choose_between = {{percent(5.0), percent(50.0)}}, .step = percent(5.0)});
+  key("rest", s.rest, {.means = "least time from one step to the next", .limits = usual::span, .set_by = chosen,
+                       .choose_between = {{days(2.0), days(28.0)}}, .step = days(1.0)});
+  key("ready_by", s.ready_by, {.means = "day on which all are wanted in, counted from the first", .limits = usual::span,
+                               .set_by = wanted});
+  describe_note(key, s.note);
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, battery_air& s) {
@@ -288,6 +380,10 @@ TANKWRIGHT_INLINE void describe(visitor& key, life_section& s) {
   key("circulation", s.circulation, {.means = "how fast a dose or a spill should be out again"});
   key("arrivals", s.arrivals, {.means = "new animals in the water that they came in"});
   key("room", s.room, {.means = "room to swim"});
+  key("bag", s.bag, {.means = "each bag or box in which animals travel"});
+  key("skimmer", s.skimmer, {.means = "the cup of the skimmer"});
+  key("drift", s.drift, {.means = "alkalinity and calcium while nobody doses"});
+  key("timetable", s.timetable, {.means = "how food and animals are added, step by step"});
   describe_note(key, s.note);
 }
 

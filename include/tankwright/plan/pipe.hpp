@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/plan/description.hpp>
+#include <tankwright/plumbing/fittings.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
 
@@ -17,14 +18,46 @@ struct bore {
 };
 void describe_bore(visitor& key, bore& b);
 
+/// Fittings by their number, in place of their loss coefficients.
+struct counted_fittings {
+  value<double> elbows{};
+  value<double> elbows_45{};
+  value<double> tees_through{};
+  value<double> tees_branch{};
+  value<double> ball_valves{};
+  value<double> gate_valves{};
+  value<double> unions{};
+  value<double> swing_checks{};
+  value<double> entrances{};
+
+  [[nodiscard]] bool given() const noexcept {
+    return elbows || elbows_45 || tees_through || tees_branch || ball_valves || gate_valves || unions || swing_checks ||
+           entrances;
+  }
+};
+
 /// A run of pipe with its fittings.
 struct pipe {
   plan::bore bore{};
   value<tankwright::length> length{};
   value<double> loss = by_default(0.0);  ///< sum of the loss coefficients
   value<proportion> loss_uncertainty = by_default(percent(30.0));
+  counted_fittings fittings{};  ///< counted in addition
 };
 void describe_pipe(visitor& key, pipe& p);
+
+/// The loss coefficient of counted fittings in a bore, with its band.
+///
+///   K = sum of count_i K_i
+///
+/// @param c     how many of each kind; 0 where not given
+/// @param bore  of the pipe that they are fitted to
+/// @return      K on the velocity in that bore
+/// @throws      invalid_input (a bore that is no pipe)
+/// @accuracy    the band: 30 % for bends and tees, 50 % for valves, as if all erred the same way
+/// @source      Crane TP-410 by `plumbing/fittings.hpp`
+[[nodiscard]] estimate<tankwright::plumbing::loss_coefficient> loss_of(const counted_fittings& c,
+                                                                       tankwright::plumbing::pipe_bore bore);
 
 /// The bore in metres; of a nominal size the average one of its standard.
 ///
@@ -39,7 +72,7 @@ void describe_pipe(visitor& key, pipe& p);
 ///
 /// @param p     the pipe
 /// @param label its label
-/// @return      bore, length and loss coefficient with its band
+/// @return      bore, length and loss coefficient with its band: `loss` and the counted fittings together
 /// @throws      as `bore_of`
 /// @accuracy    exact
 /// @source      this library

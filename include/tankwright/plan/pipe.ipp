@@ -35,6 +35,18 @@ TANKWRIGHT_INLINE void describe_pipe(visitor& key, pipe& p) {
   key("loss", p.loss, {.means = "sum of the loss coefficients of its fittings", .limits = {0.0, 10000.0}});
   key("loss_uncertainty", p.loss_uncertainty,
       {.means = "how far that sum may be off, as a part of it", .limits = usual::part_of_whole});
+  const auto count = [&](std::string_view name, value<double>& v, std::string_view means) {
+    key(name, v, {.means = means, .limits = {0.0, 100.0}, .whole = true, .set_by = chosen});
+  };
+  count("elbows", p.fittings.elbows, "number of elbows of 90 degrees, counted in addition to loss");
+  count("elbows_45", p.fittings.elbows_45, "number of elbows of 45 degrees");
+  count("tees_through", p.fittings.tees_through, "number of tees that the water passes straight");
+  count("tees_branch", p.fittings.tees_branch, "number of tees in which it turns into the branch");
+  count("ball_valves", p.fittings.ball_valves, "number of ball valves, open");
+  count("gate_valves", p.fittings.gate_valves, "number of gate valves, open");
+  count("unions", p.fittings.unions, "number of unions and couplings");
+  count("swing_checks", p.fittings.swing_checks, "number of swing check valves, for what they cost while water runs");
+  count("entrances", p.fittings.entrances, "number of sharp entrances from a tank into the pipe");
 }
 
 TANKWRIGHT_INLINE tankwright::plumbing::pipe_bore bore_of(const bore& b) {
@@ -43,13 +55,32 @@ TANKWRIGHT_INLINE tankwright::plumbing::pipe_bore bore_of(const bore& b) {
       .average_bore;
 }
 
+TANKWRIGHT_INLINE estimate<tankwright::plumbing::loss_coefficient> loss_of(const counted_fittings& c,
+                                                                           tankwright::plumbing::pipe_bore bore) {
+  namespace tp = tankwright::plumbing;
+  using kind = tp::fitting;
+  const auto of = [&](const value<double>& count, kind what) {
+    return tp::fitted{tp::fitting_loss(what, bore), static_cast<int>(count.value_or(0.0))};
+  };
+  return tp::total_loss({of(c.elbows, kind::elbow_90), of(c.elbows_45, kind::elbow_45),
+                         of(c.tees_through, kind::tee_through_run), of(c.tees_branch, kind::tee_through_branch),
+                         of(c.ball_valves, kind::ball_valve), of(c.gate_valves, kind::gate_valve),
+                         of(c.unions, kind::union_or_coupling), of(c.swing_checks, kind::swing_check),
+                         {tp::entrance_loss({.bore = bore}), static_cast<int>(c.entrances.value_or(0.0))}});
+}
+
 TANKWRIGHT_INLINE tankwright::plumbing::pipe_run run_of(const pipe& p, std::string label) {
   tankwright::plumbing::pipe_run run{.label = std::move(label), .bore = bore_of(p.bore)};
   run.length = *p.length;
   const double k = *p.loss;
   const double band = p.loss_uncertainty.get().value();
   using tankwright::plumbing::loss_coefficient;
-  run.fittings = {loss_coefficient{k * (1.0 - band)}, loss_coefficient{k}, loss_coefficient{k * (1.0 + band)},
+  double low = k * (1.0 - band), middle = k, high = k * (1.0 + band);
+  if (p.fittings.given()) {
+    const auto counted = loss_of(p.fittings, run.bore);
+    low += counted.low.value(), middle += counted.central.value(), high += counted.high.value();
+  }
+  run.fittings = {loss_coefficient{low}, loss_coefficient{middle}, loss_coefficient{high},
                   "loss coefficients of the fittings"};
   return run;
 }

@@ -39,6 +39,17 @@ struct pump {
   std::string note{};
 };
 
+/// A pump that may be bought in place of the return pump.
+struct candidate_pump {
+  std::string label{};
+  values<flow_rate> flows{};
+  values<length> heads{};
+  value<double> speed = by_default(1.0);
+  value<tankwright::power> power{};
+  value<double> price{};
+  std::string note{};
+};
+
 /// The pipe that all returns share.
 struct trunk {
   plan::pipe pipe{};
@@ -54,6 +65,9 @@ struct return_pipe {
   value<length> below_edge{};
   value<length> siphon_break{};
   flag check_valve{};
+  value<length> nozzle{};
+  value<length> to_sand{};
+  value<length> to_wall{};
   std::string note{};
 };
 
@@ -94,6 +108,7 @@ struct sump {
 struct pump_inlet {
   value<length> above_floor{};
   plan::bore bore{};
+  value<length> npsh_required{};
   std::string note{};
 };
 
@@ -110,6 +125,7 @@ struct plumbing_section {
   std::optional<plan::overflow> overflow{};
   std::optional<plan::overflow_box> box{};
   std::optional<plan::pump> pump{};
+  std::vector<plan::candidate_pump> candidate{};
   std::optional<plan::trunk> trunk{};
   std::vector<plan::return_pipe> returns{};  ///< key "return"
   std::vector<plan::drain_pipe> drain{};
@@ -121,6 +137,7 @@ struct plumbing_section {
 void describe(visitor& key, overflow& s);
 void describe(visitor& key, overflow_box& s);
 void describe(visitor& key, pump& s);
+void describe(visitor& key, candidate_pump& s);
 void describe(visitor& key, trunk& s);
 void describe(visitor& key, return_pipe& s);
 void describe(visitor& key, drain_pipe& s);

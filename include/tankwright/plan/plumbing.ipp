@@ -39,15 +39,32 @@ TANKWRIGHT_INLINE void describe(visitor& key, overflow_box& s) {
   key.renamed("plan", "area");
 }
 
+namespace detail {
+
+inline void describe_curve(visitor& key, values<flow_rate>& flows, values<length>& heads, value<double>& speed) {
+  key("flows", flows, {.means = "flows of points of its curve, from zero on",
+                       .limits = {litres_per_hour(0.0), cubic_metres_per_hour(1000.0)}, .needed = true,
+                       .doubt = usual::label_flow});
+  key("heads", heads, {.means = "heads at those flows, falling", .limits = {metres(0.0), metres(100.0)},
+                       .needed = true});
+  key("speed", speed, {.means = "of the speed that the curve was measured at", .limits = {0.1, 1.5},
+                       .set_by = chosen, .choose_between = {{0.3, 1.0}}, .step = 0.05});
+}
+
+}  // namespace detail
+
 TANKWRIGHT_INLINE void describe(visitor& key, pump& s) {
   key("label", s.label, {.means = "what the report calls it"});
-  key("flows", s.flows, {.means = "flows of points of its curve, from zero on",
-                         .limits = {litres_per_hour(0.0), cubic_metres_per_hour(1000.0)}, .needed = true,
-                         .doubt = usual::label_flow});
-  key("heads", s.heads, {.means = "heads at those flows, falling", .limits = {metres(0.0), metres(100.0)},
-                         .needed = true});
-  key("speed", s.speed, {.means = "of the speed that the curve was measured at", .limits = {0.1, 1.5},
-                         .set_by = chosen, .choose_between = {{0.3, 1.0}}, .step = 0.05});
+  detail::describe_curve(key, s.flows, s.heads, s.speed);
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, candidate_pump& s) {
+  key("label", s.label, {.means = "what the report calls it", .needed = true});
+  detail::describe_curve(key, s.flows, s.heads, s.speed);
+  key("power", s.power, {.means = "electricity that it draws, by its label or at the socket",
+                         .limits = usual::electricity, .doubt = usual::label_power});
+  key("price", s.price, {.means = "what it costs to buy, in your currency", .limits = {0.0, 1e9}});
   describe_note(key, s.note);
 }
 
@@ -70,6 +87,15 @@ TANKWRIGHT_INLINE void describe(visitor& key, return_pipe& s) {
                                        .choose_between = {{millimetres(3), millimetres(50)}}, .step = millimetres(1),
                                        .doubt = usual::water_mark});
   key("check_valve", s.check_valve, {.means = "whether a check valve is in its pipe", .set_by = chosen});
+  key("nozzle", s.nozzle, {.means = "bore of its opening, where that differs from its pipe", .limits = usual::part,
+                           .set_by = chosen, .choose_between = {{millimetres(6.0), millimetres(100.0)}},
+                           .step = millimetres(1.0), .doubt = usual::rule});
+  key("to_sand", s.to_sand, {.means = "along the jet, from its opening to the sand that it is aimed at or meets first",
+                             .limits = usual::built, .set_by = chosen,
+                             .choose_between = {{millimetres(50.0), metres(3.0)}}, .step = millimetres(50.0),
+                             .doubt = usual::tape});
+  key("to_wall", s.to_wall, {.means = "along the jet, from its opening to the opposite wall", .limits = usual::built,
+                             .doubt = usual::tape});
   describe_note(key, s.note);
 }
 
@@ -124,6 +150,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, pump_inlet& s) {
   key("above_floor", s.above_floor, {.means = "middle of the pump's inlet above the floor of the sump",
                                      .limits = usual::building, .needed = true, .doubt = usual::tape});
   describe_bore(key, s.bore);
+  key("npsh_required", s.npsh_required, {.means = "suction head that the pump requires, by its maker",
+                                         .limits = {metres(0.0), metres(50.0)}, .doubt = known_within(percent(10.0))});
   describe_note(key, s.note);
 }
 
@@ -147,6 +175,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, plumbing_section& s) {
   key("overflow", s.overflow, {.means = "where the display runs over", .needed = true});
   key("box", s.box, {.means = "a box behind the overflow that falls when the pump stops"});
   key("pump", s.pump, {.means = "the return pump"});
+  key("candidate", s.candidate, {.means = "each pump that may be bought in its place"});
   key("trunk", s.trunk, {.means = "the pipe that all returns share"});
   key("return", s.returns, {.means = "each return into the display"});
   key("drain", s.drain, {.means = "each drain from the overflow to the sump"});

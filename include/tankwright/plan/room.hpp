@@ -40,6 +40,7 @@ struct water_surface {
 /// The display, or the sump.
 struct open_water {
   water_surface surface{};
+  value<tankwright::area> gap{};
   std::string note{};
 };
 
@@ -78,6 +79,70 @@ struct appliance {
   value<tankwright::power> power{};
   value<proportion> into_water = by_default(percent(0.0));
   value<proportion> on = by_default(percent(100.0));
+  std::string circuit{};
+  value<electric_current> leakage{};
+  value<double> power_factor = by_default(1.0);
+  value<double> kept_as{};
+  flag over_water{};
+  std::string note{};
+};
+
+/// A circuit of the house with its protection.
+struct circuit {
+  std::string label{};
+  value<tankwright::voltage> voltage{};
+  value<electric_current> breaker{};
+  value<electric_current> trips_at{};
+  value<proportion> continuous = by_default(percent(80.0));
+  std::string note{};
+};
+
+/// What gives electricity while the power is away.
+struct backup {
+  value<energy> capacity{};
+  value<proportion> usable = by_default(percent(50.0));
+  value<proportion> inverter = by_default(percent(85.0));
+  value<duration> lasts{};
+  value<tankwright::power> generator{};
+  std::string note{};
+};
+
+/// What the year brings, month by month.
+struct months_of_year {
+  values<temperature> outdoors{};
+  values<relative_humidity> humidity{};
+  values<temperature> indoors{};
+  std::string note{};
+};
+
+/// A week of heat, and what may be done about it.
+struct heat_week {
+  value<temperature> indoors{};
+  value<relative_humidity> humidity{};
+  value<temperature> highest{};
+  value<velocity> fan{};
+  value<tankwright::power> chiller{};
+  value<temperature> night{};
+  value<duration> lasts = by_default(days(7.0));
+  std::string note{};
+};
+
+/// A price for what is used up and bought again.
+struct consumable {
+  std::string label{};
+  value<double> price{};
+  value<duration> every{};
+  std::string note{};
+};
+
+/// The running year beside the electricity.
+struct running_year {
+  value<proportion> water_change{};
+  value<duration> every{};
+  value<double> price_of_water{};  ///< per cubic metre
+  value<double> price_of_salt{};   ///< per kilogram
+  value<proportion> recovery{};
+  std::vector<plan::consumable> consumable{};
   std::string note{};
 };
 
@@ -106,6 +171,8 @@ struct heating {
   value<power> heater{};
   value<double> margin = by_default(1.25);
   value<temperature> filled_at{};
+  value<temperature> highest{};
+  value<duration> looked_every = by_default(hours(12.0));
   std::vector<tank_wall> wall{};
   std::optional<heat_outage> outage{};
   std::string note{};
@@ -155,6 +222,11 @@ struct room_section {
   std::optional<cold_surface> window{};
   std::optional<cold_surface> wall{};
   std::vector<plan::appliance> appliance{};
+  std::vector<plan::circuit> circuit{};
+  std::optional<plan::backup> backup{};
+  std::optional<months_of_year> year{};
+  std::optional<plan::heat_week> heat_week{};
+  std::optional<running_year> running{};
   std::optional<plan::heating> heating{};
   std::optional<plan::top_off> top_off{};
   std::string note{};
@@ -167,6 +239,12 @@ void describe(visitor& key, moisture_source& s);
 void describe(visitor& key, dehumidifier& s);
 void describe(visitor& key, cold_surface& s);
 void describe(visitor& key, appliance& s);
+void describe(visitor& key, circuit& s);
+void describe(visitor& key, backup& s);
+void describe(visitor& key, months_of_year& s);
+void describe(visitor& key, heat_week& s);
+void describe(visitor& key, consumable& s);
+void describe(visitor& key, running_year& s);
 void describe(visitor& key, tank_wall& s);
 void describe(visitor& key, heat_outage& s);
 void describe(visitor& key, heating& s);

@@ -19,6 +19,7 @@ inline constexpr double sold_dehumidifiers[] = {10.0 * litre_a_day, 12.0 * litre
                                                 40.0 * litre_a_day, 50.0 * litre_a_day, 70.0 * litre_a_day,
                                                 90.0 * litre_a_day};
 
+inline const range_of<electric_current> leaks_to_earth{milliamperes(0.0), amperes(1.0)};
 inline const range_of<temperature> indoors{celsius(-30.0), celsius(50.0)};
 inline const range_of<rate> exchange_of_air{per_hour(0.0), per_hour(100.0)};
 inline const range_of<relative_humidity> humidities{relative_humidity::from_percent(0.0),
@@ -73,6 +74,10 @@ inline void describe_surface(visitor& key, water_surface& s, bool needed) {
 
 TANKWRIGHT_INLINE void describe(visitor& key, open_water& s) {
   detail::describe_surface(key, s.surface, false);
+  key("gap", s.gap, {.means = "open area of the gaps for pipes and cables in its cover", .limits = usual::surface_or_none,
+                     .set_by = chosen,
+                     .choose_between = {{square_centimetres(0.0), square_centimetres(2000.0)}},
+                     .step = square_centimetres(20.0), .doubt = known_within(percent(15.0))});
   describe_note(key, s.note);
 }
 
@@ -122,7 +127,101 @@ TANKWRIGHT_INLINE void describe(visitor& key, appliance& s) {
                                    .limits = usual::part_of_whole, .doubt = percent(10.0)});
   key("on", s.on, {.means = "part of the day that it is on", .limits = usual::part_of_whole, .set_by = chosen,
                    .choose_between = {{percent(0.0), percent(100.0)}}, .step = percent(5.0)});
+  key("circuit", s.circuit, {.means = "label of the circuit that it is plugged into", .set_by = chosen});
+  key("leakage", s.leakage, {.means = "current that it leaks to earth, by its papers or an electrician's clamp",
+                             .limits = detail::leaks_to_earth, .doubt = known_within_factor(1.5)});
+  key("power_factor", s.power_factor, {.means = "of its watts to its volt-amperes; motors and drivers 0.5 to 1",
+                                       .limits = {0.1, 1.0}, .doubt = 0.05});
+  key("kept_as", s.kept_as, {.means = "its place among what is kept running when the power fails: 1 comes first",
+                             .limits = {1.0, 9.0}, .whole = true, .set_by = chosen});
+  key("over_water", s.over_water, {.means = "whether it is a light over the water, judged by what it gives to the water"});
   describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, circuit& s) {
+  key("label", s.label, {.means = "what appliances call it", .needed = true});
+  key("voltage", s.voltage, {.means = "of the circuit", .limits = {volts(1.0), volts(1000.0)}, .needed = true,
+                             .doubt = known_within(percent(5.0))});
+  key("breaker", s.breaker, {.means = "rating of its breaker or fuse", .limits = {milliamperes(10.0), amperes(1000.0)},
+                             .needed = true});
+  key("trips_at", s.trips_at, {.means = "rated residual current of its protection: 30 mA, or 5 mA of a class A",
+                               .limits = {milliamperes(0.1), amperes(10.0)}});
+  key("continuous", s.continuous, {.means = "part of the rating that what runs for hours may take",
+                                   .limits = {percent(1.0), percent(100.0)}, .set_by = wanted});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, backup& s) {
+  key("capacity", s.capacity, {.means = "energy that the battery holds when new and full: volts times ampere-hours",
+                               .limits = {watt_hours(0.01), kilowatt_hours(10000.0)}, .needed = true,
+                               .set_by = chosen, .choose_between = {{watt_hours(50.0), kilowatt_hours(20.0)}},
+                               .step = watt_hours(50.0), .doubt = known_within(percent(10.0))});
+  key("usable", s.usable, {.means = "part of it that may be drawn: about half of lead, most of lithium iron phosphate",
+                           .limits = usual::part_of_whole, .doubt = known_within(percent(15.0))});
+  key("inverter", s.inverter, {.means = "part of that which comes out of the inverter; 100 % without one",
+                               .limits = {percent(1.0), percent(100.0)}, .doubt = percent(5.0)});
+  key("lasts", s.lasts, {.means = "time until help; that of [life.power_cut] where not given", .limits = usual::span,
+                         .set_by = wanted});
+  key("generator", s.generator, {.means = "what a generator gives for as long as it runs",
+                                 .limits = usual::electricity, .set_by = chosen,
+                                 .choose_between = {{watts(300.0), kilowatts(10.0)}}, .step = watts(100.0),
+                                 .doubt = known_within(percent(10.0))});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, months_of_year& s) {
+  key("outdoors", s.outdoors, {.means = "mean temperature outdoors of the twelve months, from January",
+                               .limits = usual::air, .needed = true, .doubt = kelvin_steps(1.5)});
+  key("humidity", s.humidity, {.means = "mean relative humidity outdoors of the twelve months",
+                               .limits = detail::humidities, .needed = true,
+                               .doubt = relative_humidity::from_percent(4.0)});
+  key("indoors", s.indoors, {.means = "temperature of the room in the twelve months, or one for all",
+                             .limits = detail::indoors, .needed = true, .doubt = detail::room_thermometer});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, heat_week& s) {
+  key("indoors", s.indoors, {.means = "mean temperature of the room in such a week", .limits = detail::indoors,
+                             .needed = true, .doubt = detail::room_thermometer});
+  key("humidity", s.humidity, {.means = "mean relative humidity of the room in such a week",
+                               .limits = detail::humidities, .needed = true,
+                               .doubt = relative_humidity::from_percent(5.0)});
+  key("highest", s.highest, {.means = "highest temperature that the animals stand", .limits = usual::liquid_water,
+                             .needed = true, .set_by = wanted});
+  key("fan", s.fan, {.means = "speed of the air that fans blow over the open water",
+                     .limits = {metres_per_second(0.0), metres_per_second(20.0)}, .set_by = chosen,
+                     .doubt = known_within_factor(1.5)});
+  key("chiller", s.chiller, {.means = "heat that a chiller takes out", .limits = usual::electricity,
+                             .set_by = chosen, .choose_between = {{watts(100.0), kilowatts(5.0)}},
+                             .step = watts(50.0), .doubt = usual::label_power});
+  key("night", s.night, {.means = "temperature that the room goes down to in the mean with the windows open at night",
+                         .limits = detail::indoors, .doubt = kelvin_steps(1.5)});
+  key("lasts", s.lasts, {.means = "how long it is hot", .limits = usual::span, .set_by = wanted});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, consumable& s) {
+  key("label", s.label, {.means = "what is bought", .needed = true});
+  key("price", s.price, {.means = "of one, in your currency", .limits = {0.0, 1e9}, .needed = true});
+  key("every", s.every, {.means = "from one to the next", .limits = {hours(1.0), days(36500.0)}, .needed = true,
+                         .set_by = chosen, .doubt = known_within(percent(20.0))});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, running_year& s) {
+  key("water_change", s.water_change, {.means = "part of all the water that is changed at a time",
+                                       .limits = usual::part_of_whole, .set_by = chosen,
+                                       .choose_between = {{percent(0.0), percent(50.0)}}, .step = percent(1.0)});
+  key("every", s.every, {.means = "from one water change to the next", .limits = {hours(1.0), days(3650.0)},
+                         .set_by = chosen});
+  key("price_of_water", s.price_of_water, {.means = "of a cubic metre, waste water included, in your currency",
+                                           .limits = {0.0, 1e6}});
+  key("price_of_salt", s.price_of_salt, {.means = "of a kilogram of mix", .limits = {0.0, 1e6}});
+  key("recovery", s.recovery, {.means = "purified water as a part of what the unit is fed; all where not given",
+                               .limits = {percent(1.0), percent(100.0)}, .doubt = known_within(percent(20.0))});
+  key("consumable", s.consumable, {.means = "what is used up and bought again: carbon, membranes, lamps, test kits"});
+  describe_note(key, s.note);
+  key.together({"water_change", "every"});
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, tank_wall& s) {
@@ -167,6 +266,12 @@ TANKWRIGHT_INLINE void describe(visitor& key, heating& s) {
                            .set_by = wanted});
   key("filled_at", s.filled_at, {.means = "temperature of the water as it comes in; asks for the warm-up",
                                  .limits = usual::liquid_water, .doubt = usual::thermometer});
+  key("highest", s.highest, {.means = "highest temperature that the animals stand; asks for the heater that sticks on",
+                             .limits = usual::liquid_water, .set_by = wanted});
+  key("looked_every", s.looked_every, {.means = "from one look at the thermometer to the next, or until an alarm is "
+                                                "answered",
+                                       .limits = usual::span, .set_by = chosen,
+                                       .choose_between = {{hours(1.0), days(7.0)}}, .step = hours(1.0)});
   key("wall", s.wall, {.means = "each wall, pane or floor of the tank that heat goes through"});
   key("outage", s.outage, {.means = "hours without power"});
   describe_note(key, s.note);
@@ -238,6 +343,11 @@ TANKWRIGHT_INLINE void describe(visitor& key, room_section& s) {
   key("window", s.window, {.means = "the window, judged against dripping on the coldest night"});
   key("wall", s.wall, {.means = "the outside wall, judged against mould in the mean of the winter"});
   key("appliance", s.appliance, {.means = "each pump or light; the return pump too"});
+  key("circuit", s.circuit, {.means = "each circuit that something of it is plugged into"});
+  key("backup", s.backup, {.means = "battery or generator for the hours until help"});
+  key("year", s.year, {.means = "the climate month by month"});
+  key("heat_week", s.heat_week, {.means = "a week of heat"});
+  key("running", s.running, {.means = "water changes and what is used up, for the running year"});
   key("heating", s.heating, {.means = "what keeps the water warm"});
   key("top_off", s.top_off, {.means = "the reservoir of fresh water"});
   describe_note(key, s.note);

@@ -29,6 +29,7 @@ struct sand {
   value<length> run{};
   value<angle> repose{};
   value<tankwright::area> area{};
+  value<tankwright::length> grain{};
   std::string note{};
 };
 
@@ -113,6 +114,74 @@ struct lid {
   value<stress> allowable{};
   value<pressure> extra_load = by_default(pascals(0.0));
   value<double> moisture_strain = by_default(0.0);
+  value<length> width{};
+  value<double> lifted_by = by_default(1.0);
+  value<length> reach = by_default(metres(0.5));
+  value<length> above_feet{};
+  std::string note{};
+};
+
+enum class sheet_spans { one, three_or_more };
+
+/// A wall of plywood between its frames.
+struct plywood_wall {
+  std::string label{};
+  value<length> spacing{};
+  value<length> lower_edge = by_default(metres(0.0));
+  value<length> thickness{};
+  value<stress> strength{};
+  value<stress> modulus{};
+  word<sheet_spans> spans = word_by_default(sheet_spans::one);
+  value<double> span_over_sag = by_default(300.0);
+  std::string note{};
+};
+
+/// A rail along the top of a wall, which the water pushes outwards.
+struct top_rail {
+  std::string label{};
+  value<tankwright::length> length{};
+  value<tankwright::length> height{};
+  value<double> braces{};
+  value<tankwright::length> breadth{};
+  value<tankwright::length> depth{};
+  value<stress> modulus{};
+  value<stress> allowable{};
+  value<double> span_over_sag = by_default(500.0);
+  std::string note{};
+};
+
+/// A corner of wood, with its screws, its glue, or both.
+struct corner_joint {
+  std::string label{};
+  value<length> wall_width{};
+  value<length> lower_edge = by_default(metres(0.0));
+  value<length> screw_diameter{};
+  value<length> penetration{};
+  value<length> spacing{};
+  value<double> gravity{};
+  value<length> glue_width{};
+  value<stress> glue_shear{};
+  std::string note{};
+};
+
+/// A seam of silicone that holds a pane.
+struct silicone_seam {
+  std::string label{};
+  value<length> pane_width{};
+  value<length> lower_edge = by_default(metres(0.0));
+  value<length> bite{};
+  std::string note{};
+};
+
+/// A hole with a fitting in it.
+struct bulkhead {
+  std::string label{};
+  value<length> hole{};
+  value<length> height{};
+  value<length> to_edge{};
+  value<length> thickness{};
+  word<pane_material> pane = word_by_default(pane_material::glass);
+  flag toughened{};
   std::string note{};
 };
 
@@ -147,6 +216,11 @@ struct vessel_section {
   std::optional<floor_under> floor{};
   std::optional<plan::brace> brace{};
   std::vector<plan::lid> lid{};
+  std::vector<plywood_wall> plywood{};
+  std::vector<plan::top_rail> top_rail{};
+  std::vector<corner_joint> joint{};
+  std::vector<silicone_seam> seam{};
+  std::vector<plan::bulkhead> bulkhead{};
   std::optional<view_through> view{};
   std::string note{};
 };
@@ -159,6 +233,11 @@ void describe(visitor& key, floor_under& s);
 void describe(visitor& key, brace_load& s);
 void describe(visitor& key, brace& s);
 void describe(visitor& key, lid& s);
+void describe(visitor& key, plywood_wall& s);
+void describe(visitor& key, top_rail& s);
+void describe(visitor& key, corner_joint& s);
+void describe(visitor& key, silicone_seam& s);
+void describe(visitor& key, bulkhead& s);
 void describe(visitor& key, view_through& s);
 void describe(visitor& key, vessel_section& s);
 

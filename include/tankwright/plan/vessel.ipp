@@ -47,6 +47,10 @@ TANKWRIGHT_INLINE void describe(visitor& key, sand& s) {
                            .limits = {degrees(1.0), degrees(89.0)}, .doubt = degrees(3.0)});
   key("area", s.area, {.means = "of the floor that the bed covers; all of it where not given",
                        .limits = usual::surface, .doubt = usual::surfaces});
+  key("grain", s.grain, {.means = "size of the grain that half of it is finer than, for the jets over it",
+                         .limits = {micrometres(10.0), millimetres(100.0)}, .set_by = chosen,
+                         .choose_between = {{millimetres(0.1), millimetres(6.0)}}, .step = millimetres(0.1),
+                         .doubt = known_within(percent(25.0))});
   describe_note(key, s.note);
   key.alternatives({"depth", "mass", "shallow_end"}, true);
   key.together({"shallow_end", "deep_end", "run"});
@@ -184,6 +188,128 @@ TANKWRIGHT_INLINE void describe(visitor& key, lid& s) {
   key("moisture_strain", s.moisture_strain,
       {.means = "how much longer its wet face grows than the dry one; about 0.001 for acrylic", .limits = {0.0, 0.05},
        .doubt = known_within_factor(2.0)});
+  key("width", s.width, {.means = "of one lid, across its span; asks how it is lifted", .limits = usual::part,
+                         .set_by = chosen, .choose_between = {{metres(0.1), metres(2.0)}},
+                         .step = millimetres(50.0), .doubt = usual::tape});
+  key("lifted_by", s.lifted_by, {.means = "number of people who lift it together", .limits = {1.0, 10.0},
+                                 .whole = true, .set_by = chosen, .choose_between = {{1.0, 4.0}}, .step = 1.0});
+  key("reach", s.reach, {.means = "from the ankles of who lifts it to its middle", .limits = usual::built,
+                         .set_by = chosen, .choose_between = {{metres(0.25), metres(0.63)}},
+                         .step = millimetres(50.0), .doubt = millimetres(50.0)});
+  key("above_feet", s.above_feet, {.means = "of the lid above the floor or step that one stands on",
+                                   .limits = usual::building, .set_by = chosen,
+                                   .choose_between = {{metres(0.5), metres(1.7)}}, .step = millimetres(50.0),
+                                   .doubt = millimetres(20.0)});
+  describe_note(key, s.note);
+  key.together({"width", "above_feet"});
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, plywood_wall& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("spacing", s.spacing, {.means = "of the frames behind it, centre to centre", .limits = usual::part,
+                             .needed = true, .set_by = chosen,
+                             .choose_between = {{millimetres(100.0), metres(1.2)}}, .step = millimetres(10.0),
+                             .doubt = usual::tape});
+  key("lower_edge", s.lower_edge, {.means = "lower edge of the sheet above the floor inside",
+                                   .limits = usual::building, .doubt = usual::tape});
+  key("thickness", s.thickness, {.means = "of the sheet", .limits = usual::part, .needed = true, .set_by = chosen,
+                                 .choose_between = {{millimetres(9.0), millimetres(60.0)}}, .step = millimetres(3.0),
+                                 .doubt = millimetres(0.5)});
+  key("strength", s.strength, {.means = "bending stress that the standard or the maker allows, dry, along the span",
+                               .limits = detail::strength, .needed = true, .doubt = known_within(percent(10.0))});
+  key("modulus", s.modulus, {.means = "Young's modulus in bending, dry, along the span", .limits = detail::stiffness,
+                             .needed = true, .doubt = known_within(percent(15.0))});
+  key("spans", s.spans, {"one", "three or more"}, {.means = "whether the sheet ends at the next frame or runs on",
+                                                   .set_by = chosen});
+  key("span_over_sag", s.span_over_sag, {.means = "how flat it must stay: its span over its sag",
+                                         .limits = {1.0, 1e6}, .set_by = wanted});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, top_rail& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("length", s.length, {.means = "between its ends; that of [vessel.brace] where not given", .limits = usual::built,
+                           .doubt = usual::tape});
+  key("height", s.height, {.means = "above the floor inside; that of [vessel.brace] where not given",
+                           .limits = usual::built, .doubt = usual::tape});
+  key("braces", s.braces, {.means = "number of braces that hold it between its ends; that of [vessel.brace] where not "
+                                    "given",
+                           .limits = {0.0, 20.0}, .whole = true, .set_by = chosen, .choose_between = {{0.0, 5.0}},
+                           .step = 1.0});
+  key("breadth", s.breadth, {.means = "of its section, upright", .limits = usual::part, .needed = true,
+                             .set_by = chosen, .choose_between = {{millimetres(20.0), millimetres(300.0)}},
+                             .step = millimetres(5.0), .doubt = usual::rule});
+  key("depth", s.depth, {.means = "of its section, in the direction of the push", .limits = usual::part,
+                         .needed = true, .set_by = chosen,
+                         .choose_between = {{millimetres(20.0), millimetres(300.0)}}, .step = millimetres(5.0),
+                         .doubt = usual::rule});
+  key("modulus", s.modulus, {.means = "Young's modulus along it", .limits = detail::stiffness, .needed = true,
+                             .doubt = known_within(percent(15.0))});
+  key("allowable", s.allowable, {.means = "stress that it may carry for good", .limits = detail::strength,
+                                 .needed = true, .doubt = known_within(percent(10.0))});
+  key("span_over_sag", s.span_over_sag, {.means = "how straight it must stay between its supports: span over sag",
+                                         .limits = {1.0, 1e6}, .set_by = wanted});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, corner_joint& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("wall_width", s.wall_width, {.means = "clear width of the wall that pulls on it, from corner to corner",
+                                   .limits = usual::built, .needed = true, .doubt = usual::tape});
+  key("lower_edge", s.lower_edge, {.means = "lower end of the joint above the floor inside",
+                                   .limits = usual::building, .doubt = usual::tape});
+  key("screw_diameter", s.screw_diameter, {.means = "shank of the wood screws", .limits = usual::part,
+                                           .set_by = chosen,
+                                           .choose_between = {{millimetres(3.0), millimetres(10.0)}},
+                                           .step = millimetres(0.5), .doubt = millimetres(0.1)});
+  key("penetration", s.penetration, {.means = "of the thread into the side grain of the part that holds the point",
+                                     .limits = usual::part, .set_by = chosen,
+                                     .choose_between = {{millimetres(10.0), millimetres(120.0)}},
+                                     .step = millimetres(5.0), .doubt = millimetres(2.0)});
+  key("spacing", s.spacing, {.means = "of the screws along the joint", .limits = usual::part, .set_by = chosen,
+                             .choose_between = {{millimetres(20.0), millimetres(400.0)}}, .step = millimetres(10.0),
+                             .doubt = millimetres(5.0)});
+  key("gravity", s.gravity, {.means = "specific gravity of that wood, oven dry: spruce 0.42, Douglas fir 0.50",
+                             .limits = {0.1, 1.2}, .doubt = known_within(percent(10.0))});
+  key("glue_width", s.glue_width, {.means = "of the glue line, across the joint", .limits = usual::part,
+                                   .set_by = chosen, .choose_between = {{millimetres(10.0), millimetres(100.0)}},
+                                   .step = millimetres(5.0), .doubt = millimetres(2.0)});
+  key("glue_shear", s.glue_shear, {.means = "shear that glue and wood may carry for good; in plywood the rolling shear "
+                                            "of its plies",
+                                   .limits = detail::strength, .doubt = known_within(percent(20.0))});
+  describe_note(key, s.note);
+  key.together({"screw_diameter", "penetration", "spacing", "gravity"});
+  key.together({"glue_width", "glue_shear"});
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, silicone_seam& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("pane_width", s.pane_width, {.means = "clear width of the pane that pulls on it, from seam to seam",
+                                   .limits = usual::built, .needed = true, .doubt = usual::tape});
+  key("lower_edge", s.lower_edge, {.means = "lower end of the seam above the floor inside",
+                                   .limits = usual::building, .doubt = usual::tape});
+  key("bite", s.bite, {.means = "width of the silicone that the pull goes through", .limits = usual::part,
+                       .needed = true, .set_by = chosen,
+                       .choose_between = {{millimetres(4.0), millimetres(40.0)}}, .step = millimetres(1.0),
+                       .doubt = millimetres(1.0)});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, bulkhead& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("hole", s.hole, {.means = "its diameter in the pane", .limits = usual::part, .needed = true, .set_by = chosen,
+                       .choose_between = {{millimetres(15.0), millimetres(150.0)}}, .step = millimetres(1.0),
+                       .doubt = millimetres(0.5)});
+  key("height", s.height, {.means = "middle of the hole above the floor inside", .limits = usual::building,
+                           .needed = true, .set_by = chosen, .choose_between = {{metres(0.05), metres(2.0)}},
+                           .step = millimetres(10.0), .doubt = usual::tape});
+  key("to_edge", s.to_edge, {.means = "middle of the hole to the nearest edge of the pane", .limits = usual::built,
+                             .needed = true, .set_by = chosen, .choose_between = {{metres(0.03), metres(1.0)}},
+                             .step = millimetres(5.0), .doubt = usual::tape});
+  key("thickness", s.thickness, {.means = "of the pane", .limits = usual::part, .needed = true,
+                                 .doubt = millimetres(0.2)});
+  key("pane", s.pane, {"glass", "acrylic"}, {.means = "what the pane is made of"});
+  key("toughened", s.toughened, {.means = "whether the glass is toughened, which cannot be drilled"});
   describe_note(key, s.note);
 }
 
@@ -235,6 +361,11 @@ TANKWRIGHT_INLINE void describe(visitor& key, vessel_section& s) {
   key("floor", s.floor, {.means = "what the display stands on"});
   key("brace", s.brace, {.means = "the cross-braces over the top"});
   key("lid", s.lid, {.means = "each cover"});
+  key("plywood", s.plywood, {.means = "each wall of plywood between its frames"});
+  key("top_rail", s.top_rail, {.means = "each rail along the top of a wall"});
+  key("joint", s.joint, {.means = "each corner of wood with its screws or its glue"});
+  key("seam", s.seam, {.means = "each seam of silicone that a pane hangs on"});
+  key("bulkhead", s.bulkhead, {.means = "each hole with a fitting in it"});
   key("view", s.view, {.means = "how close the rock looks"});
   describe_note(key, s.note);
 }

@@ -18,6 +18,48 @@ struct trial_batch {
   std::string note{};
 };
 
+/// How the water is made: batch by batch.
+struct mixing_schedule {
+  value<flow_rate> unit_rate{};
+  value<proportion> recovery{};
+  value<volume> stored = by_default(litres(0.0));
+  value<volume> vat{};
+  value<duration> dissolve = by_default(hours(24.0));
+  value<duration> ready_in{};
+  std::string note{};
+};
+
+/// Water that comes over from the older tank.
+struct moved_water {
+  value<volume> amount{};  ///< key "volume"
+  value<practical_salinity> salinity{};
+  std::string note{};
+};
+
+/// An instrument for specific gravity whose scale nobody knows, and what it shows in waters that somebody does.
+struct unknown_instrument {
+  std::string label{};
+  value<double> reading{};
+  value<temperature> at{};  ///< key "temperature"
+  value<double> in_fresh_water{};
+  value<double> in_standard{};
+  value<mass> standard_salt{};
+  value<mass> standard_water{};
+  value<double> division = by_default(0.001);
+  std::string note{};
+};
+
+/// A known volume of the water on a scale.
+struct weighed_sample {
+  value<tankwright::volume> volume{};
+  value<proportion> volume_error = by_default(percent(0.1));
+  value<mass> full{};
+  value<mass> empty{};
+  value<mass> scale_error = by_default(grams(1.0));
+  value<temperature> at{};  ///< key "temperature"
+  std::string note{};
+};
+
 /// [water]
 struct water_section {
   value<tankwright::temperature> temperature{};
@@ -35,10 +77,18 @@ struct water_section {
   std::optional<salinity_reading> now{};
   std::optional<plan::hydrometer> hydrometer{};
   std::optional<plan::refractometer> refractometer{};
+  std::optional<mixing_schedule> schedule{};
+  std::optional<moved_water> moved{};
+  std::optional<plan::unknown_instrument> unknown_instrument{};
+  std::optional<weighed_sample> weighed{};
   std::string note{};
 };
 
 void describe(visitor& key, trial_batch& s);
+void describe(visitor& key, mixing_schedule& s);
+void describe(visitor& key, moved_water& s);
+void describe(visitor& key, unknown_instrument& s);
+void describe(visitor& key, weighed_sample& s);
 void describe(visitor& key, water_section& s);
 
 }  // namespace tankwright::plan

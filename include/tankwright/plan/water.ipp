@@ -18,6 +18,74 @@ TANKWRIGHT_INLINE void describe(visitor& key, trial_batch& s) {
   describe_note(key, s.note);
 }
 
+TANKWRIGHT_INLINE void describe(visitor& key, mixing_schedule& s) {
+  key("unit_rate", s.unit_rate, {.means = "purified water that the unit makes, measured at the temperature of the "
+                                          "supply",
+                                 .limits = {litres_per_day(0.1), cubic_metres_per_hour(100.0)}, .needed = true,
+                                 .set_by = chosen, .choose_between = {{litres_per_day(50.0), litres_per_day(2000.0)}},
+                                 .step = litres_per_day(50.0), .doubt = known_within(percent(15.0))});
+  key("recovery", s.recovery, {.means = "purified water as a part of what the unit is fed", .limits = {percent(1.0),
+                                                                                                      percent(100.0)},
+                               .doubt = known_within(percent(20.0))});
+  key("stored", s.stored, {.means = "purified water that is there already", .limits = usual::water_or_none,
+                           .doubt = usual::metered});
+  key("vat", s.vat, {.means = "salt water that the mixing vat makes at a time", .limits = usual::water,
+                     .needed = true, .set_by = chosen, .choose_between = {{litres(20.0), litres(2000.0)}},
+                     .step = litres(20.0), .doubt = usual::metered});
+  key("dissolve", s.dissolve, {.means = "from the salt going in until the batch is clear, warm and measured",
+                               .limits = usual::time, .set_by = chosen,
+                               .choose_between = {{hours(2.0), hours(48.0)}}, .step = hours(1.0)});
+  key("ready_in", s.ready_in, {.means = "time until all of it is wanted", .limits = usual::span, .set_by = wanted});
+  describe_note(key, s.note);
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, moved_water& s) {
+  key("volume", s.amount, {.means = "water that comes over from the older tank", .limits = usual::water,
+                           .needed = true, .set_by = chosen,
+                           .choose_between = {{litres(10.0), litres(5000.0)}}, .step = litres(10.0),
+                           .doubt = usual::metered});
+  key("practical_salinity", s.salinity, {.means = "its practical salinity; that of the older tank where not given",
+                                         .limits = usual::salinity, .doubt = usual::read_salinity});
+  describe_note(key, s.note);
+}
+
+namespace detail {
+inline const range_of<double> shown_gravities{0.9, 1.2};
+}  // namespace detail
+
+TANKWRIGHT_INLINE void describe(visitor& key, unknown_instrument& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("reading", s.reading, {.means = "what it shows in the water in question, as specific gravity",
+                             .limits = detail::shown_gravities, .needed = true});
+  key("temperature", s.at, {.means = "of that water, and of the waters that it is checked in",
+                            .limits = usual::liquid_water, .needed = true, .doubt = usual::thermometer});
+  key("in_fresh_water", s.in_fresh_water, {.means = "what it shows in purified water", .limits = detail::shown_gravities});
+  key("in_standard", s.in_standard, {.means = "what it shows in a solution of salt that was weighed",
+                                     .limits = detail::shown_gravities});
+  key("standard_salt", s.standard_salt, {.means = "pure sodium chloride in that solution, dried", .limits = usual::weight,
+                                         .doubt = known_within(percent(1.0))});
+  key("standard_water", s.standard_water, {.means = "purified water in that solution, by weight",
+                                           .limits = usual::weight, .doubt = known_within(percent(0.5))});
+  key("division", s.division, {.means = "smallest step of its scale", .limits = {0.000001, 0.01}});
+  describe_note(key, s.note);
+  key.together({"in_standard", "standard_salt", "standard_water", "in_fresh_water"});
+}
+
+TANKWRIGHT_INLINE void describe(visitor& key, weighed_sample& s) {
+  key("volume", s.volume, {.means = "of the flask or bottle, filled to its mark", .limits = usual::water,
+                           .needed = true});
+  key("volume_error", s.volume_error, {.means = "how far that may be off, as a part of it; fill it with purified water "
+                                                "and weigh that to know",
+                                       .limits = usual::part_of_whole});
+  key("full", s.full, {.means = "what the scale shows of the full flask", .limits = usual::weight, .needed = true});
+  key("empty", s.empty, {.means = "what it shows of the dry flask", .limits = usual::weight_or_none, .needed = true});
+  key("scale_error", s.scale_error, {.means = "how far the difference of the two may be off",
+                                     .limits = usual::weight_or_none});
+  key("temperature", s.at, {.means = "of the water in it", .limits = usual::liquid_water, .needed = true,
+                            .doubt = usual::thermometer});
+  describe_note(key, s.note);
+}
+
 TANKWRIGHT_INLINE void describe(visitor& key, water_section& s) {
   key("temperature", s.temperature, {.means = "of the new water when it is measured", .limits = usual::liquid_water,
                                      .needed = true, .doubt = usual::thermometer});
@@ -44,6 +112,10 @@ TANKWRIGHT_INLINE void describe(visitor& key, water_section& s) {
   key("now", s.now, {.means = "a reading of the new water so far"});
   key("hydrometer", s.hydrometer, {.means = "a hydrometer that will judge the new water"});
   key("refractometer", s.refractometer, {.means = "a refractometer that will judge the new water"});
+  key("schedule", s.schedule, {.means = "how the water is made, batch by batch"});
+  key("moved", s.moved, {.means = "water of the older tank that comes over"});
+  key("unknown_instrument", s.unknown_instrument, {.means = "an instrument whose scale nobody knows"});
+  key("weighed", s.weighed, {.means = "a known volume of the new water on a scale"});
   describe_note(key, s.note);
   key.alternatives({"mix_yield", "trial_batch"}, false);
   key.alternatives({"target", "older_tank"}, false);

@@ -97,6 +97,17 @@ class room_case {
 /// @source      this library
 [[nodiscard]] room_case case_of(const plan::room_section& s, const system_state& state);
 
+/// The room in any air outdoors: a month of a year, say.
+///
+/// @param c     the room
+/// @param when  what the season is called
+/// @param given indoors and outdoors
+/// @return      the balance of moisture, as planned and with every cover off
+/// @throws      invalid_input, out_of_range, no_convergence (from `room::humidity_balance`)
+/// @accuracy    as `room/humidity.hpp`
+/// @source      as `room/humidity.hpp`
+[[nodiscard]] solved_season season_of(const room_case& c, season when, const plan::season_inputs& given);
+
 /// The tank in the settled air of a season, as its heat sees it.
 ///
 /// @param c     the room

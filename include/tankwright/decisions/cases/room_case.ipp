@@ -66,6 +66,10 @@ TANKWRIGHT_INLINE const solved_season& room_case::solved(season s) const {
                              : summer_.get([&] { return detail::solve_season(*this, s, in.summer.value()); });
 }
 
+TANKWRIGHT_INLINE solved_season season_of(const room_case& c, season when, const plan::season_inputs& given) {
+  return detail::solve_season(c, when, given);
+}
+
 TANKWRIGHT_INLINE void room_case::leave_out(finding& f, season s, const error& mistake) {
   const verdict before = f.verdict;
   f.unknown(std::string{"in "} + words(s) + ": " + answers::reason_of(mistake));

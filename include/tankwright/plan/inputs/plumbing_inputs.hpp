@@ -22,6 +22,9 @@ struct return_outlet {
   std::optional<length> siphon_break{};  ///< hole below the overflow edge; counts only where it lies above the opening
   tankwright::plumbing::pipe_run pipe;
   bool check_valve = false;
+  std::optional<length> nozzle{};   ///< bore of the opening, where it is not that of the pipe
+  std::optional<length> to_sand{};  ///< along the jet
+  std::optional<length> to_wall{};
 };
 
 /// Everything that moves the water.
@@ -40,6 +43,7 @@ struct plumbing_inputs {
   length level_uncertainty;
   length reserve;  ///< height to keep free below the rims of sump and display
   std::optional<tankwright::plumbing::pump_inlet> inlet{};
+  std::optional<head> npsh_required{};
   std::optional<length> surge{};  ///< as it was seen
   std::optional<rate> wanted_turnover{};
 

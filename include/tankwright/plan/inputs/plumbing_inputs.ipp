@@ -67,7 +67,8 @@ inline void make_circuit(const plumbing_section& s, plumbing_inputs& in) {
     }
     in.returns.push_back(
         {.label = r.label, .below_edge = below, .siphon_break = r.siphon_break.maybe(), .pipe = std::move(run),
-         .check_valve = r.check_valve});
+         .check_valve = r.check_valve, .nozzle = r.nozzle.maybe(), .to_sand = r.to_sand.maybe(),
+         .to_wall = r.to_wall.maybe()});
   }
 }
 
@@ -97,6 +98,7 @@ TANKWRIGHT_INLINE plumbing_inputs inputs_of(const plumbing_section& s) {
   in.wanted_turnover = s.wanted_turnover.maybe();
   if (s.pump_inlet) {
     in.inlet = tp::pump_inlet{.above_floor = *s.pump_inlet->above_floor, .bore = bore_of(s.pump_inlet->bore)};
+    in.npsh_required = s.pump_inlet->npsh_required.maybe();
   }
   return in;
 }

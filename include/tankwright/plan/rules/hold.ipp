@@ -61,8 +61,19 @@ TANKWRIGHT_INLINE void hold_leak_test(const build& build, book& all) {
          {std::pair{"depth", h.depth.known()}, std::pair{"resolution", h.resolution.known()}}) {
       if (!given) all.refuse(std::string{"hold."} + key, "is missing: readings need it", "hold.times");
     }
-  } else if (!h.planned) {
+  } else if (!h.planned && h.drip.empty()) {
     all.refuse("hold", "needs the readings of a test (times, levels) or a test that is planned ([hold.planned])");
+  }
+  for (std::size_t i = 0; i < h.part.size(); ++i) {
+    const std::string path = element("hold.part", h.part, i);
+    const auto beside = [&](const char* key, const values<length>& series) {
+      if (!series.given() || series.size() == h.times.size()) return;
+      all.refuse(path + key,
+                 "has " + std::to_string(series.size()) + " entries, times has " + std::to_string(h.times.size()),
+                 "hold.times");
+    };
+    beside(".levels", h.part[i].levels);
+    beside(".pan", h.part[i].pan);
   }
   if (h.criterion && !h.capacity) all.refuse("hold.capacity", "is missing: a criterion needs it", "hold.criterion");
   hold_salinity("hold.salinity", h.salinity, all);

@@ -9,27 +9,40 @@ namespace tankwright::plan::rules {
 
 namespace detail {
 
-inline void hold_pump(const plumbing_section& p, book& all) {
-  if (!p.pump) return;
-  const auto& flows = p.pump->flows;
-  const auto& heads = p.pump->heads;
+/// A curve rises in flow and falls in head, from zero flow on.
+inline void hold_curve(const std::string& path, const values<flow_rate>& flows, const values<length>& heads,
+                       book& all) {
   if (flows.size() != heads.size()) {
-    all.refuse("plumbing.pump.heads",
+    all.refuse(path + ".heads",
                "has " + std::to_string(heads.size()) + " points, flows has " + std::to_string(flows.size()),
-               "plumbing.pump.flows");
+               path + ".flows");
     return;
   }
-  if (flows.size() == 1) all.refuse("plumbing.pump.flows", "is one point; a curve has two or more");
+  if (flows.size() == 1) all.refuse(path + ".flows", "is one point; a curve has two or more");
   for (std::size_t i = 1; i < flows.size(); ++i) {
     if (!(flows[i] > flows[i - 1])) {
-      all.refuse("plumbing.pump.flows[" + std::to_string(i + 1) + "]", "is not above the flow before it");
+      all.refuse(path + ".flows[" + std::to_string(i + 1) + "]", "is not above the flow before it");
     }
     if (!(heads[i] < heads[i - 1])) {
-      all.refuse("plumbing.pump.heads[" + std::to_string(i + 1) + "]", "is not below the head before it");
+      all.refuse(path + ".heads[" + std::to_string(i + 1) + "]", "is not below the head before it");
     }
   }
   if (flows.size() > 0 && flows[0].value() != 0.0) {
-    all.refuse("plumbing.pump.flows[1]", "is not zero; a curve begins at the shut valve");
+    all.refuse(path + ".flows[1]", "is not zero; a curve begins at the shut valve");
+  }
+}
+
+inline void hold_pump(const plumbing_section& p, book& all) {
+  if (p.pump) hold_curve("plumbing.pump", p.pump->flows, p.pump->heads, all);
+  for (std::size_t i = 0; i < p.candidate.size(); ++i) {
+    const candidate_pump& one = p.candidate[i];
+    const std::string path = element("plumbing.candidate", p.candidate, i);
+    hold_curve(path, one.flows, one.heads, all);
+    for (std::size_t j = 0; j < i; ++j) {
+      if (!one.label.empty() && p.candidate[j].label == one.label) {
+        all.refuse(path + ".label", one.label + " is the label of two pumps", element("plumbing.candidate", p.candidate, j));
+      }
+    }
   }
 }
 

@@ -178,6 +178,39 @@ inline void hold_pump_chamber(const build& build, book& all) {
   }
 }
 
+/// Circuits have labels of their own, and what is plugged in names one of them.
+inline void hold_circuits(const room_section& r, book& all) {
+  for (std::size_t i = 0; i < r.circuit.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      if (!r.circuit[i].label.empty() && r.circuit[j].label == r.circuit[i].label) {
+        all.refuse(element("room.circuit", r.circuit, i) + ".label", r.circuit[i].label + " is the label of two circuits",
+                   element("room.circuit", r.circuit, j));
+      }
+    }
+  }
+  for (std::size_t i = 0; i < r.appliance.size(); ++i) {
+    const std::string& named = r.appliance[i].circuit;
+    bool found = named.empty();
+    for (const circuit& one : r.circuit) found = found || one.label == named;
+    if (!found) {
+      all.refuse(element("room.appliance", r.appliance, i) + ".circuit", named + " is no circuit of the plan",
+                 "room.circuit");
+    }
+  }
+}
+
+/// A year has twelve months.
+inline void hold_year(const months_of_year& y, book& all) {
+  const auto twelve = [&](const char* key, std::size_t count, bool one_will_do) {
+    if (count == 12 || (one_will_do && count == 1)) return;
+    all.refuse(std::string{"room.year."} + key, "has " + std::to_string(count) + " entries, a year has 12 months" +
+                                                    (one_will_do ? "; one stands for all" : ""));
+  };
+  twelve("outdoors", y.outdoors.size(), false);
+  twelve("humidity", y.humidity.size(), false);
+  twelve("indoors", y.indoors.size(), true);
+}
+
 }  // namespace detail
 
 TANKWRIGHT_INLINE void hold_room(const build& build, book& all) {
@@ -191,6 +224,8 @@ TANKWRIGHT_INLINE void hold_room(const build& build, book& all) {
   detail::hold_surfaces(build, all);
   detail::hold_tank_walls(r, d, all);
   detail::hold_outage(build, all);
+  detail::hold_circuits(r, all);
+  if (r.year) detail::hold_year(*r.year, all);
   hold_salinity("room.salinity", r.salinity, all);
   if (r.water_volume && *r.water_volume_uncertainty >= percent(100.0)) {
     all.refuse("room.water_volume_uncertainty", "leaves no water", "room.water_volume");

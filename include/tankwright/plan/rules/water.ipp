@@ -77,6 +77,10 @@ TANKWRIGHT_INLINE void hold_water(const build& build, book& all) {
   if (w.new_water && *w.new_water_uncertainty >= percent(100.0)) {
     all.refuse("water.new_water_uncertainty", "leaves no water", "water.new_water");
   }
+  if (w.weighed && w.weighed->full) {
+    all.at_most("water.weighed.empty", w.weighed->empty, {*w.weighed->full, "water.weighed.full"},
+                "is more than the full flask,");
+  }
   if (w.ammonia.given() && !w.ph.ph.given()) {
     all.refuse("water.ph", "is missing: ammonia is given, and how much of it is free depends on the pH");
   }

@@ -89,6 +89,8 @@ inline constexpr quantity_words quantity_texts[] = {
   {"dynamic_viscosity",       "a dynamic viscosity",         "0.96 mPa s", "mPa s|Pa s",  "mPa s|Pa s"},
   {"kinematic_viscosity",     "a kinematic viscosity",       "9.4e-7 m2/s", "m²/s",       "m²/s"},
   {"electrical_conductivity", "an electrical conductivity",  "53 mS/cm",   "µS/cm|mS/cm", "µS/cm|mS/cm"},
+  {"electric_current",        "an electric current",         "6.5 A",      "mA|A",        "mA|A"},
+  {"voltage",                 "a voltage",                   "230 V",      "V",           "V"},
   {"specific_volume",         "a volume per mass",           "0.00098 m3/kg", "m³/kg",    "m³/kg"},
   {"amount_concentration",    "an amount concentration",     "2.3 mmol/L", "mmol/L",      "mmol/L"},
   {"amount_content",          "an amount per mass",          "2300 umol/kg", "µmol/kg|mol/kg", "µmol/kg|mol/kg"},
@@ -111,6 +113,7 @@ struct spelling {
 inline constexpr spelling spellings[] = {
   // The same unit by definition: this is how "L/h" and "dm3/h", "kPa" and "kN/m2" meet.
   {"L", "dm3"}, {"mL", "cm3"}, {"cc", "cm3"}, {"J", "N m"}, {"kWh", "kW h"}, {"Pa", "N/m2"}, {"kPa", "kN/m2"},
+  {"Wh", "W h"},
   {"MPa", "N/mm2"}, {"psi", "lbf/in2"}, {"psf", "lbf/ft2"}, {"mbar", "hPa"}, {"millibar", "hPa"},
   {"gpm", "gal/min"}, {"gph", "gal/h"}, {"gpd", "gal/d"}, {"lph", "dm3/h"}, {"lpm", "dm3/min"}, {"lps", "dm3/s"},
   {"cfs", "ft3/s"}, {"ach", "1/h"}, {"ppt", "g/kg"}, {"‰", "g/kg"},
@@ -130,6 +133,7 @@ inline constexpr spelling spellings[] = {
   {"kilojoule", "kJ"}, {"watt", "W"}, {"kilowatt", "kW"}, {"horsepower", "hp"}, {"pascal", "N/m2"},
   {"hectopascal", "hPa"}, {"kilopascal", "kN/m2"}, {"megapascal", "N/mm2"}, {"gigapascal", "GPa"},
   {"atmosphere", "atm"}, {"siemens", "S"}, {"millisiemens", "mS"}, {"microsiemens", "uS"}, {"mole", "mol"},
+  {"ampere", "A"}, {"amp", "A"}, {"amps", "A"}, {"milliampere", "mA"}, {"volt", "V"},
   {"millimole", "mmol"}, {"micromole", "umol"}, {"kelvin", "K"}, {"c", "degC"}, {"celsius", "degC"},
   {"centigrade", "degC"}, {"f", "degF"}, {"fahrenheit", "degF"}, {"percent", "%"}, {"pct", "%"},
   {"permille", "g/kg"}, {"gauge", "gauge"}, {"gage", "gauge"}, {"abs", "abs"}, {"absolute", "abs"},
