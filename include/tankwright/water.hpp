@@ -32,4 +32,5 @@
 #include <tankwright/water/thermal_conductivity.hpp>
 #include <tankwright/water/vapour.hpp>
 #include <tankwright/water/viscosity.hpp>
+#include <tankwright/water/weighing.hpp>
 #include <tankwright/water/well_mixed.hpp>
