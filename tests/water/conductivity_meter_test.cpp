@@ -66,8 +66,11 @@ TEST_CASE("conductivity_meter: edges of the ranges") {
     return tww::raw_conductivity(tww::conductivity_at_25{c}, celsius(t), policy);
   });
   check_edges(tww::compensation_limits, [&](double a, range_policy) {
-    return tww::linearly_compensated(c, celsius(-2.0), percent_per_kelvin(a));
+    const bool taken_for_percent = a > 0.0 && a < tww::least_compensation;  // refused, and not for the range
+    return tww::linearly_compensated(c, celsius(-2.0), percent_per_kelvin(taken_for_percent ? 0.0 : a));
   });
+  CHECK_THROWS_AS((void)tww::linearly_compensated(c, celsius(20.0), percent_per_kelvin(0.0999)), invalid_input);
+  CHECK_NOTHROW((void)tww::linearly_compensated(c, celsius(20.0), percent_per_kelvin(tww::least_compensation)));
   // A coefficient typed as a number per kelvin instead of percent: 2 is 200 %/K.
   CHECK_THROWS_AS((void)tww::linearly_compensated(c, celsius(20.0), per_kelvin(2.0)), invalid_input);
   const auto at_40 = tww::compensated_reading{.shown = c, .water = celsius(20.0),

@@ -58,7 +58,7 @@ TEST_CASE("salt mix: reference table, and balances with the densities of the TEO
 }
 
 TEST_CASE("salt mix: salt is conserved, and the two questions have one answer") {
-  for (const double s : {0.0, 1.0, 15.0, 35.0, 42.0}) {
+  for (const double s : {0.0, 2.0, 15.0, 35.0, 42.0}) {
     for (const double y : {0.5, 0.85, 0.92, 1.0}) {
       for (const double t : {2.0, 15.0, 25.0, 35.0}) {
         const auto finished = tww::salt_for_finished_volume({.volume = litres(2150.0),

@@ -79,6 +79,7 @@ namespace core {
 /// A number as text that reads well in a message: shortest form, at most 9 digits, never depending on the locale.
 [[nodiscard]] inline std::string number_text(double value) {
   if (value != value) return "nan";  // digits would keep the sign bit
+  if (value == 0.0) value = 0.0;            // and not "-0"
   digits_buffer buffer;
   return std::string{digits_of(buffer, value, digit_style::general, 9)};
 }

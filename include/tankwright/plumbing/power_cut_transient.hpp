@@ -101,9 +101,12 @@ inline constexpr limits samples_limits{"number of samples", "", {0.0, 1e5}};
   note_peaks(0.0);
   sample(0.0);
   double t = 0.0;
+  constexpr int most_steps = 1000000;
+  int steps = 0;
   for (std::size_t s = 1; s <= samples; ++s) {
     const double end = static_cast<double>(s) * task.sample_every.value();
     while (t < end) {
+      if (++steps > most_steps) core::fail<no_convergence>(here, "time", t, "s", "is as far as the course gets");
       const double left = end - t, dt = course.step(left);
       t = dt < left ? t + dt : end;
       note_peaks(t);

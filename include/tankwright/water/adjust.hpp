@@ -75,6 +75,8 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   core::check(function, water_volume_limits, in_litres(step.volume), policy);
   core::check(function, renamed(practical_salinity_limits, "present salinity"), step.from->value(), policy);
   core::check(function, renamed(practical_salinity_limits, "target"), step.target->value(), policy);
+  refuse_gravity(function, "present salinity", step.from, policy);
+  refuse_gravity(function, "target", step.target, policy);
   core::check(function, gibbs_temperature_limits, in_celsius(step.temperature), policy);
   const double fresher = step.from->value() < step.target->value() ? step.from->value() : step.target->value();
   check_liquid(function, fresher, in_celsius(step.temperature), policy);

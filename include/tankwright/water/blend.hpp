@@ -69,13 +69,15 @@ inline void check_some_water(std::string_view function, double kilograms, std::s
 
 /// Any number of waters together.
 ///
-///   S = sum M_i S_i / sum M_i,   T = sum M_i c_i T_i / sum M_i c_i,   V = sum M_i / rho(S, T),   M_i = rho_i V_i
+///   S = sum M_i S_i / sum M_i,   T = sum M_i c_i T_i / sum M_i c_i,   V = sum M_i / rho(S, T),   M_i = rho_i V_i;
+///   c_i halfway between T_i and T
 ///
 /// @param waters volume >= 0, not all zero; practical salinity, 0 to 42; temperature, from freezing to 80 degC
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       salinity, temperature, mass and volume; no heat is lost to vessel or air
 /// @throws       invalid_input, out_of_range (names the portion by its label, the argument, its value and the limits)
-/// @accuracy     the balance of salt is exact; temperature 0.01 K, for the heat of mixing is left out
+/// @accuracy     the balance of salt is exact; temperature 0.07 K at worst from 0 to 80 degC, 0.03 K from 10 to 35: the
+///               heat of mixing is left out
 /// @source       conservation of mass and heat; density and specific heat by TEOS-10
 [[nodiscard]] inline blended_water blend(std::span<const portion> waters,
                                          range_policy policy = range_policy::published) {
@@ -95,7 +97,18 @@ inline void check_some_water(std::string_view function, double kilograms, std::s
   }
   detail::check_some_water(here, kilograms, waters.size());
   const practical_salinity s{salt / kilograms};
-  const temperature t = celsius(heat / capacity);
+  temperature t = celsius(heat / capacity);
+  for (int i = 0; i < 2; ++i) {  // each brings its heat on the way to t
+    capacity = heat = 0.0;
+    for (const portion& water : waters) {
+      const double own = in_celsius(water.temperature);
+      const double m = (density(water.salinity, water.temperature, policy) * water.volume.get()).value();
+      const double c = m * specific_heat(water.salinity, celsius(0.5 * (own + in_celsius(t))), extrapolate).value();
+      capacity += c;
+      heat += c * own;
+    }
+    t = celsius(heat / capacity);
+  }
   const mass m = tankwright::kilograms(kilograms);
   return {s, t, m, m / density(s, t, range_policy::extrapolate)};
 }

@@ -59,7 +59,10 @@ namespace detail {
                                                                    std::string_view argument, double value,
                                                                    std::string_view unit, double salinity) {
   std::string reason{"means practical salinity "};
-  reason.append(core::number_text(std::round(salinity * 100.0) / 100.0)).append(", past the end of the scale, ");
+  const double rounded = std::round(salinity * 100.0) / 100.0;
+  const bool close = !(rounded > practical_salinity_limits.published.high);  // "42, past 42" would say nothing
+  reason.append(core::number_text(close ? std::ceil(salinity * 1e4) / 1e4 : rounded));
+  reason.append(", past the end of the scale, ");
   reason.append(core::number_text(practical_salinity_limits.published.high));
   reason.append("; pass tankwright::extrapolate to go past it");
   core::fail<out_of_range>(function, argument, value, unit, reason);
@@ -73,7 +76,7 @@ namespace detail {
   core::check(function, pss78_temperature_limits, celsius, policy);
   core::check(function, pss78_pressure_limits, decibars, policy);
   const double t68 = core::t68_from_t90(celsius);
-  const double s = salinity_from_rt_ratio(rt_ratio_from_ratio(ratio, t68, decibars), t68);
+  const double s = within_rounding(salinity_from_rt_ratio(rt_ratio_from_ratio(ratio, t68, decibars), t68));
   if (policy == range_policy::published && !(s <= practical_salinity_limits.published.high)) [[unlikely]] {
     refuse_salinity(function, given.argument, value, given.unit, s);
   }
@@ -199,7 +202,7 @@ inline void salinity_from_conductivity(std::span<const electrical_conductivity> 
         if (s[i] < 2.0) s[i] = detail::low_salinity(x[i], f[i]);
       }
     }
-    for (std::size_t i = 0; i < count; ++i) result[start + i] = practical_salinity{s[i]};
+    for (std::size_t i = 0; i < count; ++i) result[start + i] = practical_salinity{detail::within_rounding(s[i])};
   }
 }
 

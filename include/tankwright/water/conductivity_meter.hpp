@@ -14,6 +14,9 @@ namespace tankwright::water {
 
 /// Percent per kelvin that a meter can be set to. Much more would make the factor zero in cold water.
 inline constexpr limits compensation_limits{"temperature coefficient", "%/K", {0.0, 3.0}};
+/// Less than this, in percent per kelvin, no meter is set to, but for none at all: it is a part per kelvin taken for
+/// percent.
+inline constexpr double least_compensation = 0.1;
 
 /// Conductivity referred to 25 degC along the curve of seawater, as a meter in its seawater mode does. Not for a meter
 /// with a linear compensation: that is a `compensated_reading`.
@@ -38,10 +41,16 @@ namespace detail {
 
 /// 1 + a (t - t_ref): what a linear compensation divides by.
 [[nodiscard]] inline double linear_factor(std::string_view function, temperature t, temperature reference,
-                                          temperature_coefficient a) {
-  core::check(function, pss78_temperature_limits, in_celsius(t));
+                                          temperature_coefficient a, range_policy policy) {
+  core::check(function, pss78_temperature_limits, in_celsius(t), policy);
   core::check(function, {"reference temperature", "degC", {0.0, 25.0}}, in_celsius(reference));
-  core::check(function, compensation_limits, in_percent_per_kelvin(a));
+  const double percent = in_percent_per_kelvin(a);
+  core::check(function, compensation_limits, percent);
+  if (percent > 0.0 && percent < least_compensation) {
+    core::fail<invalid_input>(function, compensation_limits.argument, percent, compensation_limits.unit,
+                              "is next to none; meters are set to about 2 %/K. A coefficient of 0.02 is " +
+                                  std::string{"percent_per_kelvin(2.0)"});
+  }
   return 1.0 + a.value() * (in_celsius(t) - in_celsius(reference));
 }
 
@@ -93,16 +102,18 @@ namespace detail {
 ///
 /// @param c           conductivity at temperature `t` [S/m]
 /// @param t           temperature of the water [ITS-90], -2 to 35 degC
-/// @param coefficient a as set in the meter, 0 to 3 %/K
+/// @param coefficient a as set in the meter, 0 or 0.1 to 3 %/K
+/// @param policy      `extrapolate` to go past this range of temperatures
 /// @return            the reading, with what is needed to undo the compensation
 /// @throws            invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy          exact: it does what the meter does
 /// @source            the definition of linear compensation (as in ISO 7888:1985, from memory)
 [[nodiscard]] inline compensated_reading linearly_compensated(electrical_conductivity c, temperature t,
-                                                              temperature_coefficient coefficient) {
+                                                              temperature_coefficient coefficient,
+                                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::linearly_compensated";
-  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(c));
-  const double factor = detail::linear_factor(here, t, celsius(25.0), coefficient);
+  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(c), policy);
+  const double factor = detail::linear_factor(here, t, celsius(25.0), coefficient, policy);
   return {.shown = c / factor, .water = t, .coefficient = coefficient};
 }
 
@@ -125,33 +136,35 @@ namespace detail {
 ///
 ///   C = C_shown (1 + a (t - t_ref))
 ///
-/// @param reading conductivity shown [S/m]; temperature of the water, -2 to 35 degC; coefficient a, 0 to 3 %/K; the
-///                temperature to which the meter refers, 0 to 25 degC
+/// @param reading conductivity shown [S/m]; temperature of the water, -2 to 35 degC; coefficient a, 0 or 0.1 to 3 %/K;
+///                the temperature to which the meter refers, 0 to 25 degC
+/// @param policy  `extrapolate` to go past this range of temperatures
 /// @return        conductivity at the water's temperature [S/m]
 /// @throws        invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy      exact: it undoes what the meter did
 /// @source        the definition of linear compensation (as in ISO 7888:1985, from memory)
-[[nodiscard]] inline electrical_conductivity raw_conductivity(const compensated_reading& reading) {
+[[nodiscard]] inline electrical_conductivity raw_conductivity(const compensated_reading& reading,
+                                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::raw_conductivity";
   const electrical_conductivity shown = reading.shown;
-  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(shown));
-  return shown * detail::linear_factor(here, reading.water, reading.reference, reading.coefficient);
+  core::check(here, conductivity_limits, in_millisiemens_per_centimetre(shown), policy);
+  return shown * detail::linear_factor(here, reading.water, reading.reference, reading.coefficient, policy);
 }
 
 /// Practical salinity from a reading with linear compensation.
 ///
 ///   S = S(C, t),   C = C_shown (1 + a (t - t_ref))
 ///
-/// @param reading conductivity shown [S/m]; temperature of the water, from freezing to 35 degC; coefficient a, 0 to 3
-///                %/K; the temperature to which the meter refers, 0 to 25 degC
-/// @param policy  `extrapolate` to go past salinity 42
+/// @param reading conductivity shown [S/m]; temperature of the water, from freezing to 35 degC; coefficient a, 0 or 0.1
+///                to 3 %/K; the temperature to which the meter refers, 0 to 25 degC
+/// @param policy  `extrapolate` to go past these ranges
 /// @return        practical salinity
 /// @throws        invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy      as from a raw conductivity
 /// @source        Perkin and Lewis 1980; Fofonoff and Millard 1983, eqs 1-5
 [[nodiscard]] inline practical_salinity salinity_from_conductivity(const compensated_reading& reading,
                                                                    range_policy policy = range_policy::published) {
-  return salinity_from_conductivity(raw_conductivity(reading), reading.water, policy);
+  return salinity_from_conductivity(raw_conductivity(reading, policy), reading.water, policy);
 }
 
 }  // namespace tankwright::water

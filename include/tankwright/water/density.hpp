@@ -23,9 +23,10 @@ inline constexpr citation feistel_2008{
     "Feistel R.", 2008, "A Gibbs function for seawater thermodynamics for -6 to 80 degC and salinity up to 120 g/kg",
     "Deep-Sea Research I 55:1639-1671; first pressure derivative at p = 0"};
 
-/// Temperatures of the Gibbs function. Of these, water below its freezing point is refused too.
+/// Temperatures of the Gibbs function. Of these, water below its freezing point is refused too. What is possible is
+/// liquid water at the surface, supercooled at most; beyond, the polynomial turns negative.
 inline constexpr limits gibbs_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(-6.0, 80.0), "Feistel 2008"};
+    "temperature", "degC", {-40.0, 110.0}, celsius_range(-6.0, 80.0), "Feistel 2008"};
 /// Densities that salt water can have; a specific gravity is not one.
 inline constexpr limits density_limits{"density", "kg/m3", {500.0, 2000.0}};
 
@@ -71,7 +72,7 @@ struct density_reading {
     refuse_beyond("is more than that of practical salinity 42", highest,
                   "; pass tankwright::extrapolate to go past it");
   }
-  const practical_salinity s{absolute_from_density(rho, t, highest) / u_ps<double>};
+  const practical_salinity s{within_rounding(absolute_from_density(rho, t, highest) / u_ps<double>)};
   check_liquid(reading.function, s.value(), t, policy);
   return s;
 }
@@ -158,7 +159,8 @@ inline void density(std::span<const practical_salinity> s, std::span<const tempe
   }
 }
 
-/// Practical salinity from a density that was measured at the surface, for instance by weighing a known volume.
+/// Practical salinity from a density that was measured at the surface. What a scale shows for a known volume is not yet
+/// a density: air bears a part of the water, 1.05 kg/m^3, which is 1.35 in salinity (`density_by_weighing`).
 ///
 ///   rho(u_PS S_P, t) = rho, solved for S_P by a bracketed root
 ///

@@ -59,7 +59,8 @@ inline constexpr std::string_view hydrometer_band =
 }
 
 /// `of(density)` for the reading and for half a division below and above it. The reading itself is refused when no
-/// seawater has it; the ends of the band stop where seawater does.
+/// seawater has it within half a division: in fresh water, where instruments are checked, it may stand a little below.
+/// The ends of the band stop where seawater does.
 template <class Q, class Of>
 [[nodiscard]] estimate<Q> hydrometer_estimate(std::string_view function, const hydrometer_observation& seen,
                                               range_policy policy, Of of) {
@@ -67,8 +68,10 @@ template <class Q, class Of>
   const double half = 0.5 * seen.instrument.division;
   core::check(function, hydrometer_reading_limits, seen.reading);
   const double unit = density_per_reading(function, seen.instrument, t, policy);
+  const double fresh = kernel::density_teos10(0.0, t) / unit;  // what it shows in fresh water
+  const double read = seen.reading, shown = read < fresh && read + half >= fresh ? fresh : read;
   const practical_salinity central =
-      salinity_of({function, hydrometer_reading_limits.argument, "", seen.reading, unit}, t, policy);
+      salinity_of({function, hydrometer_reading_limits.argument, "", shown, unit}, t, policy);
   const auto edge_of_band = [&](double reading) {
     return practical_salinity{absolute_from_density(reading * unit, t, absolute_salinity_limits.published.high) /
                               u_ps<double>};
@@ -107,7 +110,8 @@ template <class Q, class Of>
 /// @param seen   reading R; temperature t of the water, from freezing to 80 degC; the instrument: its scale t_s/t_r,
 ///               its body b 0 to 0.001 /K (glass when not said), its smallest division up to 0.05 (0.001 when not said)
 /// @param policy `extrapolate` to go past salinity 42
-/// @return       practical salinity; the band is half a division either way
+/// @return       practical salinity; the band is half a division either way. A reading up to half a division below that
+///               of fresh water is 0 with its band.
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     0.01 for the formula; half a division of 0.001 is 0.65
 /// @source       the definition, with the densities of TEOS-10 (Feistel 2008); ISO 1768:1975 for glass

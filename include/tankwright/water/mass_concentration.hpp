@@ -51,12 +51,11 @@ inline constexpr limits mass_concentration_limits{"mass concentration", "g/L", {
   core::check(here, gibbs_temperature_limits, celsius, policy);
   // Water is lighter than 2 kg/L and heavier than 0.5 kg/L whatever its salt: the root lies between these.
   const double grams = in_grams_per_litre(c);
-  const practical_salinity s{
-      numerics::bracketed_root<double>(
-          here, "absolute salinity",
-          [&](double sa) { return 1e-3 * sa * kernel::density_teos10(sa, celsius) - grams; }, 0.5 * grams,
-          2.0 * grams) /
-      detail::u_ps<double>};
+  const double sa = numerics::bracketed_root<double>(
+      here, "absolute salinity",
+      [&](double guess) { return 1e-3 * guess * kernel::density_teos10(guess, celsius) - grams; }, 0.5 * grams,
+      2.0 * grams);
+  const practical_salinity s{detail::within_rounding(sa / detail::u_ps<double>)};
   core::check(here, practical_salinity_limits, s.value(), policy);
   detail::check_liquid(here, s.value(), celsius, policy);
   return s;

@@ -141,6 +141,8 @@ template <class T>
     practical_salinity s, temperature t, absolute_pressure p = standard_atmosphere,
     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::oxygen_saturation_concentration";
+  core::check(here, garcia_gordon_salinity_limits, s.value(), policy);
+  core::check(here, garcia_gordon_temperature_limits, in_celsius(t), policy);
   const double content = oxygen_saturation(s, t, policy).value();
   const double factor = detail::checked_oxygen_pressure_factor(here, s, in_celsius(t), p, policy);
   const double rho = kernel::density_teos10(detail::u_ps<double> * s.value(), in_celsius(t));

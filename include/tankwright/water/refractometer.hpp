@@ -120,7 +120,8 @@ struct refractometer_optics {
 ///               prism, 0 to 30 degC (10 to 30 with automatic compensation); the instrument: scale, compensation, its
 ///               smallest division up to 20 (1 when not said)
 /// @param policy `extrapolate` to go past these ranges
-/// @return       practical salinity. The band: half a division; 0.3 g/kg for the index of sodium chloride; and, when it
+/// @return       practical salinity; 0 with its band where it stands at most half a division below that of fresh water.
+///               The band: half a division; 0.3 g/kg for the index of sodium chloride; and, when it
 ///               compensates, what a compensation made for pure water would miss.
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     its band, when the instrument was set to a known seawater at the temperature of use
@@ -135,17 +136,18 @@ struct refractometer_optics {
     const double index = optics.standard.water + optics.per_division * reading;
     return (index - optics.prism.water) / optics.prism.per_salinity;
   };
-  const practical_salinity central{salinity_at(seen.reading)};
-  if (!(central.value() >= 0.0) || (policy == range_policy::published && !(central.value() <= 42.0))) {
-    core::fail<out_of_range>(here, refractometer_reading_limits.argument, seen.reading, "ppt",
-                               "means practical salinity " +
-                                   core::number_text(std::round(central.value() * 100.0) / 100.0) +
-                                   " with the prism at " + core::number_with_unit(t, "degC") + ", outside 0 to 42");
-  }
-
   double uncertain = 0.5 * seen.instrument.division;
   if (seen.instrument.scale == refractometer_scale::sodium_chloride) uncertain += sodium_chloride_uncertainty;
-  double half_band = salinity_at(seen.reading + uncertain) - central.value();
+  const double read = detail::within_rounding(salinity_at(seen.reading));
+  // In fresh water, where instruments are checked, it may stand a little below.
+  const practical_salinity central{read < 0.0 && salinity_at(seen.reading + uncertain) >= 0.0 ? 0.0 : read};
+  if (!(central.value() >= 0.0) || (policy == range_policy::published && !(central.value() <= 42.0))) {
+    core::fail<out_of_range>(here, refractometer_reading_limits.argument, seen.reading, "ppt",
+                             "means practical salinity " + core::number_text(std::round(read * 100.0) / 100.0) +
+                                 " with the prism at " + core::number_with_unit(t, "degC") + ", outside 0 to 42");
+  }
+
+  double half_band = salinity_at(seen.reading + uncertain) - read;
   if (seen.instrument.compensation == temperature_compensation::automatic) {
     const double actual = detail::sodium_light{t}.per_salinity;
     half_band += central.value() * std::fabs(actual / optics.prism.per_salinity - 1.0);

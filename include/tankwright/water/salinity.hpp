@@ -18,10 +18,20 @@ inline constexpr citation millero_2008{
 
 /// Where PSS-78 holds on salinity; the scale is not defined above 42.
 inline constexpr limits practical_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 42.0}, "PSS-78, UNESCO 1981"};
+    "practical salinity", "", {0.0, 400.0}, {0.0, 42.0}, "PSS-78, UNESCO 1981"};
 /// Where the saline Gibbs function holds.
 inline constexpr limits absolute_salinity_limits{
-    "absolute salinity", "g/kg", {0.0, 1000.0, edge::closed, edge::open}, {0.0, 120.0}, "Feistel 2008"};
+    "absolute salinity", "g/kg", {0.0, 400.0}, {0.0, 120.0}, "Feistel 2008"};
+
+/// Whether a number that was given as a salinity is rather a specific gravity, 0.99 to 1.10, as a hydrometer shows it.
+///
+/// @param s  practical salinity as somebody wrote it
+/// @return   true from 0.99 to 1.10
+/// @accuracy common practice; water of salinity 1 exists, and hardly anybody wants it
+/// @source   none: a convention of this library
+[[nodiscard]] constexpr bool looks_like_a_gravity(practical_salinity s) noexcept {
+  return s.value() >= 0.99 && s.value() <= 1.10;
+}
 
 /// A volume of water, where there must be some.
 inline constexpr limits water_volume_limits{"volume", "L", positive};
@@ -36,6 +46,22 @@ inline constexpr T u_ps = T(35.16504L) / T(35.0L);
 [[nodiscard]] constexpr limits renamed(limits range, std::string_view argument) noexcept {
   range.argument = argument;
   return range;
+}
+
+/// A salinity that was worked out: what rounding put a little past the end of the scale is the end, so that 42 comes
+/// back as 42.
+[[nodiscard]] constexpr double within_rounding(double s) noexcept {
+  constexpr double end = practical_salinity_limits.published.high, rounding = 1e-8;
+  return s > end && s <= end + rounding ? end : s;
+}
+
+/// Refuse a wanted salinity that is a specific gravity; whoever wants water that fresh says `extrapolate`.
+inline void refuse_gravity(std::string_view function, std::string_view argument, practical_salinity s,
+                           range_policy policy) {
+  if (policy == range_policy::extrapolate || !looks_like_a_gravity(s)) [[likely]] return;
+  core::fail<invalid_input>(function, argument, s.value(), "",
+                            "looks like a specific gravity; a practical salinity is about 35 in the sea. Make one of "
+                            "it with salinity_from_hydrometer, or pass tankwright::extrapolate for water that fresh");
 }
 
 }  // namespace detail
@@ -70,7 +96,7 @@ inline constexpr T u_ps = T(35.16504L) / T(35.0L);
                                                                    range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::practical_from_absolute";
   core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
-  const practical_salinity result{s.grams_per_kilogram() / detail::u_ps<double>};
+  const practical_salinity result{detail::within_rounding(s.grams_per_kilogram() / detail::u_ps<double>)};
   core::check(here, practical_salinity_limits, result.value(), policy);
   return result;
 }

@@ -80,6 +80,7 @@ inline void check_mix(std::string_view function, volume v, practical_salinity ta
                       range_policy policy) {
   core::check(function, water_volume_limits, in_litres(v), policy);
   core::check(function, practical_salinity_limits, target.value(), policy);
+  refuse_gravity(function, "target", target, policy);
   core::check(function, gibbs_temperature_limits, in_celsius(t), policy);
   check_liquid(function, target.value(), in_celsius(t), policy);
   core::check(function, mix_yield_limits, yield.value(), policy);
@@ -200,6 +201,7 @@ struct trial_batch {
   core::check(here, mix_mass_limits, in_kilograms(trial.mix), policy);
   core::check(here, mix_water_limits, in_kilograms(trial.fresh_water), policy);
   core::check(here, practical_salinity_limits, trial.reached->value(), policy);
+  detail::refuse_gravity(here, "salinity reached", trial.reached, policy);
   core::check(here, {"error of the reading", "", not_negative}, trial.reading_error.value(), policy);
   const double per_salinity = detail::u_ps<double> * 1e-3 *
                               (in_kilograms(trial.fresh_water) + in_kilograms(trial.mix)) / in_kilograms(trial.mix);

@@ -76,6 +76,7 @@ template <class T>
 /// @source       IAPWS G14-19; IAPWS R1-76(2014); Millero et al. 2008
 [[nodiscard]] inline surface_tension surface_tension_of(practical_salinity s, temperature t,
                                                         range_policy policy = range_policy::published) {
+  core::check("tankwright::water::surface_tension_of", practical_salinity_limits, s.value(), policy);
   return surface_tension_of(absolute_from_practical(s, policy), t, policy);
 }
 

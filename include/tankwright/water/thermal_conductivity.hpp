@@ -27,7 +27,7 @@ inline constexpr citation jamieson_tudhope_1970{
 inline constexpr limits thermal_conductivity_salinity_limits{
     "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 120.0}, "IAPWS G10-15"};
 inline constexpr limits thermal_conductivity_temperature_limits{
-    "temperature", "degC", {-40.0, 373.946}, celsius_range(0.0, 80.0), "IAPWS G10-15 with TEOS-10 density"};
+    "temperature", "degC", {-40.0, 110.0}, celsius_range(0.0, 80.0), "IAPWS G10-15 with TEOS-10 density"};
 inline constexpr limits jamieson_tudhope_salinity_limits{
     "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 160.0}, "Jamieson and Tudhope 1970"};
 inline constexpr limits jamieson_tudhope_temperature_limits{
@@ -119,6 +119,7 @@ template <class T>
 /// @source       IAPWS G10-15; IAPWS R15-11; Millero et al. 2008
 [[nodiscard]] inline thermal_conductivity thermal_conductivity_of(practical_salinity s, temperature t,
                                                                   range_policy policy = range_policy::published) {
+  core::check("tankwright::water::thermal_conductivity_of", practical_salinity_limits, s.value(), policy);
   return thermal_conductivity_of(absolute_from_practical(s, policy), t, policy);
 }
 

@@ -201,8 +201,10 @@ template <class T>
 /// @source       Hyland and Wexler 1983; Feistel 2008
 [[nodiscard]] inline pressure vapour_pressure(practical_salinity s, temperature t,
                                               range_policy policy = range_policy::published) {
-  const double activity = water_activity(s, t, policy).value();
-  return activity * vapour_pressure(t, policy);
+  constexpr std::string_view here = "tankwright::water::vapour_pressure";
+  core::check(here, practical_salinity_limits, s.value(), policy);
+  core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
+  return water_activity(s, t, policy).value() * vapour_pressure(t, policy);
 }
 
 /// Vapour pressure over fresh water by the industrial formulation of IAPWS.

@@ -107,6 +107,9 @@ class power_cut_engine {
   /// The highest level of the whole course.
   void follow(const power_cut_moves& by, power_cut_case& c) {
     power_cut_course course = start(by, c, above_rim::walls_continue, 1.0);
+    bool level = std::isinf(c.at);  // the rest is the highest so far, and all chambers stand at it
+    for (const double z : c.settled) level = level && z == c.highest;
+    if (level && course.never_above(c.highest)) return;
     double t = 0.0;
     for (int i = 0; i < most_steps; ++i) {
       // no later moment can be worse

@@ -158,6 +158,32 @@ class power_cut_course {
     const double apart = larger(highest(), in_last) + (first == last ? 0.0 : down / raised);
     return smaller(together, apart);
   }
+  /// Whether the level at rest, the same in every chamber, is never passed on the way; asked at the start. While R is still
+  /// to come, the lowest chamber stands at most at rest - R/A. Water runs to it from both ends, by the drains from one and
+  /// back through the returns from the other, and needs falls d(Q) over the baffles between: as long as their sum is at
+  /// most R/A, no chamber stands above the rest. d falls with Q^2 or faster, and Q with R^1.5 (edge, box) or with R^0.5
+  /// (columns; of several R is at least (sum q)^2 / sum(q^2/V)), so the start decides; a siphon runs evenly until it draws
+  /// air and leaves its column.
+  [[nodiscard]] bool never_above(double rest) const noexcept {
+    const double display = larger(0.0, over_) * start_.display_area, box = start_.box_area * start_.box_depth;
+    const auto columns = lines_.columns_at(height());
+    const double back = larger(back_now_, columns.flow);
+    double area = 0.0;
+    for (std::size_t i = 0; i < n_; ++i) area += area_at(i, rest);
+    double down = larger(start_.flow, edge_now_);
+    if (hold_ > 0.0 && display > 0.0) {  // drain pipes let go as the flow falls, no steeper than the h^2.5 of a notch
+      down += hold_ * (box > 0.0 ? 1.5 * down / box : 2.5 * (down + back) / display);
+    }
+    const auto stays = [&](double flow, double to_come, bool downstream) {
+      double level = rest - 0.5 * to_come / area;  // half: chambers lag a little
+      for (std::size_t k = 0; k + 1 < n_; ++k) level = level_before(passages_[downstream ? n_ - 2 - k : k], flow, level);
+      return level <= rest;
+    };
+    const double by_drains = box > 0.0 ? smaller(display, box) : display;
+    if (down > still_flow && !stays(down, by_drains, true)) return false;
+    if (down > still_flow && start_.drains_into > 0 && !stays(down, by_drains, false)) return false;
+    return back <= still_flow || stays(back, columns.water, false);
+  }
   /// What comes down and back at this moment.
   [[nodiscard]] double coming() const noexcept {
     return edge_now_ + drain_flow(box_) + lines_.falling_flow() + back_now_;

@@ -134,6 +134,30 @@ class siphon_lines {
   void fall(double time) noexcept {
     for (column& c : columns_) c.part = std::fmax(0.0, c.part - 0.5 * c.flow * time / c.water);
   }
+  /// All returns that run, and columns that fall, as if they fell now from a height: their flow, and the water V for which
+  /// the flow goes at most with the root of what is left of it: (sum q)^2 / sum(q^2/V).
+  struct falling_columns {
+    double flow, water;
+  };
+  [[nodiscard]] falling_columns columns_at(double height) const noexcept {
+    double sum = 0.0, squares = 0.0;
+    const auto add = [&](double flow, double water) {
+      sum += flow;
+      squares += flow * flow / water;  // without water: infinite, and none counts
+    };
+    for (const column& c : columns_) {
+      if (c.part > 0.0) add(c.flow * c.part, c.water * c.part * c.part);
+    }
+    for (std::size_t i = 0; i < leaves_; ++i) {
+      if (!nodes_[i].runs) continue;
+      double resistance = 0.0;
+      for (std::size_t j = i; j != none; j = nodes_[j].parent) {
+        resistance += nodes_[j].run.friction * nodes_[j].factor + nodes_[j].run.minor;
+      }
+      add(height > 0.0 && resistance > 0.0 ? std::sqrt(height / resistance) : 0.0, nodes_[i].water);
+    }
+    return {sum, sum > 0.0 ? sum * sum / squares : 0.0};
+  }
   /// What is still in the columns.
   [[nodiscard]] double falling() const noexcept {
     double sum = 0.0;
