@@ -13,7 +13,7 @@ TANKWRIGHT_INLINE void answer_break_blocked(const situation& s, answers& out) {
   const auto blocked = plumbing::power_cut_breaks_blocked(*s.plumbing().cut_input);
   if (blocked.empty()) return;
   finding& f = out.ask(break_blocked);
-  detail::add_failures(f, s, blocked, "all siphon breaks blocked");
+  detail::add_failures(f, s, blocked, "all siphon breaks blocked", "the siphon break of the ");
   f.note = "Algae and snails block a hole of a few millimetres; look at it every week.";
 }
 

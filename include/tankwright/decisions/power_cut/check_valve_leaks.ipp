@@ -13,7 +13,7 @@ TANKWRIGHT_INLINE void answer_check_valve_leaks(const situation& s, answers& out
   const auto valves = plumbing::power_cut_check_valves(*s.plumbing().cut_input);  // leaking, holding
   if (valves.empty()) return;
   finding& f = out.ask(check_valve_leaks);
-  detail::add_failures(f, s, {valves.data(), 1}, "check valves leaking");
+  detail::add_failures(f, s, {valves.data(), 1}, "check valves leaking", "the check valve of the ");
   f.detail("if_tight", "left below the rim if they hold", valves.back().margin);
   f.note = "With them stuck open it is the power cut itself; a check valve is no substitute for a shallow outlet.";
 }

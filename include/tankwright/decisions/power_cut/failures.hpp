@@ -15,9 +15,9 @@ namespace tankwright::decisions {
 
 namespace detail {
 
-/// The cases of one kind of failure as the parts of a finding.
+/// The cases of one kind of failure as the parts of a finding. `if_it`: "the check valve of the ".
 inline void add_failures(finding& f, const situation& s, std::span<const plumbing::power_cut_failure_case> cases,
-                         std::string_view of_all) {
+                         std::string_view of_all, const std::string& if_it) {
   const length useful = std::max(s.plumbing().in.reserve, useful_level);
   estimate<volume> most{};
   std::string worst;
@@ -31,8 +31,8 @@ inline void add_failures(finding& f, const situation& s, std::span<const plumbin
   }
   if (most.central.value() > 0.0) {
     f.detail("floor", "runs onto the floor", most, worst);
-    f.happens =
-        said(s, most.central) + " run onto the floor when the power fails with that blocked or leaking: " + worst;
+    f.happens = "If " + (worst == of_all ? std::string{"all of them fail"} : if_it + worst + " fails") + ", " +
+                said(s, most.central) + " run onto the floor when the power does";
   }
   f.source(plumbing::rehbock_1929);
 }
