@@ -11,6 +11,7 @@
 #include <tankwright/numerics/normal.hpp>
 #include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/numerics/root.hpp>
+#include <tankwright/numerics/solids.hpp>
 #include <tankwright/numerics/student_t.hpp>
 #include <tankwright/numerics/uncertainty.hpp>
 #include <tankwright/numerics/uniform_sum.hpp>
