@@ -6,6 +6,7 @@
 #include <tankwright/life/acclimation.hpp>
 #include <tankwright/life/aeration.hpp>
 #include <tankwright/life/circulation.hpp>
+#include <tankwright/life/drip_vessel.hpp>
 #include <tankwright/life/foam.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/life/meals.hpp>

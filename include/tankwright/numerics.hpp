@@ -11,5 +11,6 @@
 #include <tankwright/numerics/normal.hpp>
 #include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/numerics/root.hpp>
+#include <tankwright/numerics/solids.hpp>
 #include <tankwright/numerics/student_t.hpp>
 #include <tankwright/numerics/uncertainty.hpp>

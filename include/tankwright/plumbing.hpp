@@ -13,6 +13,7 @@
 #include <tankwright/plumbing/friction.hpp>
 #include <tankwright/plumbing/friction_cross_checks.hpp>
 #include <tankwright/plumbing/jet.hpp>
+#include <tankwright/plumbing/outlet_kind.hpp>
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
@@ -23,6 +24,7 @@
 #include <tankwright/plumbing/power_cut_system.hpp>
 #include <tankwright/plumbing/power_cut_transient.hpp>
 #include <tankwright/plumbing/pump.hpp>
+#include <tankwright/plumbing/pvc_schedule.hpp>
 #include <tankwright/plumbing/restart.hpp>
 #include <tankwright/plumbing/siphon.hpp>
 #include <tankwright/plumbing/submerged_jet.hpp>

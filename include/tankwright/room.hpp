@@ -16,6 +16,7 @@
 #include <tankwright/room/humidity_course.hpp>
 #include <tankwright/room/moist_air.hpp>
 #include <tankwright/room/ranges.hpp>
+#include <tankwright/room/rating_point.hpp>
 #include <tankwright/room/running_cost.hpp>
 #include <tankwright/room/saturation.hpp>
 #include <tankwright/room/supply.hpp>

@@ -25,6 +25,7 @@
 #include <tankwright/vessel/lifting.hpp>
 #include <tankwright/vessel/materials.hpp>
 #include <tankwright/vessel/panel.hpp>
+#include <tankwright/vessel/panel_edges.hpp>
 #include <tankwright/vessel/panel_remarks.hpp>
 #include <tankwright/vessel/plywood.hpp>
 #include <tankwright/vessel/polygon.hpp>

@@ -19,6 +19,7 @@
 #include <tankwright/water/drift.hpp>
 #include <tankwright/water/exchange.hpp>
 #include <tankwright/water/freezing.hpp>
+#include <tankwright/water/gravity_scale.hpp>
 #include <tankwright/water/hardness_drift.hpp>
 #include <tankwright/water/heat.hpp>
 #include <tankwright/water/hydrometer.hpp>
@@ -28,6 +29,7 @@
 #include <tankwright/water/ph.hpp>
 #include <tankwright/water/refractive_index.hpp>
 #include <tankwright/water/refractometer.hpp>
+#include <tankwright/water/refractometer_scale.hpp>
 #include <tankwright/water/salinity.hpp>
 #include <tankwright/water/salt_mix.hpp>
 #include <tankwright/water/specific_gravity.hpp>

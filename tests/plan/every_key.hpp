@@ -11,6 +11,7 @@
 #include <tankwright/plan/leaf_text.hpp>
 #include <tankwright/plan/path.hpp>
 #include <tankwright/plan/walk.hpp>
+#include <tankwright/text/quantity.hpp>
 #include <utility>
 #include <vector>
 
@@ -95,13 +96,36 @@ class random_filler final : public plan::visitor {
     x = std::fmin(key.high, std::fmax(key.low, x));
     return key.whole ? std::floor(x) : x;
   }
-  void number(const plan::key_info& key, plan::value_base& v) override {
-    if (!chance()) return;
+  /// Any double between the limits, or a number as people write it: few digits, in a unit of one of the systems, with a
+  /// doubt or between two numbers. A written number may be refused as text; then any double is taken.
+  void draw(const plan::key_info& key, plan::value_base& v) {
+    const double si = within(key), drawn = uniform();
     const bool doubt = uniform() < 0.2;
-    v.give(within(key), {}, {doubt ? 0.01 * std::fabs(key.high - key.low) * uniform() : 0.0, doubt});
+    if (drawn > 0.4) {
+      const amount shown{key.quantity, si, si, si};
+      const auto system = uniform() < 0.5 ? text::unit_system::si : text::unit_system::us;
+      const auto unit = text::everyday_unit(shown, system);
+      const text::digits digits = text::significant(1 + static_cast<int>(5.0 * uniform()));
+      std::string written = text::in(shown, unit, digits);
+      const double form = uniform();
+      if (form < 0.15) written += " +/- " + text::of(10.0 * uniform(), text::significant(2)) + " %";
+      if (form > 0.85 && si > 0.0) {  // "30 mm .. 40 mm"
+        const double above = si * (1.0 + 0.1 * uniform());
+        written += " .. " + text::in(amount{key.quantity, above, above, above}, unit, text::significant(9));
+      }
+      try {
+        plan::give_quantity(v, key.quantity, written);
+        if (v.si() >= key.low && v.si() <= key.high && !key.whole) return;  // rounding may leave the limits
+      } catch (const text_error&) {
+      }
+    }
+    v.give(si, {}, {doubt ? 0.01 * std::fabs(key.high - key.low) * uniform() : 0.0, doubt});
+  }
+  void number(const plan::key_info& key, plan::value_base& v) override {
+    if (chance()) draw(key, v);
   }
   void numbers(const plan::key_info& key, plan::values_base& v) override {
-    for (int left = static_cast<int>(4.0 * uniform()); left > 0; --left) v.add(within(key));
+    for (int left = static_cast<int>(4.0 * uniform()); left > 0; --left) draw(key, v.items.emplace_back());
   }
   void one_of(const plan::key_info&, plan::word_base& w, std::span<const std::string_view> words) override {
     if (chance()) w.give(static_cast<int>(uniform() * static_cast<double>(words.size())));

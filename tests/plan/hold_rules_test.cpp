@@ -39,7 +39,7 @@ TEST_CASE("hold rules: the series stand side by side, in order") {
                       {"hold.reader", "1, 1, 1, 1, 1, 2, 2, 2, 2"}});  // two people at one time
   plan::build half = tested();
   plan::clear(half, "hold.levels");
-  refused(half, {}, "hold", "gives times; needs levels with it");
+  refused(half, {}, "hold.times", "needs levels beside it");
 }
 
 TEST_CASE("hold rules: what readings need, and what they can show") {
@@ -56,7 +56,7 @@ TEST_CASE("hold rules: what readings need, and what they can show") {
   refused(tested(), {{"hold.criterion", "BS 5337"}}, "hold.capacity", "is missing: a criterion needs it",
           "hold.criterion");
   accepted(tested(), {{"hold.criterion", "BS 5337"}, {"hold.capacity", "1920 L"}});
-  refused(tested(), {{"hold.air_temperature", "20 °C"}}, "hold", "gives air_temperature; needs air_humidity with it");
+  refused(tested(), {{"hold.air_temperature", "20 °C"}}, "hold.air_temperature", "needs air_humidity beside it");
   plan::build nothing;
   give(nothing, {{"hold.surface", "2 m²"}});
   refused(nothing, {}, "hold", "needs the readings of a test");

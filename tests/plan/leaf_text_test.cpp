@@ -55,7 +55,7 @@ TEST_CASE("words: those of the list, and the nearest is said") {
   TW_HOLDS(about("give_word"), *w == side::right);
   TW_HOLDS(about("text_at"), plan::text_at(here) == "right");
   CHECK_THROWS_WITH_AS(plan::give_word(here, "rigth"),
-                       "\"rigth\" is not one of them; did you mean \"right\"?; expected \"left\", \"right\"", text_error);
+                       "\"rigth\" is not known here; did you mean \"right\"?; expected \"left\", \"right\"", text_error);
   CHECK_THROWS_AS(plan::give_word(here, ""), text_error);
   CHECK_THROWS_AS(plan::give_word(here, "Right"), text_error);
   TW_HOLDS(about("give_word"), *w == side::right);

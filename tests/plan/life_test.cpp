@@ -11,7 +11,8 @@ using namespace tankwright::testing;
 namespace {
 
 const evidence inputs{"tankwright::plan::inputs_of", kind::wiring, "the keys by hand"};
-const evidence rule{"tankwright::plan::load_of", kind::from_memory, "Timmons and Ebeling 2007: 0.092 of protein, 0.16 for wet"};
+const evidence rule{"tankwright::plan::load_of", kind::from_memory,
+                    "Timmons and Ebeling 2007: 0.092 of protein, 0.16 for wet"};
 
 plan::life_inputs of(const plan::build& b) { return plan::inputs_of(*b.life); }
 
@@ -21,8 +22,8 @@ TEST_CASE("[life]: the plan of the tests has no mistake") { accepted(moving_in()
 
 TEST_CASE("[life]: keys that cannot all be true") {
   const plan::build b = moving_in();
-  refused(b, {{"life.moved_rock.moved", "41 kg"}}, "life.moved_rock.moved", "moves, which is more than there was, 40 kg",
-          "life.moved_rock.of");
+  refused(b, {{"life.moved_rock.moved", "41 kg"}}, "life.moved_rock.moved",
+          "moves, which is more than there was, 40 kg", "life.moved_rock.of");
   accepted(b, {{"life.moved_rock.moved", "40 kg"}});
   refused(b, {{"life.moved_rock.food[1].amount", "0 g/d"}, {"life.moved_rock.food[2].protein", "0 %"}},
           "life.moved_rock.food", "is nothing");
@@ -43,7 +44,8 @@ TEST_CASE("[life]: steps in order, and nothing after the end of the forecast") {
   refused(b, {{"life.start_up.animals[2].on", "0 d"}}, "life.start_up.animals[2].on", "is not after the step before it",
           "life.start_up.animals[1].on");
   constexpr std::string_view end = "life.start_up.horizon";
-  refused(b, {{"life.start_up.animals[2].on", "61 d"}}, "life.start_up.animals[2].on", "after the end of the forecast", end);
+  refused(b, {{"life.start_up.animals[2].on", "61 d"}}, "life.start_up.animals[2].on", "after the end of the forecast",
+          end);
   refused(b, {{"life.start_up.rock_on", "61 d"}}, "life.start_up.rock_on", "after the end of the forecast", end);
   refused(b, {{"life.start_up.culture[1].first", "61 d"}}, "life.start_up.culture[1].first", "after the end", end);
   refused(b, {{"life.start_up.ammonia_dose[1].rise", "1 mg/L"}, {"life.start_up.ammonia_dose[1].first", "61 d"}},
@@ -57,11 +59,14 @@ TEST_CASE("[life]: steps in order, and nothing after the end of the forecast") {
 
 TEST_CASE("[life]: what lives in the display is not larger than it") {
   plan::build b = moving_in();
-  with(b, {{"vessel.length", "2.4 m"}, {"vessel.width", "1 m"}, {"vessel.height", "0.85 m"},
+  with(b, {{"vessel.length", "2.4 m"},
+           {"vessel.width", "1 m"},
+           {"vessel.height", "0.85 m"},
            {"vessel.water_level", "0.8 m"}});
   accepted(b, {});
   plan::clear(b, "life.surface[sand].area");
-  with(b, {{"life.surface[sand].bed", "2.2 m2"}, {"life.surface[sand].breathing_depth", "4 mm"},
+  with(b, {{"life.surface[sand].bed", "2.2 m2"},
+           {"life.surface[sand].breathing_depth", "4 mm"},
            {"life.surface[sand].grain", "1.2 mm"}});
   accepted(b, {});
   refused(b, {{"life.surface[sand].bed", "2.6 m2"}}, "life.surface[sand].bed",
@@ -76,15 +81,15 @@ TEST_CASE("[life]: what lives in the display is not larger than it") {
 TEST_CASE("[life]: what must be given together, and one of several ways") {
   const plan::build b = moving_in();
   refused(b, {{"life.surface[3].name", "bed"}}, "life.surface[bed]", "needs one of area, volume, bed");
-  refused(b, {{"life.surface[3].name", "bed"}, {"life.surface[3].bed", "1 m2"}}, "life.surface[bed]",
-          "gives bed; needs grain with it");
-  refused(b, {{"life.surface[3].name", "m"}, {"life.surface[3].volume", "1 L"}}, "life.surface[m]",
-          "needs specific_surface with it");
+  refused(b, {{"life.surface[3].name", "bed"}, {"life.surface[3].bed", "1 m2"}}, "life.surface[bed].bed",
+          "needs grain beside it");
+  refused(b, {{"life.surface[3].name", "m"}, {"life.surface[3].volume", "1 L"}}, "life.surface[m].volume",
+          "needs specific_surface beside it");
   refused(b, {{"life.arrivals.ammonia", "1 mg/L"}}, "life.arrivals.ammonia", "is given beside ammonia_nitrogen",
           "life.arrivals.ammonia_nitrogen");
   plan::build speechless = b;
   plan::clear(speechless, "life.animals[1].speed");
-  refused(speechless, {}, "life.animals[garden eels]", "gives adult; needs speed with it");
+  refused(speechless, {}, "life.animals[garden eels].adult", "needs speed beside it");
 }
 
 TEST_CASE("the load of food: the rule, what is wet counted whole") {
@@ -119,9 +124,13 @@ TEST_CASE("[life] as the engines take it") {
   // A bed of sand: 6 (1 - n)/d of its breathing volume. The other units of alkalinity. A measured load.
   plan::clear(b, "life.surface[sand].area");
   plan::clear(b, "life.moved_rock.food");
-  with(b, {{"life.surface[sand].bed", "2 m2"}, {"life.surface[sand].breathing_depth", "5 mm"},
-           {"life.surface[sand].grain", "1 mm"}, {"life.alkalinity.unit", "mg/L CaCO3"},
-           {"life.alkalinity.now", "143"}, {"life.alkalinity.lowest", "100"}, {"life.moved_rock.nitrogen", "0.5 g/d"}});
+  with(b, {{"life.surface[sand].bed", "2 m2"},
+           {"life.surface[sand].breathing_depth", "5 mm"},
+           {"life.surface[sand].grain", "1 mm"},
+           {"life.alkalinity.unit", "mg/L CaCO3"},
+           {"life.alkalinity.now", "143"},
+           {"life.alkalinity.lowest", "100"},
+           {"life.moved_rock.nitrogen", "0.5 g/d"}});
   in = of(b);
   TW_CHECK(inputs, in.filter.surfaces[0].wet, square_metres(2.0 * 0.005 * 6.0 * 0.6 / 0.001), relative(1e-12));
   TW_CHECK(inputs, in.alkalinity->now.milliequivalents_per_litre(), 143.0 / (100.0869 / 2.0), relative(1e-12));

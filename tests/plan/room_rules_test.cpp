@@ -49,12 +49,12 @@ TEST_CASE("room rules: sound plans pass, alone and round a display") {
 TEST_CASE("room rules: a room has a volume or three sides, and holds its tanks") {
   plan::build build = some_room();
   plan::clear(build, "room.height");
-  refused(build, {}, "room", "gives length; needs height with it");
+  refused(build, {}, "room.length", "needs height beside it");
   refused(some_room(), {{"room.volume", "60 m3"}}, "room.length", "give one of them, not both", "room.volume");
   build = in_the_room();
   for (const char* side : {"room.length", "room.width", "room.height"}) plan::clear(build, side);
   accepted(build, {{"room.volume", "60 m3"}});
-  refused(build, {{"room.volume", "2 m3"}}, "room.volume", "2000 L does not hold its tanks, 2283 L", "vessel.height");
+  refused(build, {{"room.volume", "2 m3"}}, "room.volume", "2 m³ does not hold its tanks, 2283 L", "vessel.height");
   refused(in_the_room(), {{"room.length", "1 m"}, {"room.width", "1 m"}}, "vessel.length",
           "of display, corner to corner, is more than the room, 1.41421 m", "room.length");
   refused(in_the_room(), {{"room.length", "20 m"}, {"room.width", "0.1 m"}}, "vessel.length",
@@ -89,18 +89,21 @@ TEST_CASE("room rules: the pump's chamber is the sump's last, and is described o
   accepted(some_room(), whole);
   accepted(in_the_room(), {{"room.top_off.chamber.lowest_level", "15 cm"}});
   accepted(in_the_room(), {{"room.top_off.chamber.lowest_level", "25 cm"}});
-  refused(in_the_room(), whole, "room.top_off.chamber.running_level",
-          "is that of the sump; leave it out", "plumbing.sump.running_level");
+  refused(in_the_room(), whole, "room.top_off.chamber.running_level", "is that of the sump; leave it out",
+          "plumbing.sump.running_level");
   refused(in_the_room(), whole, "room.top_off.chamber.surface", "is that of the sump; leave it out",
           "plumbing.sump.chamber");
   refused(some_room(), {{"room.top_off.chamber.lowest_level", "15 cm"}}, "room.top_off.chamber.running_level",
           "is missing: without [plumbing] nothing else gives it");
   refused(some_room(), {{"room.top_off.chamber.lowest_level", "15 cm"}}, "room.top_off.chamber.surface", "is missing");
   refused(in_the_room(), {{"room.top_off.chamber.lowest_level", "26 cm"}}, "room.top_off.chamber.lowest_level",
-          "0.26 m is above the running level, 0.25 m", "plumbing.sump.running_level");
-  refused(in_the_room(), {{"room.top_off.chamber.lowest_level", "15 mm"}, {"plumbing.pump_inlet.above_floor", "20 mm"},
-                          {"plumbing.pump_inlet.bore", "80 mm"}},
-          "room.top_off.chamber.lowest_level", "leaves the inlet of the pump in the air", "plumbing.pump_inlet.above_floor");
+          "26 cm is above the running level, 250 mm", "plumbing.sump.running_level");
+  refused(in_the_room(),
+          {{"room.top_off.chamber.lowest_level", "15 mm"},
+           {"plumbing.pump_inlet.above_floor", "20 mm"},
+           {"plumbing.pump_inlet.bore", "80 mm"}},
+          "room.top_off.chamber.lowest_level", "leaves the inlet of the pump in the air",
+          "plumbing.pump_inlet.above_floor");
 }
 
 TEST_CASE("room rules: seasons, walls, outage") {
@@ -117,8 +120,8 @@ TEST_CASE("room rules: seasons, walls, outage") {
           "room.heating.outage.lowest", "24 °C is not below the water as it runs, 24 °C", "water.temperature");
   refused(some_room(), {{"room.water_temperature", "20 °C"}}, "room.heating.outage.lowest", "is not below the water",
           "room.water_temperature");
-  refused(some_room(), {{"room.heating.outage.room_settles_at", "8 °C"}}, "room.heating.outage",
-          "needs room_time_constant with it");
+  refused(some_room(), {{"room.heating.outage.room_settles_at", "8 °C"}}, "room.heating.outage.room_settles_at",
+          "needs room_time_constant beside it");
   refused(some_room(), {{"room.water_volume", "2 m3"}, {"room.water_volume_uncertainty", "100 %"}},
           "room.water_volume_uncertainty", "leaves no water", "room.water_volume");
 }
@@ -130,8 +133,11 @@ TEST_CASE("room rules: what the animals stand lies on both sides of the water") 
           "room.salinity");
   refused(some_room(), {{"water.temperature", "24 °C"}, {"water.target", "37"}}, "room.top_off.highest_salinity",
           "36.5 is below what the water has, 37", "water.target");
-  refused(some_room(), {{"water.temperature", "24 °C"}, {"water.older_tank.hydrometer", "1.020"},
-                        {"water.older_tank.temperature", "25 °C"}, {"water.older_tank.scale", "60F/60F"}},
+  refused(some_room(),
+          {{"water.temperature", "24 °C"},
+           {"water.older_tank.hydrometer", "1.020"},
+           {"water.older_tank.temperature", "25 °C"},
+           {"water.older_tank.scale", "60F/60F"}},
           "room.top_off.lowest_salinity", "is above what the water has", "water.older_tank");
   plan::build build = some_room();
   plan::clear(build, "room.top_off.lowest_salinity");

@@ -128,5 +128,5 @@ TEST_CASE("water rules: volume, ice, targets, ammonia") {
   refused(some_water(), {{"water.ammonia", "0.1 mg/L"}, {"water.ammonium", "0.1 mg/L"}, {"water.ph", "8.1"},
                          {"water.ph_scale", "nbs"}},
           "water.ammonium", "give one of them, not both", "water.ammonia");
-  refused(some_water(), {{"water.ph", "8.1"}}, "water", "gives ph; needs ph_scale with it");
+  refused(some_water(), {{"water.ph", "8.1"}}, "water.ph", "needs ph_scale beside it");
 }

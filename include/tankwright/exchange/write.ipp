@@ -2,6 +2,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/exchange/json_text.hpp>
 #include <tankwright/exchange/write.hpp>
@@ -16,7 +17,8 @@ namespace detail {
 /// A quantity as both notations hold it: a bare number where it has no unit and no doubt, otherwise a text.
 [[nodiscard]] inline std::string value_text(const plan::value_base& v, std::string_view quantity) {
   const std::string text = plan::quantity_text(v, quantity);
-  const bool bare = (quantity == "number" || quantity == "practical_salinity") && !v.doubt().given;
+  const bool pure = quantity == "number" || quantity == "practical_salinity";
+  const bool bare = pure && !v.doubt().given && std::isfinite(v.si());
   return bare ? text : quoted_text(text);
 }
 

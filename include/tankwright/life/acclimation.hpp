@@ -12,6 +12,7 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
+#include <tankwright/life/drip_vessel.hpp>
 #include <tankwright/life/ranges.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/water/exchange.hpp>
@@ -20,12 +21,6 @@ namespace tankwright::life {
 
 inline constexpr limits start_volume_limits{"volume at the start", "L", {1e-3, 1e7}};
 inline constexpr limits drip_flow_limits{"flow", "L/min", {0.0, 1e6}};
-
-/// What happens to the water that a drip adds.
-enum class drip_vessel {
-  filling,      ///< it stays: the vessel fills up
-  overflowing,  ///< it pushes mixed water out: constant volume
-};
 
 /// Tank water dripping into the water that animals came in.
 struct drip {

@@ -78,6 +78,10 @@ inline constexpr starting_value<amount_concentration> iodide_least_for_sharks{
 
 // ---- oxygen and change ----------------------------------------------------------------------------------------------
 
+/// Oxygen in a power cut: 4 mg/L alarm, 3 mg/L emergency (from memory). Sensitive animals need more.
+inline constexpr mass_concentration oxygen_alarm = milligrams_per_litre(4.0);
+inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0);
+
 inline constexpr starting_value<mass_concentration> oxygen_limit{milligrams_per_litre(6.0), "a display stays above",
                                                                  husbandry_practice};
 inline constexpr starting_value<temperature_difference> temperature_change_in_an_hour{

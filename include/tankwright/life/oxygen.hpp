@@ -14,6 +14,7 @@
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/life/aeration.hpp>
+#include <tankwright/life/levels.hpp>
 #include <tankwright/life/ranges.hpp>
 #include <tankwright/water/well_mixed.hpp>
 
@@ -98,10 +99,6 @@ struct oxygen_countdown {
   bool above_saturation;             ///< the start is above saturation: it will not last, and it can harm animals
   tankwright::caution caution;
 };
-
-/// Levels to start from: 4 mg/L alarm, 3 mg/L emergency (from memory). Sensitive animals need more.
-inline constexpr mass_concentration oxygen_alarm = milligrams_per_litre(4.0);
-inline constexpr mass_concentration oxygen_emergency = milligrams_per_litre(3.0);
 
 /// How long the oxygen lasts in a power cut.
 ///

@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 #include <tankwright/plan/value.hpp>
-#include <tankwright/room/dehumidifier.hpp>
+#include <tankwright/room/rating_point.hpp>
 
 namespace tankwright::plan {
 

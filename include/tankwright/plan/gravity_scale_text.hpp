@@ -7,8 +7,8 @@
 #include <string>
 #include <string_view>
 #include <tankwright/plan/value.hpp>
-#include <tankwright/water/refractometer.hpp>
-#include <tankwright/water/specific_gravity.hpp>
+#include <tankwright/water/gravity_scale.hpp>
+#include <tankwright/water/refractometer_scale.hpp>
 
 namespace tankwright::plan {
 

@@ -16,6 +16,16 @@ namespace detail {
   return text;
 }
 
+/// Whether a text with a doubt says this number; one that cannot exist (120 % of a proportion) is refused.
+[[nodiscard]] inline bool reads_back(std::string_view text, std::string_view quantity, const value_base& v) {
+  try {
+    const text::written read = text::read_written(text, quantity);
+    return read.si == v.si() && read.half_width == v.doubt().half_width;
+  } catch (const text_error&) {
+    return false;
+  }
+}
+
 }  // namespace detail
 
 TANKWRIGHT_INLINE void give_quantity(value_base& v, std::string_view quantity, std::string_view text) {
@@ -31,8 +41,7 @@ TANKWRIGHT_INLINE std::string quantity_text(const value_base& v, std::string_vie
     const std::string_view unit = quantity == "temperature" ? std::string_view{"K"} : v.unit();
     text += " +/- " + text::write_exactly(v.doubt().half_width, unit, step);
     // A number that no text in its unit gives back has none, and would take that of its doubt.
-    const text::written read = text::read_written(text, quantity);
-    if (read.si != v.si() || read.half_width != v.doubt().half_width) {
+    if (!detail::reads_back(text, quantity, v)) {
       const auto in_si = [](double number, std::string_view kind) {
         const std::string_view unit = text::si_unit(kind);
         if (unit.empty()) return text::of(number, text::significant(17));
@@ -53,7 +62,7 @@ TANKWRIGHT_INLINE void give_word(const leaf& here, std::string_view text) {
     accepted += (i ? ", \"" : "\"") + words.back() + "\"";
   }
   const std::string near = nearest_name(text, words);
-  detail::refuse_text(text, near.empty() ? "is not one of them" : "is not one of them; did you mean \"" + near + "\"?",
+  detail::refuse_text(text, near.empty() ? "is not known here" : "is not known here; did you mean \"" + near + "\"?",
                       accepted);
 }
 
@@ -95,7 +104,8 @@ TANKWRIGHT_INLINE std::string text_at(const leaf& here) {
   std::string all;
   if (!here.numbers) return all;
   if (here.element > 0) return quantity_text(here.numbers->items[here.element - 1], here.key.quantity);
-  for (const auto& item : here.numbers->items) all += (all.empty() ? "" : ", ") + quantity_text(item, here.key.quantity);
+  for (const auto& item : here.numbers->items)
+    all += (all.empty() ? "" : ", ") + quantity_text(item, here.key.quantity);
   return all;
 }
 

@@ -4,9 +4,9 @@
 #pragma once
 
 #include <string>
-#include <tankwright/life/acclimation.hpp>
+#include <tankwright/core/units.hpp>
+#include <tankwright/life/drip_vessel.hpp>
 #include <tankwright/life/levels.hpp>
-#include <tankwright/life/oxygen.hpp>
 #include <tankwright/life/space.hpp>
 #include <tankwright/plan/description.hpp>
 #include <tankwright/plan/reading.hpp>

@@ -3,10 +3,16 @@
 /// A pipe of a plan: its bore, by measure or by the nominal size that is printed on it, its length and its fittings.
 #pragma once
 
+#include <tankwright/core/estimate.hpp>
+#include <tankwright/core/units.hpp>
 #include <tankwright/plan/description.hpp>
-#include <tankwright/plumbing/fittings.hpp>
-#include <tankwright/plumbing/pipe_run.hpp>
-#include <tankwright/plumbing/pipe_sizes.hpp>
+#include <tankwright/plumbing/pvc_schedule.hpp>
+
+namespace tankwright::plumbing {
+class loss_coefficient;
+class pipe_bore;
+struct pipe_run;
+}  // namespace tankwright::plumbing
 
 namespace tankwright::plan {
 

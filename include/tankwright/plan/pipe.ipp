@@ -2,6 +2,8 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
+#include <tankwright/plumbing/pipe_run.hpp>
+#include <tankwright/plumbing/pipe_sizes.hpp>
 #include <tankwright/plan/pipe.hpp>
 #include <tankwright/plan/usual.hpp>
 

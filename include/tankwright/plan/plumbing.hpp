@@ -4,8 +4,9 @@
 #pragma once
 
 #include <string>
+#include <tankwright/core/units.hpp>
 #include <tankwright/plan/pipe.hpp>
-#include <tankwright/plumbing/circuit.hpp>
+#include <tankwright/plumbing/outlet_kind.hpp>
 #include <vector>
 
 namespace tankwright::plan {

@@ -5,10 +5,11 @@
 #pragma once
 
 #include <string>
+#include <tankwright/core/units.hpp>
 #include <tankwright/plan/description.hpp>
 #include <tankwright/plan/gravity_scale_text.hpp>
 #include <tankwright/water/ph.hpp>
-#include <tankwright/water/refractometer.hpp>
+#include <tankwright/water/refractometer_scale.hpp>
 
 namespace tankwright::plan {
 

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <tankwright/core/units.hpp>
 #include <tankwright/plan/air_rating.hpp>
 #include <tankwright/plan/description.hpp>
 #include <vector>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/rules/rules.hpp>
@@ -15,7 +16,18 @@ namespace detail {
 /// A number as a person would read it, in the unit that the key was written in.
 [[nodiscard]] inline std::string readable(double si, std::string_view unit, std::string_view quantity) {
   if (unit.empty()) unit = text::everyday_unit(amount{quantity, si, si, si}, text::unit_system::si);
-  return text::in(amount{quantity, si, si, si}, unit, text::significant(6));
+  return text::in(amount{quantity, si, si, si}, text::shown_unit(unit), text::significant(6));
+}
+/// A limit to four digits: in the same unit, unless it is easier to read in one of its own size ("1 h", not 0.04167 d).
+[[nodiscard]] inline std::string readable_limit(double si, std::string_view unit, std::string_view quantity) {
+  const amount limit{quantity, si, si, si};
+  const auto easy = [&](std::string_view in) {
+    const double number = std::fabs(text::number_in(limit, in));
+    return number == 0.0 || (number >= 0.001 && number < 1e5);
+  };
+  const std::string_view own = text::everyday_unit(limit, text::unit_system::si);
+  if (unit.empty() || quantity == "duration" || (!easy(unit) && easy(own))) unit = own;
+  return text::in(limit, text::shown_unit(unit), text::significant(4));
 }
 
 /// Holds every key against what its description says.
@@ -46,7 +58,7 @@ class key_checker final : public walker {
     }
     if (first.empty()) return;
     for (const std::string_view name : names) {
-      if (!is_given(name)) all_->push_back({path(), "gives " + first + "; needs " + std::string{name} + " with it"});
+      if (!is_given(name)) all_->push_back({path(first), "needs " + std::string{name} + " beside it"});
     }
   }
 
@@ -82,10 +94,11 @@ class key_checker final : public walker {
     if (si >= key.low && si <= key.high && (!key.whole || si == std::floor(si)) && doubt_sound) return;
     const std::string where = path(key.name) + (item > 0 ? "[" + std::to_string(item) + "]" : "");
     const auto said = [&](double x) { return readable(x, v.unit(), key.quantity); };
+    const auto limit = [&](double x) { return readable_limit(x, v.unit(), key.quantity); };
     if (!std::isfinite(si)) {
       all_->push_back({where, "is not a finite number"});
     } else if (!(si >= key.low && si <= key.high)) {
-      all_->push_back({where, said(si) + " is not possible; expected " + said(key.low) + " to " + said(key.high) +
+      all_->push_back({where, said(si) + " is not possible; expected " + limit(key.low) + " to " + limit(key.high) +
                                   guess(key, si)});
     } else if (key.whole && si != std::floor(si)) {
       all_->push_back({where, said(si) + " is not a whole number"});
@@ -94,13 +107,16 @@ class key_checker final : public walker {
       all_->push_back({where, "has a doubt that is not a number from 0 on"});
     }
   }
-  /// What a number may have been meant as: degrees of the other scale, a decimal point left out.
+  /// What a number may have been meant as: degrees of the other scale, hectopascals, a decimal point left out.
   [[nodiscard]] static std::string guess(const key_info& key, double si) {
     if (key.quantity == "temperature") {
       const double other = in_kelvins(fahrenheit(in_celsius(kelvin_of(si))));
       if (other >= key.low && other <= key.high) {
         return "; did you mean " + text::of(in_celsius(kelvin_of(si)), text::significant(6)) + " °F?";
       }
+    }
+    if (key.quantity == "absolute_pressure" && 100.0 * si >= key.low && 100.0 * si <= key.high) {
+      return "; did you mean " + text::of(si, text::significant(6)) + " hPa?";
     }
     if (key.low > 0.0) {
       for (const double by : {1000.0, 100.0, 10.0}) {
@@ -161,7 +177,16 @@ TANKWRIGHT_INLINE std::vector<mistake> validate(const build& build) {
   std::vector<mistake> all;
   detail::key_checker checker{all};
   look_at(checker, build);
-  hold_rules(build, all);
+  // What follows from a number that cannot exist is no mistake of its own.
+  const std::vector<mistake> impossible = all;
+  std::vector<mistake> clashes;
+  hold_rules(build, clashes);
+  for (mistake& m : clashes) {
+    const auto causes = [&](const mistake& known) {
+      return !known.path.empty() && (known.path == m.clashes || known.path == m.path);
+    };
+    if (std::none_of(impossible.begin(), impossible.end(), causes)) all.push_back(std::move(m));
+  }
   return all;
 }
 

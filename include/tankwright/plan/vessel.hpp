@@ -4,8 +4,9 @@
 #pragma once
 
 #include <string>
+#include <tankwright/core/units.hpp>
 #include <tankwright/plan/description.hpp>
-#include <tankwright/vessel/panel.hpp>
+#include <tankwright/vessel/panel_edges.hpp>
 #include <vector>
 
 namespace tankwright::plan {

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <tankwright/core/units.hpp>
 #include <tankwright/plan/reading.hpp>
 
 namespace tankwright::plan {

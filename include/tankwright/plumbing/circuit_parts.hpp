@@ -11,6 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <tankwright/plumbing/outlet_kind.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pump.hpp>
 #include <vector>
@@ -33,10 +34,6 @@ struct circuit_pump {
   std::optional<plumbing::check_valve> check_valve{};  ///< in its line; none: water runs back
   idle_pump_losses idle{};                             ///< of water that it does not drive
 };
-
-/// In the open, water falls out at the height of the nozzle and none runs back. Submerged, it is the level of the water
-/// over it that counts, and water runs back as easily as it came.
-enum class outlet_kind { open, submerged };
 
 /// Where runs end. Its label is the name of that end. Each run that ends here has its own exit loss: runs that share
 /// one nozzle meet at a junction before it.

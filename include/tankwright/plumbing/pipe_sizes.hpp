@@ -6,6 +6,7 @@
 
 #include <string>
 #include <tankwright/plumbing/pipe_run.hpp>
+#include <tankwright/plumbing/pvc_schedule.hpp>
 
 namespace tankwright::plumbing {
 
@@ -40,7 +41,6 @@ class metric_size {
   double value_;
 };
 
-enum class pvc_schedule { schedule_40, schedule_80 };
 enum class pressure_class { pn10, pn16 };
 
 /// An inch pipe. The standard fixes the outside and the thinnest wall; pipe as extruded is thicker, so its mean bore is

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <variant>
 
+#include <tankwright/numerics/solids.hpp>
 #include <tankwright/plumbing/plan_profile.hpp>
 
 namespace tankwright::plumbing {
@@ -62,16 +63,14 @@ namespace detail {
 }
 
 [[nodiscard]] inline double volume_to(const bowl& b, double z) noexcept {
-  return 3.14159265358979323846 * z * z * (b.radius->value() - z / 3.0);
+  return numerics::kernel::cap_volume(b.radius->value(), z);
 }
 [[nodiscard]] inline double volume_to(const cone& c, double z) noexcept {
-  const double r = c.top_radius->value() * z / c.height->value();
-  return 1.04719755119659774615 * r * r * z;
+  return numerics::kernel::frustum_volume(0.0, c.top_radius->value(), c.height->value(), z);
 }
 [[nodiscard]] inline double volume_to(const lying_cylinder& c, double z) noexcept {
-  const double r = 0.5 * c.diameter->value(), x = r - z;
-  const double half_angle = std::acos(std::clamp(x / r, -1.0, 1.0));
-  return c.axial_length->value() * (r * r * half_angle - x * std::sqrt(std::max(0.0, z * (2.0 * r - z))));
+  const double r = 0.5 * c.diameter->value();
+  return numerics::kernel::lying_cylinder_volume(r, c.axial_length->value(), 0.0, std::clamp(z, 0.0, 2.0 * r));
 }
 [[nodiscard]] inline double volume_to(const plan_profile& p, double z) noexcept { return numbers_of(p).below(z); }
 

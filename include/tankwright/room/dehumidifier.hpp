@@ -10,6 +10,7 @@
 
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/room/air.hpp>
+#include <tankwright/room/rating_point.hpp>
 #include <tankwright/core/labelled.hpp>
 #include <tankwright/water/heat.hpp>
 
@@ -21,18 +22,6 @@ inline constexpr citation energyplus_dehumidifier{
 inline constexpr citation doe_rerating{
     "US Department of Energy", 2019, "Dehumidifiers: test conditions of 10 CFR 430 appendix X1 since June 2019",
     "30 pints/day at 80 F became 20 at 65 F, 50 became 30 to 35; energy agency's page", standing::secondary};
-
-/// The air for which a label's capacity holds.
-struct rating_point {
-  std::string_view name;
-  tankwright::temperature temperature;
-  relative_humidity humidity;
-  double share = 0.0;  ///< published capacity there over that at 80 F, 60 %; 0: take the curve
-};
-inline constexpr rating_point rated_80F_60{"80 F, 60 %", fahrenheit(80.0), relative_humidity::from_percent(60.0), 1.0};
-inline constexpr rating_point rated_73F_60{"73 F, 60 %", fahrenheit(73.0), relative_humidity::from_percent(60.0)};
-inline constexpr rating_point rated_65F_60{"65 F, 60 %", fahrenheit(65.0), relative_humidity::from_percent(60.0), 0.69};
-inline constexpr rating_point rated_30C_80{"30 C, 80 %", celsius(30.0), relative_humidity::from_percent(80.0)};
 
 /// A machine by its label.
 struct dehumidifier {

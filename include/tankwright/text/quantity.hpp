@@ -185,6 +185,33 @@ template <has_text Q>
 /// The two sets of everyday units.
 enum class unit_system { si, us };
 
+/// A unit symbol as it is printed: "m2" is "m²", "degC" is "°C", "ug/L" is "µg/L".
+///
+/// @param symbol of the unit table, or one that is printed so already
+/// @return       the symbol as people write it by hand
+/// @throws       nothing but std::bad_alloc
+/// @accuracy     not a computation
+/// @source       this library
+[[nodiscard]] inline std::string shown_unit(std::string_view symbol) {
+  std::string all;
+  if (symbol.starts_with("deg")) {
+    all = "°";
+    symbol.remove_prefix(3);
+  } else if (symbol.size() > 1 && symbol.front() == 'u' && (symbol[1] == 'g' || symbol[1] == 'm' || symbol[1] == 'S')) {
+    all = "µ";
+    symbol.remove_prefix(1);
+  }
+  for (const char c : symbol) {
+    switch (c) {
+      case '2': all += "²"; break;
+      case '3': all += "³"; break;
+      case '4': all += "⁴"; break;
+      default: all += c;
+    }
+  }
+  return all;
+}
+
 /// The unit in which an amount of this size is shown from day to day: millimetres or metres, inches or feet.
 ///
 /// @param value  any quantity, as data; the size of its central value counts

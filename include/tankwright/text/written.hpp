@@ -85,13 +85,27 @@ namespace detail {
   return {};
 }
 
+namespace detail {
+
+/// Whether a text is read as this number; a number that cannot exist (120 % of a proportion) is read as none.
+[[nodiscard]] inline bool reads_as(std::string_view text, std::string_view quantity, double si) {
+  try {
+    return si_from_text(text, quantity) == si;
+  } catch (const text_error&) {
+    return false;
+  }
+}
+
+}  // namespace detail
+
 /// Write a number in SI so that `read_written` gives it back to the last bit: in `unit` with the fewest digits that do,
 /// otherwise in SI with 17 digits.
 ///
 /// @param si       the number in SI
 /// @param unit     symbol of the unit table; empty: everyday SI unit, or a pure number
 /// @param quantity name of its kind
-/// @return         "35 mm"; "0.0350000000000001 m" where no decimal number of millimetres is the same
+/// @return         "35 mm"; "0.0350000000000001 m" where no decimal number of millimetres is the same. A number that
+///                 cannot exist is written too, and refused when it is read
 /// @throws         text_error for a unit that does not measure the quantity
 /// @accuracy       exact there and back
 /// @source         unit table
@@ -104,10 +118,13 @@ namespace detail {
     const double number = detail::number_in_unit(si, quantity, in);
     for (int count = 1; count <= 17; ++count) {
       std::string text = detail::with_unit(of(number, significant(count)), in);
-      if (detail::si_from_text(text, quantity) == si) return text;
+      if (detail::reads_as(text, quantity, si)) return text;
     }
   }
-  return detail::with_unit(of(si, significant(17)), si_unit(quantity));  // a factor of 1 leaves every double as it is
+  // A factor of 1 leaves every double as it is, and so does no unit, where a quantity may stand without: 0.6 for 60 %.
+  std::string text = detail::with_unit(of(si, significant(17)), si_unit(quantity));
+  if (detail::reads_as(text, quantity, si) || unit.empty()) return text;
+  return detail::with_unit(of(detail::number_in_unit(si, quantity, unit), significant(17)), unit);
 }
 
 }  // namespace tankwright::text

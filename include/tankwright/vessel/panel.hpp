@@ -21,6 +21,7 @@
 #include <tankwright/vessel/detail/levy_peaks.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
 #include <tankwright/vessel/materials.hpp>
+#include <tankwright/vessel/panel_edges.hpp>
 #include <utility>
 #include <vector>
 
@@ -28,14 +29,6 @@ namespace tankwright::vessel {
 
 inline constexpr citation timoshenko_1959{"Timoshenko S., Woinowsky-Krieger S.", 1959, "Theory of Plates and Shells",
                                           "2nd ed., McGraw-Hill, ch. 5 (Levy's solution)", standing::secondary};
-
-/// How the four edges of a panel are held. The two upright edges always rest on something that keeps them flat.
-enum class panel_edges {
-  all_supported,            ///< a stiff frame or brace holds the top too
-  top_free,                 ///< rimless: bottom and sides rest, the top edge is free
-  bottom_clamped,           ///< as `all_supported`, but the bottom cannot turn
-  bottom_clamped_top_free,  ///< as `top_free`, but the bottom cannot turn
-};
 
 /// A rectangular panel between its supports.
 struct panel {

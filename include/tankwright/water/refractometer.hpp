@@ -10,20 +10,9 @@
 
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/water/refractive_index.hpp>
+#include <tankwright/water/refractometer_scale.hpp>
 
 namespace tankwright::water {
-
-/// What the scale assumes is dissolved.
-enum class refractometer_scale {
-  seawater,         ///< sea salt: the reading is a practical salinity
-  sodium_chloride,  ///< kitchen salt: the reading is grams of it per kilogram of solution
-};
-
-/// What the instrument does about a temperature other than 20 degC.
-enum class temperature_compensation {
-  none,       ///< nothing: the scale is right at 20 degC only
-  automatic,  ///< it shifts its scale as the index of its salt water shifts
-};
 
 struct refractometer {
   required<refractometer_scale> scale;

@@ -31,7 +31,9 @@ struct bound {
 /// Collects what rules find.
 class book {
  public:
-  explicit book(std::vector<mistake>& all) noexcept : all_{&all} {}
+  /// `system` is for quantities that were worked out; what a person wrote is said in the unit that it was written in.
+  explicit book(std::vector<mistake>& all, text::unit_system system = text::unit_system::si) noexcept
+      : all_{&all}, system_{system} {}
 
   void refuse(std::string path, std::string reason, std::string clashes = {}) {
     all_->push_back({std::move(path), std::move(reason), std::move(clashes)});
@@ -41,44 +43,46 @@ class book {
   template <class Q>
   void at_most(const std::string& path, const Q& value, const std::type_identity_t<bound<Q>>& limit,
                std::string_view is_past) {
-    const double v = core::si_number(value), most = core::si_number(limit.most);
-    const double slack = core::si_number(limit.slack) + rounding * (most < 0.0 ? -most : most);
-    if (!(v > most + slack)) return;
-    clash(path, v, is_past, most, limit.path, core::quantity_name<Q>());
+    hold(path, core::si_number(value), limit, is_past, {});
   }
   /// The same for a key that may not be given.
   template <class Q>
-  void at_most(const std::string& path, const plan::value<Q>& value,
-               const std::type_identity_t<bound<Q>>& limit, std::string_view is_past) {
-    if (value.known()) at_most(path, value.get(), limit, is_past);
+  void at_most(const std::string& path, const plan::value<Q>& value, const std::type_identity_t<bound<Q>>& limit,
+               std::string_view is_past) {
+    if (value.known()) hold(path, value.si(), limit, is_past, value.unit());
+  }
+
+  /// "0.85 m", "33.5 in": how a message says a quantity of the plan, in the unit that it was written in.
+  template <class Q>
+  [[nodiscard]] std::string said(const plan::value<Q>& v) const {
+    return said(v.si(), core::quantity_name<Q>(), v.unit());
+  }
+  /// The same of one that was worked out.
+  template <class Q>
+  [[nodiscard]] std::string said(const Q& q) const {
+    return said(core::si_number(q), core::quantity_name<Q>(), {});
+  }
+  /// The same, in the unit of what it is held against.
+  template <class Q>
+  [[nodiscard]] std::string said(const Q& q, const plan::value<Q>& as) const {
+    return said(core::si_number(q), core::quantity_name<Q>(), as.unit());
   }
 
  private:
+  template <class Q>
+  void hold(const std::string& path, double value, const bound<Q>& limit, std::string_view is_past,
+            std::string_view unit) {
+    const double most = core::si_number(limit.most);
+    const double slack = core::si_number(limit.slack) + rounding * (most < 0.0 ? -most : most);
+    if (value > most + slack) clash(path, value, is_past, most, limit.path, core::quantity_name<Q>(), unit);
+  }
   void clash(const std::string& path, double value, std::string_view is_past, double most, const std::string& other,
-             std::string_view quantity);
-  std::vector<mistake>* all_;
-};
+             std::string_view quantity, std::string_view unit);
+  [[nodiscard]] std::string said(double si, std::string_view quantity, std::string_view unit, int digits = 6) const;
 
-/// "0.85 m": how a rule says a quantity.
-///
-/// @param si       its number in SI
-/// @param quantity its kind: "length"
-/// @return         six digits with a unit that people use
-/// @throws         nothing but std::bad_alloc
-/// @accuracy       six digits
-/// @source         this library
-[[nodiscard]] std::string said(double si, std::string_view quantity);
-/// The same of a quantity.
-///
-/// @param q  the quantity
-/// @return   six digits with a unit that people use
-/// @throws   nothing but std::bad_alloc
-/// @accuracy six digits
-/// @source   this library
-template <class Q>
-[[nodiscard]] std::string quantity_said(const Q& q) {
-  return said(core::si_number(q), core::quantity_name<Q>());
-}
+  std::vector<mistake>* all_;
+  text::unit_system system_;
+};
 
 /// "plumbing.return[left]": an element of a list by its label, or by its number.
 ///

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 #include <tankwright/core/inline.hpp>
-#include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/book.hpp>
+#include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/reading_rules.hpp>
 
 namespace tankwright::plan::rules {
@@ -16,8 +16,8 @@ inline void hold_series(const hold_section& h, book& all) {
   const std::size_t count = h.times.size();
   const auto beside = [&](const std::string& key, const values_base& series) {
     if (!series.given() || series.size() == count) return;
-    all.refuse("hold." + key,
-               "has " + std::to_string(series.size()) + " entries, times has " + std::to_string(count), "hold.times");
+    all.refuse("hold." + key, "has " + std::to_string(series.size()) + " entries, times has " + std::to_string(count),
+               "hold.times");
   };
   if (count > 0) beside("levels", h.levels);
   beside("pan", h.pan);
@@ -28,8 +28,8 @@ inline void hold_series(const hold_section& h, book& all) {
     const bool together = named && h.reader[i] != h.reader[i - 1];  // two people at one time
     if (together ? h.times[i] >= h.times[i - 1] : h.times[i] > h.times[i - 1]) continue;
     all.refuse("hold.times[" + std::to_string(i + 1) + "]",
-               quantity_said(h.times[i]) + " is not later than the reading before it, " +
-                   quantity_said(h.times[i - 1]) + "; put the readings in order",
+               all.said(h.times[i]) + " is not later than the reading before it, " + all.said(h.times[i - 1]) +
+                   "; put the readings in order",
                "hold.times[" + std::to_string(i) + "]");
   }
 }

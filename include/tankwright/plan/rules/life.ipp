@@ -42,8 +42,8 @@ inline void hold_weeks(const life_section& l, book& all) {
     if (i == 0 || !w.animals[i].on || !w.animals[i - 1].on) continue;
     if (*w.animals[i].on <= *w.animals[i - 1].on) {
       all.refuse(path,
-                 quantity_said(*w.animals[i].on) + " is not after the step before it, " +
-                     quantity_said(*w.animals[i - 1].on) + "; put the steps in order",
+                 all.said(w.animals[i].on) + " is not after the step before it, " + all.said(w.animals[i - 1].on) +
+                     "; put the steps in order",
                  element("life.start_up.animals", w.animals, i - 1) + ".on");
     }
   }

@@ -4,6 +4,7 @@
 #include <numbers>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/rules/rules.hpp>
+#include <tankwright/plumbing/pipe_sizes.hpp>
 
 namespace tankwright::plan::rules {
 
@@ -21,14 +22,18 @@ inline void hold_curve(const std::string& path, const values<flow_rate>& flows, 
   if (flows.size() == 1) all.refuse(path + ".flows", "is one point; a curve has two or more");
   for (std::size_t i = 1; i < flows.size(); ++i) {
     if (!(flows[i] > flows[i - 1])) {
-      all.refuse(path + ".flows[" + std::to_string(i + 1) + "]", "is not above the flow before it");
+      all.refuse(path + ".flows[" + std::to_string(i + 1) + "]",
+                 all.said(flows[i]) + " is not above the flow before it, " + all.said(flows[i - 1]));
     }
     if (!(heads[i] < heads[i - 1])) {
-      all.refuse(path + ".heads[" + std::to_string(i + 1) + "]", "is not below the head before it");
+      all.refuse(path + ".heads[" + std::to_string(i + 1) + "]",
+                 all.said(heads[i]) + " is not below the head before it, " + all.said(heads[i - 1]) +
+                     "; a pump lifts less high the more it moves");
     }
   }
   if (flows.size() > 0 && flows[0].value() != 0.0) {
-    all.refuse(path + ".flows[1]", "is not zero; a curve begins at the shut valve");
+    all.refuse(path + ".flows[1]",
+               all.said(flows[0]) + " is not zero; a curve begins at the shut valve, where the pump lifts highest");
   }
 }
 
@@ -52,7 +57,8 @@ inline void hold_returns(const plumbing_section& p, book& all) {
     const std::string path = element("plumbing.return", p.returns, i);
     for (std::size_t j = 0; j < i; ++j) {
       if (!one.label.empty() && p.returns[j].label == one.label) {
-        all.refuse(path + ".label", one.label + " is the label of two returns", element("plumbing.return", p.returns, j));
+        all.refuse(path + ".label", one.label + " is the label of two returns",
+                   element("plumbing.return", p.returns, j));
       }
     }
     if (!p.overflow || !p.overflow->crest_height || !one.below_edge) continue;
@@ -63,7 +69,7 @@ inline void hold_returns(const plumbing_section& p, book& all) {
     const bool open = *one.kind == tankwright::plumbing::outlet_kind::open;
     if (open && *one.below_edge > *p.level_uncertainty) {
       all.refuse(path + ".kind",
-                 "open ends in the air, but its opening is " + quantity_said(*one.below_edge) +
+                 "open ends in the air, but its opening is " + all.said(one.below_edge) +
                      " below the overflow edge, under water",
                  path + ".below_edge");
     }
@@ -97,7 +103,7 @@ inline void hold_sump(const plumbing_section& p, book& all) {
   if (!s.chamber.empty() && s.baffle.size() + 1 != s.chamber.size()) {
     all.refuse("plumbing.sump.baffle",
                "there are " + std::to_string(s.baffle.size()) + " between " + std::to_string(s.chamber.size()) +
-                   " chambers; expected one less than there are chambers",
+                   " chambers; expected " + std::to_string(s.chamber.size() - 1),
                "plumbing.sump.chamber");
   }
   if (p.drains_into && *p.drains_into > static_cast<double>(s.chamber.size()) && !s.chamber.empty()) {
@@ -124,10 +130,10 @@ inline void hold_sump(const plumbing_section& p, book& all) {
   all.at_most("plumbing.reserve", p.reserve, rim, "to keep free is more than the sump is high,");
   all.at_most("plumbing.level_uncertainty", p.level_uncertainty, rim, "of doubt is more than the sump is high,");
   if (p.lift && s.running_level && *p.lift <= *s.running_level) {
-    all.refuse("plumbing.lift",
-               quantity_said(*p.lift) + " puts the overflow edge no higher than the water in the sump, " +
-                   quantity_said(*s.running_level),
-               "plumbing.sump.running_level");
+    all.refuse(
+        "plumbing.lift",
+        all.said(p.lift) + " puts the overflow edge no higher than the water in the sump, " + all.said(s.running_level),
+        "plumbing.sump.running_level");
   }
   if (p.pump_inlet && s.running_level) {
     all.at_most("plumbing.pump_inlet.above_floor", p.pump_inlet->above_floor,

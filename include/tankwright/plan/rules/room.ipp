@@ -37,8 +37,7 @@ struct known_salinity {
 inline void hold_season(const std::string& path, const season& s, book& all) {
   if (s.coldest_night && s.outdoors && *s.coldest_night > *s.outdoors) {
     all.refuse(path + ".coldest_night",
-               quantity_said(*s.coldest_night) + " is warmer than the mean of the season, " +
-                   quantity_said(*s.outdoors),
+               all.said(s.coldest_night) + " is warmer than the mean of the season, " + all.said(s.outdoors),
                path + ".outdoors");
   }
 }
@@ -78,7 +77,7 @@ inline void hold_size(const build& build, const std::optional<display_bounds>& d
   if (r.length && r.width && r.height) hold_on_the_floor(build, d, sump, all);
   const volume tanks = tanks_hold(d, sump);
   if (r.volume && (d || sump) && tanks >= *r.volume) {
-    all.refuse("room.volume", quantity_said(*r.volume) + " does not hold its tanks, " + quantity_said(tanks),
+    all.refuse("room.volume", all.said(r.volume) + " does not hold its tanks, " + all.said(tanks),
                d ? d->rim.path : sump->rim.path);
   }
 }
@@ -119,8 +118,8 @@ inline void hold_outage(const build& build, book& all) {
   const temperature now = own ? *r.water_temperature : *build.water->temperature;
   if (lowest < now) return;
   const std::string from = own ? "room.water_temperature" : "water.temperature";
-  all.refuse("room.heating.outage.lowest",
-             quantity_said(lowest) + " is not below the water as it runs, " + quantity_said(now), from);
+  all.refuse("room.heating.outage.lowest", all.said(lowest) + " is not below the water as it runs, " + all.said(now),
+             from);
 }
 
 /// What the animals stand, against the salinity of the water they are to live in.
@@ -128,8 +127,7 @@ inline void hold_salinities(const build& build, book& all) {
   const top_off& t = *build.room->top_off;
   if (!(*t.highest_salinity > *t.lowest_salinity)) {
     all.refuse("room.top_off.highest_salinity",
-               quantity_said(*t.highest_salinity) + " is not above lowest_salinity, " +
-                   quantity_said(*t.lowest_salinity),
+               all.said(t.highest_salinity) + " is not above lowest_salinity, " + all.said(t.lowest_salinity),
                "room.top_off.lowest_salinity");
     return;
   }
@@ -137,8 +135,8 @@ inline void hold_salinities(const build& build, book& all) {
   if (!now) return;
   const auto refuse = [&](const char* key, const value<practical_salinity>& limit, const char* relation) {
     all.refuse(std::string{"room.top_off."} + key,
-               quantity_said(*limit) + (limit.given() ? "" : ", which is taken where nobody says otherwise,") + " is " +
-                   relation + " what the water has, " + quantity_said(now->is),
+               all.said(limit) + (limit.given() ? "" : ", which is taken where nobody says otherwise,") + " is " +
+                   relation + " what the water has, " + all.said(now->is),
                now->path);
   };
   if (*t.lowest_salinity > now->is) refuse("lowest_salinity", t.lowest_salinity, "above");
@@ -155,8 +153,8 @@ inline void hold_pump_chamber(const build& build, book& all) {
     if (has_sump && given) {
       all.refuse(path + "." + key, "is that of the sump; leave it out", from);
     } else if (!has_sump && !given) {
-      all.refuse(path + "." + key, std::string{"is missing: without [plumbing] nothing else gives it, for instance "} +
-                                       example);
+      all.refuse(path + "." + key,
+                 std::string{"is missing: without [plumbing] nothing else gives it, for instance "} + example);
     }
   };
   once("surface", c.surface.given(), "plumbing.sump.chamber", "\"0.3 m2\"");
@@ -165,15 +163,15 @@ inline void hold_pump_chamber(const build& build, book& all) {
   if (!c.lowest_level) return;
   if (running && *c.lowest_level > *running) {
     const std::string from = has_sump ? "plumbing.sump.running_level" : path + ".running_level";
-    all.refuse(path + ".lowest_level",
-               quantity_said(*c.lowest_level) + " is above the running level, " + quantity_said(*running), from);
+    all.refuse(path + ".lowest_level", all.said(c.lowest_level) + " is above the running level, " + all.said(running),
+               from);
   }
   if (!build.plumbing || !build.plumbing->pump_inlet || !build.plumbing->pump_inlet->above_floor) return;
   const length inlet = *build.plumbing->pump_inlet->above_floor;
   if (*c.lowest_level < inlet) {
     all.refuse(path + ".lowest_level",
-               quantity_said(*c.lowest_level) + " leaves the inlet of the pump in the air, which reaches up to " +
-                   quantity_said(inlet),
+               all.said(c.lowest_level) + " leaves the inlet of the pump in the air, which reaches up to " +
+                   all.said(inlet, c.lowest_level),
                "plumbing.pump_inlet.above_floor");
   }
 }

@@ -13,7 +13,7 @@
 namespace tankwright::plan {
 
 TANKWRIGHT_INLINE void hold_rules(const build& build, std::vector<mistake>& all) {
-  rules::book book{all};
+  rules::book book{all, *build.units};
   if (!build.vessel && !build.hold && !build.plumbing && !build.water && !build.room && !build.life) {
     book.refuse({}, "nothing to assess; expected a table such as [water]");
   }

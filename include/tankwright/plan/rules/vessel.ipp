@@ -3,8 +3,8 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/inputs/vessel_inputs.hpp>
-#include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/book.hpp>
+#include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/reading_rules.hpp>
 
 namespace tankwright::plan::rules {
@@ -55,7 +55,7 @@ inline void hold_walls(const vessel_section& v, book& all) {
   const auto between = [&](const std::string& key, const value<length>& measure, const value<length>& wall,
                            const std::string& wall_key, double walls) {
     if (!measure || !wall || !(walls * *wall >= *measure)) return;
-    all.refuse("vessel." + key, quantity_said(*measure) + " leaves nothing inside walls of " + quantity_said(*wall),
+    all.refuse("vessel." + key, all.said(measure) + " leaves nothing inside walls of " + all.said(wall),
                "vessel." + wall_key);
   };
   between("length", v.length, v.wall_thickness, "wall_thickness", 2.0);
@@ -79,7 +79,7 @@ inline void hold_sand(const vessel_section& v, const display_bounds* d, book& al
     needs_beside(path, "repose", one.repose.given(), "shallow_end", one.shallow_end.given(), all);
     if (one.shallow_end && one.deep_end && *one.deep_end < *one.shallow_end) {
       all.refuse(path + ".deep_end",
-                 quantity_said(*one.deep_end) + " is less than the shallow end, " + quantity_said(*one.shallow_end),
+                 all.said(one.deep_end) + " is less than the shallow end, " + all.said(one.shallow_end),
                  path + ".shallow_end");
     }
     if (!d) continue;
@@ -108,20 +108,19 @@ inline void hold_rock(const vessel_section& v, const display_bounds* d, book& al
     }
     if (one.dry_mass && weighed && !(*one.submerged_mass < *one.dry_mass)) {
       all.refuse(path + ".submerged_mass",
-                 quantity_said(*one.submerged_mass) + " is not below the dry mass, " + quantity_said(*one.dry_mass) +
+                 all.said(one.submerged_mass) + " is not below the dry mass, " + all.said(one.dry_mass) +
                      ": water carries part of every rock",
                  path + ".dry_mass");
     }
     if (one.dry_mass && one.soaked_mass && *one.soaked_mass < *one.dry_mass) {
-      all.refuse(path + ".soaked_mass",
-                 quantity_said(*one.soaked_mass) + " is less than dry, " + quantity_said(*one.dry_mass),
+      all.refuse(path + ".soaked_mass", all.said(one.soaked_mass) + " is less than dry, " + all.said(one.dry_mass),
                  path + ".dry_mass");
     }
     if (one.level_before && one.level_after && *one.level_after < *one.level_before) {
-      all.refuse(path + ".level_after",
-                 quantity_said(*one.level_after) + " is below the level before the rock went in, " +
-                     quantity_said(*one.level_before),
-                 path + ".level_before");
+      all.refuse(
+          path + ".level_after",
+          all.said(one.level_after) + " is below the level before the rock went in, " + all.said(one.level_before),
+          path + ".level_before");
     }
     if (!d) continue;
     all.at_most(path + ".level_before", one.level_before, d->rim, "is above the rim of the display,");
@@ -138,8 +137,10 @@ inline void hold_contents(const vessel_section& v, const display_bounds& d, book
     try {
       const volume takes = make().envelope.central.value();
       if (takes > water) {
-        all.refuse(path, "takes the room of " + quantity_said(takes) + "; the display holds " + quantity_said(water) +
-                             " up to the water level", "vessel.water_level");
+        all.refuse(path,
+                   "takes the room of " + all.said(takes) + "; the display holds " + all.said(water) +
+                       " up to the water level",
+                   "vessel.water_level");
       } else {
         together += takes;
       }
@@ -150,8 +151,7 @@ inline void hold_contents(const vessel_section& v, const display_bounds& d, book
   for (std::size_t i = 0; i < v.sand.size(); ++i) {
     const sand& one = v.sand[i];
     const std::string_view key = one.mass ? ".mass" : one.depth ? ".depth" : ".deep_end";
-    within(element("vessel.sand", v.sand, i) + std::string{key},
-           [&] { return item_of(one, d.shape, "sand"); });
+    within(element("vessel.sand", v.sand, i) + std::string{key}, [&] { return item_of(one, d.shape, "sand"); });
   }
   for (std::size_t i = 0; i < v.rock.size(); ++i) {
     const rock& one = v.rock[i];
@@ -163,8 +163,9 @@ inline void hold_contents(const vessel_section& v, const display_bounds& d, book
     within(element("vessel.equipment", v.equipment, i) + ".volume", [&] { return item_of(one, "equipment"); });
   }
   if (together > water) {
-    all.refuse("vessel", "sand, rock and equipment together take the room of " + quantity_said(together) +
-                             "; the display holds " + quantity_said(water) + " up to the water level",
+    all.refuse("vessel",
+               "sand, rock and equipment together take the room of " + all.said(together) + "; the display holds " +
+                   all.said(water) + " up to the water level",
                "vessel.water_level");
   }
 }
@@ -178,7 +179,7 @@ inline void hold_panels(const vessel_section& v, const display_bounds* d, book& 
       const length shorter = upright ? *one.width : *one.height;
       if (*one.thickness >= shorter) {
         all.refuse(path + ".thickness",
-                   quantity_said(*one.thickness) + " is not less than the shorter side, " + quantity_said(shorter) +
+                   all.said(one.thickness) + " is not less than the shorter side, " + all.said(shorter, one.thickness) +
                        ": that is a block, not a panel",
                    path + (upright ? ".width" : ".height"));
       }
@@ -186,9 +187,10 @@ inline void hold_panels(const vessel_section& v, const display_bounds* d, book& 
     if (!d) continue;
     all.at_most(path + ".width", one.width, d->wall, "is wider than the longest wall inside (give the clear width),");
     if (*one.lower_edge >= d->rim.most) {
-      all.refuse(path + ".lower_edge",
-                 quantity_said(*one.lower_edge) + " is not below the rim of the display, " + quantity_said(d->rim.most),
-                 d->rim.path);
+      all.refuse(
+          path + ".lower_edge",
+          all.said(one.lower_edge) + " is not below the rim of the display, " + all.said(d->rim.most, one.lower_edge),
+          d->rim.path);
     } else {
       all.at_most(path + ".height", one.height, {d->rim.most - *one.lower_edge, d->rim.path},
                   "is higher than the display is above the lower edge of the panel,");
@@ -203,7 +205,8 @@ inline void hold_brace(const brace& b, const display_bounds* d, book& all) {
     const bound<length> span{*b.span, path + ".span"};
     all.at_most(path + ".depth", b.depth, span, "upright is more than the brace is long,");
     for (std::size_t i = 0; i < b.load.size(); ++i) {
-      all.at_most(element(path + ".load", b.load, i) + ".at", b.load[i].at, span, "is beside the brace, which is long");
+      all.at_most(element(path + ".load", b.load, i) + ".at", b.load[i].at, span,
+                  "from its end is past the other end of the brace, which spans");
     }
   }
   if (b.breadth && b.rail) {
@@ -225,7 +228,7 @@ inline void hold_top(const vessel_section& v, const display_bounds* d, book& all
     const std::string path = element("vessel.lid", v.lid, i);
     if (one.thickness && one.span && *one.thickness >= *one.span) {
       all.refuse(path + ".thickness",
-                 quantity_said(*one.thickness) + " is not less than the span, " + quantity_said(*one.span) +
+                 all.said(one.thickness) + " is not less than the span, " + all.said(one.span) +
                      ": that is a block, not a lid",
                  path + ".span");
     }
@@ -242,8 +245,9 @@ inline void hold_levels(const vessel_section& v, const display_bounds* d, book& 
     const std::string path = "vessel.stages[" + std::to_string(i + 1) + "]";
     if (d) all.at_most(path, stages[i], d->rim, "is above the rim of the display,");
     if (i == 0 || stages[i] > stages[i - 1]) continue;
-    all.refuse(path, quantity_said(stages[i]) + " does not stand above the stage before it, " +
-                         quantity_said(stages[i - 1]) + "; a fill rises",
+    all.refuse(path,
+               all.said(stages[i]) + " does not stand above the stage before it, " + all.said(stages[i - 1]) +
+                   "; a fill rises",
                "vessel.stages[" + std::to_string(i) + "]");
   }
   if (d) all.at_most("vessel.water_level", v.water_level, d->rim, "is above the rim of the display,");
@@ -256,7 +260,8 @@ inline void hold_floor(const floor_under& f, const std::optional<sump_bounds>& s
   all.at_most("vessel.floor.bearing", f.bearing, footprint, "touches the floor; the footprint is only");
   if (!sump || !f.sump_below) return;
   all.at_most("plumbing.sump.chamber", sump->chambers, footprint,
-              "of chambers is more than the footprint it stands in (sump_below = false, where it stands elsewhere),");
+              "of chambers does not fit under the display (where the sump stands elsewhere, say sump_below = false); "
+              "the footprint is");
 }
 
 /// The overflow edge and the surface it skims, in the display that they belong to.

@@ -14,8 +14,8 @@ namespace detail {
 
 /// The salinity that the new water is meant to have, where that can be said without an instrument.
 [[nodiscard]] inline std::optional<practical_salinity> meant_salinity(const water_section& w) {
-  const auto s = w.older_tank ? w.older_tank->known.maybe()
-                              : std::optional{w.target.value_or(practical_salinity{35.0})};
+  const auto s =
+      w.older_tank ? w.older_tank->known.maybe() : std::optional{w.target.value_or(practical_salinity{35.0})};
   const bool possible = s && s->value() >= 0.0 && s->value() <= usual::salinity.high.value();
   return possible ? s : std::nullopt;
 }
@@ -27,9 +27,11 @@ inline void hold_liquid(const water_section& w, book& all) {
   const temperature freezes = water::freezing_point(*s, extrapolate);
   if (*w.temperature < freezes) {
     all.refuse("water.temperature",
-               quantity_said(*w.temperature) + " is below the freezing point of this water, " +
-                   quantity_said(freezes) + " at practical salinity " + quantity_said(*s),
-               w.older_tank ? "water.older_tank" : w.target ? "water.target" : "");
+               all.said(w.temperature) + " is below the freezing point of this water, " + all.said(freezes) +
+                   " at practical salinity " + all.said(*s),
+               w.older_tank ? "water.older_tank"
+               : w.target   ? "water.target"
+                            : "");
   }
 }
 
@@ -40,26 +42,28 @@ inline void hold_trial(const water_section& w, book& all) {
   if (!t.reached) return;
   if (*t.reading_error >= *t.reached) {
     all.refuse("water.trial_batch.reading_error",
-               quantity_said(*t.reading_error) + " is not less than what was reached, " + quantity_said(*t.reached),
+               all.said(t.reading_error) + " is not less than what was reached, " + all.said(t.reached),
                "water.trial_batch.reached");
     return;
   }
   if (!t.mix || !t.fresh_water || !(*t.mix > kilograms(0.0))) return;
   const double salt_in_mix = 1e-3 * (*t.fresh_water + *t.mix).value() / t.mix.get().value();  // per g/kg reached
-  const auto grams = [](double s) { return 35.16504 / 35.0 * s; };  // Millero et al. 2008
+  const auto grams = [](double s) { return 35.16504 / 35.0 * s; };                            // Millero et al. 2008
   const auto yield_at = [&](double s) { return grams(s) * salt_in_mix; };
   const double least = yield_at(t.reached.get().value() - t.reading_error.get().value());
   if (least > 1.0) {
     all.refuse("water.trial_batch.reached",
-               quantity_said(*t.reached) + " is more salt than the mix weighed, " + quantity_said(*t.mix) + " in " +
-                   quantity_said(*t.fresh_water) + " of water",
+               all.said(t.reached) + " is more salt than the mix weighed, " + all.said(t.mix) + " in " +
+                   all.said(t.fresh_water) + " of water",
                "water.trial_batch.mix");
   }
   const auto s = meant_salinity(w);
   if (s && least * 1e3 <= grams(s->value())) {
     all.refuse("water.trial_batch.mix",
-               quantity_said(*t.mix) + " gave so little salt that even the undiluted mix would not reach practical "
-                                       "salinity " + quantity_said(*s),
+               all.said(t.mix) +
+                   " gave so little salt that even the undiluted mix would not reach practical "
+                   "salinity " +
+                   all.said(*s),
                "water.trial_batch.reached");
   }
 }

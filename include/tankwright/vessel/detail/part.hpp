@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <tankwright/numerics/solids.hpp>
 
 namespace tankwright::vessel::detail {
 
@@ -21,27 +22,7 @@ struct part {
   double floor_area;  ///< bottom that gets wet: all of it, or the ledge that is left where it opens onto a part below
 };
 
-/// x - sin x without loss of digits near zero.
-template <class T>
-[[nodiscard]] T x_minus_sin(T x) noexcept {
-  if (std::fabs(x) > T(0.5)) return x - std::sin(x);
-  const T q = x * x;
-  T sum = T(1);
-  for (int n = 16; n >= 4; n -= 2) sum = T(1) - q / T(n * (n + 1)) * sum;
-  return x * q / T(6) * sum;
-}
-
-/// Angle at the centre of a circle of radius r that a chord at height h above its lowest point spans, 0 to 2 pi.
-template <class T>
-[[nodiscard]] T chord_angle(T r, T h) noexcept {
-  return T(4) * std::atan2(std::sqrt(h), std::sqrt(T(2) * r - h));
-}
-
-/// Area of a circle of radius r below height h: r^2 (phi - sin phi) / 2.
-template <class T>
-[[nodiscard]] T segment_area(T r, T h) noexcept {
-  return T(0.5) * r * r * x_minus_sin(chord_angle(r, h));
-}
+using numerics::kernel::chord_angle, numerics::kernel::segment_area, numerics::kernel::x_minus_sin;
 
 /// Wetted wall of two half-ellipsoid heads (depth a each, radius r) at height h.
 ///
@@ -79,11 +60,9 @@ template <class T>
     case part_kind::prism:
       return d[0] * h;
     case part_kind::lying_cylinder:
-      return d[1] * segment_area(d[0], h) + std::numbers::pi * d[2] * h * h * (1.0 - h / (3.0 * d[0]));
-    case part_kind::cone: {
-      const double r = d[0] + (d[1] - d[0]) * (h / p.height);
-      return std::numbers::pi / 3.0 * h * (d[0] * d[0] + d[0] * r + r * r);
-    }
+      return numerics::kernel::lying_cylinder_volume(d[0], d[1], d[2], h);
+    case part_kind::cone:
+      return numerics::kernel::frustum_volume(d[0], d[1], p.height, h);
   }
   return 0.0;
 }
@@ -98,7 +77,7 @@ template <class T>
       return 2.0 * std::sqrt(half_chord_squared) * d[1] + std::numbers::pi * d[2] / d[0] * half_chord_squared;
     }
     case part_kind::cone: {
-      const double r = d[0] + (d[1] - d[0]) * (h / p.height);
+      const double r = numerics::kernel::frustum_radius(d[0], d[1], p.height, h);
       return std::numbers::pi * r * r;
     }
   }
@@ -116,19 +95,16 @@ template <class T>
       return shell + (d[2] == 0.0 ? 2.0 * segment_area(d[0], h) : heads_wall(d[0], d[2], h));
     }
     case part_kind::cone: {
-      const double r = d[0] + (d[1] - d[0]) * (h / p.height);
+      const double r = numerics::kernel::frustum_radius(d[0], d[1], p.height, h);
       return std::numbers::pi * (d[0] + r) * std::hypot(h, r - d[0]);
     }
   }
   return 0.0;
 }
 
-/// Depth in a cone that holds a volume: the inverse of pi h (R^2 + R r + r^2) / 3 with r^3 - R^3 = 3 k V / pi.
+/// Depth in a cone that holds a volume.
 [[nodiscard]] inline double cone_depth(const part& p, double volume) noexcept {
-  const double bottom = p.dimension[0];
-  const double slope = (p.dimension[1] - bottom) / p.height;
-  const double r = std::cbrt(bottom * bottom * bottom + 3.0 * slope * volume / std::numbers::pi);
-  return 3.0 * volume / (std::numbers::pi * (bottom * bottom + bottom * r + r * r));
+  return numerics::kernel::frustum_height(p.dimension[0], p.dimension[1], p.height, volume);
 }
 
 }  // namespace tankwright::vessel::detail
