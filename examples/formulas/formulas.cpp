@@ -312,30 +312,30 @@ namespace {
   return count;
 }
 
-/// The formula of that name which the fields fit best.
-[[nodiscard]] const row* row_for(std::string_view name, const json* fields) {
-  const row* best = nullptr;
+/// The formulas of that name which the fields fit best. There are several where overloads differ only in what is inside
+/// their fields. Without fields: the one that is called exactly so.
+[[nodiscard]] std::vector<const row*> rows_for(std::string_view name, const json* fields) {
+  std::vector<const row*> best;
   std::size_t least = 0;
-  bool several_folders = false, exact = false;
   for (const row* r : all_rows()) {
     if (!means(name, *r)) continue;
-    const bool whole = exactly_means(name, *r);
-    const std::size_t misfit = fields && fields->is_object() ? misfits(*fields, *r) : 0;
-    if (best && !whole && !exact && best->function != r->function) several_folders = true;
-    if (!best || (whole && !exact) || (whole == exact && misfit < least)) {
-      if (best && whole && exact && best->function != r->function && misfit >= least) continue;
-      best = r;
-      least = misfit;
-      exact = exact || whole;
-    }
+    const bool by_fields = fields && fields->is_object();
+    const std::size_t misfit = by_fields ? misfits(*fields, *r) : !exactly_means(name, *r);
+    if (!best.empty() && misfit < least) best.clear();
+    if (best.empty()) least = misfit;
+    if (misfit == least) best.push_back(r);
   }
-  static_cast<void>(several_folders);
   return best;
+}
+[[nodiscard]] const row* row_for(std::string_view name, const json* fields) {
+  const auto rows = rows_for(name, fields);
+  return rows.empty() ? nullptr : rows.front();
 }
 
 [[noreturn]] void refuse_formula(std::string_view name) {
   std::vector<std::string> all;
   for (const row* r : all_rows()) {
+    all.emplace_back(after_last(r->function, "::"));
     all.emplace_back(after_last(r->name, "."));
     all.emplace_back(r->name);
   }
@@ -350,8 +350,10 @@ namespace {
 const row* given::maker(type_key type) const {
   const json& j = of(json_);
   if (!j.is_object() || j.size() != 1) return nullptr;
-  const row* by = row_for(j.begin().key(), &j.begin().value());
-  return by && by->result == type && by->make ? by : nullptr;
+  for (const row* by : rows_for(j.begin().key(), &j.begin().value())) {
+    if (by->result == type && by->make) return by;
+  }
+  return nullptr;
 }
 
 void given::make(const row& by, void* into) const {
@@ -499,11 +501,19 @@ std::string call(std::string_view name, std::string_view text) {
       if (!row_for(name, nullptr)) refuse_formula(name);
       throw mistake{"not_json", "", std::string{"the fields are not JSON: "} + e.what()};
     }
-    formula = row_for(name, &fields);
-    if (!formula) refuse_formula(name);
-    const given in{&fields, formula->extrapolates};
+    const auto candidates = rows_for(name, &fields);
+    if (candidates.empty()) refuse_formula(name);
     answer out;
-    formula->answer_to(in, out);
+    for (std::size_t i = candidates.size(); i-- > 0;) {
+      formula = candidates[i];
+      out = {};
+      try {
+        formula->answer_to({&fields, formula->extrapolates}, out);
+        break;
+      } catch (const mistake&) {
+        if (i == 0) throw;
+      }
+    }
     std::string result = "{\"formula\":" + json_text(formula->name) + ",\"result\":" + out.json + ",\"cautions\":[";
     for (const std::string& words : out.cautions) result += (result.back() == '[' ? "" : ",") + json_text(words);
     return result + "],\"source\":" + json_text(formula->source) + "}";

@@ -2384,7 +2384,7 @@ void defaults_68(double* at) {
   io<::tankwright::vessel::surface>::defaults(at);
 }
 
-// vessel.apparent_distance_with_water_and_panel_and_water_index_and_panel_index
+// vessel.apparent_distance_with_underwater_view
 constexpr std::string_view fields_69[] = {"water", "panel", "water_index", "panel_index"};
 constexpr std::string_view required_69[] = {"water"};
 auto call_69([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
@@ -2539,7 +2539,7 @@ const row rows[] = {
   {"vessel.refracted", "tankwright::vessel::refracted", "Snell's law", required_66, fields_66, false, nullptr, &answer_with<&call_66>, nullptr, {true, 3, 1}, &numbers_66, &defaults_66},
   {"vessel.critical_angle", "tankwright::vessel::critical_angle", "Snell's law", required_67, fields_67, false, nullptr, &answer_with<&call_67>, nullptr, {true, 2, 1}, &numbers_67, &defaults_67},
   {"vessel.reflectance", "tankwright::vessel::reflectance", "Fresnel's equations", required_68, fields_68, false, nullptr, &answer_with<&call_68>, nullptr, {true, 2, 1}, &numbers_68, &defaults_68},
-  {"vessel.apparent_distance_with_water_and_panel_and_water_index_and_panel_index", "tankwright::vessel::apparent_distance", "Snell's law", required_69, fields_69, false, nullptr, &answer_with<&call_69>, nullptr, {true, 4, 1}, &numbers_69, &defaults_69},
+  {"vessel.apparent_distance_with_underwater_view", "tankwright::vessel::apparent_distance", "Snell's law", required_69, fields_69, false, nullptr, &answer_with<&call_69>, nullptr, {true, 4, 1}, &numbers_69, &defaults_69},
   {"vessel.apparent_distance_with_view_and_angle_in_air", "tankwright::vessel::apparent_distance", "Snell's law", required_70, fields_70, false, nullptr, &answer_with<&call_70>, nullptr, {true, 5, 1}, &numbers_70, &defaults_70},
   {"vessel.clearance_for", "tankwright::vessel::clearance_for", "Snell's law", required_71, fields_71, false, nullptr, &answer_with<&call_71>, nullptr, {true, 4, 1}, &numbers_71, &defaults_71},
   {"vessel.lateral_magnification", "tankwright::vessel::lateral_magnification", "Snell's law", required_72, fields_72, false, nullptr, &answer_with<&call_72>, nullptr, {true, 5, 1}, &numbers_72, &defaults_72},
