@@ -73,7 +73,7 @@ class Formula:
     def fields(self):
         """(name, kind, required, Field) in order."""
         if self.flat:
-            return self.arguments[0][1].fields
+            return [field for field in self.arguments[0][1].fields if field[1].kind != 'caution']
         return [(name, kind, p.default is None, p) for name, (p, kind) in zip(self.names, self.arguments)]
 
 

@@ -182,7 +182,7 @@ class Model:
                 raise Refused(f'{full} is no plain struct')
             for f in record.fields:
                 inner = argument if f.type == record.template and argument else self.resolve(f.type, full)
-                required = f.default is None and inner.kind not in ('list', 'text', 'optional')
+                required = f.default is None and inner.kind not in ('list', 'text', 'optional', 'caution')
                 kind.fields.append((f.name, inner, required, f))
         except Refused as why:
             kind.fields = []
@@ -488,7 +488,9 @@ class Model:
         given = [(n, k, r, f) for n, k, r, f in kind.fields if k.kind != 'caution']
         text = f'{kind.cpp} {me}::fields(const given& in) {{\n'
         if given:
-            text += f'  static constexpr std::string_view known[] = {{{", ".join(cpp(n) for n, _, _, _ in given)}}};\n  in.only(known);\n'
+            # A caution is taken and left unread, so that a result can be given back as it came.
+            known = [n for n, k, _, f in kind.fields]
+            text += f'  static constexpr std::string_view known[] = {{{", ".join(cpp(n) for n in known)}}};\n  in.only(known);\n'
         else:
             text += '  in.only({});\n'
         first = []

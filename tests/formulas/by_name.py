@@ -45,7 +45,7 @@ def hold(good, what):
 
 UNITS = {unit['unit']: (quantity, unit['factor'], unit.get('below', 0.0)) for quantity, units in LIST['units'].items() for unit in units}
 OTHER_UNITS = {'': 1.0, '-': 1.0, '1': 1.0, '1 (PSS-78)': 1.0, '1 (S_P)': 1.0, 'kg/kg': 1.0, 'g/g': 1.0, 'm3/kg_da': 1.0, 'J/kg of vapour': 1.0,
-               'g/m3': 1e-3, 'kJ/kg_da': 1e3, 'mg/mg': 1.0}
+               'g/m3': 1e-3, 'kJ/kg_da': 1e3, 'mg/mg': 1.0, '1/m': 1.0}
 
 
 def number(text):
@@ -170,8 +170,8 @@ MAP = [
     ('vessel::apparent_distance', 'd t nw np angle', lambda r: {'view': view(r), 'angle_in_air': r['angle']}, ''),
     ('vessel::slope_run', 'rise repose', lambda r: {'rise': r['rise'], 'repose': r['repose']}, ''),
     ('vessel::least_thickness', 'nominal', lambda r: {'nominal': f'{number(r["nominal"])} mm'}, ''),
-    ('vessel::leak_through_hole', 'd_mm h_m Cd', lambda r: {'diameter': f'{r["d_mm"]} mm', 'head': f'{r["h_m"]} m', 'discharge_coefficient': number(r['Cd'])}, ''),
-    ('vessel::uplift_of', 'A h m rho', lambda r: {'plan': r['A'], 'flood_depth': r['h'], 'mass_of_sump': r['m'], 'water_density': with_unit(r['rho'], 'kg/m3')}, '?N'),
+    ('vessel::leak_through_hole', 'd_mm h_m Cd', lambda r: {'diameter': f'{r["d_mm"]} mm', 'depth': f'{r["h_m"]} m', 'discharge_coefficient': number(r['Cd'])}, ''),
+    ('vessel::uplift_of', 'A h m rho', lambda r: {'plan': r['A'], 'flood_depth': r['h'], 'mass_of_sump': r['m'], 'water_density': with_unit(r['rho'], 'kg/m3')}, 'net_up'),
     ('vessel::blow_off', 'h D rho', lambda r: {'depth': r['h'], 'diameter': r['D'], 'water_density': with_unit(r['rho'], 'kg/m3')}, '?N'),
     ('life::share_removed', 'n eta', lambda r: {'turnovers': number(r['n']), 'efficiency': number(r['eta'])}, ''),
     ('life::turnovers_for', 'p eta', lambda r: {'removed': number(r['p']), 'efficiency': number(r['eta'])}, ''),
@@ -224,14 +224,14 @@ def reference_values():
                 continue
             answer = again
         unit = row['unit'].split(' (')[0]
+        if unit == 'mL(STP)/L':
+            continue  # an amount in another measure
         if unit in OTHER_UNITS:
             factor, below = OTHER_UNITS[unit], 0.0
         elif unit in ('C', 'degC'):
             factor, below = 1.0, 273.15
         elif unit == 'F':
             factor, below = 5 / 9, 459.67
-        elif unit == 'mL(STP)/L':
-            continue  # an amount in another measure
         else:
             _, factor, below = UNITS[unit]
         try:
@@ -268,7 +268,7 @@ def mistakes():
         ('density', {**sea, 'temperature': True}, 'wrong_type', {}), ('density', {**sea, 'temperature': [25]}, 'wrong_type', {}),
         ('density', {**sea, 'temperature': 'nan'}, 'text_error', {}), ('density', '{"practical_salinity": NaN, "temperature": 300}', 'not_json', {}),
         ('density', '{"practical_salinity": 1e999, "temperature": 300}', 'not_json', {}), ('density', '', 'not_json', {}),
-        ('density', '\x01\x02', 'not_json', {}), ('density', '[' * 5000, 'not_json', {}), ('density', '7', 'wrong_type', {}),
+        ('density', '\x01\x02', 'not_json', {}), ('density', '[' * 5000, 'not_json', {}), ('density', '{"a": ' * 5000, 'not_json', {}), ('density', '[1, 2, 3]', 'not_numbers', {}), ('box', '[]', 'invalid_input', {}), ('density', '7', 'wrong_type', {}),
         ('density', {**sea, 'temperature': '200 degC'}, 'out_of_range', {'argument': 'temperature', 'unit': 'degC', 'source': 'Feistel 2008'}),
         ('density', {**sea, 'practical_salinity': -1}, 'invalid_input', {'argument': 'practical salinity'}),
         ('density', {**sea, 'extrapolate': 'yes'}, 'wrong_type', {'field': 'extrapolate'}),
@@ -314,6 +314,15 @@ TYPICAL = {'length': 0.3, 'area': 1.0, 'volume': 0.5, 'flow_rate': 1e-3, 'temper
 SI_OF = {(q, u['unit']): u for q, units in LIST['units'].items() for u in units}
 
 
+def mentions(field, wanted):
+    """Whether a value of a type is part of a field."""
+    if field.get('type') == wanted:
+        return True
+    inside = [field['of']] if 'of' in field else field.get('options', [])
+    inside += LIST['types'][field['type']].get('fields', []) if field['kind'] == 'fields' else []
+    return any(mentions(f, wanted) for f in inside)
+
+
 def typical(field, depth=0):
     """A value for a field: its default, or one inside its limits."""
     kind = field['kind']
@@ -344,6 +353,8 @@ def typical(field, depth=0):
     if kind == 'one_of':
         first = field['options'][-1]
         return {first['type'].split('.')[-1]: typical(first, depth + 1)}
+    if kind == 'caution':
+        return None
     described = LIST['types'][field['type']]
     if kind == 'word':
         return described['words'][0]['word']
@@ -351,8 +362,9 @@ def typical(field, depth=0):
         return described['constants'][0]
     if kind == 'fields':
         return {f['name']: typical(f, depth + 1) for f in described['fields'] if f['required']}
-    for name, formula in FORMULAS.items():  # what only a formula makes
-        if not described.get('as') and not described.get('ways') and not described.get('parts') and formula['result'].get('type') == field['type']:
+    only_made = not described.get('as') and not described.get('ways') and not described.get('parts')
+    for name, formula in FORMULAS.items() if only_made else ():
+        if formula['result'].get('type') == field['type'] and not any(mentions(f, field['type']) for f in formula['fields']):
             return {name: {f['name']: typical(f, depth + 1) for f in formula['fields'] if f['required']}}
     if 'parts' in described:
         return {p['name']: typical(p, depth + 1) for p in described['parts']}
@@ -392,6 +404,7 @@ def every_formula():
         hold(close(answer.get('result'), base[name][1]['result']), f'{name}: {field["name"]} given as its default {field["default"]!r} changes the answer: {json.dumps(answer)[:200]}')
     print(f'{len(said)} defaults said aloud')
     outside(base)
+    by_numbers(base)
 
 
 def close(a, b):
@@ -421,7 +434,69 @@ def outside(base):
                         tried.append((name, {**fields, field['name']: (beyond + unit.get('below', 0.0)) * unit['factor']}, field, which, end))
     for (name, fields, field, which, end), answer in zip(tried, ask([(n, f) for n, f, _, _, _ in tried])):
         hold('error' in answer, f'{name}: {field["name"]} beyond the {end} end of what is {which} ({field["limits"]}) is taken')
+        # Where the error names limits, they are these (to the nanokelvin that the ends of temperatures are wider).
+        said = answer.get('error', {}).get('limits', {}).get(end)
+        if said is not None and answer['error']['unit'] == field['limits']['unit'] and answer['error']['value'] is not None:
+            ends = [field['limits'][w][end] for w in ('possible', 'published') if end in field['limits'].get(w, {})]
+            hold(any(math.isclose(said, e, rel_tol=1e-9, abs_tol=2e-9) for e in ends),
+                 f'{name}: {field["name"]}: the list says {field["limits"]}, the error {answer["error"]["what"]}')
     print(f'{len(tried)} values beyond limits tried')
+
+
+def flat_in(field, value):
+    """The plain numbers of a field, in the order of the list; None for what keeps its default."""
+    kind = field['kind']
+    if kind == 'estimate':
+        return flat_in(field['of'], value) * 3
+    if kind == 'fields':
+        parts = LIST['types'][field['type']]['fields']
+        return [n for p in parts if p['kind'] != 'caution' for n in flat_in(p, (value or {}).get(p['name']))]
+    if value is None:
+        return [None]
+    if kind == 'word':
+        return [[w['word'] for w in LIST['types'][field['type']]['words']].index(value)]
+    if isinstance(value, dict):  # one of the ways of a value: the first
+        value = next(iter(value.values()))
+    return [float(value)]
+
+
+def flat_out(field, result):
+    kind = field['kind']
+    if kind == 'caution':
+        return []
+    if kind == 'fields':
+        return [n for p in LIST['types'][field['type']]['fields'] for n in flat_out(p, result[p['name']])]
+    if kind == 'word':
+        return [[w['word'] for w in LIST['types'][field['type']]['words']].index(result)]
+    if kind == 'estimate':
+        if isinstance(result['low'], dict):
+            return [flat_out(field['of'], result[e])[0] for e in ('low', 'central', 'high')]
+        return [result['low'], result['central'], result['high']]
+    if isinstance(result, dict):
+        result = result['value'] if 'value' in result else next(iter(result.values()))['value']
+    return [float(result) if result is not None else None]
+
+
+def by_numbers(base):
+    """Called with plain numbers, a formula gives the same numbers."""
+    tried = []
+    for name, (fields, answer) in base.items():
+        formula = FORMULAS[name]
+        if 'numbers' not in formula or any(isinstance(v, str) and v not in str(LIST['types']) for v in fields.values()):
+            continue
+        if any(isinstance(v, str) for f in formula['fields'] for v in [fields.get(f['name'])] if f['kind'] != 'word'):
+            continue  # a constant by its name
+        flat = [n for f in formula['fields'] for n in flat_in(f, fields.get(f['name']))]
+        tried.append((name, flat, formula, answer))
+    same = 0
+    for (name, flat, formula, answer), numbers in zip(tried, ask([(n, json.dumps(f)) for n, f, _, _ in tried])):
+        hold(len(flat) == formula['numbers']['in'], f'{name}: {len(flat)} numbers, not {formula["numbers"]["in"]}')
+        want = flat_out(formula['result'], answer['result'])
+        good = isinstance(numbers, list) and numbers == want and len(want) == formula['numbers']['out']
+        same += good
+        hold(good, f'{name} {flat}: {numbers}, not {want}')
+    print(f'{same} formulas called by plain numbers')
+    hold(same >= 150, 'too few formulas were called by plain numbers')
 
 
 def the_list():

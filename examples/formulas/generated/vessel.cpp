@@ -321,7 +321,7 @@ void io<::tankwright::vessel::detail::solved_beam>::write(answer& out, const ::t
   return fields(in);
 }
 ::tankwright::vessel::beam_result io<::tankwright::vessel::beam_result>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"reactions", "largest_moment", "moment_at", "deflection", "deflection_at", "bending", "axial", "combined", "solved"};
+  static constexpr std::string_view known[] = {"reactions", "largest_moment", "moment_at", "deflection", "deflection_at", "bending", "axial", "combined", "caution", "solved"};
   in.only(known);
   const ::tankwright::vessel::beam_result v{.reactions = may_or<std::vector<::tankwright::vessel::support_reaction>>(in, "reactions", [] { return std::vector<::tankwright::vessel::support_reaction>{}; }), .largest_moment = must<::tankwright::energy>(in, "largest_moment"), .moment_at = must<::tankwright::length>(in, "moment_at"), .deflection = must<::tankwright::length>(in, "deflection"), .deflection_at = must<::tankwright::length>(in, "deflection_at"), .bending = must<::tankwright::pressure>(in, "bending"), .axial = must<::tankwright::pressure>(in, "axial"), .combined = must<::tankwright::pressure>(in, "combined"), .caution = {}, .solved = must<::tankwright::vessel::detail::solved_beam>(in, "solved")};
   return v;
@@ -1578,7 +1578,7 @@ void io<::tankwright::vessel::water_behind>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::vessel::water_content io<::tankwright::vessel::water_content>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"gross", "solids", "pores", "envelope", "net", "free", "contents_dry", "contents_submerged", "water", "on_the_floor"};
+  static constexpr std::string_view known[] = {"gross", "solids", "pores", "envelope", "net", "free", "contents_dry", "contents_submerged", "water", "on_the_floor", "caution"};
   in.only(known);
   const ::tankwright::vessel::water_content v{.gross = must<::tankwright::volume>(in, "gross"), .solids = must<::tankwright::estimate<::tankwright::vessel::solid_volume>>(in, "solids"), .pores = must<::tankwright::estimate<::tankwright::vessel::pore_volume>>(in, "pores"), .envelope = must<::tankwright::estimate<::tankwright::vessel::envelope_volume>>(in, "envelope"), .net = must<::tankwright::estimate<::tankwright::vessel::net_volume>>(in, "net"), .free = must<::tankwright::estimate<::tankwright::vessel::free_volume>>(in, "free"), .contents_dry = must<::tankwright::estimate<::tankwright::mass>>(in, "contents_dry"), .contents_submerged = must<::tankwright::estimate<::tankwright::mass>>(in, "contents_submerged"), .water = must<::tankwright::estimate<::tankwright::mass>>(in, "water"), .on_the_floor = must<::tankwright::estimate<::tankwright::mass>>(in, "on_the_floor"), .caution = {}};
   return v;
