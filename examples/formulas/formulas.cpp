@@ -3,8 +3,9 @@
 #include "formulas.hpp"
 
 #include <algorithm>
-#include <array>
 #include <exception>
+#include <functional>
+#include <map>
 #include <nlohmann/json.hpp>
 
 #include "glue.hpp"
@@ -280,25 +281,30 @@ namespace {
   return at == std::string_view::npos ? text : text.substr(at + mark.size());
 }
 
-/// Whether a name, written in any way, means a formula: its own name, that of its function, with or without folder.
-[[nodiscard]] bool means(std::string_view written, const row& r) noexcept {
-  if (written == r.name || written == r.function || written == after_last(r.name, ".")) return true;
-  if (written == after_last(r.function, "::")) return true;
-  const std::string_view folder = r.name.substr(0, r.name.find('.'));
-  if (!written.starts_with(folder)) return false;
-  written.remove_prefix(folder.size());
-  if (written.starts_with(".")) {
-    written.remove_prefix(1);
-  } else if (written.starts_with("::")) {
-    written.remove_prefix(2);
-  } else {
-    return false;
-  }
-  return written == after_last(r.function, "::") || written == after_last(r.name, ".");
-}
-
-[[nodiscard]] bool exactly_means(std::string_view written, const row& r) noexcept {
-  return written == r.name || written == after_last(r.name, ".");
+/// The formulas of every name that can be written: its own, that of its function, with folder and without. Where a name is
+/// several formulas, those that are called exactly so come first.
+[[nodiscard]] const std::map<std::string, std::vector<const row*>, std::less<>>& all_names() {
+  static const auto all = [] {
+    std::map<std::string, std::vector<const row*>, std::less<>> found;
+    const auto add = [&](std::string name, const row* r) {
+      auto& rows = found[std::move(name)];
+      if (std::find(rows.begin(), rows.end(), r) == rows.end()) rows.push_back(r);
+    };
+    for (const row* r : all_rows()) {
+      add(std::string{r->name}, r);
+      add(std::string{after_last(r->name, ".")}, r);
+    }
+    for (const row* r : all_rows()) {
+      const std::string folder{r->name.substr(0, r->name.find('.'))};
+      for (const std::string_view last : {after_last(r->name, "."), after_last(r->function, "::")}) {
+        add(std::string{last}, r);
+        for (const std::string_view join : {".", "::"}) add(folder + std::string{join} + std::string{last}, r);
+        add("tankwright::" + folder + "::" + std::string{last}, r);
+      }
+    }
+    return found;
+  }();
+  return all;
 }
 
 /// How badly fields fit a formula: unknown ones and missing ones. Overloads of one function differ in them.
@@ -315,12 +321,14 @@ namespace {
 /// The formulas of that name which the fields fit best. There are several where overloads differ only in what is inside
 /// their fields. Without fields: the one that is called exactly so.
 [[nodiscard]] std::vector<const row*> rows_for(std::string_view name, const json* fields) {
+  const auto found = all_names().find(name);
+  if (found == all_names().end()) return {};
+  if (found->second.size() == 1) return found->second;
+  if (!fields || !fields->is_object()) return {found->second.front()};
   std::vector<const row*> best;
   std::size_t least = 0;
-  for (const row* r : all_rows()) {
-    if (!means(name, *r)) continue;
-    const bool by_fields = fields && fields->is_object();
-    const std::size_t misfit = by_fields ? misfits(*fields, *r) : !exactly_means(name, *r);
+  for (const row* r : found->second) {
+    const std::size_t misfit = misfits(*fields, *r);
     if (!best.empty() && misfit < least) best.clear();
     if (best.empty()) least = misfit;
     if (misfit == least) best.push_back(r);
@@ -334,11 +342,7 @@ namespace {
 
 [[noreturn]] void refuse_formula(std::string_view name) {
   std::vector<std::string> all;
-  for (const row* r : all_rows()) {
-    all.emplace_back(after_last(r->function, "::"));
-    all.emplace_back(after_last(r->name, "."));
-    all.emplace_back(r->name);
-  }
+  for (const auto& [known, rows] : all_names()) all.push_back(known);
   std::string near = tw::plan::nearest_name(name, all);
   std::string reason = "there is no formula '" + std::string{name.substr(0, 80)} + "'";
   if (!near.empty()) reason += "; did you mean '" + near + "'?";
