@@ -3,6 +3,7 @@
 #include "formulas.hpp"
 
 #include <algorithm>
+#include <array>
 #include <exception>
 #include <functional>
 #include <map>
@@ -76,8 +77,12 @@ struct mistake {
   return unit.empty() ? std::string{"a plain number"} : "a number in " + std::string{unit};
 }
 
+[[nodiscard]] std::array<std::span<const constant>, 5> all_constants() {
+  return {water_constants(), vessel_constants(), plumbing_constants(), room_constants(), life_constants()};
+}
+
 [[nodiscard]] const constant* constant_of(std::string_view name, std::string_view quantity) {
-  for (const auto all : {water_constants(), vessel_constants(), plumbing_constants(), room_constants(), life_constants()}) {
+  for (const auto all : all_constants()) {
     for (const constant& c : all) {
       if (c.name == name && c.quantity == quantity) return &c;
     }
@@ -119,6 +124,16 @@ struct mistake {
 
 // ---- what was given -------------------------------------------------------------------------------------------------
 
+namespace {
+/// Deeper than any question of the list; what is read calls itself for each level.
+constexpr int deepest = 60;
+}  // namespace
+
+given::given(const void* piece, const given* parent, std::string_view name, std::size_t index)
+    : json_{piece}, parent_{parent}, name_{name}, index_{index}, depth_{parent->depth_ + 1} {
+  if (depth_ > deepest) throw mistake{"wrong_type", "", "the fields are nested more than 60 deep"};
+}
+
 bool given::is_text() const noexcept { return of(json_).is_string(); }
 bool given::is_list() const noexcept { return of(json_).is_array(); }
 bool given::is_empty() const noexcept { return of(json_).is_null(); }
@@ -159,11 +174,29 @@ std::size_t given::size() const {
 
 given given::item(std::size_t i) const { return {&of(json_)[i], this, {}, i}; }
 
+namespace {
+
+/// What the reader of text says, with the constant of that quantity that may have been meant.
+[[noreturn]] void refuse_text(const tw::text_error& e, std::string_view quantity, const std::string& field) {
+  mistake m{"text_error", field, e.reason() + "; expected " + e.expected() + ", not '" + e.text().substr(0, 80) + "'"};
+  std::vector<std::string> known;
+  for (const auto all : all_constants()) {
+    for (const constant& c : all) {
+      if (c.quantity == quantity) known.emplace_back(c.name);
+    }
+  }
+  m.nearest = e.text().size() > 3 ? tw::plan::nearest_name(e.text(), known) : std::string{};
+  if (!m.nearest.empty()) m.reason += "; did you mean '" + m.nearest + "'?";
+  throw m;
+}
+
+}  // namespace
+
 double given::si(std::string_view quantity) const {
   try {
     return si_from(of(json_), quantity, *this);
   } catch (const tw::text_error& e) {
-    throw mistake{"text_error", path(), e.reason() + "; expected " + e.expected() + ", not '" + e.text() + "'"};
+    refuse_text(e, quantity, path());
   }
 }
 
@@ -187,7 +220,7 @@ tw::estimate<double> given::band(std::string_view quantity) const {
       return {read.si - read.half_width, read.si, read.si + read.half_width,
               read.has_doubt ? std::string_view{"as given"} : std::string_view{}};
     } catch (const tw::text_error& e) {
-      throw mistake{"text_error", path(), e.reason() + "; expected " + e.expected() + ", not '" + e.text() + "'"};
+      refuse_text(e, quantity, path());
     }
   }
   return tw::exactly(si(quantity));

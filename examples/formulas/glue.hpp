@@ -77,12 +77,12 @@ class given {
   [[nodiscard]] std::string path() const;
 
  private:
-  given(const void* json, const given* parent, std::string_view name, std::size_t index) noexcept
-      : json_{json}, parent_{parent}, name_{name}, index_{index} {}
+  given(const void* json, const given* parent, std::string_view name, std::size_t index);
   const void* json_;
   const given* parent_ = nullptr;
   std::string_view name_{};
   std::size_t index_ = 0;
+  int depth_ = 0;
   bool may_extrapolate_ = false;
 };
 

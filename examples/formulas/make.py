@@ -124,7 +124,8 @@ def field_data(model, values, name, kind, required, field, sentence, scope):
         default = values.default_of(field.default, kind, scope)
         if default is not None or kind.kind == 'optional':
             data['default'] = default
-        data['default_as_written'] = field.default
+        else:
+            data['default_as_written'] = field.default
     return data
 
 

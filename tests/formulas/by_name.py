@@ -9,6 +9,7 @@ there is mapped to the fields here; rows whose inputs mean something else (a rat
 import csv
 import json
 import math
+import random
 import re
 import subprocess
 import sys
@@ -25,7 +26,7 @@ def ask(questions):
     lines = ''.join(f'{n}\t{f if isinstance(f, str) else json.dumps(f)}\n' for n, f in questions)
     done = subprocess.run([ASK], input=lines, capture_output=True, text=True)
     if done.returncode != 0:
-        raise SystemExit(f'ask_formula ended with {done.returncode}')
+        raise SystemExit(f'ask_formula ended with {done.returncode}: {done.stderr[-2000:]}')
     answers = [json.loads(line) for line in done.stdout.splitlines()]
     if len(answers) != len(questions):
         raise SystemExit('a question without an answer')
@@ -251,6 +252,55 @@ def reference_values():
 
 # ---- mistakes -------------------------------------------------------------------------------------------------------
 
+def deep_question(levels):
+    """Bacteria slowed down, slowed down, slowed down ..."""
+    return '{"group": ' + '{"slowed": {"share": 1, "group": ' * levels + '1' + '}}' * levels + '}'
+
+
+def constants():
+    """What has a name in the library goes by it."""
+    water = {'density': 998, 'viscosity': 1e-3}
+    run = {'bore': '26 mm', 'length': '4 m'}
+    named, number_given, usual = ask([('head_loss', {'run': {**run, **r}, 'flow': '1 L/s', 'water': water}) for r in ({'roughness': 'smooth_plastic'}, {'roughness': '1.5 um'}, {})])
+    hold('result' in named and named == number_given == usual, f'a roughness by its name: {named} {number_given} {usual}')
+    panel = {'width': '1 m', 'height': '60 cm', 'thickness': '12 mm', 'edges': 'top_free'}
+    glass, acrylic = ask([('uniform_on', {'panel': {**panel, 'material': m}, 'load': '1 kPa'}) for m in ('annealed_glass', 'cast_acrylic')])
+    hold('result' in glass and 'result' in acrylic and glass != acrylic, f'a material by its name: {json.dumps(glass)[:300]} {json.dumps(acrylic)[:300]}')
+    # A result can be given back as it came.
+    beam = ask([('bend', {'span': '1 m', 'section': {'rectangular_section': {'breadth': '50 mm', 'depth': '100 mm'}}, 'modulus': '10 GPa',
+                          'supports': [{'at': 0}, {'at': '1 m'}], 'points': [{'at': '0.5 m', 'load': '100 N'}]})])[0]
+    hold('result' in beam, f'a beam: {json.dumps(beam)[:300]}')
+    if 'result' in beam:
+        middle = ask([('along', {'result': beam['result'], 'length': '0.5 m'})])[0]
+        hold('result' in middle, f'a result given back: {json.dumps(middle)[:300]}')
+
+
+def random_questions(good):
+    """Questions with one thing in them made nonsense: an answer or an error that says something, never a crash."""
+    dice = random.Random(20)
+    junk = [None, True, [], {}, '', ' ', 'x', '1 L', '-1e308', '1e-320 m', 0, -1, 1e308, -1e-300, 2 ** 60, [1, 'a', {}], {'value': 1}, {'value': 'x', 'unit': 'L'},
+            {'low': 2, 'central': 1, 'high': 0}, {'box': {}}, {'seawater': {'practical_salinity': 35, 'temperature': 290}}, 'annealed_glass', '\u00b5', 'a' * 3000]
+
+    def spoil(value):
+        if isinstance(value, dict) and value and dice.random() < 0.7:
+            key = dice.choice(list(value))
+            return {**value, key: spoil(value[key])}
+        if isinstance(value, list) and value and dice.random() < 0.7:
+            return [spoil(value[0])] + value[1:]
+        return dice.choice(junk)
+
+    questions = []
+    for _ in range(6000):
+        name = dice.choice(list(good))
+        fields = spoil(good[name][0])
+        if isinstance(fields, dict):
+            questions.append((name, {**fields, 'extrapolate': True} if dice.random() < 0.3 else fields))
+    for (name, fields), answer in zip(questions, ask(questions)):
+        hold('result' in answer or answer.get('error', {}).get('what') and answer['error']['kind'] != 'failure',
+             f'{name} {json.dumps(fields)[:300]}: {json.dumps(answer)[:300]}')
+    print(f'{len(questions)} spoilt questions')
+
+
 def mistakes():
     sea = {'practical_salinity': 35, 'temperature': '25 degC'}
     salt = {'volume': '2150 L', 'target': 35, 'temperature': '24 degC', 'mix_yield': '87 %'}
@@ -285,6 +335,12 @@ def mistakes():
         ('filled_volume', {'vessel': {'bos': {}}, 'depth': 1}, None, {}), ('filled_volume', {'vessel': 'box', 'depth': 1}, None, {}),
         ('filled_volume', {'vessel': {'box': {'length': 1}}, 'depth': 1}, 'missing_field', {}),
         ('filled_volume', {'vessel': {'density': sea}, 'depth': 1}, None, {}),
+        ('head_loss', {'run': {'bore': '26 mm', 'length': '4 m', 'roughness': 'smoth_plastic'}, 'flow': '1 L/s', 'water': {'seawater': sea}}, 'text_error',
+         {'field': 'run.roughness', 'nearest': 'smooth_plastic'}),
+        ('uniform_on', {'panel': {'width': 1, 'height': 1, 'thickness': 0.012, 'material': 'anealed_glass', 'edges': 'all_supported'}, 'load': 100},
+         'unknown_name', {'field': 'panel.material', 'nearest': 'annealed_glass'}),
+        ('net_growth', deep_question(2000), 'wrong_type', {}), ('net_growth', deep_question(50000), None, {}),
+        ('dens\xffity', sea, 'unknown_formula', {}), ('density', {'t\x00\ud7ff': 1}, 'unknown_field', {}),
         ('blend', {'waters': [{'volume': 1, 'salinity': 35, 'temperature': 'x'}]}, 'text_error', {'field': 'waters[0].temperature'}),
     ]
     for (name, fields, kind, more), answer in zip(tried, ask([(n, f) for n, f, _, _ in tried])):
@@ -405,6 +461,7 @@ def every_formula():
     print(f'{len(said)} defaults said aloud')
     outside(base)
     by_numbers(base)
+    random_questions(base)
 
 
 def close(a, b):
@@ -514,6 +571,7 @@ def the_list():
 the_list()
 reference_values()
 mistakes()
+constants()
 every_formula()
 print(f'{passed} passed, {failed} failed')
 sys.exit(1 if failed or not passed else 0)
