@@ -9,10 +9,10 @@
 #include <iostream>
 #include <string>
 #include <string_view>
+#include <tankwright/core/charconv.hpp>
 #include <vector>
 
 #include "formulas.hpp"
-#include <tankwright/core/charconv.hpp>
 
 namespace {
 
@@ -38,7 +38,8 @@ namespace f = tankwright_formulas;
   std::vector<double> in(size.in), out(size.out);
   try {
     if (size.can) f::defaults(formula, in.data());
-    if (!read_numbers(list, in)) return "{\"error\":{\"kind\":\"not_numbers\",\"what\":\"these are not the numbers it takes\"}}";
+    if (!read_numbers(list, in))
+      return "{\"error\":{\"kind\":\"not_numbers\",\"what\":\"these are not the numbers it takes\"}}";
     f::call_numbers(formula, in.data(), out.data());
   } catch (...) {
     return f::current_error();
@@ -70,7 +71,8 @@ int main(int count, char** words) {
     return answer.starts_with("{\"error\"") ? 1 : 0;
   }
   if (count != 1) {
-    std::cerr << "usage: ask_formula NAME FIELDS, ask_formula --list, or lines of NAME, tab, FIELDS on standard input\n";
+    std::cerr
+        << "usage: ask_formula NAME FIELDS, ask_formula --list, or lines of NAME, tab, FIELDS on standard input\n";
     return 2;
   }
   for (std::string line; std::getline(std::cin, line);) {

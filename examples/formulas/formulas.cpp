@@ -8,12 +8,12 @@
 #include <functional>
 #include <map>
 #include <nlohmann/json.hpp>
-
-#include "glue.hpp"
 #include <tankwright/core/charconv.hpp>
 #include <tankwright/core/errors.hpp>
 #include <tankwright/plan/names.hpp>
 #include <tankwright/text/written.hpp>
+
+#include "glue.hpp"
 
 namespace tankwright_formulas {
 
@@ -61,12 +61,18 @@ struct mistake {
 
 [[nodiscard]] std::string_view kind_of(const json& j) noexcept {
   switch (j.type()) {
-    case json::value_t::null: return "nothing";
-    case json::value_t::object: return "an object";
-    case json::value_t::array: return "a list";
-    case json::value_t::string: return "text";
-    case json::value_t::boolean: return "true or false";
-    default: return "a number";
+    case json::value_t::null:
+      return "nothing";
+    case json::value_t::object:
+      return "an object";
+    case json::value_t::array:
+      return "a list";
+    case json::value_t::string:
+      return "text";
+    case json::value_t::boolean:
+      return "true or false";
+    default:
+      return "a number";
   }
 }
 
@@ -290,9 +296,7 @@ given given::along(names ways, std::size_t which) const {
   return j.is_object() && j.size() == 1 && j.contains(ways[which]) ? at(ways[which]) : *this;
 }
 
-void given::refuse_name(names known) const {
-  refuse_unknown("unknown_name", path(), text(), known, "constant");
-}
+void given::refuse_name(names known) const { refuse_unknown("unknown_name", path(), text(), known, "constant"); }
 
 // ---- finding formulas -----------------------------------------------------------------------------------------------
 
@@ -450,7 +454,8 @@ void answer::key(std::string_view name) {
 void answer::quantity(std::string_view quantity, std::string_view unit, double si) {
   json += "{\"value\":";
   append_number(json, si);
-  if (!std::isfinite(si)) json.append(",\"not_finite\":\"").append(std::isnan(si) ? "nan" : si > 0 ? "inf" : "-inf").append("\"");
+  if (!std::isfinite(si))
+    json.append(",\"not_finite\":\"").append(std::isnan(si) ? "nan" : si > 0 ? "inf" : "-inf").append("\"");
   append_unit(json, quantity, unit);
   json += '}';
 }
@@ -474,7 +479,8 @@ void answer::whole(long long number) { json += std::to_string(number); }
 void answer::nothing() { json += "null"; }
 void answer::caution(std::string_view words) {
   text(words);
-  if (!words.empty() && std::find(cautions.begin(), cautions.end(), words) == cautions.end()) cautions.emplace_back(words);
+  if (!words.empty() && std::find(cautions.begin(), cautions.end(), words) == cautions.end())
+    cautions.emplace_back(words);
 }
 
 // ---- errors as data -------------------------------------------------------------------------------------------------
@@ -493,7 +499,9 @@ namespace {
   json data{{"kind", kind}, {"what", e.what()}, {"function", d.function}, {"argument", d.argument}};
   data["value"] = number_or_text(d.value);
   const bool has_limits = !std::isnan(d.low) || !std::isnan(d.high);
-  const auto end = [&](double x) { return std::isfinite(x) && std::fabs(x) < tw::core::largest ? json(x) : json(nullptr); };
+  const auto end = [&](double x) {
+    return std::isfinite(x) && std::fabs(x) < tw::core::largest ? json(x) : json(nullptr);
+  };
   if (has_limits) data["limits"] = json{{"low", end(d.low)}, {"high", end(d.high)}};
   data["unit"] = d.unit;
   data["source"] = d.source;
@@ -571,7 +579,8 @@ int find(std::string_view name) noexcept {
 namespace {
 [[nodiscard]] const row* row_at(int formula) noexcept {
   const auto& all = all_rows();
-  return formula >= 0 && static_cast<std::size_t>(formula) < all.size() ? all[static_cast<std::size_t>(formula)] : nullptr;
+  return formula >= 0 && static_cast<std::size_t>(formula) < all.size() ? all[static_cast<std::size_t>(formula)]
+                                                                        : nullptr;
 }
 [[noreturn]] void refuse_numbers(int formula) {
   tw::core::fail<tw::invalid_input>("tankwright_formulas::call_numbers", "formula", formula, "",

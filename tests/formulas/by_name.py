@@ -275,6 +275,40 @@ def constants():
         hold('result' in middle, f'a result given back: {json.dumps(middle)[:300]}')
 
 
+def whole_jobs():
+    """Questions with structs in structs, lists and formulas inside, as a front end puts them together."""
+    curve = {'curve_from_points': {'label': 'pump', 'points': [{'flow': 0, 'head': '4.6 m'}, {'flow': '8000 L/h', 'head': '3.4 m'}, {'flow': '15000 L/h', 'head': '0.6 m'}]}}
+    sea = {'seawater': {'practical_salinity': 35, 'temperature': '25 degC'}}
+    run = {'label': 'return', 'from': 'pump end', 'to': 'display', 'bore': '57 mm', 'length': '3 m', 'fittings': {'low': 3, 'central': 4.5, 'high': 6, 'reason': 'guessed'}}
+    circuit = {'sources': [{'label': 'sump', 'level': '25 cm'}], 'pumps': [{'label': 'pump', 'from': 'sump', 'to': 'pump end', 'curve': curve}],
+               'runs': [run], 'outlets': [{'label': 'display', 'kind': 'submerged', 'level': '1.7 m'}]}
+    sump = {'rim': '450 mm', 'running_level': '250 mm', 'chambers': [{'label': 'sump', 'plan': '0.9 m2'}]}
+    cut = {'display': {'surface': '2.4 m2', 'edge': {'full_width_edge': {'width': '80 cm', 'crest_height': '80 cm'}}}, 'sump': sump,
+           'returns': [{'label': 'return', 'flow': '8000 L/h', 'outlet_below_edge': '20 mm', 'pipe': {'bore': '57 mm', 'length': '3 m'}}], 'edge_above_floor': '1.7 m'}
+    asked = [
+        ('head_at', {'curve': curve, 'flow': '8000 L/h'}, 'head', 3.4),  # a point that was given
+        ('polygon_area', {'corners': [{'x': 0, 'y': 0}, {'x': '2 m', 'y': 0}, {'x': '2 m', 'y': '1.5 m'}, {'x': 0, 'y': '1.5 m'}]}, '', 3.0),
+        ('filled_volume', {'vessel': {'side_by_side': {'chambers': [{'what': {'box': {'length': 1, 'width': 1, 'height': 1}}},
+                                                                    {'what': {'box': {'length': 2, 'width': 1, 'height': 1}}}]}}, 'depth': 0.5}, '', 1.5),
+        ('sump_capacity', sump, '', 0.9 * 0.45), ('turnover_rate', {'net': '2 m3', 'loops': [{'flow': '8000 L/h'}, {'flow': '2 m3/h'}]}, '', 5 / 3600),
+        ('operating_point', {'plan': circuit, 'water': sea}, 'delivered', None), ('flow_with_band', {'plan': circuit, 'water': sea, 'run': 'return'}, '', None),
+        ('power_cut', cut, None, None), ('power_cut_failures', {'power_cut_input': cut, 'top_off': '5 L'}, None, None),
+        ('highest_safe_running_level', cut, None, None), ('water_on', {'panel': {'width': '1 m', 'height': '60 cm', 'thickness': '12 mm', 'edges': 'top_free',
+         'material': 'annealed_glass'}, 'water': {'level': '55 cm', 'water_density': '1025 kg/m3'}}, None, None),
+        ('humidity_balance', {'room': {'volume': '60 m3', 'air_changes': '0.5 1/h', 'temperature': '24 degC', 'outdoor': {'temperature': '10 degC', 'humidity': '70 %'}},
+         'water': {'temperature': '25 degC', 'salinity': 35}, 'surfaces': [{'area': '2 m2'}]}, None, None),
+    ]
+    for (name, fields, where, want), answer in zip(asked, ask([(n, f) for n, f, _, _ in asked])):
+        if 'result' not in answer:
+            hold(False, f'{name}: {answer["error"]["what"]}')
+        elif want is not None:
+            hold(math.isclose(number_in(answer['result'], where, {}), want, rel_tol=1e-9), f'{name}: {json.dumps(answer["result"])[:300]}, not {want}')
+        else:
+            hold(finite_or_said(answer['result']), f'{name}: {json.dumps(answer["result"])[:300]}')
+    answers = dict(zip([n for n, _, _, _ in asked], ask([(n, f) for n, f, _, _ in asked])))
+    hold(any('real water' in c for c in answers['power_cut'].get('cautions', [])), 'the caution of a power cut is missing')
+
+
 def random_questions(good):
     """Questions with one thing in them made nonsense: an answer or an error that says something, never a crash."""
     dice = random.Random(20)
@@ -572,6 +606,7 @@ the_list()
 reference_values()
 mistakes()
 constants()
+whole_jobs()
 every_formula()
 print(f'{passed} passed, {failed} failed')
 sys.exit(1 if failed or not passed else 0)
