@@ -21,7 +21,9 @@ from model import Model, Refused, count_of, is_plain  # noqa: E402
 from numbers_of_text import Evaluator  # noqa: E402
 
 FOLDERS = declarations.FOLDERS
-LICENCE = '// SPDX-License-Identifier: BSL-1.0\n// Written by examples/formulas/make.py from the headers. Do not edit.\n'
+LICENCE = (
+    '// SPDX-License-Identifier: BSL-1.0\n// Written by examples/formulas/make.py from the headers. Do not edit.\n'
+)
 
 
 def cpp(text):
@@ -116,6 +118,7 @@ def reason_against(function):
 
 # ---- the list -------------------------------------------------------------------------------------------------------
 
+
 def field_data(model, values, name, kind, required, field, sentence, scope):
     data = {'name': name, **model.describe(kind, sentence), 'required': required}
     if sentence:
@@ -144,13 +147,21 @@ def list_of(model, values, formulas, refused):
             if not f.flat and name != field.name:
                 data['symbol'] = field.name
             fields.append(data)
-        entry = {'name': f.name, 'folder': f.folder, 'function': 'tankwright::' + f.function.name,
-                 'header': str(f.function.header.relative_to(ROOT / 'include')), 'sentence': f.doc[''],
-                 'formula': f.doc['formula'], 'fields': fields,
-                 'extrapolates': f.policy, 'arguments': f.doc['param'],
-                 'result': {**model.describe(f.result, f.doc.get('return', '')), 'sentence': f.doc.get('return', '')},
-                 'throws': f.doc.get('throws', ''), 'accuracy': f.doc.get('accuracy', ''),
-                 'source': f.doc.get('source', '')}
+        entry = {
+            'name': f.name,
+            'folder': f.folder,
+            'function': 'tankwright::' + f.function.name,
+            'header': str(f.function.header.relative_to(ROOT / 'include')),
+            'sentence': f.doc[''],
+            'formula': f.doc['formula'],
+            'fields': fields,
+            'extrapolates': f.policy,
+            'arguments': f.doc['param'],
+            'result': {**model.describe(f.result, f.doc.get('return', '')), 'sentence': f.doc.get('return', '')},
+            'throws': f.doc.get('throws', ''),
+            'accuracy': f.doc.get('accuracy', ''),
+            'source': f.doc.get('source', ''),
+        }
         if f.flat:
             entry['fields_of'] = f.arguments[0][1].label
         cautions = values.cautions_of(f)
@@ -159,15 +170,26 @@ def list_of(model, values, formulas, refused):
         if plain_numbers(f):
             entry['numbers'] = {'in': sum(count_of(k) for _, k, _, _ in f.fields()), 'out': count_of(f.result)}
         listed.append(entry)
-    return {'formulas': listed, 'types': model.types(values, field_data), 'units': model.units(),
-            'constants': values.named_numbers(), 'not_here': [{'function': 'tankwright::' + n, 'header': h, 'reason': r} for n, h, r in refused]}
+    return {
+        'formulas': listed,
+        'types': model.types(values, field_data),
+        'units': model.units(),
+        'constants': values.named_numbers(),
+        'not_here': [{'function': 'tankwright::' + n, 'header': h, 'reason': r} for n, h, r in refused],
+    }
 
 
 def plain_numbers(f):
-    return bool(f.fields()) and all(is_plain(k) for _, k, _, _ in f.fields()) and is_plain(f.result) and count_of(f.result) > 0
+    return (
+        bool(f.fields())
+        and all(is_plain(k) for _, k, _, _ in f.fields())
+        and is_plain(f.result)
+        and count_of(f.result) > 0
+    )
 
 
 # ---- the glue -------------------------------------------------------------------------------------------------------
+
 
 def formula_glue(f, number):
     """The functions behind one row of the table."""
@@ -190,7 +212,9 @@ def formula_glue(f, number):
             if p.default is None:
                 lines.append(f'  const auto a{i} = must<{kind.cpp}>(in, {cpp(name)});')
             else:
-                lines.append(f'  const auto a{i} = may_or<{kind.cpp}>(in, {cpp(name)}, [] {{\n    {using}\n    return {default_text(p.default, kind)};\n  }});')
+                lines.append(
+                    f'  const auto a{i} = may_or<{kind.cpp}>(in, {cpp(name)}, [] {{\n    {using}\n    return {default_text(p.default, kind)};\n  }});'
+                )
             passed.append(f'tw::core::span_of(a{i})' if 'span' in p.type else f'a{i}')
     if f.policy:
         lines.append('  const auto policy = in.policy();')
@@ -199,7 +223,9 @@ def formula_glue(f, number):
     lines.append('}')
     plain = plain_numbers(f)
     if plain:
-        lines.append(f'void numbers_{number}(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {{')
+        lines.append(
+            f'void numbers_{number}(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {{'
+        )
         passed = []
         for i, (p, kind) in enumerate(f.arguments):
             lines.append(f'  const auto a{i} = io<{kind.cpp}>::take(in);')
@@ -211,7 +237,9 @@ def formula_glue(f, number):
         lines.append(f'void defaults_{number}(double* at) {{')
         for i, (p, kind) in enumerate(f.arguments):
             if p.default is not None:
-                lines.append(f'  const auto a{i} = [] {{\n    {using}\n    return {default_text(p.default, kind)};\n  }}();')
+                lines.append(
+                    f'  const auto a{i} = [] {{\n    {using}\n    return {default_text(p.default, kind)};\n  }}();'
+                )
                 lines.append(f'  io<{kind.cpp}>::put(a{i}, at);')
             elif kind.kind == 'record':
                 lines.append(f'  io<{kind.cpp}>::defaults(at);')
@@ -239,12 +267,26 @@ def row_of(f, number):
     count_out = count_of(f.result) if plain else 0
     key = f'&key_of_type<{f.result.cpp}>' if f.result.kind in ('record', 'class') else 'nullptr'
     make = f'&make_with<&call_{number}>' if f.result.kind in ('record', 'class') else 'nullptr'
-    return ('  {' + ', '.join([
-        cpp(f.name), cpp('tankwright::' + f.function.name), cpp(f.doc.get('source', '')),
-        f'required_{number}' if required else '{}', f'fields_{number}' if has else '{}', 'true' if f.policy else 'false',
-        key, f'&answer_with<&call_{number}>', make,
-        f'{{{"true" if plain else "false"}, {count_in}, {count_out}}}',
-        f'&numbers_{number}' if plain else 'nullptr', f'&defaults_{number}' if plain else 'nullptr']) + '},')
+    return (
+        '  {'
+        + ', '.join(
+            [
+                cpp(f.name),
+                cpp('tankwright::' + f.function.name),
+                cpp(f.doc.get('source', '')),
+                f'required_{number}' if required else '{}',
+                f'fields_{number}' if has else '{}',
+                'true' if f.policy else 'false',
+                key,
+                f'&answer_with<&call_{number}>',
+                make,
+                f'{{{"true" if plain else "false"}, {count_in}, {count_out}}}',
+                f'&numbers_{number}' if plain else 'nullptr',
+                f'&defaults_{number}' if plain else 'nullptr',
+            ]
+        )
+        + '},'
+    )
 
 
 def folder_source(model, values, folder, formulas):
@@ -253,10 +295,14 @@ def folder_source(model, values, folder, formulas):
     text += ''.join(model.definition(t) for t in model.used_in(folder))
     text += 'namespace {\n\n'
     text += '\n'.join(formula_glue(f, i) for i, f in enumerate(mine))
-    text += '\nconst row rows[] = {\n' + '\n'.join(row_of(f, i) for i, f in enumerate(mine)) + '\n};\n\n}  // namespace\n\n'
+    text += (
+        '\nconst row rows[] = {\n' + '\n'.join(row_of(f, i) for i, f in enumerate(mine)) + '\n};\n\n}  // namespace\n\n'
+    )
     text += f'std::span<const row> {folder}_rows() {{ return rows; }}\n\n'
     text += f'std::span<const constant> {folder}_constants() {{\n  static const constant all[] = {{\n'
-    text += ''.join(f'    named({cpp(c.name.split("::")[-1])}, ::tankwright::{c.name}),\n' for c in values.numbers_in(folder))
+    text += ''.join(
+        f'    named({cpp(c.name.split("::")[-1])}, ::tankwright::{c.name}),\n' for c in values.numbers_in(folder)
+    )
     text += '  };\n  return all;\n}\n\n}  // namespace tankwright_formulas\n'
     return text
 
@@ -266,7 +312,10 @@ def folder_header(model, folder):
     for other in FOLDERS:
         if folder != 'water' and other == 'water':
             text += '#include "water.hpp"\n'
-    text += ''.join(f'#include <tankwright/{folder}/{h}>\n' for h in sorted(p.name for p in (ROOT / 'include/tankwright' / folder).glob('*.hpp')))
+    text += ''.join(
+        f'#include <tankwright/{folder}/{h}>\n'
+        for h in sorted(p.name for p in (ROOT / 'include/tankwright' / folder).glob('*.hpp'))
+    )
     text += '\nnamespace tankwright_formulas {\n\n'
     text += ''.join(model.declaration(t) for t in model.used_in(folder))
     return text + '}  // namespace tankwright_formulas\n'
@@ -285,13 +334,17 @@ def as_text(data):
 
 # ---- main -----------------------------------------------------------------------------------------------------------
 
+
 def everything():
     world = declarations.read(ROOT)
     model = Model(world)
     formulas, refused = [], []
     # A class that nothing but a formula makes (a shape, a curve of a pump) can be given as that formula.
-    model.made = {model.resolve(f.result, f.name.rsplit('::', 1)[0]).name for f in world.functions
-                  if model.can_resolve(f.result, f.name.rsplit('::', 1)[0])}
+    model.made = {
+        model.resolve(f.result, f.name.rsplit('::', 1)[0]).name
+        for f in world.functions
+        if model.can_resolve(f.result, f.name.rsplit('::', 1)[0])
+    }
     for function in world.functions:
         why = reason_against(function)
         if not why:
@@ -331,7 +384,9 @@ def main(arguments):
         total += all_of
         print(f'{folder}: {here} of {all_of} public functions')
     share = len(formulas) / total
-    print(f'{len(formulas)} of {total} ({share:.1%}); {sum(plain_numbers(f) for f in formulas)} of them by plain numbers too')
+    print(
+        f'{len(formulas)} of {total} ({share:.1%}); {sum(plain_numbers(f) for f in formulas)} of them by plain numbers too'
+    )
     if share < 0.9:
         print('fewer than 90 % are there')
         return 1

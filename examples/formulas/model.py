@@ -16,14 +16,14 @@ class Refused(Exception):
 
 @dataclass
 class Kind:
-    kind: str            # quantity, integer, flag, text, enum, record, class, estimate, optional, list, variant, caution
-    cpp: str             # the type, spelled from the global namespace
-    name: str = ''       # quantity, or the type without tankwright::
-    of: object = None    # what an estimate, an optional or a list is of
-    options: list = field(default_factory=list)   # of a variant
-    fields: list = field(default_factory=list)    # of a record: (name, Kind, required, declarations.Field)
-    ways: list = field(default_factory=list)      # of a class: (way, C++ maker or '', [(Field, Kind)])
-    readers: list = field(default_factory=list)   # of a class: (name, reader, Kind)
+    kind: str  # quantity, integer, flag, text, enum, record, class, estimate, optional, list, variant, caution
+    cpp: str  # the type, spelled from the global namespace
+    name: str = ''  # quantity, or the type without tankwright::
+    of: object = None  # what an estimate, an optional or a list is of
+    options: list = field(default_factory=list)  # of a variant
+    fields: list = field(default_factory=list)  # of a record: (name, Kind, required, declarations.Field)
+    ways: list = field(default_factory=list)  # of a class: (way, C++ maker or '', [(Field, Kind)])
+    readers: list = field(default_factory=list)  # of a class: (name, reader, Kind)
     scope: str = ''
     source: object = None
 
@@ -49,8 +49,14 @@ def is_plain(kind):
     if kind.kind == 'record':
         return bool(kind.fields) and all(is_plain(k) for _, k, _, _ in kind.fields)
     if kind.kind == 'class':
-        return bool(kind.ways) and len(kind.ways[0][2]) == 1 and bool(kind.readers) and is_plain(kind.ways[0][2][0][1]) \
-            and kind.readers[0][2].cpp == kind.ways[0][2][0][1].cpp and (len(kind.ways) == 1 or kind.ways[0][0] == kind.readers[0][0])
+        return (
+            bool(kind.ways)
+            and len(kind.ways[0][2]) == 1
+            and bool(kind.readers)
+            and is_plain(kind.ways[0][2][0][1])
+            and kind.readers[0][2].cpp == kind.ways[0][2][0][1].cpp
+            and (len(kind.ways) == 1 or kind.ways[0][0] == kind.readers[0][0])
+        )
     return False
 
 
@@ -72,7 +78,10 @@ class Model:
         self.rows = re.findall(r'ROW\((\w+),\s*(\w+),\s*"([^"]+)",\s*(.*?)\)\s*\\?\n', table)
         more = (QUANTITY_HEADERS.parent / 'text' / 'detail' / 'units.hpp').read_text()
         self.all_units = [(q, symbol, self.factor(f)) for q, _, symbol, f in self.rows]
-        self.all_units += [(q, symbol, self.factor(f)) for q, symbol, f in re.findall(r'^    \{"(\w+)", "([^"]+)", ([\d./ e+-]+)\},$', more, flags=re.M)]
+        self.all_units += [
+            (q, symbol, self.factor(f))
+            for q, symbol, f in re.findall(r'^    \{"(\w+)", "([^"]+)", ([\d./ e+-]+)\},$', more, flags=re.M)
+        ]
         self.thin = set(re.findall(r'std::is_same_v<Q, (\w+)>', names)) - {'double', 'quantity_type'}
         self.quantities = {row[0] for row in self.rows} | self.thin
         self.kinds = {}
@@ -132,7 +141,11 @@ class Model:
                 return Kind('variant', 'std::variant<' + ', '.join(o.cpp for o in options) + '>', options=options)
             template = self.find(outer, scope, self.world.records)
             if template and self.world.records[template].is_class:
-                return self.class_of(template, f'::tankwright::{template}<::tankwright::{self.find(inner, scope, self.world.records)}>', template)
+                return self.class_of(
+                    template,
+                    f'::tankwright::{template}<::tankwright::{self.find(inner, scope, self.world.records)}>',
+                    template,
+                )
             if template:
                 return self.record_of(template, self.resolve(inner, scope))
             raise Refused(f'{text} is of a kind that JSON has no form for')
@@ -174,7 +187,9 @@ class Model:
         spelled = f'::tankwright::{full}' + (f'<{argument.cpp}>' if argument else '')
         if spelled in self.kinds:
             return self.kinds[spelled]
-        kind = Kind('record', spelled, full + (f'_of_{argument.name.split("::")[-1]}' if argument else ''), source=record)
+        kind = Kind(
+            'record', spelled, full + (f'_of_{argument.name.split("::")[-1]}' if argument else ''), source=record
+        )
         self.kinds[spelled] = kind
         kind.scope = full.rsplit('::', 1)[0] if '::' in full else ''
         try:
@@ -343,15 +358,22 @@ class Model:
         if kind.kind == 'class' and is_plain(kind) and is_number(kind.ways[0][2][0][1]):
             way, reader = kind.ways[0], kind.readers[0][1]
             inner = way[2][0][1]
-            text += (f'  static void write_band(answer& out, const tw::estimate<{kind.cpp}>& v) {{\n'
-                     f'    out.band({cpp(self.quantity_label(kind))}, {cpp(self.unit_of(kind))}, {{'
-                     + ', '.join(f'tw::core::si_number(v.{end}.{reader}())' for end in ('low', 'central', 'high')) + '}, v.reason);\n  }\n')
+            text += (
+                f'  static void write_band(answer& out, const tw::estimate<{kind.cpp}>& v) {{\n'
+                f'    out.band({cpp(self.quantity_label(kind))}, {cpp(self.unit_of(kind))}, {{'
+                + ', '.join(f'tw::core::si_number(v.{end}.{reader}())' for end in ('low', 'central', 'high'))
+                + '}, v.reason);\n  }\n'
+            )
         if is_plain(kind):
             if kind.kind == 'class':
                 _, maker, wanted = kind.ways[0]
                 reader = kind.readers[0][1]
                 inner = wanted[0][1]
-                make = f'{kind.cpp}::{maker}(io<{inner.cpp}>::take(at))' if maker else f'{kind.cpp}{{io<{inner.cpp}>::take(at)}}'
+                make = (
+                    f'{kind.cpp}::{maker}(io<{inner.cpp}>::take(at))'
+                    if maker
+                    else f'{kind.cpp}{{io<{inner.cpp}>::take(at)}}'
+                )
                 text += f'  static {kind.cpp} take(const double*& at) {{ return {make}; }}\n'
                 text += f'  static void put(const {kind.cpp}& v, double*& at) {{ io<{inner.cpp}>::put(v.{reader}(), at); }}\n'
             elif kind.kind == 'enum':
@@ -412,7 +434,9 @@ class Model:
             return text + '\n'
         if reads:
             text += f'{kind.cpp} {me}::read(const given& in) {{\n'
-            text += f'  if (std::optional<{kind.cpp}> by_formula; made(in, by_formula)) return *std::move(by_formula);\n'
+            text += (
+                f'  if (std::optional<{kind.cpp}> by_formula; made(in, by_formula)) return *std::move(by_formula);\n'
+            )
             presets = self.presets(kind)
             if presets:
                 known = []
@@ -437,7 +461,9 @@ class Model:
                 text += self.write_class(kind)
             else:
                 text += '  out.begin();\n'
-                text += ''.join(f'  out.key({cpp(n)});\n  io<{k.cpp}>::write(out, v.{n});\n' for n, k, _, _ in kind.fields)
+                text += ''.join(
+                    f'  out.key({cpp(n)});\n  io<{k.cpp}>::write(out, v.{n});\n' for n, k, _, _ in kind.fields
+                )
                 text += '  out.end();\n'
             text += '}\n'
         if reads and kind.kind == 'record' and is_plain(kind):
@@ -512,8 +538,14 @@ class Model:
         usual = [n for n, k, _, f in kind.fields if f.default is not None and k.kind != 'caution']
         if usual:
             room = max(count_of(kind), 1)
-            text += f'  constexpr double zeros[{room}] = {{}};\n  const double* zero = zeros;\n  static_cast<void>(zero);\n'
-            first = [f'.{n} = io<{k.cpp}>::take(zero)' for n, k, _, f in kind.fields if f.default is None and k.kind != 'caution']
+            text += (
+                f'  constexpr double zeros[{room}] = {{}};\n  const double* zero = zeros;\n  static_cast<void>(zero);\n'
+            )
+            first = [
+                f'.{n} = io<{k.cpp}>::take(zero)'
+                for n, k, _, f in kind.fields
+                if f.default is None and k.kind != 'caution'
+            ]
             first = self.in_order(kind, first + self.silent(kind))
             text += f'  const {kind.cpp} v{{{first}}};\n'
         for n, k, _, f in kind.fields:
@@ -540,7 +572,9 @@ class Model:
 
     @staticmethod
     def measured_as(quantity):
-        return {'absolute_pressure': 'pressure', 'gauge_pressure': 'pressure', 'porosity': 'proportion'}.get(quantity, quantity)
+        """As in text/detail/read.hpp."""
+        same = {'absolute_pressure': 'pressure', 'gauge_pressure': 'pressure', 'temperature_difference': 'temperature'}
+        return {**same, 'porosity': 'proportion', 'relative_humidity': 'proportion'}.get(quantity, quantity)
 
     def si_unit(self, quantity):
         for name, symbol, factor in self.all_units:
@@ -565,7 +599,7 @@ class Model:
         if kind.kind == 'quantity':
             unit = self.si_unit(kind.name)
             if kind.name == 'number':
-                unit = (declarations.unit_in(sentence) or '1')
+                unit = declarations.unit_in(sentence) or '1'
                 unit = '' if unit == '1' else unit
             return {'kind': 'quantity', 'quantity': kind.name, 'unit': unit}
         if kind.kind == 'integer':
@@ -585,11 +619,18 @@ class Model:
                 continue
             comment = kind.source.comment
             if kind.kind == 'enum':
-                found[kind.label] = {'kind': 'word', 'sentence': comment,
-                                     'words': [{'word': w, **({'sentence': c} if c else {})} for w, c in kind.source.words]}
+                found[kind.label] = {
+                    'kind': 'word',
+                    'sentence': comment,
+                    'words': [{'word': w, **({'sentence': c} if c else {})} for w, c in kind.source.words],
+                }
                 continue
-            data = {'kind': 'fields' if kind.kind == 'record' else 'value', 'sentence': comment,
-                    'given': kind.cpp in self.readable, 'returned': kind.cpp in self.writable}
+            data = {
+                'kind': 'fields' if kind.kind == 'record' else 'value',
+                'sentence': comment,
+                'given': kind.cpp in self.readable,
+                'returned': kind.cpp in self.writable,
+            }
             if kind.kind == 'record':
                 data['fields'] = []
                 for n, k, r, f in kind.fields:
@@ -625,6 +666,8 @@ class Model:
         for quantity in sorted(self.quantities):
             for name, symbol, factor in self.all_units:
                 if name == self.measured_as(quantity):
-                    below = {'degC': 273.15, 'degF': 459.67}.get(symbol)
-                    table.setdefault(quantity, []).append({'unit': symbol, 'factor': factor, **({'below': below} if below else {})})
+                    below = {'degC': 273.15, 'degF': 459.67}.get(symbol) if quantity == 'temperature' else None
+                    table.setdefault(quantity, []).append(
+                        {'unit': symbol, 'factor': factor, **({'below': below} if below else {})}
+                    )
         return table

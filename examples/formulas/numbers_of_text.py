@@ -8,8 +8,14 @@ import re
 
 import declarations
 
-OPERATORS = {ast.Add: operator.add, ast.Sub: operator.sub, ast.Mult: operator.mul, ast.Div: operator.truediv,
-             ast.USub: operator.neg, ast.UAdd: operator.pos}
+OPERATORS = {
+    ast.Add: operator.add,
+    ast.Sub: operator.sub,
+    ast.Mult: operator.mul,
+    ast.Div: operator.truediv,
+    ast.USub: operator.neg,
+    ast.UAdd: operator.pos,
+}
 LARGEST = 1.7976931348623157e308
 
 
@@ -71,8 +77,23 @@ class Evaluator:
                 return inside
             if name == 'percent' or name == 'from_percent':
                 return inside / 100.0
-            if name in ('fraction', 'kelvins', 'kelvin_difference', 'from_fraction', 'from_grams_per_kilogram', 'number',
-                        'kelvins_difference', 'static_cast', 'int', 'double', 'from_value') or name in self.model.quantities:
+            if (
+                name
+                in (
+                    'fraction',
+                    'kelvins',
+                    'kelvin_difference',
+                    'from_fraction',
+                    'from_grams_per_kilogram',
+                    'number',
+                    'kelvins_difference',
+                    'static_cast',
+                    'int',
+                    'double',
+                    'from_value',
+                )
+                or name in self.model.quantities
+            ):
                 return inside
             full = self.model.find(node.func.id.replace('__', '::'), scope, self.world.records)
             if full:
@@ -134,7 +155,12 @@ class Evaluator:
             low, central, high = (self.number(p, scope) for p in parts[:3])
         except Unknown:
             return None
-        return {'low': low, 'central': central, 'high': high, **({'reason': json_text(parts[3])} if len(parts) > 3 else {})}
+        return {
+            'low': low,
+            'central': central,
+            'high': high,
+            **({'reason': json_text(parts[3])} if len(parts) > 3 else {}),
+        }
 
     # ---- constants that stand for a number ----
 
@@ -178,7 +204,11 @@ class Evaluator:
         result = formula.result.of if formula.result.kind in ('optional', 'list') else formula.result
         found = []
         for name, kind, _, field in result.fields if result.kind == 'record' else ():
-            full = field.default and kind.kind == 'caution' and self.model.find(field.default, result.scope, self.world.constants)
+            full = (
+                field.default
+                and kind.kind == 'caution'
+                and self.model.find(field.default, result.scope, self.world.constants)
+            )
             if full:
                 text = ''.join(re.findall(r'"((?:\\.|[^"\\])*)"', self.world.constants[full].value))
                 found.append(text.replace('\\"', '"'))
@@ -193,16 +223,19 @@ class Evaluator:
             kinds = {p.name: kind for p, kind in f.arguments}
             for subject, limit in self.checks_of(f.function, '', 0):
                 base, _, rest = subject.partition('.')
-                kind = kinds.get(base)
+                kind, owner, part = kinds.get(base), None, ''
                 while kind is not None and kind.kind in ('list', 'optional') and kind.of:
                     kind = kind.of
                 for part in rest.split('.') if rest else ():
                     if kind is None or kind.kind != 'record':
                         break
-                    found.setdefault((kind.name, part), []).append(limit)
+                    owner = kind
                     kind = next((k for n, k, _, _ in kind.fields if n == part), None)
                     while kind is not None and kind.kind in ('list', 'optional') and kind.of:
                         kind = kind.of
+                else:
+                    if owner is not None and kind is not None and kind.kind != 'record':
+                        found.setdefault((owner.name, part), []).append(limit)
         self.type_limits = {key: all_of[0] for key, all_of in found.items() if all(x == all_of[0] for x in all_of)}
 
     def limits_for(self, formula, field):
@@ -265,7 +298,9 @@ class Evaluator:
     def constant(self, text, scope):
         if not re.fullmatch(r'[\w:]+', text):
             return None
-        full = self.model.find(text, scope, self.world.constants) or self.model.find('detail::' + text, scope, self.world.constants)
+        full = self.model.find(text, scope, self.world.constants) or self.model.find(
+            'detail::' + text, scope, self.world.constants
+        )
         return self.world.constants[full] if full and self.world.constants[full].type == 'limits' else None
 
     def limit(self, text, scope):
@@ -339,7 +374,7 @@ def calls(body):
             if not in_text:
                 depth += (c == '(') - (c == ')')
             i += 1
-        yield match.group(1), match.start(), declarations.split(' '.join(body[match.end():i - 1].split()))
+        yield match.group(1), match.start(), declarations.split(' '.join(body[match.end() : i - 1].split()))
 
 
 def subject_of(text, function, local, depth=0):

@@ -16,24 +16,24 @@ FOLDERS = ('water', 'vessel', 'plumbing', 'room', 'life')
 class Field:
     type: str
     name: str
-    default: str = None   # text of the initialiser
+    default: str = None  # text of the initialiser
     comment: str = ''
     line: int = 0
 
 
 @dataclass
-class Record:             # struct, class or class template
-    name: str             # water::salt_batch, without tankwright::
+class Record:  # struct, class or class template
+    name: str  # water::salt_batch, without tankwright::
     header: Path
     line: int
     comment: str
     is_class: bool
-    template: str = ''    # name of its only template parameter
+    template: str = ''  # name of its only template parameter
     base: str = ''
     fields: list = field(default_factory=list)
-    ways_in: list = field(default_factory=list)    # (way, [Field]): constructors '' and from_... functions
-    ways_out: list = field(default_factory=list)   # (type, name) of readers without arguments
-    others: list = field(default_factory=list)     # names of what else it declares
+    ways_in: list = field(default_factory=list)  # (way, [Field]): constructors '' and from_... functions
+    ways_out: list = field(default_factory=list)  # (type, name) of readers without arguments
+    others: list = field(default_factory=list)  # names of what else it declares
 
 
 @dataclass
@@ -42,7 +42,7 @@ class Function:
     header: Path
     line: int
     result: str
-    parameters: list      # Field
+    parameters: list  # Field
     doc: list
     body: str
     template: bool
@@ -64,7 +64,7 @@ class Enum:
     name: str
     header: Path
     comment: str
-    words: list           # (word, comment)
+    words: list  # (word, comment)
 
 
 @dataclass
@@ -74,7 +74,7 @@ class World:
     constants: dict = field(default_factory=dict)
     enums: dict = field(default_factory=dict)
     aliases: dict = field(default_factory=dict)
-    helpers: dict = field(default_factory=dict)    # functions of detail and kernel, by name
+    helpers: dict = field(default_factory=dict)  # functions of detail and kernel, by name
     names: set = field(default_factory=set)
 
 
@@ -86,9 +86,11 @@ def split(text, separator=','):
         if c == '"' and (i == 0 or text[i - 1] != '\\'):
             in_text = not in_text
         if not in_text:
-            if c in '(<{[' and not (c == '<' and text[i:i + 2] in ('<<', '<=', '< ')):
+            if c in '(<{[' and not (c == '<' and text[i : i + 2] in ('<<', '<=', '< ')):
                 depth += 1
-            elif c in ')>}]' and not (c == '>' and (text[i - 1:i + 1] in ('->', ' >', '>=') or text[i:i + 2] == '>=')):
+            elif c in ')>}]' and not (
+                c == '>' and (text[i - 1 : i + 1] in ('->', ' >', '>=') or text[i : i + 2] == '>=')
+            ):
                 depth -= 1
             if c == separator and depth == 0:
                 parts.append(current.strip())
@@ -114,7 +116,9 @@ class Scanner:
             return re.sub(r'[^\n]', ' ', match.group(0))
 
         # `code` keeps texts, `bare` blanks them: both keep every offset.
-        code = re.sub(r'("(?:\\.|[^"\\\n])*")|//[^\n]*|/\*.*?\*/', lambda m: m.group(1) or blank(m), self.source, flags=re.S)
+        code = re.sub(
+            r'("(?:\\.|[^"\\\n])*")|//[^\n]*|/\*.*?\*/', lambda m: m.group(1) or blank(m), self.source, flags=re.S
+        )
         self.code = re.sub(r'^[ \t]*#(?:[^\n\\]|\\\n|\\.)*', blank, code, flags=re.M)
         self.bare = re.sub(r'"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])\'', blank, self.code)
         self.match = self._braces()
@@ -150,7 +154,7 @@ class Scanner:
         match = re.search(r'///<(.*)', self.lines[at])
         if match:
             after.append(match.group(1).strip())
-            for below in self.lines[at + 1:]:
+            for below in self.lines[at + 1 :]:
                 if not below.strip().startswith('///<'):
                     break
                 after.append(below.strip()[4:].strip())
@@ -191,7 +195,7 @@ class Scanner:
         if '(' not in before:
             return False
         # `name(...) : member_{value} {`: the initialisers are not the body.
-        tail = text[text.rindex(')') + 1:]
+        tail = text[text.rindex(')') + 1 :]
         after = re.search(r'\)\s*(?:const|noexcept|\s)*:\s*(.*)$', text, flags=re.S)
         if after and not re.search(r'[})]\s*$', after.group(1)):
             return False
@@ -216,10 +220,21 @@ class Scanner:
             inside = '::'.join(path[1:])
             prefix = inside + '::' if inside else ''
             line = self.line_of(first)
-            record = re.match(r'(?:template\s*<\s*(?:class|typename)\s+(\w+)\s*>\s*)?(struct|class)\s+(\w+)\s*(?:final\s*)?(?::(.*))?$', bare, flags=re.S)
+            record = re.match(
+                r'(?:template\s*<\s*(?:class|typename)\s+(\w+)\s*>\s*)?(struct|class)\s+(\w+)\s*(?:final\s*)?(?::(.*))?$',
+                bare,
+                flags=re.S,
+            )
             if record and body:
-                found = Record(prefix + record.group(3), self.header, line + 1, spaced(' '.join(self.above(line))),
-                               record.group(2) == 'class', record.group(1) or '', spaced(record.group(4) or ''))
+                found = Record(
+                    prefix + record.group(3),
+                    self.header,
+                    line + 1,
+                    spaced(' '.join(self.above(line))),
+                    record.group(2) == 'class',
+                    record.group(1) or '',
+                    spaced(record.group(4) or ''),
+                )
                 self.members(found, body[0] + 1, body[1])
                 self.world.records[found.name] = found
                 continue
@@ -249,17 +264,24 @@ class Scanner:
         if not match or bare.startswith('template'):
             return
         text = match.group(1)
-        found = re.match(r'((?:const\s+)?[\w:]+(?:\s*<.*?>+)?)\s+(\w+)\s*(\[\w*\])?\s*(?:=\s*(.*)|(\{.*))$', text, flags=re.S)
+        found = re.match(
+            r'((?:const\s+)?[\w:]+(?:\s*<.*?>+)?)\s+(\w+)\s*(\[\w*\])?\s*(?:=\s*(.*)|(\{.*))$', text, flags=re.S
+        )
         if found:
             value = found.group(4) or found.group(5)
             self.world.constants[prefix + found.group(2)] = Constant(
-                prefix + found.group(2), found.group(1), value.strip(), self.header,
-                spaced(' '.join(self.above(line))), bool(found.group(3)))
+                prefix + found.group(2),
+                found.group(1),
+                value.strip(),
+                self.header,
+                spaced(' '.join(self.above(line))),
+                bool(found.group(3)),
+            )
 
     def enum(self, name, line, body):
         words = []
         at = body[0] + 1
-        text = self.bare[body[0] + 1:body[1]]
+        text = self.bare[body[0] + 1 : body[1]]
         for found in re.finditer(r'([A-Za-z_]\w*)\s*(?:=[^,]*)?(?:,|\s*$)', text):
             line_at = self.line_of(at + found.start(1))
             several = text.count('\n') == 0
@@ -276,7 +298,7 @@ class Scanner:
                     break
                 access = label.group(1)
                 offset += label.end()
-                text = text[label.end():]
+                text = text[label.end() :]
             first = offset + len(text) - len(text.lstrip())
             bare = spaced(re.sub(r'\[\[.*?\]\]', ' ', text))
             if not bare or access != 'public' and not (record.template and access == 'protected'):
@@ -300,16 +322,28 @@ class Scanner:
                 if many:
                     for one in split(many.group(2)):
                         name, _, value = one.partition('=')
-                        record.fields.append(Field(many.group(1), name.strip(), value.strip() or None,
-                                                   self.comment_of(self.line_of(first), self.line_of(offset + len(text))),
-                                                   self.line_of(first) + 1))
+                        record.fields.append(
+                            Field(
+                                many.group(1),
+                                name.strip(),
+                                value.strip() or None,
+                                self.comment_of(self.line_of(first), self.line_of(offset + len(text))),
+                                self.line_of(first) + 1,
+                            )
+                        )
                 else:
                     record.others.append(bare)
                 continue
             default = declared.group(3) if declared.group(3) is not None else declared.group(4)
-            record.fields.append(Field(declared.group(1), declared.group(2), default,
-                                       self.comment_of(self.line_of(first), self.line_of(offset + len(text))),
-                                       self.line_of(first) + 1))
+            record.fields.append(
+                Field(
+                    declared.group(1),
+                    declared.group(2),
+                    default,
+                    self.comment_of(self.line_of(first), self.line_of(offset + len(text))),
+                    self.line_of(first) + 1,
+                )
+            )
 
     def member_function(self, record, short, bare, access):
         constructor = re.match(rf'(?:constexpr\s+|explicit\s+|inline\s+)*{short}\s*\(', bare)
@@ -317,13 +351,17 @@ class Scanner:
         reader = re.match(r'(?:constexpr\s+)?((?:const\s+)?[\w:]+(?:<.*?>)?\s*&?)\s*(?<![\w])(\w+)\(\)\s*const', bare)
         if access == 'public' and (constructor or maker) and '= delete' not in bare:
             found = constructor or maker
-            inside = bare[found.end():]
+            inside = bare[found.end() :]
             depth, i = 1, 0
             while depth:
                 depth += (inside[i] == '(') - (inside[i] == ')')
                 i += 1
-            fields = parameters(inside[:i - 1])
-            if fields is not None and fields and not any('initializer_list' in f.type or 'detail::' in f.type for f in fields):
+            fields = parameters(inside[: i - 1])
+            if (
+                fields is not None
+                and fields
+                and not any('initializer_list' in f.type or 'detail::' in f.type for f in fields)
+            ):
                 record.ways_in.append((maker.group(2) if maker else '', fields))
         elif access == 'public' and reader and not re.match(r'(static|auto|bool operator)', bare):
             record.ways_out.append((reader.group(1).strip(), reader.group(2)))
@@ -333,11 +371,11 @@ class Scanner:
         template = bare.startswith('template')
         if template:
             depth = 0
-            rest = bare[len('template'):].lstrip()
+            rest = bare[len('template') :].lstrip()
             for i, c in enumerate(rest):
                 depth += (c == '<') - (c == '>')
                 if depth == 0:
-                    rest = rest[i + 1:].strip()
+                    rest = rest[i + 1 :].strip()
                     break
             bare = re.sub(r'^requires\s*(\(.*?\)|[\w:]+<.*?>(?=\s))\s*', '', rest)
         if '(' not in bare or re.match(r'(using|static_assert|class|struct|enum|union|friend|extern)\b', bare):
@@ -353,9 +391,18 @@ class Scanner:
             depth += (rest[i] == '(') - (rest[i] == ')')
             i += 1
         line = self.line_of(first)
-        fields = parameters(rest[:i - 1])
-        return Function(prefix + match.group(2), self.header, line + 1, match.group(1), fields if fields is not None else [],
-                        self.above(line), self.code[body[0] + 1:body[1]], template, 'noexcept' in rest[i - 1:])
+        fields = parameters(rest[: i - 1])
+        return Function(
+            prefix + match.group(2),
+            self.header,
+            line + 1,
+            match.group(1),
+            fields if fields is not None else [],
+            self.above(line),
+            self.code[body[0] + 1 : body[1]],
+            template,
+            'noexcept' in rest[i - 1 :],
+        )
 
 
 def parameters(text):
@@ -403,7 +450,9 @@ def tags(doc):
             continue
         if not current:
             key = '' if blank == 0 else 'formula' if line.startswith('  ') else 'notes'
-            found[key] = (found[key] + ('\n' if key == 'formula' else ' ') + (line.rstrip() if key == 'formula' else line.strip())).strip('\n ')
+            found[key] = (
+                found[key] + ('\n' if key == 'formula' else ' ') + (line.rstrip() if key == 'formula' else line.strip())
+            ).strip('\n ')
         elif current == 'param':
             found['param'][name] = spaced(found['param'][name] + ' ' + line)
         else:
