@@ -136,7 +136,7 @@ constexpr int deepest = 60;
 }  // namespace
 
 given::given(const void* piece, const given* parent, std::string_view name, std::size_t index)
-    : json_{piece}, parent_{parent}, name_{name}, index_{index}, depth_{parent->depth_ + 1} {
+    : json_{piece}, parent_{parent}, kept_{parent->kept_}, name_{name}, index_{index}, depth_{parent->depth_ + 1} {
   if (depth_ > deepest) throw mistake{"wrong_type", "", "the fields are nested more than 60 deep"};
 }
 
@@ -549,11 +549,12 @@ std::string call(std::string_view name, std::string_view text) {
     const auto candidates = rows_for(name, &fields);
     if (candidates.empty()) refuse_formula(name);
     answer out;
+    given::kept lists;
     for (std::size_t i = candidates.size(); i-- > 0;) {
       formula = candidates[i];
       out = {};
       try {
-        formula->answer_to({&fields, formula->extrapolates}, out);
+        formula->answer_to({&fields, formula->extrapolates, lists}, out);
         break;
       } catch (const mistake&) {
         if (i == 0) throw;

@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <initializer_list>
 #include <limits>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -17,7 +18,6 @@
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/quantity_name.hpp>
 #include <tankwright/core/required.hpp>
-#include <tankwright/core/span_of.hpp>
 #include <tankwright/core/validity.hpp>
 #include <type_traits>
 #include <utility>
@@ -40,7 +40,9 @@ inline constexpr char key_of_type = 0;
 /// A piece of what was given, with the way to it for messages.
 class given {
  public:
-  given(const void* json, bool may_extrapolate) noexcept : json_{json}, may_extrapolate_{may_extrapolate} {}
+  using kept = std::vector<std::shared_ptr<void>>;
+  given(const void* json, bool may_extrapolate, kept& lists) noexcept
+      : json_{json}, kept_{&lists}, may_extrapolate_{may_extrapolate} {}
 
   [[nodiscard]] bool is_text() const noexcept;
   [[nodiscard]] bool is_list() const noexcept;
@@ -67,6 +69,9 @@ class given {
   [[nodiscard]] std::size_t way(names ways, int plain, int plain_list) const;
   [[nodiscard]] given along(names ways, std::size_t which) const;
 
+  /// Lists that a struct only looks at live until the answer is written.
+  void keep(std::shared_ptr<void> list) const { kept_->push_back(std::move(list)); }
+
   /// The formula that makes this value, if it is given so.
   [[nodiscard]] const row* maker(type_key type) const;
   void make(const row& by, void* into) const;
@@ -80,6 +85,7 @@ class given {
   given(const void* json, const given* parent, std::string_view name, std::size_t index);
   const void* json_;
   const given* parent_ = nullptr;
+  kept* kept_;
   std::string_view name_{};
   std::size_t index_ = 0;
   int depth_ = 0;
@@ -272,6 +278,24 @@ struct io<std::vector<T>> {
     return all;
   }
   static void write(answer& out, const std::vector<T>& all) {
+    out.begin_list();
+    for (const T& one : all) {
+      out.item();
+      io<T>::write(out, one);
+    }
+    out.end_list();
+  }
+};
+
+/// A span looks at a list that somebody keeps.
+template <class T>
+struct io<std::span<const T>> {
+  static std::span<const T> read(const given& in) {
+    const auto all = std::make_shared<std::vector<T>>(io<std::vector<T>>::read(in));
+    in.keep(all);
+    return {all->data(), all->size()};
+  }
+  static void write(answer& out, const std::span<const T>& all) {
     out.begin_list();
     for (const T& one : all) {
       out.item();

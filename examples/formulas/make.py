@@ -215,7 +215,7 @@ def formula_glue(f, number):
                 lines.append(
                     f'  const auto a{i} = may_or<{kind.cpp}>(in, {cpp(name)}, [] {{\n    {using}\n    return {default_text(p.default, kind)};\n  }});'
                 )
-            passed.append(f'tw::core::span_of(a{i})' if 'span' in p.type else f'a{i}')
+            passed.append(f'a{i}')
     if f.policy:
         lines.append('  const auto policy = in.policy();')
         passed.append('policy')

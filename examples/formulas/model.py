@@ -125,7 +125,7 @@ class Model:
                 return self.resolve(inner, scope)
             if outer in ('std::vector', 'std::span'):
                 of = self.resolve(inner, scope)
-                return Kind('list', f'std::vector<{of.cpp}>', of=of)
+                return Kind('list', f'std::vector<{of.cpp}>' if outer == 'std::vector' else f'std::span<const {of.cpp}>', of=of)
             if outer == 'std::array':
                 of = self.resolve(declarations.split(inner)[0], scope)
                 size = declarations.split(inner)[1]

@@ -28,7 +28,7 @@ def ask(questions):
     lines = ''.join(f'{n}\t{f if isinstance(f, str) else json.dumps(f)}\n' for n, f in questions)
     done = subprocess.run([ASK], input=lines, capture_output=True, text=True)
     if done.returncode != 0:
-        raise SystemExit(f'ask_formula ended with {done.returncode}: {done.stderr[-2000:]}')
+        raise SystemExit(f'ask_formula ended with {done.returncode}: {done.stderr[:6000]}')
     answers = [json.loads(line) for line in done.stdout.splitlines()]
     if len(answers) != len(questions):
         raise SystemExit('a question without an answer')

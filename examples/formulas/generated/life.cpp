@@ -91,7 +91,7 @@ void io<::tankwright::life::specific_oxygen_use>::write(answer& out, const ::tan
 ::tankwright::life::aerated_tank io<::tankwright::life::aerated_tank>::fields(const given& in) {
   static constexpr std::string_view known[] = {"net", "temperature", "ways"};
   in.only(known);
-  const ::tankwright::life::aerated_tank v{.net = must<::tankwright::volume>(in, "net"), .temperature = must<::tankwright::temperature>(in, "temperature"), .ways = may_or<std::vector<::tankwright::life::aeration>>(in, "ways", [] { return std::vector<::tankwright::life::aeration>{}; })};
+  const ::tankwright::life::aerated_tank v{.net = must<::tankwright::volume>(in, "net"), .temperature = must<::tankwright::temperature>(in, "temperature"), .ways = may_or<std::span<const ::tankwright::life::aeration>>(in, "ways", [] { return std::span<const ::tankwright::life::aeration>{}; })};
   return v;
 }
 
@@ -225,7 +225,7 @@ void io<::tankwright::life::bacteria>::defaults(double*& at) {
 ::tankwright::life::circulation io<::tankwright::life::circulation>::fields(const given& in) {
   static constexpr std::string_view known[] = {"net", "loops"};
   in.only(known);
-  const ::tankwright::life::circulation v{.net = must<::tankwright::volume>(in, "net"), .loops = may_or<std::vector<::tankwright::life::loop>>(in, "loops", [] { return std::vector<::tankwright::life::loop>{}; })};
+  const ::tankwright::life::circulation v{.net = must<::tankwright::volume>(in, "net"), .loops = may_or<std::span<const ::tankwright::life::loop>>(in, "loops", [] { return std::span<const ::tankwright::life::loop>{}; })};
   return v;
 }
 
@@ -342,7 +342,7 @@ void io<::tankwright::life::film>::defaults(double*& at) {
 ::tankwright::life::fed_filter io<::tankwright::life::fed_filter>::fields(const given& in) {
   static constexpr std::string_view known[] = {"meals", "film", "net", "temperature", "of"};
   in.only(known);
-  ::tankwright::life::fed_filter v{.meals = may_or<std::vector<::tankwright::life::regular_meal>>(in, "meals", [] { return std::vector<::tankwright::life::regular_meal>{}; }), .film = must<::tankwright::area>(in, "film"), .net = must<::tankwright::volume>(in, "net"), .temperature = must<::tankwright::temperature>(in, "temperature")};
+  ::tankwright::life::fed_filter v{.meals = may_or<std::span<const ::tankwright::life::regular_meal>>(in, "meals", [] { return std::span<const ::tankwright::life::regular_meal>{}; }), .film = must<::tankwright::area>(in, "film"), .net = must<::tankwright::volume>(in, "net"), .temperature = must<::tankwright::temperature>(in, "temperature")};
   if (in.has("of")) v.of = must<::tankwright::life::film>(in, "of");
   return v;
 }
@@ -425,7 +425,7 @@ void io<::tankwright::life::filter_capacity>::write(answer& out, const ::tankwri
 ::tankwright::life::filter_load io<::tankwright::life::filter_load>::fields(const given& in) {
   static constexpr std::string_view known[] = {"load", "surfaces", "temperature", "film"};
   in.only(known);
-  ::tankwright::life::filter_load v{.load = must<::tankwright::life::nitrogen_load>(in, "load"), .surfaces = may_or<std::vector<::tankwright::life::filter_surface>>(in, "surfaces", [] { return std::vector<::tankwright::life::filter_surface>{}; }), .temperature = must<::tankwright::temperature>(in, "temperature")};
+  ::tankwright::life::filter_load v{.load = must<::tankwright::life::nitrogen_load>(in, "load"), .surfaces = may_or<std::span<const ::tankwright::life::filter_surface>>(in, "surfaces", [] { return std::span<const ::tankwright::life::filter_surface>{}; }), .temperature = must<::tankwright::temperature>(in, "temperature")};
   if (in.has("film")) v.film = must<::tankwright::life::film>(in, "film");
   return v;
 }
@@ -1066,8 +1066,8 @@ constexpr std::string_view fields_6[] = {"loops"};
 constexpr std::string_view required_6[] = {"loops"};
 auto call_6([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   in.only(fields_6);
-  const auto a0 = must<std::vector<::tankwright::life::loop>>(in, "loops");
-  return ::tankwright::life::flow_cleared(tw::core::span_of(a0));
+  const auto a0 = must<std::span<const ::tankwright::life::loop>>(in, "loops");
+  return ::tankwright::life::flow_cleared(a0);
 }
 
 // life.turnover_rate
@@ -1196,10 +1196,10 @@ constexpr std::string_view fields_15[] = {"meals", "level", "net"};
 constexpr std::string_view required_15[] = {"meals", "level", "net"};
 auto call_15([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::nitrogen_load> {
   in.only(fields_15);
-  const auto a0 = must<std::vector<::tankwright::life::regular_meal>>(in, "meals");
+  const auto a0 = must<std::span<const ::tankwright::life::regular_meal>>(in, "meals");
   const auto a1 = must<::tankwright::water::total_ammonia>(in, "level");
   const auto a2 = must<::tankwright::volume>(in, "net");
-  return ::tankwright::life::capacity_for_meals(tw::core::span_of(a0), a1, a2);
+  return ::tankwright::life::capacity_for_meals(a0, a1, a2);
 }
 
 // life.highest_ammonia
@@ -1230,10 +1230,10 @@ constexpr std::string_view fields_18[] = {"surfaces", "film_water"};
 constexpr std::string_view required_18[] = {"surfaces", "film_water"};
 auto call_18([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::filter_capacity> {
   in.only(fields_18);
-  const auto a0 = must<std::vector<::tankwright::life::filter_surface>>(in, "surfaces");
+  const auto a0 = must<std::span<const ::tankwright::life::filter_surface>>(in, "surfaces");
   const auto a1 = must<::tankwright::life::film_water>(in, "film_water");
   const auto policy = in.policy();
-  return ::tankwright::life::capacity_of(tw::core::span_of(a0), a1, policy);
+  return ::tankwright::life::capacity_of(a0, a1, policy);
 }
 
 // life.film_area_for
@@ -1580,9 +1580,9 @@ constexpr std::string_view fields_41[] = {"plans"};
 constexpr std::string_view required_41[] = {"plans"};
 auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::life::start_up_summary>> {
   in.only(fields_41);
-  const auto a0 = must<std::vector<::tankwright::life::start_up>>(in, "plans");
+  const auto a0 = must<std::span<const ::tankwright::life::start_up>>(in, "plans");
   const auto policy = in.policy();
-  return ::tankwright::life::compare_start_ups(tw::core::span_of(a0), policy);
+  return ::tankwright::life::compare_start_ups(a0, policy);
 }
 
 // life.match_waters

@@ -1316,7 +1316,7 @@ void io<::tankwright::plumbing::power_cut_history>::write(answer& out, const ::t
   in.only(known);
   ::tankwright::plumbing::pump_choice v{.through = must<::tankwright::plumbing::wanted_flow>(in, "through")};
   if (in.has("pump")) v.pump = must<std::string>(in, "pump");
-  if (in.has("candidates")) v.candidates = must<std::vector<::tankwright::plumbing::pump_curve>>(in, "candidates");
+  if (in.has("candidates")) v.candidates = must<std::span<const ::tankwright::plumbing::pump_curve>>(in, "candidates");
   return v;
 }
 
@@ -3009,8 +3009,8 @@ constexpr std::string_view required_65[] = {"label", "points"};
 auto call_65([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
   in.only(fields_65);
   const auto a0 = must<std::string>(in, "label");
-  const auto a1 = must<std::vector<::tankwright::plumbing::curve_point>>(in, "points");
-  return ::tankwright::plumbing::curve_from_points(a0, tw::core::span_of(a1));
+  const auto a1 = must<std::span<const ::tankwright::plumbing::curve_point>>(in, "points");
+  return ::tankwright::plumbing::curve_from_points(a0, a1);
 }
 
 // plumbing.curve_from_three_points
@@ -3064,9 +3064,9 @@ constexpr std::string_view fields_71[] = {"curves", "flow"};
 constexpr std::string_view required_71[] = {"curves", "flow"};
 auto call_71([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::head_answer> {
   in.only(fields_71);
-  const auto a0 = must<std::vector<::tankwright::plumbing::pump_curve>>(in, "curves");
+  const auto a0 = must<std::span<const ::tankwright::plumbing::pump_curve>>(in, "curves");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
-  return ::tankwright::plumbing::head_in_series(tw::core::span_of(a0), a1);
+  return ::tankwright::plumbing::head_in_series(a0, a1);
 }
 
 // plumbing.flow_in_parallel
@@ -3074,9 +3074,9 @@ constexpr std::string_view fields_72[] = {"curves", "against"};
 constexpr std::string_view required_72[] = {"curves", "against"};
 auto call_72([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::flow_answer> {
   in.only(fields_72);
-  const auto a0 = must<std::vector<::tankwright::plumbing::pump_curve>>(in, "curves");
+  const auto a0 = must<std::span<const ::tankwright::plumbing::pump_curve>>(in, "curves");
   const auto a1 = must<::tankwright::length>(in, "against");
-  return ::tankwright::plumbing::flow_in_parallel(tw::core::span_of(a0), a1);
+  return ::tankwright::plumbing::flow_in_parallel(a0, a1);
 }
 
 // plumbing.at_speed_with_curve

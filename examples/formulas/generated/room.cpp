@@ -1461,9 +1461,9 @@ constexpr std::string_view fields_35[] = {"devices", "price"};
 constexpr std::string_view required_35[] = {"devices", "price"};
 auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::running_costs_result> {
   in.only(fields_35);
-  const auto a0 = must<std::vector<::tankwright::room::running_device>>(in, "devices");
+  const auto a0 = must<std::span<const ::tankwright::room::running_device>>(in, "devices");
   const auto a1 = must<::tankwright::room::electricity_price>(in, "price");
-  return ::tankwright::room::running_costs(tw::core::span_of(a0), a1);
+  return ::tankwright::room::running_costs(a0, a1);
 }
 
 // room.saturation_pressure

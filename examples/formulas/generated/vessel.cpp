@@ -1424,7 +1424,7 @@ void io<::tankwright::vessel::saturated_sample>::defaults(double*& at) {
 ::tankwright::vessel::scene io<::tankwright::vessel::scene>::fields(const given& in) {
   static constexpr std::string_view known[] = {"gross", "items", "water_density"};
   in.only(known);
-  const ::tankwright::vessel::scene v{.gross = must<::tankwright::volume>(in, "gross"), .items = may_or<std::vector<::tankwright::vessel::item>>(in, "items", [] { return std::vector<::tankwright::vessel::item>{}; }), .water_density = must<::tankwright::mass_density>(in, "water_density")};
+  const ::tankwright::vessel::scene v{.gross = must<::tankwright::volume>(in, "gross"), .items = may_or<std::span<const ::tankwright::vessel::item>>(in, "items", [] { return std::span<const ::tankwright::vessel::item>{}; }), .water_density = must<::tankwright::mass_density>(in, "water_density")};
   return v;
 }
 
@@ -1777,8 +1777,8 @@ constexpr std::string_view fields_10[] = {"vessels"};
 constexpr std::string_view required_10[] = {"vessels"};
 auto call_10([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::vessel::net_volume>> {
   in.only(fields_10);
-  const auto a0 = must<std::vector<::tankwright::vessel::water_content>>(in, "vessels");
-  return ::tankwright::vessel::total_water(tw::core::span_of(a0));
+  const auto a0 = must<std::span<const ::tankwright::vessel::water_content>>(in, "vessels");
+  return ::tankwright::vessel::total_water(a0);
 }
 
 // vessel.blow_off
@@ -1908,8 +1908,8 @@ constexpr std::string_view fields_23[] = {"tests"};
 constexpr std::string_view required_23[] = {"tests"};
 auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::parts_result> {
   in.only(fields_23);
-  const auto a0 = must<std::vector<::tankwright::vessel::leak_test>>(in, "tests");
-  return ::tankwright::vessel::read_leak_tests(tw::core::span_of(a0));
+  const auto a0 = must<std::span<const ::tankwright::vessel::leak_test>>(in, "tests");
+  return ::tankwright::vessel::read_leak_tests(a0);
 }
 
 // vessel.compare_covered
@@ -2000,9 +2000,9 @@ constexpr std::string_view required_31[] = {"plan", "depths", "leak_at_full"};
 auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::leak_test_stage>> {
   in.only(fields_31);
   const auto a0 = must<::tankwright::vessel::leak_test_plan>(in, "plan");
-  const auto a1 = must<std::vector<::tankwright::length>>(in, "depths");
+  const auto a1 = must<std::span<const ::tankwright::length>>(in, "depths");
   const auto a2 = must<::tankwright::flow_rate>(in, "leak_at_full");
-  return ::tankwright::vessel::leak_test_stages(a0, tw::core::span_of(a1), a2);
+  return ::tankwright::vessel::leak_test_stages(a0, a1, a2);
 }
 
 // vessel.sag_of
@@ -2034,8 +2034,8 @@ constexpr std::string_view fields_34[] = {"spells"};
 constexpr std::string_view required_34[] = {"spells"};
 auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
   in.only(fields_34);
-  const auto a0 = must<std::vector<::tankwright::vessel::load_spell>>(in, "spells");
-  return ::tankwright::vessel::glass_equivalent_load(tw::core::span_of(a0));
+  const auto a0 = must<std::span<const ::tankwright::vessel::load_spell>>(in, "spells");
+  return ::tankwright::vessel::glass_equivalent_load(a0);
 }
 
 // vessel.glass_stress_for_breakage
@@ -2087,10 +2087,10 @@ constexpr std::string_view required_39[] = {"panel", "levels", "water_density"};
 auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::fill_stage>> {
   in.only(fields_39);
   const auto a0 = must<::tankwright::vessel::panel>(in, "panel");
-  const auto a1 = must<std::vector<::tankwright::length>>(in, "levels");
+  const auto a1 = must<std::span<const ::tankwright::length>>(in, "levels");
   const auto a2 = must<::tankwright::mass_density>(in, "water_density");
   const auto policy = in.policy();
-  return ::tankwright::vessel::first_fill(a0, tw::core::span_of(a1), a2, policy);
+  return ::tankwright::vessel::first_fill(a0, a1, a2, policy);
 }
 
 // vessel.unusual_in
@@ -2112,8 +2112,8 @@ constexpr std::string_view fields_42[] = {"corners"};
 constexpr std::string_view required_42[] = {"corners"};
 auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::area> {
   in.only(fields_42);
-  const auto a0 = must<std::vector<::tankwright::vessel::corner>>(in, "corners");
-  return ::tankwright::vessel::polygon_area(tw::core::span_of(a0));
+  const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "corners");
+  return ::tankwright::vessel::polygon_area(a0);
 }
 
 // vessel.polygon_outline
@@ -2121,8 +2121,8 @@ constexpr std::string_view fields_43[] = {"corners"};
 constexpr std::string_view required_43[] = {"corners"};
 auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   in.only(fields_43);
-  const auto a0 = must<std::vector<::tankwright::vessel::corner>>(in, "corners");
-  return ::tankwright::vessel::polygon_outline(tw::core::span_of(a0));
+  const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "corners");
+  return ::tankwright::vessel::polygon_outline(a0);
 }
 
 // vessel.polygon_middle
@@ -2130,8 +2130,8 @@ constexpr std::string_view fields_44[] = {"corners"};
 constexpr std::string_view required_44[] = {"corners"};
 auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::corner> {
   in.only(fields_44);
-  const auto a0 = must<std::vector<::tankwright::vessel::corner>>(in, "corners");
-  return ::tankwright::vessel::polygon_middle(tw::core::span_of(a0));
+  const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "corners");
+  return ::tankwright::vessel::polygon_middle(a0);
 }
 
 // vessel.inside_corners
@@ -2139,9 +2139,9 @@ constexpr std::string_view fields_45[] = {"outer", "thickness"};
 constexpr std::string_view required_45[] = {"outer", "thickness"};
 auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::corner>> {
   in.only(fields_45);
-  const auto a0 = must<std::vector<::tankwright::vessel::corner>>(in, "outer");
+  const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "outer");
   const auto a1 = must<::tankwright::length>(in, "thickness");
-  return ::tankwright::vessel::inside_corners(tw::core::span_of(a0), a1);
+  return ::tankwright::vessel::inside_corners(a0, a1);
 }
 
 // vessel.rock_by_mass

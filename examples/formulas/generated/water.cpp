@@ -1165,9 +1165,9 @@ constexpr std::string_view fields_11[] = {"waters"};
 constexpr std::string_view required_11[] = {"waters"};
 auto call_11([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::water::blended_water> {
   in.only(fields_11);
-  const auto a0 = must<std::vector<::tankwright::water::portion>>(in, "waters");
+  const auto a0 = must<std::span<const ::tankwright::water::portion>>(in, "waters");
   const auto policy = in.policy();
-  return ::tankwright::water::blend(tw::core::span_of(a0), policy);
+  return ::tankwright::water::blend(a0, policy);
 }
 
 // water.blend_with_weighed_portion
@@ -1175,9 +1175,9 @@ constexpr std::string_view fields_12[] = {"waters"};
 constexpr std::string_view required_12[] = {"waters"};
 auto call_12([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::practical_salinity> {
   in.only(fields_12);
-  const auto a0 = must<std::vector<::tankwright::water::weighed_portion>>(in, "waters");
+  const auto a0 = must<std::span<const ::tankwright::water::weighed_portion>>(in, "waters");
   const auto policy = in.policy();
-  return ::tankwright::water::blend(tw::core::span_of(a0), policy);
+  return ::tankwright::water::blend(a0, policy);
 }
 
 // water.concentration_of
