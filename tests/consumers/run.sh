@@ -55,3 +55,12 @@ expect "pkg-config" "$scratch/by_pkg_config"
 
 "$cxx" -std=c++20 -I"$source_dir/include" "$here/main.cpp" -o "$scratch/by_include"
 expect "one include folder" "$scratch/by_include"
+
+# A compiler that takes for granted that there is no NaN is told so; one that may only reorder is not.
+if said=$("$cxx" -std=c++20 -ffast-math -fsyntax-only -I"$source_dir/include" "$here/main.cpp" 2>&1); then
+  echo "-ffast-math: accepted"
+  exit 1
+fi
+grep -q 'compile without -ffast-math' <<<"$said"
+"$cxx" -std=c++20 -ffast-math -fno-finite-math-only -fsyntax-only -I"$source_dir/include" "$here/main.cpp"
+echo "-ffast-math: ok"
