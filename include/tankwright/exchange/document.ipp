@@ -37,8 +37,9 @@ TANKWRIGHT_INLINE void check_text(std::string_view text, notation in) {
     throw syntax_error{std::to_string(text.size()) + " bytes; a plan has at most " + std::to_string(largest_document),
                        0};
   }
-  const bool utf16 = text.starts_with("\xff\xfe") || text.starts_with("\xfe\xff") ||
-                     (text.size() >= 4 && (text[0] == '\0') != (text[1] == '\0') && (text[2] == '\0') == (text[0] == '\0'));
+  const bool utf16 =
+      text.starts_with("\xff\xfe") || text.starts_with("\xfe\xff") ||
+      (text.size() >= 4 && (text[0] == '\0') != (text[1] == '\0') && (text[2] == '\0') == (text[0] == '\0'));
   if (utf16) throw syntax_error{"is written in UTF-16; save it as UTF-8 and try again", 0};
   if (const auto nul = text.find('\0'); nul != std::string_view::npos) {
     throw syntax_error{"is not a text: byte " + std::to_string(nul + 1) + " is zero", 0};

@@ -7,10 +7,8 @@
 
 namespace tankwright::exchange {
 
-namespace detail {
-
-/// How many bytes from `at` on are one character of UTF-8; 0 where they are none.
-[[nodiscard]] inline std::size_t utf8_length(std::string_view text, std::size_t at) noexcept {
+TANKWRIGHT_INLINE std::size_t utf8_length(std::string_view text, std::size_t at) noexcept {
+  if (at >= text.size()) return 0;
   const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
   const unsigned first = byte(at);
   if (first < 0x80) return 1;
@@ -24,35 +22,46 @@ namespace detail {
   return overlong || outside ? 0 : length;
 }
 
-}  // namespace detail
-
-TANKWRIGHT_INLINE std::string quoted_text(std::string_view text) {
-  std::string out = "\"";
+TANKWRIGHT_INLINE void detail::append_quoted(std::string& out, std::string_view text) {
   constexpr const char* digits = "0123456789abcdef";
+  out += '"';
+  std::size_t plain = 0;  // from here on, nothing that needs care
   for (std::size_t i = 0; i < text.size();) {
     const char c = text[i];
     const auto byte = static_cast<unsigned char>(c);
-    const std::size_t length = detail::utf8_length(text, i);
-    if (length == 0) {
-      out += "\xEF\xBF\xBD";
+    if (byte >= 0x20 && byte < 0x7f && c != '"' && c != '\\') {
       ++i;
       continue;
     }
-    if (c == '"' || c == '\\') {
+    const std::size_t length = utf8_length(text, i);
+    if (length > 1) {
+      i += length;
+      continue;
+    }
+    out.append(text.substr(plain, i - plain));
+    if (length == 0) {
+      out += "\xEF\xBF\xBD";
+    } else if (c == '"' || c == '\\') {
       out += '\\';
       out += c;
     } else if (c == '\n') {
       out += "\\n";
     } else if (c == '\t') {
       out += "\\t";
-    } else if (byte < 0x20 || byte == 0x7f) {
-      out.append("\\u00").append(1, digits[byte / 16]).append(1, digits[byte % 16]);
     } else {
-      out.append(text.substr(i, length));
+      out.append("\\u00").append(1, digits[byte / 16]).append(1, digits[byte % 16]);
     }
-    i += length;
+    plain = ++i;
   }
-  return out + "\"";
+  out.append(text.substr(plain));
+  out += '"';
+}
+
+TANKWRIGHT_INLINE std::string quoted_text(std::string_view text) {
+  std::string out;
+  out.reserve(text.size() + 2);
+  detail::append_quoted(out, text);
+  return out;
 }
 
 TANKWRIGHT_INLINE json_text& json_text::number(double value) {
