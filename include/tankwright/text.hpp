@@ -5,3 +5,4 @@
 
 #include <tankwright/text/measured.hpp>
 #include <tankwright/text/quantity.hpp>
+#include <tankwright/text/unit_choices.hpp>

@@ -205,3 +205,58 @@ TEST_CASE("exchange: files are written whole, never over the input, never throug
   TW_HOLDS(kept, te::read_file(path + ".bak") == "a = 1  # mine\n");
   TW_HOLDS(kept, !te::save_plan(path, "a = 3\n"));
 }
+
+TEST_CASE("a character of UTF-8 is as long as the standard says, and what is none has no length") {
+  // Table 3-7 of the Unicode standard (well-formed byte sequences), its rows and the bytes just outside them.
+  const evidence table{"tankwright::exchange::utf8_length", kind::published, "RFC 3629, section 4"};
+  const auto length = [&](std::string_view text, std::size_t expected) {
+    CAPTURE(std::string{text});
+    TW_HOLDS(table, te::utf8_length(text, 0) == expected);
+  };
+  for (const std::string_view one : {std::string_view{"\0", 1}, std::string_view{"a"}, std::string_view{"\x7f"}})
+    length(one, 1);
+  for (const std::string_view two : {"\xc2\x80", "\xdf\xbf"}) length(two, 2);
+  for (const std::string_view three : {"\xe0\xa0\x80", "\xed\x9f\xbf", "\xee\x80\x80", "\xef\xbf\xbf"})
+    length(three, 3);
+  for (const std::string_view four : {"\xf0\x90\x80\x80", "\xf4\x8f\xbf\xbf"}) length(four, 4);
+  for (const std::string_view none :
+       {"", "\x80", "\xbf", "\xc0\x80", "\xc1\xbf", "\xc2", "\xc2\x7f", "\xe0\x9f\xbf", "\xed\xa0\x80", "\xe2\x82",
+        "\xf0\x8f\xbf\xbf", "\xf4\x90\x80\x80", "\xf5\x80\x80\x80", "\xff"}) {
+    length(none, 0);
+  }
+  TW_HOLDS(table, te::utf8_length("a\xc3\xa9", 1) == 2);
+  TW_HOLDS(table, te::utf8_length("a", 1) == 0);
+}
+
+TEST_CASE("a header without a name is refused with its line") {
+  const evidence toml{"tankwright::exchange::check_text", kind::published, "TOML 1.0, Table: bare and quoted keys"};
+  const auto refused = [&](std::string_view text, std::size_t line) {
+    CAPTURE(std::string{text});
+    try {
+      te::check_text(text, te::notation::toml);
+      TW_HOLDS(toml, false);
+    } catch (const te::syntax_error& e) {
+      TW_HOLDS(toml, e.line() == line);
+    }
+    CHECK_THROWS_AS((void)te::document_from_toml(text), te::syntax_error);
+  };
+  refused("[.", 1);
+  refused("[[[", 1);
+  refused("[[.a]]", 1);
+  refused("\xef\xbb\xbf[*]", 1);
+  refused("a = 1\n\n  [ =]", 3);
+  refused("[\xc3\xa9]\n", 1);
+  refused("a = \"\"\"\n[.\n\"\"\"\n[.\n", 4);
+  refused("a = '[' # [\n[,\n", 2);
+  refused(std::string(999'999, '['), 1);
+  const auto passes = [&](std::string_view text) {
+    CAPTURE(std::string{text});
+    TW_HOLDS(toml, !te::document_from_toml(text).entries.empty());
+  };
+  passes("[a]\n[[b]]\n[ c . d ]\n[\"e.f\"]\n['g']\n[-1_]\n");
+  passes("a = [\n[1, 2],\n  [ [3] ]\n]\n[b]\n");
+  passes("a = \"\"\"\n[.\n[[[ \\\"\"\"\"\n[b]\n");
+  passes("a = '''\n[.\n'''\nb = '\\'\n[c]\n");
+  passes("a = \"\"\"b\"\"\"\"\"\n[c]\n");
+  passes("# [.\n[a] # [.\nb = {c = [1]}\n[d]\n");
+}

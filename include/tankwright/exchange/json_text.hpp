@@ -10,6 +10,15 @@
 
 namespace tankwright::exchange {
 
+/// How many bytes of a text are one character of UTF-8.
+///
+/// @param text any bytes
+/// @param at   where the character begins
+/// @return     1 to 4; 0 where the bytes are no UTF-8, or where the text has ended
+/// @accuracy   exact
+/// @source     RFC 3629
+[[nodiscard]] std::size_t utf8_length(std::string_view text, std::size_t at) noexcept;
+
 /// A text between quotation marks; TOML's basic strings and JSON's escape alike. Bytes that are no UTF-8 become U+FFFD.
 ///
 /// @param text any bytes

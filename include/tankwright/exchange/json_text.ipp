@@ -7,10 +7,8 @@
 
 namespace tankwright::exchange {
 
-namespace detail {
-
-/// How many bytes from `at` on are one character of UTF-8; 0 where they are none.
-[[nodiscard]] inline std::size_t utf8_length(std::string_view text, std::size_t at) noexcept {
+TANKWRIGHT_INLINE std::size_t utf8_length(std::string_view text, std::size_t at) noexcept {
+  if (at >= text.size()) return 0;
   const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
   const unsigned first = byte(at);
   if (first < 0x80) return 1;
@@ -24,15 +22,13 @@ namespace detail {
   return overlong || outside ? 0 : length;
 }
 
-}  // namespace detail
-
 TANKWRIGHT_INLINE std::string quoted_text(std::string_view text) {
   std::string out = "\"";
   constexpr const char* digits = "0123456789abcdef";
   for (std::size_t i = 0; i < text.size();) {
     const char c = text[i];
     const auto byte = static_cast<unsigned char>(c);
-    const std::size_t length = detail::utf8_length(text, i);
+    const std::size_t length = utf8_length(text, i);
     if (length == 0) {
       out += "\xEF\xBF\xBD";
       ++i;

@@ -7,6 +7,7 @@
 #include <string>
 #include <tankwright/decisions/assessment.hpp>
 #include <tankwright/decisions/figure.hpp>
+#include <tankwright/exchange/json_text.hpp>
 #include <tankwright/exchange/read.hpp>
 #include <vector>
 
@@ -38,6 +39,15 @@ struct report_style {
 /// @accuracy       exact
 /// @source         RFC 8259
 [[nodiscard]] std::string mistakes_to_json(const std::vector<located_mistake>& mistakes);
+
+/// Mistakes of a plan as the key "mistakes" of an object that is being written.
+///
+/// @param out      the object, open
+/// @param mistakes of a reading
+/// @throws         nothing but std::bad_alloc
+/// @accuracy       exact
+/// @source         RFC 8259
+void write_mistakes(json_text& out, const std::vector<located_mistake>& mistakes);
 
 /// The JSON Schema of plans, from the descriptions.
 ///

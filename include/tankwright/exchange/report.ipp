@@ -215,9 +215,8 @@ TANKWRIGHT_INLINE std::string report_to_json(const decisions::assessment& all,
   return std::move(out).take();
 }
 
-TANKWRIGHT_INLINE std::string mistakes_to_json(const std::vector<located_mistake>& mistakes) {
-  json_text out;
-  out.open_object().key("mistakes").open_list();
+TANKWRIGHT_INLINE void write_mistakes(json_text& out, const std::vector<located_mistake>& mistakes) {
+  out.key("mistakes").open_list();
   for (const located_mistake& m : mistakes) {
     out.open_object().key("path").text(m.what.path).key("reason").text(m.what.reason);
     if (m.line > 0) out.key("line").number(static_cast<double>(m.line));
@@ -225,7 +224,13 @@ TANKWRIGHT_INLINE std::string mistakes_to_json(const std::vector<located_mistake
     if (!m.what.clashes.empty()) out.key("clashes").text(m.what.clashes);
     out.close_object();
   }
-  out.close_list().close_object();
+  out.close_list();
+}
+
+TANKWRIGHT_INLINE std::string mistakes_to_json(const std::vector<located_mistake>& mistakes) {
+  json_text out;
+  write_mistakes(out.open_object(), mistakes);
+  out.close_object();
   return std::move(out).take();
 }
 
