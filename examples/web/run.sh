@@ -19,7 +19,7 @@ fi
 
 module=$build/web/module
 [ -f "$module/CMakeCache.txt" ] ||
-  emcmake cmake -S "$here/module" -B "$module" -G Ninja -DCMAKE_BUILD_TYPE=Release \
+  emcmake cmake -S "$here/module" -B "$module" -G Ninja -DCMAKE_BUILD_TYPE=MinSizeRel \
     ${CMAKE_CXX_COMPILER_LAUNCHER:+-DCMAKE_CXX_COMPILER_LAUNCHER="$CMAKE_CXX_COMPILER_LAUNCHER"} >/dev/null
 cmake --build "$module" --target page
 (cd "$here" && node build.mjs "$module/page.wasm" "$build/web/tankwright.html")

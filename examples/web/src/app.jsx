@@ -82,7 +82,7 @@ function Head({ store }) {
           <button type="button" class="tool" disabled={future.length === 0} onClick={() => store.redo()} title={future.length ? `Redo: ${future.at(-1).label}` : 'Nothing to redo'} aria-label="Redo"><Icon name="redo" /></button>
           <span class="gap" />
           <div class="menu">
-            <button type="button" class="tool wide" aria-expanded={menu} onClick={() => setMenu(!menu)}><Icon name="page" /> <span>New</span></button>
+            <button type="button" class="tool wide" aria-label="New" aria-expanded={menu} onClick={() => setMenu(!menu)}><Icon name="page" /> <span>New</span></button>
             {menu && (
               <ul class="menu-list" onKeyDown={(e) => e.key === 'Escape' && setMenu(false)}>
                 <li><button type="button" onClick={() => begin('starter')}><b>A short plan to fill in</b><span>The keys that matter most, with invented numbers.</span></button></li>
@@ -91,13 +91,13 @@ function Head({ store }) {
               </ul>
             )}
           </div>
-          <button type="button" class="tool wide" onClick={() => file.current.click()}><Icon name="open" /> <span>Open</span></button>
+          <button type="button" class="tool wide" aria-label="Open" onClick={() => file.current.click()}><Icon name="open" /> <span>Open</span></button>
           <input ref={file} type="file" class="unseen" tabIndex={-1} aria-label="A plan file" accept=".toml,.json,text/*"
             onChange={(e) => {
               if (e.currentTarget.files[0]) store.openFile(e.currentTarget.files[0]);
               e.currentTarget.value = '';
             }} />
-          <button type="button" class="tool wide" onClick={() => store.saveFile()}><Icon name="save" /> <span>Save</span></button>
+          <button type="button" class="tool wide" aria-label="Save" onClick={() => store.saveFile()}><Icon name="save" /> <span>Save</span></button>
           <button type="button" class="tool print-tool" onClick={() => window.print()} aria-label="Print" title="Print"><Icon name="print" /></button>
           <span class="gap" />
           <div class="pair" role="group" aria-label="Units of the answers">

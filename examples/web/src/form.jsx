@@ -27,9 +27,9 @@ export function DayForm({ store, day }) {
     <div class="tables">
       {there.map(({ spec, at, parent }) =>
         spec.kind === 'table' ? (
-          <Table key={at} store={store} spec={spec} node={parent.tables[spec.name]} level={3} />
+          <Table key={at} store={store} spec={spec} node={parent.tables[spec.name]} level={2} />
         ) : (
-          <List key={at} store={store} spec={spec} at={at} list={parent.lists[spec.name]} level={3} />
+          <List key={at} store={store} spec={spec} at={at} list={parent.lists[spec.name]} level={2} />
         ))}
       <Offers store={store} offered={offered} />
     </div>
@@ -379,7 +379,7 @@ function Slider({ store, keyRow: key, path, id, given }) {
   };
   return (
     <div class="slider">
-      <input ref={shown} type="range" min={low} max={high} step={sizes ? 1 : step} value={nearest} onInput={move} onChange={() => store.letGo()}
+      <input ref={shown} type="range" min={low} max={high} step={sizes ? 1 : step} value={nearest} onInput={move} onChange={() => store.letGo()} onBlur={() => store.letGo()}
         aria-label={`${nameOf(key.name)}, by a slider`} aria-valuetext={inPrint(given.text)} aria-describedby={`${id}-means`}
         style={{ '--part': `${(100 * (nearest - low)) / (high - low || 1)}%` }} />
       <output>{inPrint(partsOf(given.text).number)} {unitInPrint(partsOf(given.text).unit)}</output>

@@ -126,6 +126,12 @@ export class Library {
     const low = n.low ?? n.central;
     return this.text(this.own.page_amount(this.word(n.quantity), low, n.central, n.high ?? n.central, us ? 1 : 0));
   }
+  /** Set a number and see what moves: {findings} or {mistakes}. */
+  slide(plan, path, si, open, us) {
+    const said = this.text(this.own.page_slide(plan, this.word(path), si, this.word(open), us ? 1 : 0));
+    if (!said) throw new LibraryError({ name: 'bad_key', path, message: `${path} holds no number` });
+    return JSON.parse(said);
+  }
   everydayUnit(quantity, si, us) {
     return this.text(this.own.page_unit(this.word(quantity), si, us ? 1 : 0));
   }

@@ -96,7 +96,7 @@ export class Store {
     s.root = treeOf(values, s.tables);
     s.text = text;
     s.us = s.root.given.units?.text === 'us';
-    s.mistakes = mistakes.map((m) => ({ ...m, own: ownPath(m.path, s.root), ownClash: m.clashes && ownPath(m.clashes, s.root) }));
+    s.mistakes = this.located(mistakes);
     s.byPath = new Map(s.mistakes.map((m) => [m.own, m]));
     if (report) s.report = report;
     s.stale = !report; // the report is that of the last plan without mistakes
@@ -109,6 +109,10 @@ export class Store {
     this.keep();
     this.redraw();
     if (report) this.checkSoon();
+  }
+  located(mistakes) {
+    const { root } = this.state;
+    return mistakes.map((m) => ({ ...m, own: ownPath(m.path, root), ownClash: m.clashes && ownPath(m.clashes, root) }));
   }
   checkSoon() {
     clearTimeout(this.soon);
@@ -168,6 +172,7 @@ export class Store {
   }
   /** Some edits as one step that can be undone. `path` is where a refusal is shown, with what was typed. */
   async edit(edits, label, { path, typed } = {}) {
+    if (this.sliding) await this.settle();
     try {
       const before = this.state.text;
       const heard = await this.ask('edit', { edits });
@@ -214,38 +219,39 @@ export class Store {
 
   // ---- sliders ----
 
-  /** A slider moves: only the newest place is asked for. */
+  /** A slider moves: it stays where the hand is, and only its newest place is asked for. */
   slide(path, si) {
     const s = this.state;
-    if (!this.sliding) this.sliding = { path, before: s.text };
-    this.wanted = { path, si, at: performance.now() };
+    this.sliding ||= { path, before: s.text };
+    clearTimeout(this.letting);
     clearTimeout(this.soon);
     this.engine.stopThorough();
-    if (!this.asking) this.asking = this.follow();
+    const held = givenAt(path, s.root);
+    if (held) held.si = si;
+    this.wanted = { path, si, at: performance.now() };
+    this.asking ||= this.follow();
   }
   async follow() {
     try {
       while (this.wanted) {
         const { path, si, at } = this.wanted;
         this.wanted = null;
-        const heard = await this.ask('slide', { path, si });
+        const heard = await this.ask('slide', { path, si, open: this.state.open });
         ++this.touched;
         const s = this.state;
-        const node = givenAt(path, s.root);
-        if (node) Object.assign(node, { text: heard.text, si });
+        const held = givenAt(path, s.root);
+        if (held) held.text = heard.text;
         s.checked = false;
         s.progress = null;
         if (heard.findings) {
-          s.stale = false;
           s.mistakes = [];
-          s.byPath = new Map();
           const whole = new Map(s.report?.findings.map((f) => [f.id, f]));
           s.report = { ...s.report, findings: heard.findings.map((f) => movedFinding(whole.get(f.id), f)) };
         } else {
-          s.mistakes = heard.mistakes.map((m) => ({ ...m, own: ownPath(m.path, s.root) }));
-          s.byPath = new Map(s.mistakes.map((m) => [m.own, m]));
-          s.stale = true;
+          s.mistakes = this.located(heard.mistakes);
         }
+        s.stale = !heard.findings;
+        s.byPath = new Map(s.mistakes.map((m) => [m.own, m]));
         this.redraw();
         await new Promise((drawn) => requestAnimationFrame(drawn));
         this.lastSlide = performance.now() - at;
@@ -256,13 +262,21 @@ export class Store {
       this.asking = null;
     }
   }
-  /** The hand lets go: one step to undo, pictures and bands anew. */
-  async letGo() {
+  /** The hand lets go: when it stays away, one step to undo, pictures and bands anew. */
+  letGo() {
+    clearTimeout(this.letting);
+    this.letting = setTimeout(() => this.settle(), 250);
+  }
+  async settle() {
     if (!this.sliding) return;
+    await this.asking;
     const { path, before } = this.sliding;
     this.sliding = null;
-    await this.asking;
     const heard = await this.ask('state');
+    if (this.sliding) {
+      this.sliding.before = before; // it moves again, and it is one step
+      return;
+    }
     if (heard.text !== before) {
       this.state.text = before;
       this.remember(placeInWords(path));
@@ -273,6 +287,7 @@ export class Store {
   // ---- undo ----
 
   async undo() {
+    if (this.sliding) await this.settle();
     const s = this.state;
     const step = s.past.at(-1);
     if (!step) return;
@@ -392,14 +407,14 @@ export class Store {
 
 /** A finding of the report with what a slider has moved. */
 function movedFinding(whole, moved) {
-  if (!whole) return { question: moved.id, places: [], numbers: [], sources: [], measure_next: [], caution: '', note: '', ...moved };
-  const byId = new Map(moved.numbers.map((n) => [`${n.id} ${n.place ?? ''}`, n]));
-  const place = (n, at) => ({ ...n, ...byId.get(`${n.id} ${at}`) });
+  if (!whole) return { question: moved.id, consequence: 'money', places: [], sources: [], measure_next: [], ...moved };
+  const texts = new Map(moved.numbers.map((n) => [`${n.id} ${n.place}`, n.text]));
+  const at = (place) => (n) => ({ ...n, text: texts.get(`${n.id} ${place}`) ?? n.text });
   return {
     ...whole,
     verdict: moved.verdict,
     happens: moved.happens,
-    numbers: whole.numbers.map((n) => place(n, '')),
-    places: whole.places.map((p) => ({ ...p, numbers: p.numbers.map((n) => place(n, p.place)) })),
+    numbers: whole.numbers.map(at('')),
+    places: whole.places.map((p) => ({ ...p, numbers: p.numbers.map(at(p.place)) })),
   };
 }

@@ -121,18 +121,10 @@ const operations = {
     library.own.tw_plan_free(before);
     return state();
   },
-  /** A slider moves: nothing but the findings. */
-  slide({ path, si }) {
-    library.call('tw_plan_set_si', [plan, path, si]);
-    const us = inUs();
-    try {
-      const { findings } = library.call('tw_plan_findings', [plan, 0], 'json');
-      putIntoWords(findings, us);
-      return { findings, text: library.call('tw_plan_get', [plan, path], 'text') };
-    } catch (wrong) {
-      if (wrong.data?.mistakes) return { mistakes: wrong.data.mistakes, text: library.call('tw_plan_get', [plan, path], 'text') };
-      throw wrong;
-    }
+  /** A slider moves: nothing but what can be seen of the findings. */
+  slide({ path, si, open }) {
+    const moved = library.slide(plan, path, si, open ?? '', inUs());
+    return { ...moved, text: library.call('tw_plan_get', [plan, path], 'text') };
   },
   state,
   /** The same number in another unit, as a text that gives it back. */
