@@ -73,17 +73,9 @@ void tell(char** error, const char* about, tw_status& code) {
   const auto nothing_more = [](const auto&) {};
   try {
     throw;
-  } catch (const refusal& e) {
+  } catch (const told_refusal& e) {
     code = e.code();
-    hand_over(error, code, e.what(), about, nothing_more);
-  } catch (const unusable_text& e) {
-    code = e.code();
-    hand_over(error, code, e.what(), about, [&](auto& out) {
-      if (const std::size_t line = e.mistakes().front().line; line > 0) {
-        out.key("line").number(static_cast<double>(line));
-      }
-      tw::exchange::write_mistakes(out, e.mistakes());
-    });
+    hand_over(error, code, e.what(), about, [&](auto& out) { e.write(out); });
   } catch (const tw::error& e) {
     code = code_of(e);
     hand_over(error, code, e.what(), about, [&](auto& out) { write_details(out, e); });
@@ -106,7 +98,12 @@ std::string lines_of(const std::vector<tw::exchange::located_mistake>& mistakes)
 }  // namespace
 
 unusable_text::unusable_text(tw_status code, std::vector<tw::exchange::located_mistake> mistakes)
-    : std::runtime_error{lines_of(mistakes)}, code_{code}, mistakes_{std::move(mistakes)} {}
+    : told_refusal{code, lines_of(mistakes)}, mistakes_{std::move(mistakes)} {}
+
+void unusable_text::write(tw::exchange::json_text& out) const {
+  if (const std::size_t line = mistakes_.front().line; line > 0) out.key("line").number(static_cast<double>(line));
+  tw::exchange::write_mistakes(out, mistakes_);
+}
 
 tw_status told(char** error, const char* about) noexcept {
   tw_status code = TW_INTERNAL;

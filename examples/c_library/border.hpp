@@ -8,6 +8,7 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <tankwright/exchange/json_text.hpp>
 #include <tankwright/exchange/read.hpp>
 #include <utility>
 #include <vector>
@@ -16,25 +17,32 @@
 
 namespace c_library {
 
-/// What the C interface itself refuses.
-class refusal : public std::runtime_error {
+/// What is refused with a status of its own, and what more is told of it.
+class told_refusal : public std::runtime_error {
  public:
-  refusal(tw_status code, const std::string& reason) : std::runtime_error{reason}, code_{code} {}
+  told_refusal(tw_status code, const std::string& reason) : std::runtime_error{reason}, code_{code} {}
   [[nodiscard]] tw_status code() const noexcept { return code_; }
+  /// Adds to the error, an object that is open.
+  virtual void write(tankwright::exchange::json_text& out) const = 0;
 
  private:
   tw_status code_;
 };
 
+/// What the C interface itself refuses.
+class refusal final : public told_refusal {
+ public:
+  using told_refusal::told_refusal;
+  void write(tankwright::exchange::json_text&) const override {}
+};
+
 /// A text that is no document, or whose plan cannot be used: all that is wrong.
-class unusable_text : public std::runtime_error {
+class unusable_text final : public told_refusal {
  public:
   unusable_text(tw_status code, std::vector<tankwright::exchange::located_mistake> mistakes);
-  [[nodiscard]] tw_status code() const noexcept { return code_; }
-  [[nodiscard]] const auto& mistakes() const noexcept { return mistakes_; }
+  void write(tankwright::exchange::json_text& out) const override;
 
  private:
-  tw_status code_;
   std::vector<tankwright::exchange::located_mistake> mistakes_;
 };
 

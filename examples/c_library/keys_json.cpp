@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <cmath>
+#include <tankwright/core/unit_table.hpp>
 #include <tankwright/plan/keys.hpp>
 #include <tankwright/plan/leaf_text.hpp>
 #include <tankwright/plan/walk.hpp>
@@ -120,16 +120,54 @@ void write_key(json_text& out, const tw::plan::key_row& row) {
   out.close_object();
 }
 
-void write_units(json_text& out, const std::vector<tw::plan::key_row>& keys) {
-  std::vector<std::string_view> told;
+/// A quantity, and a unit of it by the name that its maker has in C++: "litres" in volume_litres.
+struct named_unit {
+  std::string_view quantity;
+  std::string_view name;
+  std::string_view symbol;
+};
+
+constexpr named_unit unit_names[] = {
+#define C_LIBRARY_ROW(quantity, maker, symbol, factor) {#quantity, #maker, symbol},
+    TANKWRIGHT_UNIT_TABLE(C_LIBRARY_ROW)
+#undef C_LIBRARY_ROW
+    // What temperature.hpp and thin_types.hpp make.
+    {"gauge_pressure", "", ""},
+    {"absolute_pressure", "", ""},
+    {"temperature", "kelvins", "K"},
+    {"temperature", "celsius", "degC"},
+    {"temperature", "fahrenheit", "degF"},
+    {"temperature_difference", "kelvin_steps", "K"},
+    {"temperature_difference", "fahrenheit_steps", "degF"},
+    {"proportion", "percent", "%"},
+    {"porosity", "percent", "%"},
+    {"relative_humidity", "percent", "%"},
+    {"absolute_salinity", "grams_per_kilogram", "g/kg"},
+    {"practical_salinity", "", ""},
+    {"number", "", ""},
+};
+
+std::string_view name_of(std::string_view quantity, std::string_view symbol) noexcept {
+  const bool pressure = quantity == "gauge_pressure" || quantity == "absolute_pressure";
+  for (const named_unit& unit : unit_names) {
+    if (unit.symbol == symbol && unit.quantity == (pressure ? std::string_view{"pressure"} : quantity))
+      return unit.name;
+  }
+  return {};
+}
+
+/// Every quantity, with the units that it may be written in.
+void write_units(json_text& out) {
+  std::string_view told;
   out.key("quantities").open_list();
-  for (const auto& row : keys) {
-    const std::string_view quantity = row.about.quantity;
-    if (quantity.empty() || std::find(told.begin(), told.end(), quantity) != told.end()) continue;
-    told.push_back(quantity);
-    out.open_object().key("name").text(quantity).key("unit").text(tw::text::si_unit(quantity)).key("units").open_list();
-    for (const auto& unit : tw::text::units_of(quantity)) {
-      out.open_object().key("symbol").text(unit.symbol).key("size").number(unit.size);
+  for (const named_unit& row : unit_names) {
+    if (row.quantity == told) continue;
+    told = row.quantity;
+    out.open_object().key("name").text(told).key("unit").text(tw::text::si_unit(told)).key("units").open_list();
+    for (const auto& unit : tw::text::units_of(told)) {
+      const std::string_view name = name_of(told, unit.symbol);
+      if (name.empty()) continue;  // kelvins of a scale are no steps
+      out.open_object().key("symbol").text(unit.symbol).key("name").text(name).key("size").number(unit.size);
       out.key("zero").number(unit.zero).close_object();
     }
     out.close_list().close_object();
@@ -178,7 +216,7 @@ std::string keys_json() {
     out.text(rule.together ? "together" : rule.needed ? "one_of" : "at_most_one_of").close_object();
   }
   out.close_list();
-  write_units(out, all.keys);
+  write_units(out);
   out.close_object();
   return std::move(out).take();
 }

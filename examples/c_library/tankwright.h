@@ -56,6 +56,7 @@ extern "C" {
  *   "path"                                             the key of the plan, the id of the finding
  *   "function", "argument", "value", "low", "high", "unit", "source"   what was held against which limits
  *   "text", "position", "reason", "expected"           a text that is not what it should be
+ *   "field", "nearest"                                 of a formula, and a name that there is
  *   "line"                                             of a document, from 1
  *   "mistakes": [{"path", "reason", "line", "pointer", "clashes"}]     all that is wrong with a plan
  */
@@ -67,7 +68,7 @@ enum {
   TW_BAD_DOCUMENT = 3,    /**< a text that is neither TOML nor JSON, no UTF-8, or too large */
   TW_BAD_PLAN = 4,        /**< the plan cannot be assessed; "mistakes" has all that is wrong */
   TW_BAD_KEY = 5,         /**< a path that names no key of a plan, or no element of a list */
-  TW_BAD_VALUE = 6,       /**< a text that is not what the key or argument holds */
+  TW_BAD_VALUE = 6,       /**< a text or a number that is not what the key or the field holds */
   TW_INVALID_INPUT = 7,   /**< describes nothing that can exist */
   TW_OUT_OF_RANGE = 8,    /**< can exist, but lies outside the published range */
   TW_NO_CONVERGENCE = 9,  /**< a solver did not reach its tolerance */
@@ -143,16 +144,17 @@ TW_API tw_status tw_starter_text(tw_units units, char **text, char **error);
  *    "path": "plumbing.return[].below_edge", "table": "plumbing.return[]", "name": "below_edge",
  *    "kind": "number" | "numbers" | "word" | "flag" | "text" | "rating" | "table" | "tables",
  *    "means": one sentence, "needed": bool, "set_by": "measured" | "chosen" | "wanted",
- *    where it is not given: "default": text,
+ *    where it is not given: "default": text, of a number also "default_si",
  *    of a number or a list of them: "quantity", "unit" (SI), "low", "high" (what can exist, SI), "low_text", "high_text",
  *       "whole": bool, "example": text, "everyday": {"si": "mm", "us": "in"} (units to begin with),
  *       a usual doubt: "doubt": {"kind": "distance" | "share" | "factor", "size": SI or pure, "text": "5 mm"},
  *       what it can be chosen from: "choose": {"low", "high", "step" (0: any)} and "sizes": [SI] that are sold,
  *    of a word: "words": [...], of a rating: "example": text}],
  *  "rules": [{"table", "names": [...], "kind": "one_of" | "at_most_one_of" | "together"}],
- *  "quantities": [{"name": "length", "unit": "m", "units": [{"symbol": "mm", "size": 0.001, "zero": 0}]}]}
+ *  "quantities": [{"name": "length", "unit": "m",
+ *                  "units": [{"symbol": "mm", "name": "millimetres", "size": 0.001, "zero": 0}]}]}
  *
- * SI = number * size + zero.
+ * SI = number * size + zero. All quantities of the library are there, also those that no key holds.
  */
 TW_API tw_status tw_keys(char **json, char **error);
 
@@ -177,8 +179,8 @@ TW_API tw_status tw_plan_add(tw_plan *plan, const char *path, char **added, char
 
 /**
  * What the plan holds, for a form: {"values": [{"path": "plumbing.return[left].below_edge", "text": "35 mm",
- * "si": 0.035}]}: every key that was given, in the order of `tw_keys`; "si" for numbers alone. Tables that are there and
- * hold nothing are there as {"path"}.
+ * "si": 0.035}]}: every key that was given, in the order of `tw_keys`; "si" for numbers alone. Each table that is there
+ * comes before its keys, as {"path"}.
  */
 TW_API tw_status tw_plan_values(const tw_plan *plan, char **json, char **error);
 
@@ -247,20 +249,37 @@ TW_API tw_status tw_decisions(char **json, char **error);
 /* ---- formulas ---------------------------------------------------------------------------------------------------- */
 
 /**
- * Every formula by its name, as data: folder, sentence, arguments with quantity, unit, limits and default, results,
- * sources, caution.
+ * Every formula by its name, as data: {"formulas": [...], "types": {...}, "units": {...}, "constants": [...],
+ * "not_here": [...]}; examples/formulas says what is in it.
  */
 TW_API tw_status tw_formula_list(char **json, char **error);
 
 /**
- * Call a formula by its name.
+ * Call a formula by its name. TW_BAD_ARGUMENT for a formula that there is not, TW_BAD_VALUE for a field, otherwise what the
+ * library says; the error has "field" and "nearest" where they help.
  *
- * @param name      "water::density"
- * @param arguments JSON object: a field for each argument, as a text with its unit ("2150 L") or as a number with its
- *                  unit in the name ("volume_litres": 2150)
- * @param result    JSON
+ * @param name   "water.salt_for_new_water", or without its folder where that is no question
+ * @param fields JSON object: each a number in SI, a number in a unit, or a text: {"volume": "2150 L", "target": 35,
+ *               "temperature": {"value": 24, "unit": "degC"}, "mix_yield": "87 %"}
+ * @param result {"formula", "result", "cautions", "source"}; numbers in SI: {"value": 86.4, "unit": "kg", "quantity": "mass"}
  */
-TW_API tw_status tw_formula_call(const char *name, const char *arguments, char **result, char **error);
+TW_API tw_status tw_formula_call(const char *name, const char *fields, char **result, char **error);
+
+/**
+ * For loops: formulas on plain numbers in SI, without any text. A formula takes and gives its numbers in the order of the
+ * list; an estimate is three (low, central, high), a word its place in its list, a flag 0 or 1.
+ *
+ * @param formula a number for the functions below, the same as long as the program runs
+ * @param in      how many numbers it takes
+ * @param out     how many it gives
+ */
+TW_API tw_status tw_formula_find(const char *name, int32_t *formula, size_t *in, size_t *out, char **error);
+
+/** Fill `in` with the defaults; NaN, which every formula refuses, where a number must be given. */
+TW_API tw_status tw_formula_defaults(int32_t formula, double *in, char **error);
+
+/** Call it. `extrapolate`: not 0 to go past the published ranges. */
+TW_API tw_status tw_formula_numbers(int32_t formula, const double *in, double *out, int extrapolate, char **error);
 
 #ifdef __cplusplus
 }

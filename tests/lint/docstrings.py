@@ -1,10 +1,12 @@
 # SPDX-License-Identifier: BSL-1.0
-"""Every public function of the folders must have a complete docstring (DEVELOPERS.md says which lines), every header its
-licence and its opening comment, and no header may be longer than 600 lines. Usage: docstrings.py ROOT"""
+"""Every public function of the folders must have a complete docstring (DEVELOPERS.md says which lines), every plain number
+its unit, every header its licence and its opening comment, and no header may be longer than 600 lines.
+Usage: docstrings.py ROOT"""
 import re
 import sys
 from pathlib import Path
 
+import declarations
 from headers import all_headers, public_functions
 
 
@@ -39,6 +41,25 @@ def problems_of(function):
     return missing
 
 
+def numbers_without_unit(world):
+    """The unit of most numbers is in their type. A plain double or integer carries it in its comment: `[m]`, `[1]`."""
+    def lacks(declared, comment):
+        return declarations.is_plain_number(declared) and not declarations.unit_in(comment)
+
+    for function in world.functions:
+        doc = declarations.tags(function.doc)
+        for parameter in function.parameters:
+            if lacks(parameter.type, doc['param'].get(parameter.name, '')):
+                yield function.header, function.line, f'{function.name}: @param {parameter.name} without unit'
+        if lacks(function.result, doc.get('return', '')):
+            yield function.header, function.line, f'{function.name}: @return without unit'
+    for record in world.records.values():
+        public = record.header.parent.name in declarations.FOLDERS and not re.search(r'\b(detail|kernel)::', record.name)
+        for field in record.fields if public else ():
+            if lacks(field.type, field.comment):
+                yield record.header, field.line, f'{record.name}: {field.name} without unit'
+
+
 def main(root):
     bad = checked = 0
     public = {f.name for header in all_headers(root) for f in public_functions(header)}
@@ -63,6 +84,9 @@ def main(root):
             for problem in problems_of(function):
                 print(f'{header}:{function.line}: {function.name}: {problem}')
                 bad += 1
+    for header, line, problem in numbers_without_unit(declarations.read(root)):
+        print(f'{header}:{line}: {problem}, such as [m] or [1]')
+        bad += 1
     print(f'{checked} public functions checked, {bad} problems')
     return 1 if bad or not checked else 0
 

@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: BSL-1.0 */
 /* Reports, findings for a slider, cures, text and page. */
-#include "tests.h"
-
 #include <math.h>
 #include <stdio.h>
 #include <string.h>
+
+#include "tests.h"
 
 /* A plan of plumbing alone is quick to sample. */
 static tw_plan *small_plan(const char *below_edge, const char *rim) {
@@ -47,7 +47,8 @@ static void reports(void) {
   OK(tw_plan_assess(plan, "sump.power_cut", TW_COMPACT, NULL, NULL, &one, &error));
   CHECK(times(one, "\"verdict\":") == 1);
   /* One alone is the same as in the whole. */
-  const char *a = strstr(report, "{\"id\":\"sump.power_cut\",\"day\""), *b = strstr(one, "{\"id\":\"sump.power_cut\",\"day\"");
+  const char *a = strstr(report, "{\"id\":\"sump.power_cut\",\"day\""),
+             *b = strstr(one, "{\"id\":\"sump.power_cut\",\"day\"");
   CHECK(a && b && strncmp(a, b, 400) == 0);
   tw_free(report);
   tw_free(one);
@@ -144,13 +145,15 @@ static void refuses_a_plan_that_contradicts_itself(void) {
   OK(tw_plan_validate(plan, &json, &error));
   CHECK(has(json, "plumbing.sump.running_level"));
   tw_free(json);
-  CHECK(has(REFUSES(TW_BAD_PLAN, tw_plan_assess(plan, NULL, 0, NULL, NULL, &json, &error)), "\"mistakes\":[{\"path\":"));
+  CHECK(
+      has(REFUSES(TW_BAD_PLAN, tw_plan_assess(plan, NULL, 0, NULL, NULL, &json, &error)), "\"mistakes\":[{\"path\":"));
   REFUSES(TW_BAD_PLAN, tw_plan_findings(plan, NULL, &json, &error));
   REFUSES(TW_BAD_PLAN, tw_plan_text(plan, TW_SI, 0, NULL, NULL, &json, &error));
   REFUSES(TW_BAD_PLAN, tw_plan_cures(plan, "sump.power_cut", &json, &error));
   OK(tw_plan_free(plan));
   plan = demo();
-  CHECK(has(REFUSES(TW_BAD_ARGUMENT, tw_plan_findings(plan, "sump.powercut", &json, &error)), "did you mean sump.power_cut?"));
+  CHECK(has(REFUSES(TW_BAD_ARGUMENT, tw_plan_findings(plan, "sump.powercut", &json, &error)),
+            "did you mean sump.power_cut?"));
   REFUSES(TW_BAD_ARGUMENT, tw_plan_assess(plan, "", 0, NULL, NULL, &json, &error));
   REFUSES(TW_BAD_ARGUMENT, tw_plan_assess(plan, NULL, 16, NULL, NULL, &json, &error));
   OK(tw_plan_free(plan));

@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: BSL-1.0 */
 /* What a caller can get wrong: each has an answer, and nothing is lost. */
-#include "tests.h"
-
 #include <math.h>
 #include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
+
+#include "tests.h"
 
 /* Every function that takes a plan, with one that is none. */
 static void every_function_refuses(tw_plan *no_plan) {

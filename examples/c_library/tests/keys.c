@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: BSL-1.0 */
 /* Keys by their path: set, get, clear, add, list. */
-#include "tests.h"
-
 #include <math.h>
 #include <string.h>
+
+#include "tests.h"
 
 static void sets_and_gets(void) {
   tw_plan *plan = NULL;

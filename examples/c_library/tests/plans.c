@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: BSL-1.0 */
 /* A plan from text and back, copied and freed. */
-#include "tests.h"
-
 #include <string.h>
+
+#include "tests.h"
 
 static const char toml[] =
     "title = \"Eel room\"\n"

@@ -21,7 +21,8 @@ void check_at(int holds, const char *what, const char *file, int line) {
 
 void check_status(tw_status expected, char **error, const char *what, const char *file, int line) {
   check_at(got == expected, what, file, line);
-  if (got != expected) printf("  %s, not %s: %s\n", tw_status_name(got), tw_status_name(expected), *error ? *error : "");
+  if (got != expected)
+    printf("  %s, not %s: %s\n", tw_status_name(got), tw_status_name(expected), *error ? *error : "");
   check_at((*error != NULL) == (got != TW_OK), "an error has a text, and success has none", file, line);
   tw_free(*error);
   *error = NULL;
@@ -55,7 +56,7 @@ int is_text(char *text, const char *expected) {
 
 double number_behind(const char *json, const char *from, const char *key) {
   char name[80];
-  const char *at = strstr(json, from);
+  const char *at = json ? strstr(json, from) : NULL;
   snprintf(name, sizeof name, "\"%s\":", key);
   if (at) at = strstr(at, name);
   return at ? strtod(at + strlen(name), NULL) : NAN;
@@ -64,7 +65,7 @@ double number_behind(const char *json, const char *from, const char *key) {
 double margin_of(const char *json, const char *finding) {
   char id[80];
   snprintf(id, sizeof id, "{\"id\":\"%s\"", finding);
-  const char *at = strstr(json, id);
+  const char *at = json ? strstr(json, id) : NULL;
   const double index = number_behind(json, id, "margin");
   for (double i = 0.0; at && i <= index; i += 1.0) at = strstr(at + 1, "\"central\":");
   return at && !isnan(index) ? strtod(at + strlen("\"central\":"), NULL) : NAN;
@@ -86,6 +87,7 @@ int main(void) {
   test_plans();
   test_keys();
   test_answers();
+  test_formulas();
   test_bad_input();
   test_threads();
   printf("%d passed, %d failed\n", passed, failed);

@@ -37,6 +37,7 @@ void set(tw_plan *plan, const char *path, const char *text);
 void test_plans(void);
 void test_keys(void);
 void test_answers(void);
+void test_formulas(void);
 void test_bad_input(void);
 void test_threads(void);
 

@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: BSL-1.0 */
 /* One plan in several threads: read, set, assessed and freed at once. */
 #define _POSIX_C_SOURCE 200809L
-#include "tests.h"
-
 #include <pthread.h>
 #include <stdio.h>
 #include <string.h>
+
+#include "tests.h"
 
 enum { threads = 4, rounds = 40 };
 
@@ -38,7 +38,7 @@ static void *asks_until_freed(void *given) {
   for (int i = 0; i < rounds; ++i) {
     char *text = NULL, *error = NULL;
     const tw_status status = work->number == 0 && i == rounds / 2 ? tw_plan_free(work->plan)
-                                                                   : tw_plan_write(work->plan, TW_JSON, &text, &error);
+                                                                  : tw_plan_write(work->plan, TW_JSON, &text, &error);
     work->wrong += status != TW_OK && status != TW_BAD_HANDLE;
     work->wrong += status == TW_BAD_HANDLE && !error;
     tw_free(text);

@@ -28,6 +28,11 @@ namespace tankwright::exchange {
 /// @source     RFC 8259, section 7; TOML 1.0
 [[nodiscard]] std::string quoted_text(std::string_view text);
 
+namespace detail {
+/// The same at the end of another text.
+void append_quoted(std::string& out, std::string_view text);
+}  // namespace detail
+
 /// Writes JSON from front to back. The caller opens and closes in pairs.
 class json_text {
  public:
@@ -40,11 +45,17 @@ class json_text {
   json_text& close_list() { return close(']'); }
   json_text& key(std::string_view name) {
     comma();
-    out_.append(quoted_text(name)).append(indent_ > 0 ? ": " : ":");
+    detail::append_quoted(out_, name);
+    out_.append(indent_ > 0 ? ": " : ":");
     after_key_ = true;
     return *this;
   }
-  json_text& text(std::string_view value) { return raw(quoted_text(value)); }
+  json_text& text(std::string_view value) {
+    comma();
+    detail::append_quoted(out_, value);
+    first_ = false;
+    return *this;
+  }
   json_text& flag(bool value) { return raw(value ? "true" : "false"); }
   /// The shortest number that reads back the same; null where it is not finite, for JSON has no such numbers.
   json_text& number(double value);

@@ -22,33 +22,46 @@ TANKWRIGHT_INLINE std::size_t utf8_length(std::string_view text, std::size_t at)
   return overlong || outside ? 0 : length;
 }
 
-TANKWRIGHT_INLINE std::string quoted_text(std::string_view text) {
-  std::string out = "\"";
+TANKWRIGHT_INLINE void detail::append_quoted(std::string& out, std::string_view text) {
   constexpr const char* digits = "0123456789abcdef";
+  out += '"';
+  std::size_t plain = 0;  // from here on, nothing that needs care
   for (std::size_t i = 0; i < text.size();) {
     const char c = text[i];
     const auto byte = static_cast<unsigned char>(c);
-    const std::size_t length = utf8_length(text, i);
-    if (length == 0) {
-      out += "\xEF\xBF\xBD";
+    if (byte >= 0x20 && byte < 0x7f && c != '"' && c != '\\') {
       ++i;
       continue;
     }
-    if (c == '"' || c == '\\') {
+    const std::size_t length = utf8_length(text, i);
+    if (length > 1) {
+      i += length;
+      continue;
+    }
+    out.append(text.substr(plain, i - plain));
+    if (length == 0) {
+      out += "\xEF\xBF\xBD";
+    } else if (c == '"' || c == '\\') {
       out += '\\';
       out += c;
     } else if (c == '\n') {
       out += "\\n";
     } else if (c == '\t') {
       out += "\\t";
-    } else if (byte < 0x20 || byte == 0x7f) {
-      out.append("\\u00").append(1, digits[byte / 16]).append(1, digits[byte % 16]);
     } else {
-      out.append(text.substr(i, length));
+      out.append("\\u00").append(1, digits[byte / 16]).append(1, digits[byte % 16]);
     }
-    i += length;
+    plain = ++i;
   }
-  return out + "\"";
+  out.append(text.substr(plain));
+  out += '"';
+}
+
+TANKWRIGHT_INLINE std::string quoted_text(std::string_view text) {
+  std::string out;
+  out.reserve(text.size() + 2);
+  detail::append_quoted(out, text);
+  return out;
 }
 
 TANKWRIGHT_INLINE json_text& json_text::number(double value) {

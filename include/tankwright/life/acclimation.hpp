@@ -135,7 +135,7 @@ struct water_between {
 struct gentle_drip {
   required<volume> start;  ///< water at the start
   water_step step;
-  required<double> salinity_per_hour;
+  required<double> salinity_per_hour;  ///< [1/h]
   temperature_difference temperature_per_hour = temperature_change_in_an_hour.level;
 };
 

@@ -119,7 +119,7 @@ inline double treated_flow(std::string_view here, std::span<const loop> loops) {
 ///
 ///   1 - exp(-eta n)
 ///
-/// @param turnovers  n >= 0
+/// @param turnovers  [1] n >= 0
 /// @param efficiency share removed in one pass, 0 to 1
 /// @return           share removed
 /// @throws           invalid_input
@@ -138,7 +138,7 @@ inline double treated_flow(std::string_view here, std::span<const loop> loops) {
 ///
 /// @param removed    share to remove, 0 <= p < 1
 /// @param efficiency share removed in one pass, more than 0 to 1
-/// @return           turnovers
+/// @return           [1] turnovers
 /// @throws           invalid_input
 /// @accuracy         exact for perfect mixing
 /// @source           Gage and Bidwell 1926
@@ -152,7 +152,7 @@ inline double treated_flow(std::string_view here, std::span<const loop> loops) {
 /// How long clearing takes.
 struct clearing {
   std::optional<duration> time;  ///< empty where the loops take nothing out: it never clears
-  double turnovers;              ///< of all loops, in that time
+  double turnovers;              ///< [1] of all loops, in that time
   tankwright::caution caution;
 };
 

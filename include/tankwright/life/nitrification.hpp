@@ -48,8 +48,8 @@ struct film {
   /// Ammonia from which the rate no longer rises (Malone and Pfeiffer 2006).
   water::total_ammonia plateau_from = water::total_ammonia::from_nitrogen(milligrams_per_litre(1.0));
   film_order order = film_order::linear;
-  double per_kelvin_on_plateau = 1.01108;  ///< limited by oxygen: +1.108 % a kelvin (Zhu and Chen 2002)
-  double per_kelvin_below = 1.04275;       ///< limited by ammonia: +4.275 % a kelvin (Zhu and Chen 2002)
+  double per_kelvin_on_plateau = 1.01108;  ///< [1] limited by oxygen: +1.108 % a kelvin (Zhu and Chen 2002)
+  double per_kelvin_below = 1.04275;       ///< [1] limited by ammonia: +4.275 % a kelvin (Zhu and Chen 2002)
 };
 
 /// The largest rates that Nijhof and Bovendeur (1990) measured at 24 degC.
@@ -222,10 +222,10 @@ struct filter_load {
 /// Where the ammonia settles. An empty level: the load is more than the filter can take at any level, ammonia rises for
 /// as long as it lasts.
 struct settled_ammonia {
-  std::optional<water::total_ammonia> low;      ///< with the best films
+  std::optional<water::total_ammonia> low;  ///< with the best films
   std::optional<water::total_ammonia> central;
-  std::optional<water::total_ammonia> high;     ///< with the poorest films
-  estimate<double> share_of_capacity;    ///< load over what the plateau can take; above one it cannot hold
+  std::optional<water::total_ammonia> high;  ///< with the poorest films
+  estimate<double> share_of_capacity;        ///< [1] load over what the plateau can take; above one it cannot hold
   tankwright::caution caution;
 };
 

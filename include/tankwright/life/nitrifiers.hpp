@@ -24,13 +24,13 @@ inline constexpr citation metcalf_eddy_2014{
 
 /// One group of bacteria: how it grows and dies. Rates at 20 degC.
 struct nitrifier {
-  required<rate> growth;                     ///< largest growth rate mu
+  required<rate> growth;                       ///< largest growth rate mu
   required<mass_concentration> half_nitrogen;  ///< nitrogen at half of that rate, K
-  required<double> yield;                    ///< dry organic mass grown for a mass of nitrogen oxidised, Y
-  required<rate> decay;                      ///< b
-  required<mass_concentration> half_oxygen;  ///< oxygen at half of the largest rate, K_O
-  required<double> growth_per_kelvin;        ///< theta of the growth
-  required<double> decay_per_kelvin;         ///< theta of the decay
+  required<double> yield;                      ///< [1] dry organic mass grown for a mass of nitrogen oxidised, Y
+  required<rate> decay;                        ///< b
+  required<mass_concentration> half_oxygen;    ///< oxygen at half of the largest rate, K_O
+  required<double> growth_per_kelvin;          ///< [1] theta of the growth
+  required<double> decay_per_kelvin;           ///< [1] theta of the decay
 };
 
 /// Fresh-water activated sludge; 1.072 and 1.029 were read in a reproduction, the others are from memory. In the sea

@@ -42,7 +42,7 @@ class specific_oxygen_use {
 /// The number of an oxygen use in milligrams per kilogram and hour.
 ///
 /// @param use specific oxygen use
-/// @return    mg/(kg h)
+/// @return    [mg/(kg h)]
 /// @accuracy  exact
 /// @source    this library
 [[nodiscard]] constexpr double in_milligrams_per_kilogram_hour(specific_oxygen_use use) noexcept { return use.value(); }
@@ -56,13 +56,13 @@ inline constexpr double sandbar_shark_q10 = 2.9;
 struct animals {
   std::string_view label = "animals";
   required<mass> each;                            ///< mass of one animal
-  double count = 1.0;
+  double count = 1.0;                             ///< [1]
   required<specific_oxygen_use> measured;         ///< rate of a reference animal, routine activity
   required<mass> measured_at_mass;                ///< mass of that animal
   required<tankwright::temperature> measured_at;  ///< temperature of that measurement
-  double mass_exponent = 0.80;                    ///< b of M^b for a whole animal; 0.79 to 0.86 from memory
-  double q10 = 2.5;                               ///< rise for 10 K; 2 to 3 from memory
-  double activity = 1.0;                          ///< over the measured rate; 2 to 3 when handled, moved or just fed
+  double mass_exponent = 0.80;                    ///< [1] b of M^b for a whole animal; 0.79 to 0.86 from memory
+  double q10 = 2.5;                               ///< [1] rise for 10 K; 2 to 3 from memory
+  double activity = 1.0;                          ///< [1] over the measured rate; 2 to 3 when handled or just fed
 };
 
 /// What animals use.
@@ -132,7 +132,7 @@ inline constexpr limits activity_limits{"activity", "", {0.0, 1e3}};
 ///   m(CO2) = RQ 44.009/31.998 m(O2)
 ///
 /// @param oxygen               oxygen used per time >= 0
-/// @param respiratory_quotient moles of CO2 for a mole of O2; 0.7 (fat) to 1.0 (carbohydrate)
+/// @param respiratory_quotient [mol/mol] moles of CO2 for a mole of O2; 0.7 (fat) to 1.0 (carbohydrate)
 /// @return                     carbon dioxide per time [kg/s]
 /// @throws                     invalid_input
 /// @accuracy                   exact by molar masses

@@ -46,17 +46,17 @@ struct swim_space {
   required<length> animal;  ///< total length of the adult
   required<length> run;     ///< longest straight run free of obstacles
   required<length> width;   ///< clear width there
-  required<velocity> speed; ///< routine speed of the species
-  double run_multiple = informal_length_multiple;
-  double width_multiple = informal_width_multiple;
+  required<velocity> speed;                         ///< routine speed of the species
+  double run_multiple = informal_length_multiple;   ///< [1]
+  double width_multiple = informal_width_multiple;  ///< [1]
 };
 
 /// The room in body lengths.
 struct clearance {
-  double run_in_lengths;
-  double width_in_lengths;
-  duration crossing;      ///< of the run at routine speed
-  length run_wanted;      ///< by the multiple
+  double run_in_lengths;    ///< [1]
+  double width_in_lengths;  ///< [1]
+  duration crossing;        ///< of the run at routine speed
+  length run_wanted;        ///< by the multiple
   length width_wanted;
   bool run_enough;
   bool width_enough;

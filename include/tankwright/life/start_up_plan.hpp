@@ -21,7 +21,7 @@ namespace tankwright::life {
 struct schedule {
   required<duration> at;  ///< from the start of the simulation
   duration every = {};
-  int times = 1;
+  int times = 1;  ///< [1]
 };
 
 /// Bacteria brought in: moved rock (`bacteria_on`), or a bottled culture.

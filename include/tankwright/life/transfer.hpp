@@ -27,9 +27,9 @@ inline constexpr caution transfer_caution{
 
 /// How far two waters may lie apart. Starting values of the trade, from memory.
 struct match_limits {
-  double salinity = 1.0;
+  double salinity = 1.0;  ///< [1]
   temperature_difference temperature = celsius_steps(1.0);
-  double ph = 0.2;
+  double ph = 0.2;  ///< [1]
   water::free_ammonia ammonia = free_ammonia_harm.level;
 };
 
@@ -42,9 +42,9 @@ struct water_pair {
 
 /// The animals' water against the tank's.
 struct water_match {
-  double salinity;                                   ///< tank less bag
+  double salinity;                                   ///< [1] tank less bag
   temperature_difference temperature;                ///< tank less bag
-  double ph;                                         ///< tank less bag
+  double ph;                                         ///< [1] tank less bag
   estimate<water::free_ammonia> ammonia_as_is;       ///< in the animals' water, at its own pH
   estimate<water::free_ammonia> ammonia_at_tank_ph;  ///< in the animals' water, once its pH has come up to the tank's
   bool salinity_matches;
@@ -107,7 +107,7 @@ struct moved_rock {
 struct rock_balance {
   nitrogen_load carried;            ///< as before, at the ammonia level of the old tank
   nitrogen_load shortfall;          ///< of the new load; zero when all is carried
-  double share_needed;              ///< of the old rock, for the new load; above one it cannot be done by rock alone
+  double share_needed;              ///< [1] of the old rock, for the new load; above one rock alone cannot do it
   water::total_ammonia daily_rise;  ///< of ammonia in the new system, until bacteria grow
   tankwright::caution caution;
 };

@@ -117,7 +117,7 @@ struct circuit_solution {
   std::vector<outlet_flow> outlets;
   std::vector<source_flow> sources;
   flow_rate delivered;  ///< out of all outlets that give; what the drains must carry
-  int iterations;
+  int iterations;       ///< [1]
   tankwright::caution caution;
 
   [[nodiscard]] const run_flow& run(std::string_view label) const { return find(runs, label, "run"); }

@@ -53,7 +53,7 @@ struct ranked_pump {
   tankwright::head head;
   pump_state state;
   bool reaches;           ///< at least the wanted flow
-  double share_of_curve;  ///< its flow over the flow at the end of its curve: best between about 0.3 and 0.8
+  double share_of_curve;  ///< [1] its flow over the flow at the end of its curve: best between about 0.3 and 0.8
 };
 
 struct pump_ranking {

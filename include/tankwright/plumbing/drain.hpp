@@ -42,7 +42,7 @@ inline constexpr double full_drain_number = 1.0;
 ///
 /// @param bore D [m] > 0
 /// @param flow Q [m^3/s] >= 0
-/// @return     J*: self-venting below 0.3, surging to 1, full above
+/// @return     [1] J*: self-venting below 0.3, surging to 1, full above
 /// @throws     invalid_input
 /// @accuracy   exact; the limits of the modes are soft, about 20 %
 /// @source     Hills 1983
@@ -59,7 +59,7 @@ inline constexpr double full_drain_number = 1.0;
 ///   Q = J* (pi/4) D^2.5 sqrt(g)
 ///
 /// @param bore   D [m] > 0
-/// @param number J* >= 0
+/// @param number [1] J* >= 0
 /// @return       flow [m^3/s]
 /// @throws       invalid_input
 /// @accuracy     as `drain_number`
@@ -128,8 +128,8 @@ struct wet_section {
 /// A nearly level drain, by Manning.
 struct part_full_drain {
   required<pipe_bore> bore;
-  required<double> slope;    ///< fall over length
-  double manning_n = 0.010;  ///< s/m^(1/3); smooth plastic 0.009 to 0.011 (from memory)
+  required<double> slope;    ///< [1] fall over length
+  double manning_n = 0.010;  ///< [s/m^(1/3)] smooth plastic 0.009 to 0.011 (from memory)
 };
 
 /// What runs in a nearly level drain.
@@ -199,7 +199,7 @@ inline void check_part_full(std::string_view here, const part_full_drain& drain)
 /// A nearly level drain, by Darcy and Weisbach.
 struct part_full_pipe {
   required<pipe_bore> bore;
-  required<double> slope;             ///< fall over length
+  required<double> slope;             ///< [1] fall over length
   length roughness = smooth_plastic;  ///< of the wall
   water::liquid water;
 };
@@ -252,7 +252,7 @@ enum class drain_mode {
 /// What a drain carries in each mode, and which one a flow puts it in.
 struct drain_answer {
   drain_mode mode;
-  double number;              ///< J* of the flow
+  double number;              ///< [1] J* of the flow
   flow_rate self_venting;     ///< what it carries quietly
   flow_rate stack;            ///< as a tall vented stack, one third full
   estimate<flow_rate> full;   ///< as a full siphon

@@ -52,13 +52,13 @@ inline void check_fall(std::string_view here, double from, double to) {
 /// A sharp hole or a short tube.
 struct orifice {
   required<length> bore;
-  double discharge_coefficient = 0.61;  ///< 0.60 to 0.62 sharp, 0.80 to 0.82 short tube, 0.97 rounded
+  double discharge_coefficient = 0.61;  ///< [1] 0.60 to 0.62 sharp, 0.80 to 0.82 short tube, 0.97 rounded
 };
 
 /// A pipe whose resistance is known: sum of K, the exit's 1, and f L/D.
 struct resisting_pipe {
   required<pipe_bore> bore;
-  required<double> resistance;
+  required<double> resistance;  ///< [1]
 };
 
 /// What an orifice counts for.
@@ -191,7 +191,7 @@ inline constexpr limits time_limits{"time", "s", positive};
 ///   Cd = 2 A (sqrt(h1) - sqrt(h2)) / (a sqrt(2g) t)
 ///
 /// @param fall plan area A [m^2] > 0; bore [m] > 0; heights from h1 > to h2 [m] >= 0 over the outlet; time t [s] > 0
-/// @return     discharge coefficient; above 1 the measurements contradict each other
+/// @return     [1] discharge coefficient; above 1 the measurements contradict each other
 /// @throws     invalid_input
 /// @accuracy   that of the measurements
 /// @source     textbook formula: Lal, ex. 3.6
@@ -377,7 +377,7 @@ struct edge_tail {
 struct plain_weir_tail {
   required<area> plan;
   required<length> width;
-  required<double> discharge_coefficient;
+  required<double> discharge_coefficient;  ///< [1]
   required<length> from;
   length to = millimetres(1.0);
 };
@@ -407,7 +407,7 @@ struct plain_weir_tail {
 struct v_notch_tail {
   required<area> plan;
   required<angle> opening;
-  required<double> discharge_coefficient;
+  required<double> discharge_coefficient;  ///< [1]
   required<length> from;
   length to = millimetres(1.0);
 };

@@ -43,7 +43,7 @@ enum class fitting {
 /// A loss of a kind, and how often it comes.
 struct fitted {
   estimate<loss_coefficient> loss;
-  int count = 1;
+  int count = 1;  ///< [1]
 };
 
 /// Where water enters a pipe from a tank.
@@ -80,15 +80,15 @@ struct tee_loss {
 
 /// Hooper's two constants of a fitting.
 struct two_k {
-  double k1;
-  double k_infinity;
+  double k1;          ///< [1]
+  double k_infinity;  ///< [1]
 };
 
 /// Darby's three constants of a fitting.
 struct three_k {
-  double k1;
-  double k_i;
-  double k_d;
+  double k1;   ///< [1]
+  double k_i;  ///< [1]
+  double k_d;  ///< [in^0.3]
 };
 
 inline constexpr two_k hooper_elbow_90{800.0, 0.40};

@@ -14,7 +14,7 @@ namespace tankwright::plumbing {
 struct free_jet {
   required<head> drive;                ///< over the hole
   required<length> fall;               ///< down to where the reach is asked for
-  double velocity_coefficient = 0.98;  ///< true velocity over sqrt(2 g h): 0.97 to 0.99 for a clean hole
+  double velocity_coefficient = 0.98;  ///< [1] true velocity over sqrt(2 g h): 0.97 to 0.99 for a clean hole
 };
 
 /// A jet as it was measured.
@@ -52,7 +52,7 @@ inline constexpr limits jet_pressure_limits{"pressure", "Pa", not_negative};
 ///   C_v = x / (2 sqrt(h y))
 ///
 /// @param jet    head h over the hole, fall y [m] > 0; reach x [m] >= 0
-/// @return       velocity coefficient
+/// @return       [1] velocity coefficient
 /// @throws       invalid_input (names the argument, its value and the limits)
 /// @accuracy     that of the measurement
 /// @source       Torricelli; ballistics

@@ -62,7 +62,7 @@ inline constexpr limits loss_limits{"loss coefficient", "", {-1e6, 1e15}};
 ///
 ///   low = central = high = K
 ///
-/// @param k      K, -1e6 to 1e15
+/// @param k      [1] K, -1e6 to 1e15
 /// @return       K as an estimate
 /// @throws       invalid_input (names the argument, its value and the limits)
 /// @accuracy     exact

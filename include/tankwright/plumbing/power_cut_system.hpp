@@ -66,7 +66,7 @@ struct power_cut_input {
   std::vector<shared_pipe> shared_pipes{};
   /// Sea water of 25 degC, unless given; it decides how fast pipes siphon, within a few per cent.
   water::liquid water{.density = kilograms_per_cubic_metre(1023.3), .viscosity = millipascal_seconds(0.96)};
-  std::size_t drains_into = 0;  ///< chamber that the drains end in, counted from 0
+  std::size_t drains_into = 0;  ///< [1] chamber that the drains end in, counted from 0
 
   bool breaks_blocked = false;  ///< no siphon break works
   check_valve_state check_valves = check_valve_state::open;

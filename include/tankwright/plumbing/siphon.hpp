@@ -50,7 +50,7 @@ struct siphon_crest {
   required<length> above_surface;  ///< of the water it draws from
   required<velocity> speed;        ///< in the pipe
   required<mass_density> density;
-  double loss_before = 0.0;  ///< sum of K and f L/D up to the crest
+  double loss_before = 0.0;  ///< [1] sum of K and f L/D up to the crest
   absolute_pressure air = standard_atmosphere;
 };
 
@@ -90,7 +90,7 @@ struct siphon_limit {
   required<velocity> speed;
   required<mass_density> density;
   required<absolute_pressure> vapour_pressure;  ///< of the water
-  double loss_before = 0.0;                     ///< sum of K and f L/D up to the crest
+  double loss_before = 0.0;                     ///< [1] sum of K and f L/D up to the crest
   absolute_pressure air = standard_atmosphere;
 };
 

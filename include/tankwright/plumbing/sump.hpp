@@ -76,7 +76,7 @@ struct running_sump {
 ///
 /// @param plan        the sump; its running level is that of the last chamber
 /// @param flow        Q [m^3/s] >= 0 that passes through
-/// @param drains_into chamber that the drains end in, counted from 0
+/// @param drains_into [1] chamber that the drains end in, counted from 0
 /// @return            level in each chamber [m above the floor] with its band; the last is as given
 /// @throws            invalid_input (names the element by its label)
 /// @accuracy          the band of the weir formula; under a baffle Cd 0.55 to 0.80
@@ -112,7 +112,7 @@ struct sump_pour {
   plumbing::sump sump;
   std::vector<length> levels;  ///< before, one a chamber
   required<volume> added;
-  std::size_t into = 0;  ///< which chamber, counted from 0
+  std::size_t into = 0;  ///< [1] which chamber, counted from 0
 };
 
 /// A sump at rest.

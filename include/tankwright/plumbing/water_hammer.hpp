@@ -25,7 +25,7 @@ struct elastic_pipe {
   required<length> wall;
   pressure modulus = pvc_modulus;              ///< of the wall
   pressure bulk_modulus = water_bulk_modulus;  ///< of the water
-  double restraint = 1.0;  ///< 1 for a pipe with joints that give, less for a pipe held along its length
+  double restraint = 1.0;  ///< [1] 1 for a pipe with joints that give, less for a pipe held along its length
 };
 
 /// A flow that a valve stops.

@@ -40,7 +40,7 @@ struct contracted_edge {
 /// A comb: gaps between teeth, closed above the teeth. The overall length of a comb never counts, only its gaps do.
 struct toothed_edge {
   required<length> gap_width;
-  required<int> gaps;  ///< how many
+  required<int> gaps;  ///< [1] how many
   required<length> tooth_width;
   required<length> gap_height;    ///< above it the gap is closed
   required<length> crest_height;  ///< bottom of the gaps above the floor in front
@@ -295,8 +295,8 @@ template <class T>
 struct rectangular_weir_input {
   required<length> width;
   required<length> head;
-  required<double> discharge_coefficient;
-  double contractions = 0.0;                            ///< ends that do not touch a wall: 0, 1 or 2
+  required<double> discharge_coefficient;               ///< [1]
+  double contractions = 0.0;                            ///< [1] ends that do not touch a wall: 0, 1 or 2
   velocity approach_velocity = metres_per_second(0.0);  ///< of the water in front of the edge
 };
 
@@ -338,7 +338,7 @@ inline constexpr limits francis_ratio_limits{
 struct francis_weir_input {
   required<length> width;
   required<length> head;
-  double contractions = 0.0;                            ///< ends that do not touch a wall: 0, 1 or 2
+  double contractions = 0.0;                            ///< [1] ends that do not touch a wall: 0, 1 or 2
   velocity approach_velocity = metres_per_second(0.0);  ///< of the water in front of the edge
 };
 
@@ -427,7 +427,7 @@ struct bazin_weir_input {
 struct v_notch_weir_input {
   required<angle> opening;
   required<length> head;
-  required<double> discharge_coefficient;  ///< about 0.58 to 0.62
+  required<double> discharge_coefficient;  ///< [1] about 0.58 to 0.62
 };
 
 /// Flow through a V-notch with a given discharge coefficient.
@@ -492,7 +492,7 @@ struct v_notch_weir_input {
 struct submergence_input {
   required<length> upstream_head;    ///< over the crest
   required<length> downstream_head;  ///< over the crest; zero or less is a free fall
-  double exponent = 1.5;             ///< of the weir: 1.5 rectangular, 2.5 V-notch
+  double exponent = 1.5;             ///< [1] of the weir: 1.5 rectangular, 2.5 V-notch
 };
 
 inline constexpr limits upstream_head_limits{"upstream_head", "m", positive};

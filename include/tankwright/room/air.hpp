@@ -51,7 +51,7 @@ class humidity_ratio {
 /// The number of a humidity ratio in grams of vapour per kilogram of dry air.
 ///
 /// @param ratio humidity ratio
-/// @return      g/kg
+/// @return      [g/kg]
 /// @accuracy    exact
 /// @source      this library
 [[nodiscard]] constexpr double in_grams_per_kilogram(humidity_ratio ratio) noexcept { return ratio.value() * 1e3; }

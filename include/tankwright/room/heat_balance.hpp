@@ -162,7 +162,7 @@ namespace detail {
 ///   needed = net heat loss;   suggested = margin times its high end
 ///
 /// @param t      the tank in the coldest, driest room: as for heat_balance; leave out lights that are off at night
-/// @param margin over the high estimate, 1 to 3
+/// @param margin [1] over the high estimate, 1 to 3
 /// @param policy `extrapolate` to go past the published ranges
 /// @return       power [W]; not needed where pumps and lights are enough
 /// @throws       invalid_input, out_of_range

@@ -9,11 +9,11 @@ namespace tankwright::room {
 
 /// What to buy to hold a humidity.
 struct dehumidifier_size {
-  estimate<mass_flow> load;   ///< to remove at the wanted humidity; negative where the room is drier by itself
+  estimate<mass_flow> load;  ///< to remove at the wanted humidity; negative where the room is drier by itself
   /// The capacity at the rating point that removes as much, running without a pause, by the middle of the curve.
   estimate<mass_flow> rated;
-  estimate<double> share_of_label;  ///< what is left of a label's capacity in this air; the low end: no machine is sure
-  mass_flow suggested;        ///< a quarter more than the central capacity, or the high one where that is more
+  estimate<double> share_of_label;  ///< [1] what is left of a label's capacity in this air; low end: no machine is sure
+  mass_flow suggested;              ///< a quarter more than the central capacity, or the high one where that is more
   estimate<power> latent_heat_to_room;  ///< heat of the condensed water; the electricity comes on top
   bool needed;
   tankwright::caution caution;

@@ -26,16 +26,16 @@ class electricity_price : public core::scalar<electricity_price> {
 struct running_load {
   required<estimate<power>> heat;  ///< a heat balance; what is negative costs nothing
   required<electricity_price> price;
-  double performance = 1.0;       ///< heat per electricity: 1 for a heater, 3 for a heat pump
+  double performance = 1.0;       ///< [1] heat per electricity: 1 for a heater, 3 for a heat pump
   proportion on = fraction(1.0);  ///< part of the time
 };
 
 /// What a device comes to. Energy and money are never mixed.
 struct running_cost_result {
   estimate<energy> per_day;
-  estimate<energy> per_year;  ///< of 365.25 days like this one
-  estimate<double> cost_per_day;
-  estimate<double> cost_per_year;  ///< of 365.25 days like this one
+  estimate<energy> per_year;       ///< of 365.25 days like this one
+  estimate<double> cost_per_day;   ///< [currency/d]
+  estimate<double> cost_per_year;  ///< [currency/a] of 365.25 days like this one
 };
 
 inline constexpr limits price_limits{"price per kWh", "", {0.0, 1e9}};

@@ -51,7 +51,7 @@ struct railed_panel {
 /// A rail that is held at both ends and by braces at equal distances between.
 struct braced_rail {
   required<length> rail;     ///< from end to end
-  required<int> braces;      ///< between the ends
+  required<int> braces;      ///< [1] between the ends
   required<line_load> load;  ///< along it, from `rails_of`
 };
 

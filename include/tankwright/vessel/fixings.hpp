@@ -63,7 +63,7 @@ struct bulkhead_result {
 /// How a gasket material asks to be pressed: m times the pressure in service, y to seat it.
 struct gasket_material {
   std::string_view name;
-  double factor;   ///< m
+  double factor;   ///< [1] m of the gasket
   stress seating;  ///< y
   standing read_as;
   std::string_view source;

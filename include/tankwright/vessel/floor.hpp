@@ -43,7 +43,7 @@ struct floor_result {
   pressure spread;      ///< over the footprint
   pressure under_feet;  ///< over what touches the floor
   floor_live_load code;
-  double times_code;  ///< spread load over the code's live load
+  double times_code;  ///< [1] spread load over the code's live load
   tankwright::caution caution;
 };
 

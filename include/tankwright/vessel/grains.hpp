@@ -135,9 +135,9 @@ struct bulk_and_grain {
 /// How the volume and the mass of a sample divide into grains, water and air (phase relations of soil mechanics).
 struct phases {
   porosity pores;            ///< pores over the whole
-  double void_ratio;         ///< pores over solids
-  double water_content;      ///< mass of water over dry mass
-  double saturation;         ///< water over pores
+  double void_ratio;         ///< [1] pores over solids
+  double water_content;      ///< [1] mass of water over dry mass
+  double saturation;         ///< [1] water over pores
   mass_density dry_density;  ///< dry mass over the whole
   mass_density wet_density;  ///< mass with its water over the whole
   mass_density grain_density;
@@ -185,7 +185,7 @@ struct weighed_sample {
 
 /// A sample whose pores are full of water.
 struct saturated_sample {
-  required<double> water_content;  ///< mass of water over dry mass
+  required<double> water_content;  ///< [1] mass of water over dry mass
   required<mass_density> grain_density;
   required<mass_density> water_density;
 };

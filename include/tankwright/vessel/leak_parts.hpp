@@ -166,7 +166,7 @@ inline constexpr estimate<volume> water_drop{
 
 /// Drops counted under a seam or a fitting.
 struct counted_drops {
-  required<int> drops;
+  required<int> drops;  ///< [1]
   required<duration> over;
   estimate<volume> drop = water_drop;  ///< count some into a measuring spoon to do better
 };

@@ -110,8 +110,8 @@ struct criterion_outcome {
 /// How one of several readers reads against the first one.
 struct reader_offset {
   std::string reader;
-  length higher;  ///< than the first reader, on the average
-  std::size_t readings;
+  length higher;         ///< than the first reader, on the average
+  std::size_t readings;  ///< [1]
 };
 
 struct leak_test_result {
@@ -126,7 +126,7 @@ struct leak_test_result {
   flow_rate minimum_detectable_leak;  ///< that a test like this one proves with the chosen confidence
   velocity standard_error;            ///< of the fall that is left, evaporation included
   duration lasted;
-  std::size_t degrees_of_freedom;
+  std::size_t degrees_of_freedom;      ///< [1]
   std::vector<reader_offset> readers;  ///< where several people read
   std::optional<criterion_outcome> against_criterion;
   tankwright::caution caution;

@@ -19,9 +19,9 @@ namespace tankwright::vessel {
 /// A leak test that is still to be done, read evenly from its first to its last hour.
 struct leak_test_plan {
   required<area> surface;
-  required<length> resolution;  ///< smallest step the gauge shows
-  length scatter{};             ///< of a reading beyond its rounding: ripples, parallax; standard deviation
-  double readings_per_day = 4.0;
+  required<length> resolution;             ///< smallest step the gauge shows
+  length scatter{};                        ///< of a reading beyond its rounding: ripples, parallax; standard deviation
+  double readings_per_day = 4.0;           ///< [1/d]
   bool pan = false;                        ///< an evaporation pan is read each time, so evaporation drops out
   estimate<velocity> evaporation{};        ///< to be deducted where there is no pan
   proportion confidence = fraction(0.95);  ///< that a tight tank is not called leaking
@@ -186,7 +186,7 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
 struct hole {
   required<length> diameter;
   required<length> depth;               ///< of the water above it
-  double discharge_coefficient = 0.62;  ///< sharp edge
+  double discharge_coefficient = 0.62;  ///< [1] sharp edge
 };
 
 /// What runs out through a small round hole.

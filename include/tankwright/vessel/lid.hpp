@@ -23,7 +23,7 @@ struct lid {
   required<length> thickness;
   required<panel_material> material;
   pressure extra = pascals(0.0);  ///< spread on it, beside its own weight
-  double moisture_strain = 0.0;   ///< how much longer the wet face grows than the dry one; about 1e-3 for acrylic
+  double moisture_strain = 0.0;   ///< [1] how much longer the wet face grows than the dry one; about 1e-3 for acrylic
   std::string label = "lid";
 };
 
@@ -34,8 +34,8 @@ struct lid_result {
   length moisture_bow;             ///< upwards or downwards, towards the wet face's side
   tankwright::stress stress;
   allowable_stress allowable;
-  double utilisation;
-  double span_over_sag;  ///< long-term, central; common limits are 360 for live and 240 for total load (from memory)
+  double utilisation;    ///< [1]
+  double span_over_sag;  ///< [1] long-term, central; common limits: 360 for live, 240 for total load (from memory)
   tankwright::caution caution;
 };
 

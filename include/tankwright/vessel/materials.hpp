@@ -41,7 +41,7 @@ struct allowable_stress {
 
 /// How far a panel may bulge, as a part of its span.
 struct deflection_limit {
-  double span_over_deflection;
+  double span_over_deflection;  ///< [1]
   standing read_as;
   std::string_view source;
 };
@@ -59,7 +59,7 @@ struct panel_material {
   std::string_view name;
   stress modulus;                      ///< Young's modulus, load of minutes
   estimate<stress> long_term_modulus;  ///< apparent modulus after about ten years of load
-  double poisson;                      ///< Poisson's ratio, 0 to 0.5
+  double poisson;                      ///< [1] Poisson's ratio, 0 to 0.5
   mass_density density;
   allowable_stress allowable;  ///< for a tank: a permanent load
   standing read_as;            ///< of the numbers above it
@@ -139,7 +139,7 @@ inline constexpr double glass_permanent_load_factor = 0.31;
 ///
 /// @param lasting duration d of the load [s], 3 s to 13 years (where the factor reaches that of a permanent load)
 /// @param policy  `extrapolate` to go past these
-/// @return        factor, 1 and less
+/// @return        [1] factor, 1 and less
 /// @throws        invalid_input, out_of_range
 /// @accuracy      0.005 against the printed table
 /// @source        ASTM E1300-12a, Table X4.1

@@ -78,11 +78,11 @@ struct panel_result {
   estimate<length> long_term_deflection;
 
   allowable_stress allowable;  ///< what the utilisation is held against
-  double utilisation;          ///< stress over allowable stress
+  double utilisation;          ///< [1] stress over allowable stress
   length thickness_needed;     ///< where the utilisation would be 1
 
   length deflection_limit;          ///< for the bulge after years, by the material and the span
-  double deflection_utilisation;    ///< high end of the bulge after years, over the limit
+  double deflection_utilisation;    ///< [1] high end of the bulge after years, over the limit
   length thickness_for_deflection;  ///< where that would be 1
   bool deflection_governs;          ///< the bulge uses more of its limit than the stress does
 

@@ -70,7 +70,7 @@ enum class panel_remark {
 struct remark {
   panel_remark about;
   std::string text;
-  double value;  ///< SI
+  double value;  ///< [SI] in the unit of what it is about
 };
 
 namespace detail {

@@ -39,20 +39,20 @@ struct sheet_strip {
   required<length> spacing;  ///< of the frames, centre to centre
   required<pressure> load;   ///< of the water at the worst height of the strip
   required<strip_spans> spans;
-  required<moment_per_width> bending_capacity;  ///< published, for normal (ten-year) load duration, dry
-  required<rigidity_per_width> rigidity;        ///< published
-  double duration_factor = wood_permanent_load_factor;
-  double creep_factor = wood_panel_creep_factor;
+  required<moment_per_width> bending_capacity;          ///< published, for normal (ten-year) load duration, dry
+  required<rigidity_per_width> rigidity;                ///< published
+  double duration_factor = wood_permanent_load_factor;  ///< [1]
+  double creep_factor = wood_panel_creep_factor;        ///< [1]
   std::string label = "sheet";
 };
 
 struct strip_result {
   moment_per_width moment;
   moment_per_width capacity;  ///< with the duration factor
-  double utilisation;
+  double utilisation;         ///< [1]
   length sag;
   length long_term_sag;
-  double span_over_sag;  ///< long-term
+  double span_over_sag;  ///< [1] long-term
   tankwright::caution caution;
 };
 

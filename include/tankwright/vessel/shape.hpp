@@ -210,7 +210,7 @@ struct prism_size {
 
 /// A tank on a regular polygon: 6 sides for a hexagon, 8 for an octagon.
 struct regular_prism_size {
-  required<int> sides;
+  required<int> sides;  ///< [1]
   required<inside> side;
   required<inside> height;
   std::string label = "regular prism";

@@ -210,7 +210,7 @@ struct wanted_view {
 ///
 /// @param view distance in the water and thickness of the panel [m] >= 0; their refractive indices, 1 to 4
 /// @param eye  distance of the eye from the outer face [m] > 0
-/// @return     magnification across the line of sight, 1 to n
+/// @return     [1] magnification across the line of sight, 1 to n
 /// @throws     invalid_input
 /// @accuracy   exact for rays near the normal
 /// @source     Snell's law

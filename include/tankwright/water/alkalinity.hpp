@@ -16,8 +16,8 @@ namespace tankwright::water {
 
 /// What a milliequivalent is called in the two other units.
 struct alkalinity_factors {
-  double milligrams_caco3_per_milliequivalent;
-  double degrees_kh_per_milliequivalent;
+  double milligrams_caco3_per_milliequivalent;  ///< [mg/meq]
+  double degrees_kh_per_milliequivalent;        ///< [dKH L/meq]
 };
 /// From molar masses: half of CaCO3 (100.0869 g/mol), and half of CaO (56.0774 g/mol) at 10 mg/L to the degree.
 inline constexpr alkalinity_factors exact_masses{100.0869 / 2.0, 56.0774 / 20.0};

@@ -36,7 +36,7 @@ struct reference_constituent {
   constituent what;
   std::string_view name;
   std::string_view formula;
-  double mass_fraction;  ///< of the salt
+  double mass_fraction;  ///< [1] of the salt
 };
 
 /// Reference composition of sea salt (Millero et al. 2008); the mass fractions sum to one.
@@ -81,8 +81,8 @@ inline constexpr std::array<reference_constituent, 15> reference_composition{{
 struct recipe_salt {
   std::string_view name;
   std::string_view formula;
-  double weighed;    ///< g/kg of seawater, as the salt comes
-  double anhydrous;  ///< g/kg of seawater, without water of hydration
+  double weighed;    ///< [g/kg] of seawater, as the salt comes
+  double anhydrous;  ///< [g/kg] of seawater, without water of hydration
 };
 
 namespace detail {

@@ -26,7 +26,7 @@ inline constexpr limits exchange_time_limits{"time", "h", {0.0, 1e7}};
 /// Equal changes of part of the water.
 struct batch_changes {
   required<proportion> part;  ///< changed each time
-  required<int> times;
+  required<int> times;        ///< [1]
 };
 /// How much is to be left, by equal changes of part of the water.
 struct batch_goal {
@@ -102,7 +102,7 @@ inline constexpr limits dose_limits{"dose", "g", {0.0, 1e12}};
 ///   n = ceil(ln r / ln(1 - f))
 ///
 /// @param goal part f changed each time, above 0 to 1; part r to be left, above 0 to 1
-/// @return     number of changes
+/// @return     [1] number of changes
 /// @throws     invalid_input (names the argument, its value and what is possible)
 /// @accuracy   exact for well mixed water
 /// @source     conservation of mass

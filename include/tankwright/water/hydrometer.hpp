@@ -26,14 +26,14 @@ inline constexpr body_material hydrometer_plastic{
     "plastic", per_kelvin(2e-4), "polycarbonate, three times its linear expansion", standing::from_memory};
 
 struct hydrometer {
-  required<gravity_scale> scale;          ///< as printed on it: `scale_60f_60f`, `scale_25_25`, ...
+  required<gravity_scale> scale;  ///< as printed on it: `scale_60f_60f`, `scale_25_25`, ...
   body_material body = hydrometer_glass;
-  double division = 0.001;                ///< smallest division of its scale
+  double division = 0.001;  ///< [1] smallest division of its scale
 };
 
 /// One reading.
 struct hydrometer_observation {
-  required<double> reading;     ///< as shown, "1.0245"
+  required<double> reading;     ///< [1] as shown, "1.0245"
   required<temperature> water;  ///< temperature of the water it floats in
   hydrometer instrument;
 };
@@ -86,7 +86,7 @@ template <class Q, class Of>
 /// @param water      temperature t of the water [ITS-90], from freezing to 80 degC
 /// @param instrument its scale; body b 0 to 0.001 /K (glass when not said); smallest division (not used here)
 /// @param policy     `extrapolate` to go past these ranges
-/// @return           the reading, a pure number like 1.0245
+/// @return           [1] the reading, like 1.0245
 /// @throws           invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy         1e-5 for a glass body; a cheap scale may be misplaced by a division or more
 /// @source           the definition, with the densities of TEOS-10 (Feistel 2008); ISO 1768:1975 for glass

@@ -28,12 +28,12 @@ enum class temperature_compensation {
 struct refractometer {
   required<refractometer_scale> scale;
   required<temperature_compensation> compensation;
-  double division = 1.0;  ///< smallest division of its scale, parts per thousand
+  double division = 1.0;  ///< [ppt] smallest division of its scale, parts per thousand
 };
 
 /// One reading.
 struct refractometer_observation {
-  required<double> reading;     ///< as shown, parts per thousand
+  required<double> reading;     ///< [ppt] as shown, parts per thousand
   required<temperature> prism;  ///< of the prism, which the drop takes on in half a minute
   refractometer instrument;
 };

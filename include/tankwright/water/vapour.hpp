@@ -267,7 +267,7 @@ template <class T>
 /// @param s      absolute salinity [g/kg], 10 to 120
 /// @param t      temperature [ITS-90], 0 to 200 degC
 /// @param policy `extrapolate` to go past these ranges
-/// @return       osmotic coefficient; no unit
+/// @return       [1] osmotic coefficient
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     1.4 %
 /// @source       Sharqawy, Lienhard and Zubair 2010, eq. 49
