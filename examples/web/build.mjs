@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// Makes the page: `node build.mjs MODULE.wasm PAGE.html`. Program, worker, module, styles and font become one file.
+// Makes the page: `node build.mjs MODULES PAGE.html`, where MODULES is the folder of page.wasm and formulas.wasm. Program,
+// worker, modules, the list of formulas, styles and letters become one file.
 import { readFileSync, writeFileSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -7,9 +8,9 @@ import { gzipSync, constants } from 'node:zlib';
 import { build } from 'esbuild';
 
 const here = dirname(fileURLToPath(import.meta.url));
-const [module, page] = process.argv.slice(2);
-if (!module || !page) {
-  console.error('usage: node build.mjs MODULE.wasm PAGE.html');
+const [modules, page] = process.argv.slice(2);
+if (!modules || !page) {
+  console.error('usage: node build.mjs MODULES PAGE.html');
   process.exit(2);
 }
 const read = (path) => readFileSync(join(here, path), 'utf8');
@@ -36,8 +37,11 @@ for (const [name, file, licence, why] of [
   licences.push({ name, version: '', licence, for: why, text: read(`licences/${file}`) });
 }
 
-const wasm = readFileSync(module);
-const packed = gzipSync(wasm, { level: constants.Z_BEST_COMPRESSION });
+const packed = Object.entries({
+  'module-page': readFileSync(join(modules, 'page.wasm')),
+  'module-formulas': readFileSync(join(modules, 'formulas.wasm')),
+  'formulas-list': Buffer.from(JSON.stringify(JSON.parse(read('../formulas/formulas.json')))),
+}).map(([name, bytes]) => ({ name, size: bytes.length, gzip: gzipSync(bytes, { level: constants.Z_BEST_COMPRESSION }) }));
 const worker = await bundle('src/worker.js', { format: 'iife' });
 const program = await bundle('src/main.jsx', {
   format: 'iife',
@@ -45,7 +49,6 @@ const program = await bundle('src/main.jsx', {
   jsxImportSource: 'preact',
   define: {
     PAGE_WORKER: JSON.stringify(worker),
-    PAGE_MODULE: JSON.stringify(packed.toString('base64')),
     PAGE_LICENCES: JSON.stringify(licences),
   },
 });
@@ -59,8 +62,9 @@ const style = face('source-sans-3-latin-wght-normal.woff2', 'normal') + css;
 
 const html = read('src/page.html')
   .replace('/*STYLE*/', () => style)
+  .replace('<!--PACKED-->', () => packed.map(({ name, gzip }) => `<script type="text/plain" id="${name}">${gzip.toString('base64')}</script>`).join('\n'))
   .replace('/*PROGRAM*/', () => program.replace(/<\/script/g, '<\\/script').replace(/<!--/g, '<\\!--'));
 mkdirSync(dirname(page), { recursive: true });
 writeFileSync(page, html);
 const kb = (n) => `${Math.round(n / 1000)} kB`;
-console.log(`${page}: ${kb(html.length)}; in it the module, ${kb(packed.length)} gzip (${kb(wasm.length)})`);
+console.log(`${page}: ${kb(html.length)}; in it, by gzip: ${packed.map((p) => `${p.name} ${kb(p.gzip.length)} (${kb(p.size)})`).join(', ')}`);

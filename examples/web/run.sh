@@ -21,8 +21,8 @@ module=$build/web/module
 [ -f "$module/CMakeCache.txt" ] ||
   emcmake cmake -S "$here/module" -B "$module" -G Ninja -DCMAKE_BUILD_TYPE=MinSizeRel \
     ${CMAKE_CXX_COMPILER_LAUNCHER:+-DCMAKE_CXX_COMPILER_LAUNCHER="$CMAKE_CXX_COMPILER_LAUNCHER"} >/dev/null
-cmake --build "$module" --target page
-(cd "$here" && node build.mjs "$module/page.wasm" "$build/web/tankwright.html")
+cmake --build "$module" --target page formulas
+(cd "$here" && node build.mjs "$module" "$build/web/tankwright.html")
 
 if [ "${1:-}" = --check ]; then
   need chromium

@@ -168,6 +168,7 @@ for (const [section, day, words] of sections) {
       keys.push(name);
     }
     for (const [id, name, kind, example] of keys) {
+      if (typed > 0 && !(await page.$(`#${id}`))) continue; // another way of saying it has been taken
       await tabTo(page, (e, i) => e.id === i, id);
       if (kind === 'word' || kind === 'flag') {
         await page.keyboard.press('End');
@@ -327,14 +328,13 @@ await test('bands come when the hand is still; a verdict is shown as being check
 
 await test('a remedy is found, set by its button, makes the finding hold by its chance, and is taken back', async () => {
   const page = await openPage(chromium, file);
-  await openPlan(page, join(plans, 'demo_flood.toml'));
   await checked(page);
-  const id = 'sump.power_cut';
+  const id = 'vessel.lids';
   same(await verdictOf(page, id), 'does not hold', 'the verdict before');
   await page.evaluate((f) => document.querySelector(`#f-${CSS.escape(f)} > .row-head`).click(), id);
   await settled(page);
   await page.evaluate((f) => document.querySelector(`#f-${CSS.escape(f)} .cures .main`)?.click(), id);
-  await page.waitForSelector('.cure', { timeout: 240000 });
+  await page.waitForSelector('.cure', { timeout: 120000 });
   const before = await page.evaluate(() => tankwright.store.state.text);
   await page.evaluate(() => document.querySelector('.cure').click());
   await page.waitForFunction((t) => tankwright.store.state.text !== t, { timeout: 10000 }, before);

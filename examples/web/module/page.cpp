@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// What the page needs beside the C library: numbers as people read them, in the words of the library, and a bridge from
-// the library's progress to the page's.
-#include <limits>
+// What the page needs of a plan beside the C library: what a slider moves, and a bridge from the library's progress to the
+// page's.
 #include <string>
 #include <string_view>
 
@@ -10,27 +9,17 @@
 #include <tankwright/exchange/json_text.hpp>
 #include <tankwright/plan/mistake.hpp>
 #include <tankwright/plan/path.hpp>
-#include <tankwright/text/written.hpp>
+#include <tankwright/text/quantity.hpp>
 
 #include "plans.hpp"
 #include "tankwright.h"
+#include "words.hpp"
 
 namespace {
 
 namespace text = tankwright::text;
-
-/// What was said last, until something else is said. The module has one thread.
-std::string said;
-
-template <class Say>
-const char* say(Say what) {
-  try {
-    said = what();
-  } catch (...) {
-    said.clear();
-  }
-  return said.c_str();
-}
+using page::say;
+using page::system_of;
 
 /// A number of a finding in words, by its id and place.
 void write_words(tankwright::exchange::json_text& out, const tankwright::decisions::number& n, text::unit_system units) {
@@ -57,37 +46,11 @@ std::string moved(const tankwright::plan::build& build, std::string_view open, t
   return std::move(out).take();
 }
 
-text::unit_system system_of(int us) { return us != 0 ? text::unit_system::us : text::unit_system::si; }
-
 }  // namespace
 
 extern "C" {
 
 __attribute__((import_module("env"), import_name("page_progress"))) int page_progress(unsigned done, unsigned of);
-
-/// "3.7 L/d (2.3 to 4.6)": an amount in its everyday unit; empty for a quantity that is none.
-TW_API const char* page_amount(const char* quantity, double low, double central, double high, int us) {
-  return say([&] { return text::of(tankwright::amount{quantity, low, central, high}, system_of(us)); });
-}
-
-/// The unit in which a number of this size is shown; empty for a pure number.
-TW_API const char* page_unit(const char* quantity, double si, int us) {
-  return say([&] { return std::string{text::everyday_unit(tankwright::amount{quantity, si, si, si}, system_of(us))}; });
-}
-
-/// A number in a unit; NaN where the unit measures something else.
-TW_API double page_number(const char* quantity, const char* unit, double si) {
-  try {
-    return text::number_in(tankwright::amount{quantity, si, si, si}, unit);
-  } catch (...) {
-    return std::numeric_limits<double>::quiet_NaN();
-  }
-}
-
-/// A number in a unit, so that reading it gives the number back; empty where the unit measures something else.
-TW_API const char* page_written(const char* quantity, const char* unit, double si) {
-  return say([&] { return text::write_exactly(si, unit, quantity); });
-}
 
 /// A slider moves: the number is set, and what can be seen is asked for. {"findings"}; or {"mistakes"} where the plan cannot
 /// be judged so; or an empty text where the key holds no number.

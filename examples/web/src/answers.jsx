@@ -49,7 +49,7 @@ export function Answers({ store, dark }) {
           ))}
         </p>
         <p class="checking">
-          {stale ? 'These answers are those of the plan before the mistake.'
+          {stale ? 'These answers are those of the plan before; see below.'
             : checked ? 'Checked with everything doubtful moving: bands hold 95 %.'
             : progress === null ? 'By central values; the doubts are checked when your hand is still.'
             : `Checking with everything doubtful moving: ${Math.round(100 * progress)} %.`}
@@ -90,22 +90,35 @@ export function openFinding(store, id) {
   }));
 }
 
-/** What keeps the plan from being judged. */
+/** What keeps the plan from being judged: what is wrong, and what is not there yet. */
 function Mend({ store }) {
-  const { mistakes } = store.state;
-  if (mistakes.length === 0) return null;
+  const wrong = store.state.mistakes.filter((m) => !m.lacks);
+  const lacking = store.state.mistakes.filter((m) => m.lacks);
+  const list = (some) => (
+    <ul>
+      {some.map((m, i) => (
+        <li key={i}>
+          {m.own && <button type="button" class="link" onClick={() => showField(store, m.own)}>{placeInWords(m.path)}</button>}
+          {m.own ? ': ' : ''}{m.reason.startsWith('nothing to assess') ? 'Nothing is described yet. Begin on any day; each sheet asks for what it needs.' : inPrint(m.reason.replace(/^is missing: /, ''))}
+        </li>
+      ))}
+    </ul>
+  );
   return (
-    <section class="mend">
-      <h3><Icon name="does not hold" /> {mistakes.length === 1 ? 'One thing to mend first' : `${mistakes.length} things to mend first`}</h3>
-      <ul>
-        {mistakes.map((m, i) => (
-          <li key={i}>
-            {m.own && <button type="button" class="link" onClick={() => showField(store, m.own)}>{placeInWords(m.path)}</button>}
-            {m.own ? ': ' : ''}{inPrint(m.reason)}
-          </li>
-        ))}
-      </ul>
-    </section>
+    <>
+      {wrong.length > 0 && (
+        <section class="mend">
+          <h3><Icon name="does not hold" /> {wrong.length === 1 ? 'One thing to mend first' : `${wrong.length} things to mend first`}</h3>
+          {list(wrong)}
+        </section>
+      )}
+      {lacking.length > 0 && (
+        <section class="mend lacking">
+          <h3><Icon name="not enough known" /> Needed before it can be judged</h3>
+          {list(lacking)}
+        </section>
+      )}
+    </>
   );
 }
 

@@ -6,6 +6,7 @@ import { consequences, days, verdictWords } from './days.js';
 import { DayForm } from './form.jsx';
 import { Icon, Sign } from './icons.jsx';
 import { About } from './about.jsx';
+import { Formulas } from './formulas.jsx';
 import { Picture } from './pictures.jsx';
 import { inPrint } from './words.js';
 
@@ -23,12 +24,16 @@ export function App({ store, dark, printing }) {
     <>
       <a class="skip" href="#sheet">To the plan</a>
       <Head store={store} />
-      <main class={`desk show-${view}`}>
-        <Days store={store} />
-        <Sheet store={store} dark={dark} />
-        <Answers store={store} dark={dark} />
-      </main>
-      <Switch store={store} />
+      {store.state.part === 'formulas' ? <Formulas store={store} /> : (
+        <>
+          <main class={`desk show-${view}`}>
+            <Days store={store} />
+            <Sheet store={store} dark={dark} />
+            <Answers store={store} dark={dark} />
+          </main>
+          <Switch store={store} />
+        </>
+      )}
       {printing && <OnPaper store={store} />}
     </>
   );
@@ -60,7 +65,7 @@ function Stopped({ store }) {
 }
 
 function Head({ store }) {
-  const { root, past, future, us, theme, notice, kept, welcome } = store.state;
+  const { root, past, future, us, theme, notice, kept, welcome, part } = store.state;
   const file = useRef(null);
   const [about, setAbout] = useState(false);
   const [menu, setMenu] = useState(false);
@@ -75,6 +80,10 @@ function Head({ store }) {
     <header class="head">
       <div class="head-line">
         <p class="brand"><Sign /> tankwright</p>
+        <div class="pair parts" role="group" aria-label="Part of the page">
+          <button type="button" aria-pressed={part === 'plan'} onClick={() => store.set({ part: 'plan' })}>Plan</button>
+          <button type="button" aria-pressed={part === 'formulas'} onClick={() => store.set({ part: 'formulas' })}>Formulas</button>
+        </div>
         <input class="title" aria-label="Title of the plan" value={title} placeholder="A plan without a title"
           onChange={(e) => store.setText('title', e.currentTarget.value)} onKeyDown={(e) => e.key === 'Enter' && e.currentTarget.blur()} />
         <div class="tools" role="toolbar" aria-label="Plan">
@@ -110,7 +119,7 @@ function Head({ store }) {
         </div>
       </div>
       {!kept && <p class="notice bad">This browser keeps nothing for this page: save your plan as a file before you close it.</p>}
-      {welcome && (
+      {welcome && part === 'plan' && (
         <div class="notice welcome">
           <p>
             <b>This is the demo</b>, an invented lagoon. Change anything and watch where it stands; or begin your own. What you type stays in this

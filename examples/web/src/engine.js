@@ -2,7 +2,7 @@
 // The workers and what goes to and fro. The page asks `quick` for every touch; `thorough` takes its time, and is stopped
 // when the plan has changed meanwhile.
 
-/* global PAGE_WORKER, PAGE_MODULE */
+/* global PAGE_WORKER */
 
 /** Why the page cannot calculate, in a sentence for its reader. */
 export class CannotCalculate extends Error {}
@@ -15,7 +15,7 @@ export class Refused extends Error {
 }
 
 class Helper {
-  constructor(source, module, started) {
+  constructor(source, module, started, as = 'start') {
     this.waiting = new Map();
     this.next = 1;
     this.busy = false;
@@ -25,7 +25,7 @@ class Helper {
       e.preventDefault?.();
       this.die(e.message || 'the worker ended');
     };
-    this.ready = this.ask('start', { module }).then(started);
+    this.ready = this.ask(as, { module }).then(started);
     this.ready.catch(() => {});
   }
   ask(op, args, progress) {
@@ -59,17 +59,21 @@ class Helper {
   }
 }
 
-async function moduleFromPage() {
+/** What build.mjs has packed into the page under a name, unpacked. */
+function unpacked(name) {
+  const packed = Uint8Array.from(atob(document.getElementById(name).textContent), (c) => c.charCodeAt(0));
+  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip')));
+}
+
+async function moduleFromPage(name) {
   if (typeof WebAssembly !== 'object' || typeof WebAssembly.compile !== 'function') {
     throw new CannotCalculate('This browser has no WebAssembly, which the calculations need.');
   }
   if (typeof DecompressionStream !== 'function') {
     throw new CannotCalculate('This browser is too old to unpack the calculations; one from 2023 or later can.');
   }
-  const packed = Uint8Array.from(atob(PAGE_MODULE), (c) => c.charCodeAt(0));
-  const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'));
   try {
-    return await WebAssembly.compile(await new Response(unpacked).arrayBuffer());
+    return await WebAssembly.compile(await unpacked(name).arrayBuffer());
   } catch (e) {
     throw new CannotCalculate(
       e instanceof WebAssembly.CompileError
@@ -80,7 +84,7 @@ async function moduleFromPage() {
 
 export class Engine {
   async start(heard) {
-    this.module = await moduleFromPage();
+    this.module = await moduleFromPage('module-page');
     try {
       this.source = URL.createObjectURL(new Blob([PAGE_WORKER], { type: 'text/javascript' }));
       this.quick = new Helper(this.source, this.module, heard);
@@ -123,5 +127,17 @@ export class Engine {
     if (!this.thorough?.busy) return;
     this.thorough.die('stopped');
     this.prepareThorough();
+  }
+  /** The formulas: a worker of their own, begun when somebody looks. Gives their list. */
+  async startFormulas() {
+    const list = await unpacked('formulas-list').json();
+    const module = await moduleFromPage('module-formulas');
+    this.formulas = new Helper(this.source, module, () => {}, 'startFormulas');
+    await this.formulas.ready;
+    return list;
+  }
+  async askFormula(args) {
+    if (this.formulas.dead) await this.startFormulas();
+    return this.formulas.ask('formula', args);
   }
 }

@@ -97,7 +97,7 @@ function Table({ store, spec, node, level, number }) {
   const alternatives = oneOf.filter((r) => r.names.length > 1);
 
   return (
-    <section class={`card level-${level}`} aria-labelledby={idOf(`${node.path}-head`)}>
+    <div role="group" class={`card level-${level}`} aria-labelledby={idOf(`${node.path}-head`)}>
       <header>
         <Heading id={idOf(`${node.path}-head`)}>
           {own ? (
@@ -112,7 +112,7 @@ function Table({ store, spec, node, level, number }) {
         </button>
       </header>
       {spec.key.means.replace(/^(the|each) /, '') !== spec.name.replaceAll('_', ' ') && <p class="means">{sentence(spec.key.means)}</p>}
-      {byPath.has(node.path) && <Mistake store={store} mistake={byPath.get(node.path)} id={idOf(`${node.path}-bad`)} />}
+      {byPath.has(node.path) && !byPath.get(node.path).lacks && <Mistake store={store} mistake={byPath.get(node.path)} id={idOf(`${node.path}-bad`)} />}
       {alternatives.filter((r) => openAlternatives.has(r.names[0])).map((r) => (
         <p class="rule" key={r.names.join()}>
           Give one of these: {r.names.map((n) => nameOf(n).toLowerCase()).join(', ')}.
@@ -138,14 +138,14 @@ function Table({ store, spec, node, level, number }) {
         <ul class="chips" aria-label={`What can be added to ${own ?? kind}`}>
           {missing.map(({ spec: t, at: path }) => (
             <li key={path}>
-              <button type="button" class="chip" title={sentence(t.key.means)} onClick={() => store.addTable(path, nameOf(t.name))}>
-                <Icon name="plus" /> {nameOf(t.name)}
+              <button type="button" id={idOf(path)} class={`chip${t.key.needed ? ' now' : ''}`} title={sentence(t.key.means)} onClick={() => store.addTable(path, nameOf(t.name))}>
+                <Icon name="plus" /> {nameOf(t.name)}{t.key.needed && <span class="needed"> needed</span>}
               </button>
             </li>
           ))}
         </ul>
       )}
-    </section>
+    </div>
   );
 }
 
@@ -192,7 +192,7 @@ function Field({ store, keyRow: key, path, given }) {
   const { drafts, byPath } = store.state;
   const id = idOf(path);
   const draft = drafts[path];
-  const mistake = byPath.get(path);
+  const mistake = byPath.get(path)?.lacks ? undefined : byPath.get(path);
   const wrong = draft?.reason ?? mistake?.reason;
   const Control = controls[key.kind] ?? TextControl;
   return (
@@ -395,6 +395,10 @@ function Columns({ store, keys, node }) {
     key: k, path: `${node.path}.${k.name}`,
     cells: (node.given[k.name]?.text ?? '').split(',').map((c) => c.trim()).filter(Boolean),
   }));
+  const wrongWith = (path) => {
+    const mistake = store.state.byPath.get(path);
+    return store.state.drafts[path]?.reason ?? (mistake?.lacks ? undefined : mistake?.reason);
+  };
   const draftOf = (path) => store.state.drafts[path]?.text.split(',').map((c) => c.trim());
   const rows = Math.max(0, ...lists.map((l) => (draftOf(l.path) ?? l.cells).length)) + 1;
   const commit = (list, row, text) => {
@@ -415,7 +419,7 @@ function Columns({ store, keys, node }) {
             <th scope="col"><span class="unseen">Number</span></th>
             {lists.map(({ key: k }) => (
               <th key={k.name} scope="col">
-                {nameOf(k.name)} <span class="means">{sentence(k.means)}</span>
+                {nameOf(k.name)}{k.needed && !node.given[k.name] && <span class="needed"> needed</span>} <span class="means">{sentence(k.means)}</span>
               </th>
             ))}
           </tr>
@@ -427,7 +431,7 @@ function Columns({ store, keys, node }) {
               {lists.map((list) => (
                 <td key={list.path}>
                   <Cell id={row === 0 ? idOf(list.path) : undefined} text={(draftOf(list.path) ?? list.cells)[row] ?? ''} label={`${nameOf(list.key.name)}, number ${row + 1}`}
-                    wrong={store.state.drafts[list.path]?.reason ?? store.state.byPath.get(list.path)?.reason} commit={(text) => commit(list, row, text)} />
+                    wrong={wrongWith(list.path)} commit={(text) => commit(list, row, text)} />
                 </td>
               ))}
             </tr>
@@ -435,7 +439,7 @@ function Columns({ store, keys, node }) {
         </tbody>
       </table>
       {lists.map(({ key: k, path }) => {
-        const wrong = store.state.drafts[path]?.reason ?? store.state.byPath.get(path)?.reason;
+        const wrong = wrongWith(path);
         return wrong && (
           <p class="mistake" key={path} role="alert">
             <Icon name="does not hold" /> {nameOf(k.name)}: {inPrint(wrong)}{' '}

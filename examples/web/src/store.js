@@ -20,6 +20,9 @@ export class Store {
     this.state = {
       phase: 'starting', // then 'ready', or 'stopped' with `stopped`
       day: days[0].id,
+      part: 'plan', // or 'formulas'
+      formulas: null, // {state, list}
+      formula: null, // name of the one chosen
       view: 'plan', // on a phone: 'plan' or 'answers'
       theme: 'system',
       drafts: {}, // path: {text, reason}: typed, and not accepted
@@ -112,7 +115,10 @@ export class Store {
   }
   located(mistakes) {
     const { root } = this.state;
-    return mistakes.map((m) => ({ ...m, own: ownPath(m.path, root), ownClash: m.clashes && ownPath(m.clashes, root) }));
+    return mistakes.map((m) => ({
+      ...m, own: ownPath(m.path, root), ownClash: m.clashes && ownPath(m.clashes, root),
+      lacks: /^(is missing|needs one of|nothing to assess)/.test(m.reason), // nothing is wrong yet
+    }));
   }
   checkSoon() {
     clearTimeout(this.soon);
@@ -315,7 +321,7 @@ export class Store {
   async begin(what) {
     const heard = await this.ask('begin', { with: what, units: this.state.us ? 'us' : 'si' });
     this.remember('a new plan');
-    this.state.drafts = {};
+    Object.assign(this.state, { drafts: {}, report: null, open: null });
     this.hear(heard);
     const words = { demo: 'The demo plan is open.', starter: 'A short plan to fill in is open.', nothing: 'An empty plan is open.' };
     this.set({ notice: { kind: 'calm', words: `${words[what]} Undo brings the one before back.` } });
@@ -331,7 +337,7 @@ export class Store {
     try {
       const heard = await this.ask('read', { text, notation });
       this.remember(`opening ${file.name}`);
-      this.state.drafts = {};
+      Object.assign(this.state, { drafts: {}, report: null, open: null });
       this.hear(heard);
       const wrong = heard.read.filter((m) => m.line || m.pointer);
       this.set({
@@ -392,6 +398,20 @@ export class Store {
     let node = this.state.root;
     for (const step of steps) node = node?.tables[step];
     return (node?.lists[name] ?? []).flatMap((e, i) => this.everywhere(`${path.slice(0, at)}[${i + 1}]${path.slice(at + 2)}`));
+  }
+
+  // ---- formulas ----
+
+  async openFormulas() {
+    this.set({ formulas: { state: 'asked' } });
+    try {
+      this.set({ formulas: { state: 'known', list: await this.engine.startFormulas() } });
+    } catch (e) {
+      this.set({ formulas: { state: 'failed', message: e.message } });
+    }
+  }
+  callFormula(name, fields) {
+    return this.engine.askFormula({ name, fields, us: this.state.us });
   }
 
   // ---- finding one's way ----

@@ -93,6 +93,23 @@ const operations = {
       decisions: library.call('tw_decisions', [], 'json').decisions,
     };
   },
+  async startFormulas({ module }) {
+    library = await Library.make(module);
+  },
+  /** One formula by its name; its numbers with their words. */
+  formula({ name, fields, us }) {
+    const answer = library.call('tw_formula_call', [name, JSON.stringify(fields)], 'json');
+    const put = (node) => {
+      if (node === null || typeof node !== 'object') return;
+      if (node.quantity !== undefined) {
+        node.text = library.amount('central' in node ? node : { quantity: node.quantity, low: node.value, central: node.value, high: node.value }, us);
+      } else {
+        Object.values(node).forEach(put);
+      }
+    };
+    put(answer.result);
+    return answer;
+  },
   begin({ with: what, units }) {
     if (what === 'demo') hold(library.call('tw_plan_demo', [], 'handle'));
     if (what === 'starter') hold(library.call('tw_plan_starter', [units === 'us' ? 1 : 0], 'handle'));
