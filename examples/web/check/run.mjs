@@ -446,7 +446,53 @@ await test('the plan and the day are there again after a reload', async () => {
   await ready(page);
   await settled(page);
   same(await page.$eval('.title', (e) => e.value), 'Here again', 'the title');
-  same(await page.$eval('.sheet h1', (e) => e.textContent), 'Closing the top', 'the day');
+  same(await page.$eval('.sheet h2', (e) => e.textContent), 'Closing the top', 'the day');
+});
+
+// ---- formulas ----------------------------------------------------------------------------------------------------------
+
+async function openFormulas(page) {
+  await page.evaluate(() => [...document.querySelectorAll('.parts button')].find((b) => b.textContent === 'Formulas').click());
+  await page.waitForSelector('#find-formula', { timeout: 60000 });
+}
+await test('a formula is found by a word, filled in by keyboard, answered and refused', async () => {
+  const page = await openPage(chromium, file);
+  await openFormulas(page);
+  await tabTo(page, (e) => e.id === 'find-formula');
+  await page.keyboard.type('density practical');
+  await pause(100);
+  await tabTo(page, (e) => e.closest?.('.finder li') && e.querySelector('b').textContent === 'Density with practical salinity');
+  await page.keyboard.press('Enter');
+  await tabTo(page, (e) => e.id === 'a-practical_salinity');
+  await page.keyboard.type('35');
+  await tabTo(page, (e) => e.id === 'a-temperature');
+  await page.keyboard.type('25');
+  await page.waitForSelector('.answer .numbers', { timeout: 20000 });
+  const said = await page.$eval('.answer .numbers', (e) => e.textContent);
+  // UNESCO 44 (1983): 1023.343 kg/m3 at S = 35, 25 degC; TEOS-10 lies within 0.01 of it there.
+  holds(/1023\.3/.test(said), said);
+  await page.focus('#a-practical_salinity');
+  await typeOver(page, '80');
+  await page.waitForSelector('.answer .mistake', { timeout: 20000 });
+  holds(/42/.test(await page.$eval('.answer .mistake', (e) => e.textContent)), 'the limit is not said');
+  same((await violations(page)).join('\n'), '', 'axe-core');
+  noFaults(page);
+});
+await test('every formula of the list has a form, and none is wider than a phone', async () => {
+  const page = await openPage(chromium, file, { width: 390, height: 844 });
+  await openFormulas(page);
+  const bad = await page.evaluate(async () => {
+    const wrong = [];
+    for (const f of tankwright.store.state.formulas.list.formulas) {
+      tankwright.store.set({ formula: f.name });
+      await new Promise((go) => setTimeout(go, 0));
+      if (f.fields.length > 0 && !document.querySelector('.calculator input, .calculator select, .calculator .chip')) wrong.push(`${f.name} has no box`);
+      if (document.scrollingElement.scrollWidth > innerWidth) wrong.push(`${f.name} is too wide`);
+    }
+    return wrong;
+  });
+  same(bad.slice(0, 10).join('; '), '', 'formulas');
+  noFaults(page);
 });
 
 // ---- units, paper, screens, access -----------------------------------------------------------------------------------------

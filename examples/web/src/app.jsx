@@ -79,7 +79,7 @@ function Head({ store }) {
   return (
     <header class="head">
       <div class="head-line">
-        <p class="brand"><Sign /> tankwright</p>
+        <h1 class="brand"><Sign /> tankwright</h1>
         <div class="pair parts" role="group" aria-label="Part of the page">
           <button type="button" aria-pressed={part === 'plan'} onClick={() => store.set({ part: 'plan' })}>Plan</button>
           <button type="button" aria-pressed={part === 'formulas'} onClick={() => store.set({ part: 'formulas' })}>Formulas</button>
@@ -190,7 +190,7 @@ function Sheet({ store, dark }) {
   return (
     <section class="sheet" id="sheet" aria-label={`The plan: ${day.words}`} tabIndex={-1} ref={top}>
       <div class="sheet-head">
-        <h1>{day.words}</h1>
+        <h2>{day.words}</h2>
         <p>{day.about}</p>
       </div>
       {figures.map((f, i) => <Picture key={f.id + i} figure={f} dark={dark} />)}

@@ -27,9 +27,9 @@ export function DayForm({ store, day }) {
     <div class="tables">
       {there.map(({ spec, at, parent }) =>
         spec.kind === 'table' ? (
-          <Table key={at} store={store} spec={spec} node={parent.tables[spec.name]} level={2} />
+          <Table key={at} store={store} spec={spec} node={parent.tables[spec.name]} level={3} />
         ) : (
-          <List key={at} store={store} spec={spec} at={at} list={parent.lists[spec.name]} level={2} />
+          <List key={at} store={store} spec={spec} at={at} list={parent.lists[spec.name]} level={3} />
         ))}
       <Offers store={store} offered={offered} />
     </div>

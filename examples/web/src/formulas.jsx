@@ -53,7 +53,7 @@ export function Formulas({ store }) {
         })}
       </section>
       {chosen ? <Calculator key={chosen.name} store={store} formula={chosen} list={formulas.list} /> : (
-        <section class="sheet"><h1>One formula at a time</h1><p>Choose one on the left. It takes numbers with their units, and says what it rests on, how good it is, and where it ends.</p></section>
+        <section class="sheet"><h2>One formula at a time</h2><p>Choose one on the left. It takes numbers with their units, and says what it rests on, how good it is, and where it ends.</p></section>
       )}
     </main>
   );
@@ -81,23 +81,18 @@ function Calculator({ store, formula: f, list }) {
   }, [fields, us]);
   return (
     <section class="sheet calculator" aria-label={nameOf(short(f.name))}>
-      <h1>{nameOf(short(f.name))}</h1>
+      <h2>{nameOf(short(f.name))}</h2>
       <p>{f.sentence}</p>
       {f.formula && <pre class="law" tabIndex={0}>{f.formula}</pre>}
       <form onSubmit={(e) => e.preventDefault()}>
-        <div class="fields">
-          {f.fields.map((x) => (
-            <Arg key={x.name} spec={x} list={list} id={`a-${x.name}`} label={nameOf(x.name)} value={fields[x.name]} depth={0}
-              set={(v) => setFields((old) => ({ ...old, [x.name]: v }))} />
-          ))}
-        </div>
+        <Args fields={f.fields} list={list} id="a" value={fields} depth={0} set={(name, v) => setFields((old) => prune({ ...old, [name]: v }))} />
       </form>
       <section class="answer" aria-label="Answer" role="status">
         {!ready && <p class="fine">Still needed: {missing.map((x) => nameOf(x.name).toLowerCase()).join(', ')}.</p>}
         {ready && answer?.refused && <p class="mistake"><Icon name="does not hold" /> {answer.refused.field ? `${nameOf(answer.refused.field)}: ` : ''}{inPrint(answer.refused.message ?? '')}</p>}
         {ready && answer?.result && (
           <>
-            <h2>Answer</h2>
+            <h3>Answer</h3>
             <table class="numbers"><tbody><Result name={sentence(f.result.sentence ?? '') || 'It is'} value={answer.result.result} /></tbody></table>
             {answer.result.cautions?.map((c) => <p class="caution" key={c}><b>Caution.</b> {c}</p>)}
           </>
@@ -131,7 +126,34 @@ function Result({ name, value }) {
   );
 }
 
-const told = (spec) => [spec.sentence && sentence(inPrint(spec.sentence)), !spec.required && spec.default !== undefined && typeof spec.default !== 'object' && `Without it: ${inPrint(String(spec.default))}.`, !spec.required && spec.default === undefined && 'May be left out.'].filter(Boolean).join(' ');
+/** What is said below a box: its sentence, and what is taken without it. */
+const told = (spec) => {
+  const taken = typeof spec.default === 'number' ? `${spec.default}${spec.unit ? ` ${unitInPrint(spec.unit)}` : ''}` : typeof spec.default === 'boolean' ? (spec.default ? 'yes' : 'no') : spec.default;
+  const without = typeof taken === 'string' && taken !== '' ? `Without it: ${inPrint(taken)}.` : '';
+  return [spec.sentence && sentence(inPrint(spec.sentence)), !spec.required && without].filter(Boolean).join(' ');
+};
+
+/** Arguments: what must be given first, the rest folded away. */
+function Args({ fields, list, id, value, set, depth }) {
+  const arg = (x) => <Arg key={x.name} spec={x} list={list} id={`${id}-${x.name}`} label={nameOf(x.name)} value={value?.[x.name]} depth={depth} set={(v) => set(x.name, v)} />;
+  const needed = fields.filter((x) => x.required);
+  const rest = fields.filter((x) => !x.required);
+  return (
+    <>
+      {needed.length > 0 && <div class="fields">{needed.map(arg)}</div>}
+      {rest.length > 0 && (needed.length === 0 ? <div class="fields">{rest.map(arg)}</div> : <Rest count={rest.length}>{() => <div class="fields">{rest.map(arg)}</div>}</Rest>)}
+    </>
+  );
+}
+function Rest({ count, children }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="more" onToggle={(e) => setOpen(e.currentTarget.open)}>
+      <summary>{count === 1 ? 'One more that may be left out' : `${count} more that may be left out`}</summary>
+      {open && children()}
+    </details>
+  );
+}
 
 /** One argument, whatever it is. */
 function Arg({ spec, list, id, label, value, set, depth }) {
@@ -187,8 +209,8 @@ function Arg({ spec, list, id, label, value, set, depth }) {
 function Compound({ spec, type, list, id, label, value, set, depth }) {
   const ways = [];
   if (spec.kind === 'one_of') for (const o of spec.options) ways.push({ name: short(o.type), spec: o });
-  else if (type.kind === 'fields' || type.parts) ways.push({ name: '', words: 'given here', fields: type.fields ?? type.parts });
-  else if (type.as) ways.push({ name: '', words: 'as a number', spec: { ...type.as, required: true } });
+  else if (type?.fields || type?.parts) ways.push({ name: '', words: 'given here', fields: type.fields ?? type.parts });
+  else if (type?.as) ways.push({ name: '', words: 'as a number', spec: { ...type.as, required: true } });
   for (const w of type?.ways ?? []) ways.push({ name: w.name, spec: w });
   for (const c of type?.constants ?? []) ways.push({ constant: c, name: `constant ${c}`, words: nameOf(c) });
   if (depth < 3 && spec.type) for (const m of makersOf(spec.type, list)) ways.push({ name: m, maker: m, words: `worked out: ${nameOf(short(m)).toLowerCase()}` });
@@ -217,12 +239,7 @@ function Compound({ spec, type, list, id, label, value, set, depth }) {
       {(spec.sentence || type?.sentence) && <p class="means">{sentence(inPrint(spec.sentence ?? type.sentence))}</p>}
       {menu}
       {fields ? (
-        <div class="fields">
-          {fields.map((x) => (
-            <Arg key={x.name} spec={x} list={list} id={`${id}-${x.name}`} label={nameOf(x.name)} value={inner?.[x.name]} depth={depth + 1}
-              set={(v) => wrap(prune({ ...inner, [x.name]: v }))} />
-          ))}
-        </div>
+        <Args fields={fields} list={list} id={id} value={inner} depth={depth + 1} set={(name, v) => wrap(prune({ ...inner, [name]: v }))} />
       ) : <Arg spec={{ ...way.spec, required: true }} list={list} id={id} label={nameOf(way.name)} value={inner} set={wrap} depth={depth + 1} />}
     </fieldset>
   );

@@ -40,6 +40,9 @@ export class Store {
   }
   set(change) {
     Object.assign(this.state, change);
+    if (change.notice?.kind === 'calm') {
+      setTimeout(() => this.state.notice === change.notice && this.set({ notice: null }), 8000);
+    }
     this.redraw();
   }
 
