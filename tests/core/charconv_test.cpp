@@ -182,6 +182,39 @@ TEST_CASE("charconv: both write the same digits") {
   CHECK(good == count);
 }
 
+TEST_CASE("charconv: the fallback finds as few digits as the standard library does") {
+  const auto significant = [](std::string_view text) {
+    std::string digits;
+    for (const char c : text.substr(0, text.find('e'))) {
+      if (c >= '0' && c <= '9' && !(digits.empty() && c == '0')) digits += c;
+    }
+    while (digits.ends_with('0')) digits.pop_back();
+    return digits;
+  };
+  any_double draw{12};
+  long good = 0, count = 0;
+  const auto agree = [&](double x) {
+    core::digits_buffer buffer;
+    char text[core::digits_room];
+    ++count;
+    good += significant(shortest_by_printf(text, sizeof text, x)) == significant(core::shortest_digits_of(buffer, x));
+  };
+  for (const double x : {0.0, 1e14, 1e15, 1e17, 123456789012345.0, 5e-324, 1e-310, 2.2250738585072014e-308, 0.1, 1.0 / 3.0,
+                         9007199254740993.0, 999999999999999.9}) {
+    agree(x);
+  }
+  for (long i = 0; i < rounds() / 100; ++i) {
+    agree(draw());
+    // A number of a few digits, of any size: subnormal ones among them.
+    const auto digits = static_cast<double>(1 + draw.bits()() % 100'000'000'000'000ull);
+    const int shift = static_cast<int>(draw.bits()() % 640) - 330;
+    const std::string text = std::to_string(static_cast<long long>(std::fmod(digits, std::pow(10.0, i % 15 + 1)))) + "e" +
+                             std::to_string(shift);
+    if (const double x = by_strtod(text); std::isfinite(x)) agree(x);
+  }
+  CHECK(good == count);
+}
+
 TEST_CASE("charconv: a point for the decimal mark of any locale") {
   // What C libraries print in German, in Pashto (a mark of two bytes), and in the C locale.
   for (std::string text : {"-1,50e-07", "-1\u066B50e-07", "-1.50e-07"}) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
-#include <charconv>
+#include <tankwright/core/charconv.hpp>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/exchange/json_text.hpp>
 
@@ -67,8 +67,8 @@ TANKWRIGHT_INLINE std::string quoted_text(std::string_view text) {
 TANKWRIGHT_INLINE json_text& json_text::number(double value) {
   if (!std::isfinite(value)) return raw("null");
   if (value == 0.0) return raw("0");  // minus nothing is nothing
-  char buffer[32];
-  return raw({buffer, static_cast<std::size_t>(std::to_chars(buffer, buffer + sizeof buffer, value).ptr - buffer)});
+  core::digits_buffer digits;
+  return raw(core::shortest_digits_of(digits, value));
 }
 
 }  // namespace tankwright::exchange

@@ -5,10 +5,12 @@
 #pragma once
 
 #include <algorithm>
+#include <cfloat>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <cstdio>
+#include <limits>
 #include <string_view>
 
 namespace tankwright::core::detail {
@@ -41,6 +43,9 @@ class long_natural {
     return size_ > 0 ? count : 0;
   }
   [[nodiscard]] bool is_zero() const noexcept { return size_ == 0; }
+  [[nodiscard]] std::uint64_t low_bits() const noexcept {
+    return (size_ > 0 ? words_[0] : 0) | (size_ > 1 ? std::uint64_t{words_[1]} << 32 : 0);
+  }
   [[nodiscard]] bool at_least(const long_natural& other) const noexcept {
     if (size_ != other.size_) return size_ > other.size_;
     for (int i = size_ - 1; i >= 0; --i) {
@@ -138,6 +143,15 @@ class long_natural {
     above.multiply_add(10, 1);
     ++counted, --exponent;
   }
+  if (counted <= 15 && exponent >= -22 && exponent <= 22 && FLT_EVAL_METHOD == 0) {
+    // Both numbers are doubles without rounding, so one multiplication or division rounds once.
+    double power = 1.0;
+    for (int p = 0; p < (exponent < 0 ? -exponent : exponent); ++p) power *= 10.0;
+    const auto natural = static_cast<double>(above.low_bits());
+    const double magnitude = exponent < 0 ? natural / power : natural * power;
+    value = negative ? -magnitude : magnitude;
+    return true;
+  }
   if (counted + exponent > 310 || counted + exponent < -330) return false;  // past the ends of double by far
   below.multiply_add(0, 1);
   for (int p = 0; p < exponent; ++p) above.multiply_add(10, 0);
@@ -170,9 +184,28 @@ class long_natural {
   return {into, value - value != 0.0 ? size : with_a_point(into, size)};  // but for "inf" and "nan"
 }
 
+/// The significant digits of what `printf` wrote with 'g', which leaves out zeros at the end.
+[[nodiscard]] inline int digits_in(std::string_view written) noexcept {
+  int count = 0, zeros = 0;
+  for (const char c : written.substr(0, written.find('e'))) {
+    if (c < '0' || c > '9' || (count == 0 && c == '0')) continue;
+    ++count;
+    zeros = c == '0' ? zeros + 1 : 0;
+  }
+  return std::max(1, count - zeros);
+}
+
 /// The fewest significant digits that give the double back.
 [[nodiscard]] inline std::string_view shortest_by_printf(char* into, std::size_t room, double value) noexcept {
-  for (int precision = 1;; ++precision) {
+  // Two decimals of at most 15 digits are never the same double (but for subnormal ones), so that where so few digits
+  // are enough, printing 15 shows which they are.
+  int precision = 1;
+  if (std::fabs(value) >= std::numeric_limits<double>::min()) {
+    const std::string_view written = digits_by_printf(into, room, value, 'g', 15);
+    double back = 0.0;
+    precision = number_by_integers(written, back) && back == value ? digits_in(written) : 16;
+  }
+  for (;; ++precision) {
     const std::string_view written = digits_by_printf(into, room, value, 'g', precision);
     double back = 0.0;
     if (precision == 17 || value - value != 0.0 || (number_by_integers(written, back) && back == value)) return written;

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: BSL-1.0
+// Makes the page: `node build.mjs MODULES PAGE.html`, where MODULES is the folder of page.wasm and formulas.wasm. Program,
+// worker, modules, the list of formulas, styles and letters become one file.
+import { readFileSync, writeFileSync, mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync, constants } from 'node:zlib';
+import { build } from 'esbuild';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const [modules, page] = process.argv.slice(2);
+if (!modules || !page) {
+  console.error('usage: node build.mjs MODULES PAGE.html');
+  process.exit(2);
+}
+const read = (path) => readFileSync(join(here, path), 'utf8');
+
+const common = { bundle: true, minify: true, write: false, target: ['es2022'], legalComments: 'none', charset: 'utf8' };
+const bundle = async (entry, more = {}) =>
+  (await build({ ...common, entryPoints: [join(here, entry)], ...more })).outputFiles[0].text;
+
+const packages = [
+  { name: 'preact', for: 'draws the page' },
+  { name: 'uplot', for: 'draws curves' },
+  { name: '@fontsource-variable/source-sans-3', for: 'the letters' },
+];
+const licences = packages.map(({ name, for: why }) => {
+  const { version, license } = JSON.parse(read(`node_modules/${name}/package.json`));
+  return { name, version, licence: license, for: why, text: read(`node_modules/${name}/LICENSE`) };
+});
+for (const [name, file, licence, why] of [
+  ['Boost', 'boost.txt', 'BSL-1.0', 'units, roots and differential equations inside the module'],
+  ['toml++', 'tomlplusplus.txt', 'MIT', 'reads plans'],
+  ['nlohmann-json', 'nlohmann-json.txt', 'MIT', 'reads plans'],
+  ['musl, libc++ and compiler-rt by way of Emscripten', 'emscripten.txt', 'MIT and Apache-2.0 with LLVM exception', 'the languages’ own libraries inside the module'],
+]) {
+  licences.push({ name, version: '', licence, for: why, text: read(`licences/${file}`) });
+}
+
+const packed = Object.entries({
+  'module-page': readFileSync(join(modules, 'page.wasm')),
+  'module-formulas': readFileSync(join(modules, 'formulas.wasm')),
+  'formulas-list': Buffer.from(JSON.stringify(JSON.parse(read('../formulas/formulas.json')))),
+}).map(([name, bytes]) => ({ name, size: bytes.length, gzip: gzipSync(bytes, { level: constants.Z_BEST_COMPRESSION }) }));
+const worker = await bundle('src/worker.js', { format: 'iife' });
+const program = await bundle('src/main.jsx', {
+  format: 'iife',
+  jsx: 'automatic',
+  jsxImportSource: 'preact',
+  define: {
+    PAGE_WORKER: JSON.stringify(worker),
+    PAGE_LICENCES: JSON.stringify(licences),
+  },
+});
+
+const face = (file, style) => {
+  const data = readFileSync(join(here, `node_modules/@fontsource-variable/source-sans-3/files/${file}`)).toString('base64');
+  return `@font-face{font-family:"Source Sans 3 Variable";font-style:${style};font-weight:200 900;font-display:block;src:url(data:font/woff2;base64,${data}) format("woff2")}`;
+};
+const css = (await build({ ...common, stdin: { contents: `${read('node_modules/uplot/dist/uPlot.min.css')}\n${read('src/style.css')}`, loader: 'css' } })).outputFiles[0].text;
+const style = face('source-sans-3-latin-wght-normal.woff2', 'normal') + css;
+
+const html = read('src/page.html')
+  .replace('/*STYLE*/', () => style)
+  .replace('<!--PACKED-->', () => packed.map(({ name, gzip }) => `<script type="text/plain" id="${name}">${gzip.toString('base64')}</script>`).join('\n'))
+  .replace('/*PROGRAM*/', () => program.replace(/<\/script/g, '<\\/script').replace(/<!--/g, '<\\!--'));
+mkdirSync(dirname(page), { recursive: true });
+writeFileSync(page, html);
+const kb = (n) => `${Math.round(n / 1000)} kB`;
+console.log(`${page}: ${kb(html.length)}; in it, by gzip: ${packed.map((p) => `${p.name} ${kb(p.gzip.length)} (${kb(p.size)})`).join(', ')}`);
