@@ -50,8 +50,7 @@ WORKED_EXAMPLE(circuit, "circuit", "How much does each of the two returns really
   s.result("Qr", "right return", in_litres_per_hour(found.run("right").flow), -2, "L/h");
   s.result("vt", "velocity in the trunk", in_metres_per_second(found.run("trunk").velocity), 1, "m/s");
   s.means(
-      "The narrow return gets a quarter of the water. What the pump cannot give is lost in the trunk: it carries both "
-      "flows in "
-      "one pipe. Make the trunk one size larger before buying a larger pump.");
+      "The narrow return gets a quarter of the water. More head is lost in the trunk than in either return, because it "
+      "carries both flows in one pipe. Make the trunk one size larger before buying a larger pump.");
   s.caution(found.caution);
 }

@@ -18,7 +18,7 @@ WORKED_EXAMPLE(density, "density", "What do 1850 litres of seawater weigh?") {
   s.result("M", "mass = rho V", in_kilograms(rho * litres(v)), 0, "kg");
   s.result("more", "more than as fresh water", in_kilograms((rho - fresh) * litres(v)), 0, "kg");
   s.means(
-      "Salting adds the weight of a person to the floor and 2.6 % to the load on every panel: judge floor and panels "
+      "Salting adds 49 kg to the floor and 2.6 % to the load on every panel: judge floor and panels "
       "with seawater, "
       "even while the tank still stands full of fresh water for its leak test.");
 }

@@ -21,7 +21,8 @@ inline std::string range_of(const tankwright::limits& limit, double scale = 1.0)
   const tankwright::interval& in = printed ? limit.published : limit.possible;
   const auto number = [&](double x) {
     char text[40];
-    std::snprintf(text, sizeof text, "%.6g", std::fabs(x * scale) < 1e-6 ? 0.0 : x * scale);
+    std::snprintf(text, sizeof text, std::fabs(x * scale) < 1e5 ? "%.6g" : "%.0f",
+                  std::fabs(x * scale) < 1e-6 ? 0.0 : x * scale);
     return std::string{text};
   };
   const std::string from = (in.low_edge == tankwright::edge::open ? "above " : "") + number(in.low);
