@@ -2,6 +2,7 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
+#include <tankwright/plumbing/fittings.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
 #include <tankwright/plan/pipe.hpp>
