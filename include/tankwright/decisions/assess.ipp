@@ -14,7 +14,10 @@
 #include <tankwright/decisions/closing/heater.hpp>
 #include <tankwright/decisions/closing/humidity.hpp>
 #include <tankwright/decisions/closing/lid_sag.hpp>
+#include <tankwright/decisions/closing/heater_sticks.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
+#include <tankwright/decisions/closing/outage_rate.hpp>
+#include <tankwright/decisions/closing/outage_warm.hpp>
 #include <tankwright/decisions/closing/reservoir.hpp>
 #include <tankwright/decisions/closing/rock_view.hpp>
 #include <tankwright/decisions/closing/top_off_fails.hpp>
@@ -39,10 +42,12 @@
 #include <tankwright/decisions/moving_in/start_up.hpp>
 #include <tankwright/decisions/plumbing/drain_blocked.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
+#include <tankwright/decisions/plumbing/drains_blocked.hpp>
 #include <tankwright/decisions/plumbing/overflow_head.hpp>
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
 #include <tankwright/decisions/plumbing/sump_runs_over.hpp>
+#include <tankwright/decisions/plumbing/surge.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
 #include <tankwright/decisions/power_cut/break_blocked.hpp>
 #include <tankwright/decisions/power_cut/check_valve_leaks.hpp>
@@ -79,6 +84,8 @@ inline constexpr const decision* every_decision[] = {
     &overflow_head,
     &drains,
     &drain_blocked,
+    &drains_blocked,
+    &surge,
     &sump_runs_over,
     // power cut
     &dry_floor,
@@ -112,7 +119,10 @@ inline constexpr const decision* every_decision[] = {
     &heater_choice,
     &summer_cooling,
     &warm_up_time,
+    &heater_sticks,
     &heat_outage,
+    &outage_rate,
+    &outage_warm,
     &reservoir_time,
     &top_off_fails,
     &top_off_sticks,

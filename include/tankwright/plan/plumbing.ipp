@@ -48,6 +48,9 @@ TANKWRIGHT_INLINE void describe(visitor& key, pump& s) {
                          .needed = true});
   key("speed", s.speed, {.means = "of the speed that the curve was measured at", .limits = {0.1, 1.5},
                          .set_by = chosen, .choose_between = {{0.3, 1.0}}, .step = 0.05});
+  key("power", s.power, {.means = "electricity that it draws, for the running cost; an appliance of the room with its "
+                                  "label counts in place of it",
+                         .limits = usual::electricity, .doubt = usual::label_power});
   describe_note(key, s.note);
 }
 

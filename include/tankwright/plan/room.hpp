@@ -25,6 +25,7 @@ struct season {
   value<relative_humidity> outdoor_humidity{};
   value<rate> air_changes{};
   value<temperature> coldest_night{};
+  value<temperature> hottest_day{};
   std::string note{};
 };
 
@@ -105,6 +106,7 @@ struct heat_outage {
 struct heating {
   value<power> heater{};
   value<double> margin = by_default(1.25);
+  value<temperature> highest{};
   value<temperature> filled_at{};
   std::vector<tank_wall> wall{};
   std::optional<heat_outage> outage{};
