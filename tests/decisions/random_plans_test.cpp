@@ -313,7 +313,9 @@ TEST_CASE("random plans: what is monotone in the world is monotone here") {
       }
     }
   }
-  for (const auto& [name, count] : compared) CHECK_MESSAGE(count >= 20, name, " was compared ", count, " times");
+  for (const auto& one : compared) {
+    CHECK_MESSAGE(one.second >= 20, one.first, " was compared ", one.second, " times");
+  }
   TW_HOLDS(sound, wrong.kinds() == 0);
   CHECK_MESSAGE(wrong.kinds() == 0, wrong.said());
 }

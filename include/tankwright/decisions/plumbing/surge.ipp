@@ -38,8 +38,8 @@ namespace detail {
 TANKWRIGHT_INLINE void answer_surge(const situation& s, answers& out) {
   if (!s.plan().plumbing || !s.plumbing().in.has_circuit() || s.plumbing().in.drains.empty()) return;
   const plumbing_case& c = s.plumbing();
-  const auto& drains = c.in.drains;
-  const bool siphons = std::any_of(drains.begin(), drains.end(), [](const auto& d) { return d.runs_full; });
+  const auto& all = c.in.drains;
+  const bool siphons = std::any_of(all.begin(), all.end(), [](const auto& d) { return d.runs_full; });
   if (!siphons && !c.in.surge) return;  // nothing has to find its siphon
   finding& f = out.ask(surge);
   if (!c.in.edge_to_rim) {
