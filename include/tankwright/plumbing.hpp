@@ -7,6 +7,7 @@
 #include <tankwright/plumbing/circuit_parts.hpp>
 #include <tankwright/plumbing/circuit_tuning.hpp>
 #include <tankwright/plumbing/drain.hpp>
+#include <tankwright/plumbing/drains_blocked.hpp>
 #include <tankwright/plumbing/emptying.hpp>
 #include <tankwright/plumbing/filling.hpp>
 #include <tankwright/plumbing/fittings.hpp>
@@ -24,6 +25,7 @@
 #include <tankwright/plumbing/power_cut_system.hpp>
 #include <tankwright/plumbing/power_cut_transient.hpp>
 #include <tankwright/plumbing/pump.hpp>
+#include <tankwright/plumbing/priming.hpp>
 #include <tankwright/plumbing/pvc_schedule.hpp>
 #include <tankwright/plumbing/restart.hpp>
 #include <tankwright/plumbing/siphon.hpp>

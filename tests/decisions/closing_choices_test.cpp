@@ -3,7 +3,7 @@
 #include <tankwright/decisions/closing/cable_gap.hpp>
 #include <tankwright/decisions/closing/evaporation.hpp>
 #include <tankwright/decisions/closing/heat_week.hpp>
-#include <tankwright/decisions/closing/heater_stuck.hpp>
+#include <tankwright/decisions/closing/heater_time.hpp>
 #include <tankwright/decisions/closing/humidity.hpp>
 #include <tankwright/decisions/closing/lid_lift.hpp>
 #include <tankwright/decisions/closing/light_heat.hpp>
@@ -77,19 +77,19 @@ TEST_CASE("lights: watts in the mean of the day, and the swing they make") {
 }
 
 TEST_CASE("heater stuck: less time than its power alone would take is not possible") {
-  const evidence hand = by_hand("tankwright::decisions::answer_heater_stuck");
+  const evidence hand = by_hand("tankwright::decisions::answer_heater_time");
   plan::build build = some_room();
   give(build, {{"room.heating.highest", "29 °C"}, {"room.heating.heater", "3000 W"}});
-  const auto f = answered(decisions::heater_stuck, build);
+  const auto f = answered(decisions::heater_time, build);
   // 4 K of 2000 L are 32.7 MJ: with 3 kW three hours, and longer since it loses heat; the pump's and lights' 144 W come on top.
   const double alone = 4.0 * 2.0 * 1023.3 * 3996.0 / (3000.0 + 144.0);
   TW_HOLDS(hand, (number(f, "after") > alone * 0.97 && number(f, "after") < 2.0 * alone));
   judged(f, verdict::does_not_hold, "left");  // looked at every twelve hours
-  CHECK(answered(decisions::heater_stuck, build, {{"room.heating.looked_every", "1 h"}}).verdict == verdict::holds);
-  const auto small = answered(decisions::heater_stuck, build, {{"room.heating.heater", "20 W"}, {"room.heating.highest", "40 °C"}});
+  CHECK(answered(decisions::heater_time, build, {{"room.heating.looked_every", "1 h"}}).verdict == verdict::holds);
+  const auto small = answered(decisions::heater_time, build, {{"room.heating.heater", "20 W"}, {"room.heating.highest", "40 °C"}});
   CHECK(small.verdict == verdict::holds);
   CHECK(small.note.find("cannot cook") != std::string::npos);
-  CHECK(asked(decisions::heater_stuck, some_room()).empty());
+  CHECK(asked(decisions::heater_time, some_room()).empty());
 }
 
 TEST_CASE("year: a year of equal months is a season, and a wet month is found") {

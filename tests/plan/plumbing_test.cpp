@@ -40,7 +40,7 @@ TEST_CASE("plumbing section: what a plan says reaches the engines") {
   const auto in = plan::inputs_of(*build.plumbing);
   CHECK(in.returns.front().siphon_break == millimetres(6.0));
   CHECK(in.returns.front().check_valve);
-  CHECK(in.primed.front());
+  CHECK(in.drains.front().runs_full);
   CHECK(in.display.drains.size() == 1);
   CHECK(in.drains_into == 0);
   CHECK(in.edge_above_floor.get() == metres(1.45));

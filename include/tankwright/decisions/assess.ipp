@@ -14,12 +14,15 @@
 #include <tankwright/decisions/closing/evaporation.hpp>
 #include <tankwright/decisions/closing/heat_week.hpp>
 #include <tankwright/decisions/closing/heater.hpp>
-#include <tankwright/decisions/closing/heater_stuck.hpp>
+#include <tankwright/decisions/closing/heater_time.hpp>
 #include <tankwright/decisions/closing/humidity.hpp>
 #include <tankwright/decisions/closing/lid_lift.hpp>
 #include <tankwright/decisions/closing/lid_sag.hpp>
+#include <tankwright/decisions/closing/heater_sticks.hpp>
 #include <tankwright/decisions/closing/light_heat.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
+#include <tankwright/decisions/closing/outage_rate.hpp>
+#include <tankwright/decisions/closing/outage_warm.hpp>
 #include <tankwright/decisions/closing/reservoir.hpp>
 #include <tankwright/decisions/closing/rock_view.hpp>
 #include <tankwright/decisions/closing/top_off_fails.hpp>
@@ -61,6 +64,7 @@
 #include <tankwright/decisions/plumbing/drain_blocked.hpp>
 #include <tankwright/decisions/plumbing/drain_noise.hpp>
 #include <tankwright/decisions/plumbing/drains.hpp>
+#include <tankwright/decisions/plumbing/drains_blocked.hpp>
 #include <tankwright/decisions/plumbing/fittings_cost.hpp>
 #include <tankwright/decisions/plumbing/jet_reach.hpp>
 #include <tankwright/decisions/plumbing/overflow_head.hpp>
@@ -70,6 +74,7 @@
 #include <tankwright/decisions/plumbing/residual_current.hpp>
 #include <tankwright/decisions/plumbing/return_flow.hpp>
 #include <tankwright/decisions/plumbing/sump_runs_over.hpp>
+#include <tankwright/decisions/plumbing/surge.hpp>
 #include <tankwright/decisions/plumbing/turnover.hpp>
 #include <tankwright/decisions/power_cut/break_blocked.hpp>
 #include <tankwright/decisions/power_cut/check_valve_leaks.hpp>
@@ -124,6 +129,8 @@ inline constexpr const decision* every_decision[] = {
     &drains,
     &drain_noise,
     &drain_blocked,
+    &drains_blocked,
+    &surge,
     &sump_runs_over,
     &pump_suction,
     &jet_reach,
@@ -168,12 +175,15 @@ inline constexpr const decision* every_decision[] = {
     &dripping_window,
     &outside_wall,
     &heater_choice,
-    &heater_stuck,
+    &heater_time,
     &summer_cooling,
     &heat_week,
     &light_heat,
     &warm_up_time,
+    &heater_sticks,
     &heat_outage,
+    &outage_rate,
+    &outage_warm,
     &reservoir_time,
     &top_off_fails,
     &top_off_sticks,

@@ -20,6 +20,10 @@ inline constexpr citation morris_2011{
     "Morris A.L., Hamlin H.J., Francis-Floyd R., Sheppard B.J., Guillette L.J.", 2011,
     "Nitrate-induced goiter in captive whitespotted bamboo sharks",
     "Journal of Aquatic Animal Health 23:92-99, abstract"};
+inline constexpr citation camargo_2005{
+    "Camargo J.A., Alonso A., Salamanca A.", 2005,
+    "Nitrate toxicity to aquatic animals: a review with new data for freshwater invertebrates",
+    "Chemosphere 58:1255-1267, abstract: 20 mg/L of NO3-N for marine animals", standing::from_memory};
 inline constexpr citation crow_1998{
     "Crow G.L., Atkinson M.J., Ron B., Atkinson S., Skillman A.D.K., Wong G.T.F.", 1998,
     "Relationship of water chemistry to serum thyroid hormones in captive sharks with goiters",
@@ -67,6 +71,9 @@ inline constexpr starting_value<nitrite_level> nitrite_limit{
     "above it the filter is not keeping up; the chloride of seawater protects fish from more", husbandry_practice};
 inline constexpr starting_value<nitrate_level> nitrate_limit_fish{
     nitrate_level::from_nitrogen(milligrams_per_litre(50.0)), "bony fish stay below", husbandry_practice};
+inline constexpr starting_value<nitrate_level> nitrate_limit_sensitive{
+    nitrate_level::from_nitrogen(milligrams_per_litre(20.0)),
+    "marine animals in general stay below; young invertebrates may need less", camargo_2005};
 inline constexpr starting_value<nitrate_level> nitrate_limit_sharks{
     nitrate_level::from_nitrogen(milligrams_per_litre(15.0)), "sharks and rays stay below, as a precaution",
     husbandry_practice};

@@ -37,6 +37,7 @@ struct pump {
   values<flow_rate> flows{};
   values<length> heads{};
   value<double> speed = by_default(1.0);
+  value<tankwright::power> power{};
   std::string note{};
 };
 

@@ -56,6 +56,9 @@ inline void describe_curve(visitor& key, values<flow_rate>& flows, values<length
 TANKWRIGHT_INLINE void describe(visitor& key, pump& s) {
   key("label", s.label, {.means = "what the report calls it"});
   detail::describe_curve(key, s.flows, s.heads, s.speed);
+  key("power", s.power, {.means = "electricity that it draws, for the running cost; an appliance of the room with its "
+                                  "label counts in place of it",
+                         .limits = usual::electricity, .doubt = usual::label_power});
   describe_note(key, s.note);
 }
 

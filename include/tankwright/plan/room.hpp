@@ -26,6 +26,7 @@ struct season {
   value<relative_humidity> outdoor_humidity{};
   value<rate> air_changes{};
   value<temperature> coldest_night{};
+  value<temperature> hottest_day{};
   std::string note{};
 };
 
@@ -171,8 +172,8 @@ struct heat_outage {
 struct heating {
   value<power> heater{};
   value<double> margin = by_default(1.25);
-  value<temperature> filled_at{};
   value<temperature> highest{};
+  value<temperature> filled_at{};
   value<duration> looked_every = by_default(hours(12.0));
   std::vector<tank_wall> wall{};
   std::optional<heat_outage> outage{};

@@ -50,6 +50,9 @@ TANKWRIGHT_INLINE void describe(visitor& key, season& s) {
                                      .doubt = detail::air_change_doubt});
   key("coldest_night", s.coldest_night, {.means = "for the window; the mean outdoors where it is not given",
                                          .limits = usual::air, .doubt = kelvin_steps(3.0)});
+  key("hottest_day", s.hottest_day, {.means = "of the room on its hottest day, which sizes a chiller; that of the room "
+                                              "where it is not given",
+                                     .limits = detail::indoors, .doubt = kelvin_steps(2.0)});
   describe_note(key, s.note);
 }
 
@@ -264,10 +267,11 @@ TANKWRIGHT_INLINE void describe(visitor& key, heating& s) {
                            .sizes = detail::sold_heaters, .doubt = known_within(percent(5.0))});
   key("margin", s.margin, {.means = "heater to fit over the high estimate of what is needed", .limits = {1.0, 10.0},
                            .set_by = wanted});
+  key("highest", s.highest, {.means = "highest temperature that the animals stand: on a summer's day without power, and "
+                                      "when the heater sticks on",
+                             .limits = usual::liquid_water, .set_by = wanted});
   key("filled_at", s.filled_at, {.means = "temperature of the water as it comes in; asks for the warm-up",
                                  .limits = usual::liquid_water, .doubt = usual::thermometer});
-  key("highest", s.highest, {.means = "highest temperature that the animals stand; asks for the heater that sticks on",
-                             .limits = usual::liquid_water, .set_by = wanted});
   key("looked_every", s.looked_every, {.means = "from one look at the thermometer to the next, or until an alarm is "
                                                 "answered",
                                        .limits = usual::span, .set_by = chosen,

@@ -239,6 +239,7 @@ struct drain {
   required<length> drop;        ///< from the water in the box to the water in the sump, or to the pipe's end
   required<length> inlet_head;  ///< how high the water may stand over its top before the box runs over
   bool strainer = false;        ///< over its top
+  bool runs_full = false;       ///< set up to run full: its top lies deep enough that no air comes in
 };
 
 /// How a drain runs.
@@ -256,8 +257,10 @@ struct drain_answer {
   flow_rate self_venting;     ///< what it carries quietly
   flow_rate stack;            ///< as a tall vented stack, one third full
   estimate<flow_rate> full;   ///< as a full siphon
-  estimate<flow_rate> inlet;  ///< what its top lets in at the inlet head
-  flow_rate surely;           ///< the lower of both at the low ends of their bands
+  estimate<flow_rate> inlet;  ///< what its top lets in at the inlet head, with air in it
+  /// What counts: of a drain that runs full the siphon, of every other the lower of both.
+  estimate<flow_rate> carries;
+  flow_rate surely;  ///< the low end of that
   tankwright::caution caution;
 };
 
@@ -267,8 +270,9 @@ inline constexpr caution drain_caution{
 
 /// Capacity of a drain in all modes, and the mode for a flow.
 ///
-///   overloaded above the least of inlet and full siphon (central); else by J*: self-venting below 0.3, surging below
-///   1, full above
+///   overloaded above what counts (central): the siphon of a drain that runs full, for which its top is an entrance
+///   loss and no weir, and the least of inlet and siphon of every other; else full where it runs full, and by J* where
+///   it does not: self-venting below 0.3, surging below 1, full above
 ///
 /// @param drain  pipe, drop and inlet head [m] >= 0
 /// @param flow   Q [m^3/s] >= 0 that it is to carry
@@ -287,13 +291,18 @@ inline constexpr caution drain_caution{
   const auto full = siphon_flow(drain.pipe, drain.drop, water);
   const auto inlet = flow_over(standpipe{.bore = bore, .strainer = drain.strainer}, drain.inlet_head).flow;
   const double number = drain_number(bore, flow);
-  const flow_rate most = std::min(full.central, inlet.central);
-  const drain_mode mode = flow > most                          ? drain_mode::overloaded
-                          : number < self_venting_drain_number ? drain_mode::self_venting
-                          : number < full_drain_number         ? drain_mode::surging
-                                                               : drain_mode::full;
-  return {mode, number, flow_at_drain_number(bore),    stack_capacity(bore),
-          full, inlet,  std::min(full.low, inlet.low), drain_caution};
+  const estimate<flow_rate> carries =
+      drain.runs_full ? full
+                      : estimate<flow_rate>{std::min(full.low, inlet.low), std::min(full.central, inlet.central),
+                                            std::min(full.high, inlet.high),
+                                            "siphon formula, inlets and the losses of the fittings"};
+  const drain_mode mode = flow > carries.central                ? drain_mode::overloaded
+                          : drain.runs_full                     ? drain_mode::full
+                          : number < self_venting_drain_number  ? drain_mode::self_venting
+                          : number < full_drain_number          ? drain_mode::surging
+                                                                : drain_mode::full;
+  return {mode, number, flow_at_drain_number(bore), stack_capacity(bore), full, inlet, carries, carries.low,
+          drain_caution};
 }
 
 /// What the other drains make of the flow when one is blocked.
@@ -335,7 +344,7 @@ namespace detail {
 
 /// Whether the drains carry the flow with any one of them blocked.
 ///
-///   sum over the others of min(full siphon, inlet) at the low ends of their bands, against the flow
+///   sum over the others of what each carries, at the low ends of their bands, against the flow
 ///
 /// @param drains two or more
 /// @param flow   Q [m^3/s] >= 0 of all returns

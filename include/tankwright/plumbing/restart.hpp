@@ -29,6 +29,7 @@ inline constexpr limits inlet_bore_limits{"bore of the inlet", "m", {1e-4, 10.0}
 inline constexpr limits inlet_flow_limits{"flow", "m3/s", {0.0, 10.0}};
 inline constexpr limits box_surge_limits{"surge", "m", {0.0, 20.0}};
 inline constexpr limits priming_limits{"priming", "s", {0.0, 86400.0}};
+inline constexpr limits taken_limits{"taken", "m3/s", {0.0, 1e3}};
 
 /// Water that an inlet needs above it so that no vortex draws air.
 ///
@@ -55,8 +56,10 @@ inline constexpr limits priming_limits{"priming", "s", {0.0, 86400.0}};
 struct restart_input {
   power_cut_input system;
   pump_inlet inlet;
-  /// How long the drains hold the whole flow back until they find their siphon; common practice, no source.
+  /// How long the drains hold the flow back until they find their siphon; common practice, no source.
   duration priming = seconds(30.0);
+  /// What they take meanwhile (`priming.hpp`); nothing, unless given.
+  estimate<flow_rate> taken{flow_rate{}, flow_rate{}, flow_rate{}, "not given"};
   /// Where it was seen: how far the box, or the display where there is none, rises above its running level meanwhile.
   /// It then counts instead of `priming`. Zero for drains that take the flow from the start.
   std::optional<length> surge{};
@@ -86,6 +89,9 @@ namespace detail {
   const power_cut_input& in = task.system;
   core::check(here, inlet_height_limits, task.inlet.above_floor->value());
   core::check(here, priming_limits, task.priming.value());
+  for (const flow_rate& q : {task.taken.low, task.taken.central, task.taken.high}) {
+    core::check(here, taken_limits, q.value());
+  }
   if (task.surge) core::check(here, box_surge_limits, task.surge->value());
   const double flow = total_flow(in.returns);
   if (flow == 0.0) core::refuse_element(here, in.display.label, "has returns without flow: nothing refills it");
@@ -95,8 +101,10 @@ namespace detail {
   const std::size_t last = shape.size() - 1, pool = shape.first_joined(last);
   const double surface = in.display.box ? in.display.box->plan->value() : in.display.surface->value();
   const auto held_up = [&](int sign) {
-    return task.surge ? surface * (1.0 + sign * in.area_uncertainty.value()) * task.surge->value()
-                      : flow * (1.0 + sign * in.flow_uncertainty.value()) * task.priming.value();
+    if (task.surge) return surface * (1.0 + sign * in.area_uncertainty.value()) * task.surge->value();
+    const flow_rate taken = sign > 0 ? task.taken.low : sign < 0 ? task.taken.high : task.taken.central;
+    const double comes = flow * (1.0 + sign * in.flow_uncertainty.value());
+    return std::fmax(0.0, comes - taken.value()) * task.priming.value();
   };
   // `sign` as in the power cut: 1 is the worst, here with the running level at its low end.
   const auto lowest = [&](int sign, double on_the_floor) {
@@ -142,10 +150,10 @@ namespace detail {
 ///
 ///   While the display, the box and the chambers upstream refill, each of them only gains; the pump chamber falls to
 ///   its running level, less what the drains hold up and what the power cut put on the floor: V_pump(lowest) =
-///   V_pump(running) - flow x priming (or surge x area) - water over the rim
+///   V_pump(running) - (flow - taken) x priming (or surge x area) - water over the rim
 ///
 /// @param task system as for `power_cut`; inlet height [m] >= 0 and bore [m] > 0; priming [s] >= 0, 30 s unless given,
-///             or the surge [m] >= 0 as it was seen
+///             and what the drains take meanwhile [m^3/s] >= 0, or the surge [m] >= 0 as it was seen
 /// @return     lowest level, submergence, margin [m] with their bands, times [s], a caution
 /// @throws     invalid_input (names the element by its label)
 /// @accuracy   the bands: all areas and levels at one end together, and the rules for the submergence

@@ -78,7 +78,12 @@ template <class T>
 
 inline void check_humidity(std::string_view function, relative_humidity humidity) {
   const double value = humidity.fraction();
-  if (value > 1.0 && value <= 100.0) [[unlikely]] {
+  if (value > 1.0 && value < 2.0) [[unlikely]] {  // 101 % rather than 1.01 %
+    core::fail<invalid_input>(function, relative_humidity_limits.argument, value, "",
+                              "is more than saturated, " + core::number_text(100.0 * value) +
+                                  " %; expected 0 to 1, which is 0 to 100 %");
+  }
+  if (value >= 2.0 && value <= 100.0) [[unlikely]] {
     core::fail<invalid_input>(function, relative_humidity_limits.argument, value, "",
                         "is not possible; expected 0 to 1. For " + core::number_text(value) +
                             " % write relative_humidity::from_percent(" + core::number_text(value) + ")");

@@ -20,7 +20,7 @@ struct film_end {
 
 class filter_scale {
  public:
-  filter_scale(const plan::filter_inputs& filter, const filter_question& q) : filter_{&filter}, q_{&q} {
+  filter_scale(const plan::filter_inputs& filter, const filter_question& q) : q_{&q} {
     for (const plan::wet_surface& s : filter.surfaces) {
       core::check_element("tankwright::decisions::balance_of", s.label, life::film_area_limits,
                           in_square_metres(s.wet));
@@ -56,7 +56,6 @@ class filter_scale {
   [[nodiscard]] mass_flux rate(water::total_ammonia level) const {
     return life::nitrification_rate({.ammonia = level, .temperature = q_->temperature}).central;
   }
-  const plan::filter_inputs* filter_;
   const filter_question* q_;
   area films_{};
   mass_flux reference_{};

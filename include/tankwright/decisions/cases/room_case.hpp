@@ -119,6 +119,15 @@ class room_case {
 /// @source      this library
 [[nodiscard]] room::tank_heat heat_of(const room_case& c, const solved_season& s, powered which);
 
+/// The settled air of summer on the hottest day of the room: as much vapour in it, and warmer.
+///
+/// @param s summer
+/// @return  its air; that of the season where no hottest day is given
+/// @throws  out_of_range (a temperature that the vapour pressure is not known for)
+/// @accuracy as the season's balance; what evaporates more on that day is left out, which is the dry side
+/// @source  Hyland and Wexler 1983
+[[nodiscard]] room::air hottest_air(const solved_season& s);
+
 /// Heat that the tank takes up for each kelvin: the water, sand and rock in it, and its walls as far as they are given
 /// by material and thickness.
 ///

@@ -5,6 +5,7 @@
 #include <tankwright/decisions/cases/room_case.hpp>
 #include <tankwright/decisions/decision.hpp>
 #include <tankwright/room/heat_store.hpp>
+#include <tankwright/water/vapour.hpp>
 
 namespace tankwright::decisions {
 
@@ -91,6 +92,17 @@ TANKWRIGHT_INLINE room::tank_heat heat_of(const room_case& c, const solved_seaso
     t.sources.push_back({.label = a.label, .heat = a.electricity.get() * (a.into_water.value() * part)});
   }
   return t;
+}
+
+TANKWRIGHT_INLINE room::air hottest_air(const solved_season& s) {
+  room::air a = s.humidity.central.air;
+  if (!s.given.hottest_day || *s.given.hottest_day == a.temperature.get()) return a;
+  const temperature hot = *s.given.hottest_day;
+  const double vapour = a.humidity.get().fraction() * water::vapour_pressure(a.temperature, extrapolate).value();
+  const double holds = water::vapour_pressure(hot, extrapolate).value();
+  a.temperature = hot;
+  a.humidity = relative_humidity::from_fraction(std::min(1.0, vapour / holds));
+  return a;
 }
 
 TANKWRIGHT_INLINE estimate<heat_capacity> heat_store_of(const room_case& c) {

@@ -90,12 +90,16 @@ class power_cut_air {
   mass_concentration saturation_;
 };
 
-/// The times of the three cases; a time that never comes is left at the one before it. None where even the worst stays.
+/// As far as anybody looks ahead; a time that never comes counts as this one.
+inline constexpr duration longest_without_power = days(7.0);
+
+/// The times of the three cases. None where even the worst stays.
 [[nodiscard]] inline std::optional<estimate<duration>> band_of_times(const power_cut_air& air, bool battery) {
   const auto low = air.lasts(worst_air, battery);
-  if (!low) return std::nullopt;
-  const duration central = air.lasts(middle_air, battery).value_or(*low);
-  const duration high = air.lasts(best_air, battery).value_or(central);
+  if (!low || *low >= longest_without_power) return std::nullopt;
+  const duration central = std::min(air.lasts(middle_air, battery).value_or(longest_without_power),
+                                    longest_without_power);
+  const duration high = std::min(air.lasts(best_air, battery).value_or(longest_without_power), longest_without_power);
   return estimate<duration>{*low, std::max(*low, central), std::max({*low, central, high}), air_reason};
 }
 

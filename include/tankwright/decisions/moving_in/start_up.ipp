@@ -6,6 +6,7 @@
 #include <tankwright/decisions/moving_in/start_up.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/life/levels.hpp>
+#include <tankwright/life/levels.hpp>
 
 namespace tankwright::decisions {
 
@@ -51,6 +52,7 @@ TANKWRIGHT_INLINE void answer_start_up(const situation& s, answers& out) {
            end([](const life::start_up_sample& r) { return r.ammonia.as_nitrogen(); }));
   f.detail("nitrate", "nitrate at the end, as nitrogen",
            end([](const life::start_up_sample& r) { return r.nitrate.as_nitrogen(); }));
+  f.limit("nitrate_limit", "sensitive animals should have less than", life::nitrate_limit_sensitive.level.as_nitrogen());
   f.detail("alkalinity", "alkalinity used until then, dKH",
            peak([](const summary& r) { return r.alkalinity_used.degrees_kh(); }));
   f.note =
@@ -58,7 +60,7 @@ TANKWRIGHT_INLINE void answer_start_up(const situation& s, answers& out) {
       "both zero a day after a dose, every time. The equations come to rest at the level that the older tank kept, or "
       "below, whatever the surfaces are; what these can take is said above.";
   if (!c.in.weeks.cultures.empty()) f.note += " How much of a bottled culture is alive is a guess.";
-  f.sources = {life::metcalf_eddy_2014, life::nijhof_bovendeur_1990};
+  f.sources = {life::metcalf_eddy_2014, life::nijhof_bovendeur_1990, life::nitrate_limit_sensitive.source};
   f.next(std::string{challenge_test}).next("measure ammonia and nitrite every day for the first weeks with animals");
 }
 

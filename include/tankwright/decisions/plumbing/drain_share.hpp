@@ -3,26 +3,15 @@
 /// What each drain carries, for the findings about all of them and about one that is blocked.
 #pragma once
 
-#include <algorithm>
 #include <tankwright/decisions/situation.hpp>
 #include <vector>
 
 namespace tankwright::decisions::detail {
 
-/// What each drain carries: of a primed siphon the whole pipe, of every other also what its top lets in.
+/// What each drain carries.
 [[nodiscard]] inline std::vector<estimate<flow_rate>> drain_shares(const plumbing_case& c, flow_rate flow) {
   std::vector<estimate<flow_rate>> shares;
-  for (std::size_t i = 0; i < c.in.drains.size(); ++i) {
-    const auto one = plumbing::drain_mode_for(c.in.drains[i], flow, c.liquid);
-    if (c.in.primed[i]) {
-      shares.push_back(
-          {one.full.low, one.full.central, one.full.high, "siphon formula and the losses of the fittings"});
-    } else {
-      shares.push_back({std::min(one.full.low, one.inlet.low), std::min(one.full.central, one.inlet.central),
-                        std::min(one.full.high, one.inlet.high),
-                        "siphon formula, inlets and the losses of the fittings"});
-    }
-  }
+  for (const auto& d : c.in.drains) shares.push_back(plumbing::drain_mode_for(d, flow, c.liquid).carries);
   return shares;
 }
 

@@ -39,9 +39,31 @@ struct season_cost {
   room::running_cost_result all;
 };
 
-[[nodiscard]] inline season_cost cost_of(const room_case& c, const solved_season& s) {
+/// The pump of [plumbing.pump], where no appliance of the room stands for it.
+struct pump_of_the_plan {
+  std::string label;
+  std::optional<power> draws{};
+};
+
+[[nodiscard]] inline std::optional<pump_of_the_plan> pump_without_appliance(const situation& s) {
+  if (!s.plan().plumbing || !s.plan().plumbing->pump) return std::nullopt;
+  const plan::pump& pump = *s.plan().plumbing->pump;
+  const std::string named = pump.label.empty() ? "pump" : pump.label;
+  const auto& all = s.plan().room->appliance;
+  const bool counted =
+      std::any_of(all.begin(), all.end(), [&](const plan::appliance& a) { return a.label == named; });
+  if (counted) return std::nullopt;
+  return pump_of_the_plan{named, pump.power.maybe()};
+}
+
+[[nodiscard]] inline season_cost cost_of(const room_case& c, const solved_season& s,
+                                         const std::optional<pump_of_the_plan>& pump) {
   const room::electricity_price price = c.in.price.value_or(room::electricity_price{0.0});
   std::vector<room::running_device> devices = devices_of(c, s);
+  if (pump && pump->draws) {
+    const power p = *pump->draws;
+    devices.push_back({.label = pump->label, .draws = estimate<power>{p, p, p, "its label"}});
+  }
   if (c.in.heating) {
     const room::tank_heat t = heat_of(c, s, powered::on_average);
     const auto electricity = map_rising(room::heat_balance(t, policy_for(t.air)).net,
@@ -52,17 +74,6 @@ struct season_cost {
   season_cost cost{s.when, {}, costs.all};
   if (c.in.heating) cost.heating = costs.devices.back().cost.per_day;
   return cost;
-}
-
-/// The pump of [plumbing.pump], where no appliance stands for it; by its label.
-[[nodiscard]] inline std::optional<std::string> pump_left_out(const situation& s) {
-  if (!s.plan().plumbing || !s.plan().plumbing->pump) return std::nullopt;
-  const std::string& label = s.plan().plumbing->pump->label;
-  const std::string named = label.empty() ? "pump" : label;
-  const auto& all = s.plan().room->appliance;
-  const bool counted =
-      std::any_of(all.begin(), all.end(), [&](const plan::appliance& a) { return a.label == named; });
-  return counted ? std::nullopt : std::optional{named};
 }
 
 }  // namespace detail
@@ -77,8 +88,9 @@ TANKWRIGHT_INLINE void answer_running_cost(const situation& s, answers& out) {
     f.unknown(detail::what_is_missing(c, detail::needs_seasons));
     return;
   }
+  const auto pump = detail::pump_without_appliance(s);
   std::vector<detail::season_cost> costs;
-  c.for_each_season(f, [&](const solved_season& one) { costs.push_back(detail::cost_of(c, one)); });
+  c.for_each_season(f, [&](const solved_season& one) { costs.push_back(detail::cost_of(c, one, pump)); });
   const bool priced = c.in.price.has_value();
   if (priced && costs.size() == 2) {
     const auto half = [&](double a, double b) { return 0.5 * (a + b); };
@@ -100,8 +112,8 @@ TANKWRIGHT_INLINE void answer_running_cost(const situation& s, answers& out) {
   f.note = "A year is half winter and half summer. Warming, cooling and drying of the room beyond this are left out.";
   if (c.in.heating) detail::add_heat_sources(f);
   if (c.in.dehumidifier) f.source(room::energyplus_dehumidifier);
-  if (const auto pump = detail::pump_left_out(s)) {
-    f.unknown("give the power of the return pump as a [[room.appliance]] with the label \"" + *pump + "\"");
+  if (pump && !pump->draws) {
+    f.unknown("give the power of the return pump, or a [[room.appliance]] with the label \"" + pump->label + "\"");
   }
   if (c.in.heating && c.in.heating->walls.empty()) f.unknown(detail::needs_walls);
   if (!priced) f.next("give the price of a kilowatt-hour");

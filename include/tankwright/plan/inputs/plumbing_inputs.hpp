@@ -33,7 +33,6 @@ struct plumbing_inputs {
   tankwright::plumbing::display_tank display;  ///< surface, edge, box, drain pipes that run full
   std::optional<length> edge_to_rim{};         ///< room over the overflow edge
   std::vector<tankwright::plumbing::drain> drains{};
-  std::vector<bool> primed{};  ///< of each drain: set up to run full, as a siphon
   tankwright::plumbing::sump sump;
   required<length> edge_above_floor;  ///< overflow edge above the floor of the sump
   std::size_t drains_into = 0;  ///< chamber that the drains end in, from 0

@@ -89,8 +89,7 @@ TANKWRIGHT_INLINE plumbing_inputs inputs_of(const plumbing_section& s) {
   for (const drain_pipe& d : s.drain) {
     const std::string label = d.label.empty() ? "drain " + std::to_string(in.drains.size() + 1) : d.label;
     in.drains.push_back({.pipe = run_of(d.pipe, label), .drop = *d.drop, .inlet_head = *d.inlet_head,
-                         .strainer = d.strainer});
-    in.primed.push_back(d.runs_full);
+                         .strainer = d.strainer, .runs_full = d.runs_full});
     if (d.runs_full) in.display.drains.push_back(in.drains.back().pipe);
   }
   in.drains_into = static_cast<std::size_t>(*s.drains_into) - 1;

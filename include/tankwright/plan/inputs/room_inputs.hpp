@@ -20,6 +20,7 @@ struct season_inputs {
   required<relative_humidity> outdoor_humidity;
   std::optional<rate> air_changes{};           ///< where windows stand otherwise than the rest of the year
   std::optional<temperature> coldest_night{};  ///< for the window; the mean when left out
+  std::optional<temperature> hottest_day{};    ///< of the room, for chillers; that of the room when left out
 };
 
 /// Display or sump as the air meets it. Without an area, that of the system.
@@ -56,6 +57,7 @@ struct heating_inputs {
   std::vector<tank_wall_inputs> walls{};
   std::optional<power> heater{};           ///< that is there, or chosen
   double margin = 1.25;                    ///< over the high estimate
+  std::optional<temperature> highest{};    ///< that the animals stand
   std::optional<temperature> filled_at{};  ///< asks for the warm-up
   std::optional<heat_outage_inputs> outage{};
 };

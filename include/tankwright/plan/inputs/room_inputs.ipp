@@ -53,6 +53,7 @@ namespace tr = tankwright::room;
   season_inputs in{.indoors = *s.indoors, .outdoors = *s.outdoors, .outdoor_humidity = *s.outdoor_humidity};
   in.air_changes = s.air_changes.maybe();
   in.coldest_night = s.coldest_night.maybe();
+  in.hottest_day = s.hottest_day.maybe();
   return in;
 }
 
@@ -95,6 +96,7 @@ namespace tr = tankwright::room;
   for (const tank_wall& w : h.wall) in.walls.push_back(wall_of(w));
   in.heater = h.heater.maybe();
   in.margin = *h.margin;
+  in.highest = h.highest.maybe();
   in.filled_at = h.filled_at.maybe();
   if (h.outage) {
     in.outage = heat_outage_inputs{.lasts = *h.outage->lasts, .lowest = *h.outage->lowest};

@@ -3,12 +3,11 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/rules/reading_rules.hpp>
+#include <tankwright/water/salinity.hpp>
 
 namespace tankwright::plan::rules {
 
 namespace detail {
-
-[[nodiscard]] inline bool is_a_gravity(double x) noexcept { return x >= 0.99 && x <= 1.10; }
 
 [[nodiscard]] inline std::string number_said(double x) { return text::of(x, text::significant(6)); }
 
@@ -39,7 +38,7 @@ inline void hold_hydrometer(const std::string& path, const salinity_reading& r, 
 
 inline void hold_refractometer(const std::string& path, const salinity_reading& r, book& all) {
   const double shown = *r.refractometer;
-  if (is_a_gravity(shown)) {
+  if (water::looks_like_a_gravity(practical_salinity{shown})) {
     all.refuse(path + ".refractometer",
                number_said(shown) + " is a specific gravity; give the parts per thousand beside it on the scale");
   }
@@ -88,7 +87,7 @@ inline void refuse_idle(const std::string& path, const salinity_reading& r, book
 }  // namespace detail
 
 TANKWRIGHT_INLINE void hold_salinity(const std::string& path, const value<practical_salinity>& s, book& all) {
-  if (!s.given() || !detail::is_a_gravity(s.si())) return;
+  if (!s.given() || !water::looks_like_a_gravity(practical_salinity{s.si()})) return;
   all.refuse(path, detail::number_said(s.si()) +
                        " looks like a specific gravity; a practical salinity is about 35 in the sea. Give a reading of "
                        "a hydrometer with its temperature and scale, or the salinity that it means");

@@ -108,18 +108,23 @@ inline void hold_tank_walls(const room_section& r, const std::optional<display_b
   }
 }
 
-/// What the animals stand without power, against the water as it runs.
+/// What the animals stand without power, or with too much of it, against the water as it runs.
 inline void hold_outage(const build& build, book& all) {
   const room_section& r = *build.room;
-  if (!r.heating || !r.heating->outage || !r.heating->outage->lowest) return;
-  const temperature lowest = *r.heating->outage->lowest;
   const bool own = r.water_temperature.known();
-  if (!own && !(build.water && build.water->temperature)) return;
+  if (!r.heating || (!own && !(build.water && build.water->temperature))) return;
   const temperature now = own ? *r.water_temperature : *build.water->temperature;
-  if (lowest < now) return;
   const std::string from = own ? "room.water_temperature" : "water.temperature";
-  all.refuse("room.heating.outage.lowest", all.said(lowest) + " is not below the water as it runs, " + all.said(now),
-             from);
+  const auto& highest = r.heating->highest;
+  if (highest && !(*highest > now)) {
+    all.refuse("room.heating.highest",
+               all.said(*highest) + " is not above the water as it runs, " + all.said(now), from);
+  }
+  if (!r.heating->outage || !r.heating->outage->lowest) return;
+  const temperature lowest = *r.heating->outage->lowest;
+  if (lowest < now) return;
+  all.refuse("room.heating.outage.lowest",
+             all.said(lowest) + " is not below the water as it runs, " + all.said(now), from);
 }
 
 /// What the animals stand, against the salinity of the water they are to live in.

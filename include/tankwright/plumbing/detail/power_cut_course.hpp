@@ -158,12 +158,13 @@ class power_cut_course {
     const double apart = larger(highest(), in_last) + (first == last ? 0.0 : down / raised);
     return smaller(together, apart);
   }
-  /// Whether the level at rest, the same in every chamber, is never passed on the way; asked at the start. While R is still
-  /// to come, the lowest chamber stands at most at rest - R/A. Water runs to it from both ends, by the drains from one and
-  /// back through the returns from the other, and needs falls d(Q) over the baffles between: as long as their sum is at
-  /// most R/A, no chamber stands above the rest. d falls with Q^2 or faster, and Q with R^1.5 (edge, box) or with R^0.5
-  /// (columns; of several R is at least (sum q)^2 / sum(q^2/V)), so the start decides; a siphon runs evenly until it draws
-  /// air and leaves its column.
+  /// Whether the level at rest, the same in every chamber, is never passed on the way; asked at the start.
+  ///
+  /// While R is still to come, the lowest chamber stands at most at rest - R/A. Water runs to it from both ends, by the
+  /// drains from one and back through the returns from the other, and needs falls d(Q) over the baffles between: as
+  /// long as their sum is at most R/A, no chamber stands above the rest. d falls with Q^2 or faster, and Q with R^1.5
+  /// (edge, box) or with R^0.5 (columns; of several R is at least (sum q)^2 / sum(q^2/V)), so the start decides; a
+  /// siphon runs evenly until it draws air and leaves its column.
   [[nodiscard]] bool never_above(double rest) const noexcept {
     const double display = larger(0.0, over_) * start_.display_area, box = start_.box_area * start_.box_depth;
     const auto columns = lines_.columns_at(height());
@@ -176,7 +177,9 @@ class power_cut_course {
     }
     const auto stays = [&](double flow, double to_come, bool downstream) {
       double level = rest - 0.5 * to_come / area;  // half: chambers lag a little
-      for (std::size_t k = 0; k + 1 < n_; ++k) level = level_before(passages_[downstream ? n_ - 2 - k : k], flow, level);
+      for (std::size_t k = 0; k + 1 < n_; ++k) {
+        level = level_before(passages_[downstream ? n_ - 2 - k : k], flow, level);
+      }
       return level <= rest;
     };
     const double by_drains = box > 0.0 ? smaller(display, box) : display;

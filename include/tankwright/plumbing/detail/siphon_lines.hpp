@@ -134,8 +134,8 @@ class siphon_lines {
   void fall(double time) noexcept {
     for (column& c : columns_) c.part = std::fmax(0.0, c.part - 0.5 * c.flow * time / c.water);
   }
-  /// All returns that run, and columns that fall, as if they fell now from a height: their flow, and the water V for which
-  /// the flow goes at most with the root of what is left of it: (sum q)^2 / sum(q^2/V).
+  /// All returns that run, and columns that fall, as if they fell now from a height: their flow, and the water V for
+  /// which the flow goes at most with the root of what is left of it: (sum q)^2 / sum(q^2/V).
   struct falling_columns {
     double flow, water;
   };

@@ -18,17 +18,17 @@ namespace tankwright::decisions {
 /// @throws    invalid_input, out_of_range, no_convergence (from the engines; `answers::run` makes a finding of it)
 /// @accuracy  as `room/heater_fault.hpp`
 /// @source    Shah 2014; Bowen 1926; EN ISO 6946
-void answer_heater_stuck(const situation& s, answers& out);
+void answer_heater_time(const situation& s, answers& out);
 
-inline constexpr decision heater_stuck{.id = "room.heater_stuck",
+inline constexpr decision heater_time{.id = "room.heater_time",
                                        .day = day::closing,
                                        .question = "The heater sticks on: how long is there to act?",
                                        .consequence = consequence::animals,
                                        .caution = room::water_and_electricity_caution.text,
-                                       .answer = &answer_heater_stuck};
+                                       .answer = &answer_heater_time};
 
 }  // namespace tankwright::decisions
 
 #if !defined(TANKWRIGHT_COMPILED)
-#include <tankwright/decisions/closing/heater_stuck.ipp>
+#include <tankwright/decisions/closing/heater_time.ipp>
 #endif

@@ -3,18 +3,18 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/evaporated.hpp>
-#include <tankwright/decisions/closing/heater_stuck.hpp>
+#include <tankwright/decisions/closing/heater_time.hpp>
 #include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/room/heater_fault.hpp>
 
 namespace tankwright::decisions {
 
-TANKWRIGHT_INLINE void answer_heater_stuck(const situation& s, answers& out) {
+TANKWRIGHT_INLINE void answer_heater_time(const situation& s, answers& out) {
   if (!s.plan().room || !s.plan().room->heating) return;
   const plan::heating& h = *s.plan().room->heating;
   if (!h.heater || !h.highest) return;
-  finding& f = out.ask(heater_stuck);
+  finding& f = out.ask(heater_time);
   const room_case& c = s.room();
   if (!c.gives_any()) {
     f.unknown(detail::what_is_missing(c, detail::needs_seasons));
