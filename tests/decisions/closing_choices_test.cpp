@@ -11,6 +11,7 @@
 #include <tankwright/decisions/running/consumables.hpp>
 #include <tankwright/decisions/running/devices_of_the_year.hpp>
 #include <tankwright/decisions/running/water_of_the_year.hpp>
+#include <tankwright/plan/validate.hpp>
 #include <tankwright/room/heat_balance.hpp>
 
 #include "decisions/some_room.hpp"
@@ -130,7 +131,7 @@ TEST_CASE("week of heat: the balance at the highest temperature, and the best of
   CHECK(f.verdict == verdict::holds);
   plan::build hot = build;
   for (const char* key : {"room.heat_week.chiller", "room.heat_week.fan", "room.heat_week.night"}) plan::clear(hot, key);
-  give(hot, {{"room.heat_week.indoors", "36 °C"}, {"room.heat_week.humidity", "80 %"}, {"room.heat_week.highest", "27 °C"}});
+  give(hot, {{"room.heat_week.indoors", "34 °C"}, {"room.heat_week.humidity", "85 %"}, {"room.heat_week.highest", "27 °C"}});
   judged(answered(decisions::heat_week, hot), verdict::does_not_hold, "left");
   CHECK(asked(decisions::heat_week, some_room()).empty());
 }
@@ -159,5 +160,9 @@ TEST_CASE("running year: water, devices and consumables") {
   const evidence devices = by_hand("tankwright::decisions::answer_devices_of_the_year");
   TW_CHECK(devices, number(d, "year", "pump"), 150.0 * 8766.0 * 3600.0, relative(1e-9));
   TW_CHECK(devices, number(d, "cost", "lights"), 0.2 * 0.4 * 8766.0 * 0.30, relative(1e-9));
-  CHECK(d.note.find("Most goes into heating") == 0);
+  const char* most = "pump";
+  for (const char* label : {"lights", "heating"}) {
+    if (number(d, "year", label) > number(d, "year", most)) most = label;
+  }
+  CHECK(d.note.find(std::string{"Most goes into "} + most) == 0);
 }

@@ -40,9 +40,9 @@ TANKWRIGHT_INLINE void answer_cable_gap(const situation& s, answers& out) {
     const auto show = [&](const room::wet_surface& surface, area gap, const char* what) {
       const auto out_of_it = detail::through_gap(c, one, surface, gap);
       const std::string place = std::string{what} + ", " + when;
-      f.answer("gap", "through the gaps over the " + place, detail::top_off_amount(out_of_it), place);
+      f.answer("gap", "through the gaps", detail::top_off_amount(out_of_it), place);
       if (all > 0.0) {
-        f.detail("share", "  part of all evaporation",
+        f.detail("share", "part of all evaporation",
                  map_rising(out_of_it, [&](mass_flow m) { return fraction(m.value() / all); }), place);
       }
     };

@@ -57,7 +57,10 @@ TANKWRIGHT_INLINE void answer_heat_week(const situation& s, answers& out) {
       one.covered = fraction(0.0);
       one.air_speed = *w.fan;
     }
-    const auto with = balance(blown);
+    // Air in rooms was measured up to 1 m/s: beyond it the same law goes on.
+    const bool fast = *w.fan > metres_per_second(1.0);
+    const auto with = room::heat_balance(blown, fast ? range_policy::extrapolate : policy_for(blown.air));
+    if (fast) f.note = "Faster than 1 m/s the evaporation is extrapolated. ";
     offer("fan", "with the covers off and fans", with.net);
     const auto more = with.evaporation.central - nothing.evaporation.central;
     f.detail("fan_water", "  which evaporates more by", kilograms(more.value() * 86400.0 / 2.43e6) / days(1.0));
@@ -71,7 +74,7 @@ TANKWRIGHT_INLINE void answer_heat_week(const situation& s, answers& out) {
   }
   f.detail("highest", "highest that the animals stand", *w.highest);
   f.margin("left", "at that temperature, with the best of them, left over", best, power{});
-  f.note = "The best: " + by + ". Fans dry a tank and wet a room: have the reservoir and the dehumidifier for it. A chiller "
+  f.note += "The best: " + by + ". Fans dry a tank and wet a room: have the reservoir and the dehumidifier for it. A chiller "
            "warms the room that it stands in. Warm water holds less oxygen: more air first of all.";
   if (f.verdict == verdict::does_not_hold) {
     f.happens = "The water goes on warming past what the animals stand: " + said(s, -1.0 * best.central) +

@@ -32,7 +32,7 @@ TANKWRIGHT_INLINE void answer_lid_lift(const situation& s, answers& out) {
         mass::from_value(lid.material->density.value() * (*one.span * *one.width * *one.thickness).value());
     const auto alone = vessel::recommended_lift({.reach = *one.reach, .height = *one.above_feet});
     const auto most = alone * detail::hands(*one.lifted_by);
-    f.answer("mass", lid.label + " weighs", weighs, lid.label);
+    f.answer("mass", "weighs", weighs, lid.label);
     f.limit("most", "should be lifted there at most", most, lid.label);
     f.margin("left", "less than that by", most - weighs, kilograms(0.5), lid.label);
   }

@@ -34,7 +34,7 @@ TANKWRIGHT_INLINE void answer_light_heat(const situation& s, answers& out) {
     if (!all[i].over_water) continue;
     mean += average;
     swings += average.value() * (1.0 - a.on.value());
-    f.detail("each", a.label + " gives the water while it is on", on, a.label);
+    f.detail("each", "gives the water while it is on", on, a.label);
   }
   f.answer("mean", "heat into the water by lights, in the mean of the day", mean);
   if (everything.value() > 0.0) f.detail("share", "part of what all devices bring", fraction(mean / everything));

@@ -21,7 +21,7 @@ TANKWRIGHT_INLINE void answer_bulkhead_holes(const situation& s, answers& out) {
     const bool glass = *one.pane == plan::pane_material::glass;
     const length needed = vessel::hole_to_edge({.diameter = *one.hole, .thickness = *one.thickness, .glass = glass,
                                                 .label = name});
-    f.limit("needed", "middle of " + name + " from the edge, at least", needed, name);
+    f.limit("needed", "its middle from the edge, at least", needed, name);
     f.margin("left", "farther than that by", *one.to_edge - needed, millimetres(2.0), name);
     const auto push = vessel::blow_off({.depth = detail::under_the_rim(c, *one.height), .diameter = *one.hole,
                                         .water_density = c.density(), .label = name});

@@ -21,7 +21,7 @@ TANKWRIGHT_INLINE void answer_corner_joints(const situation& s, answers& out) {
     const std::string name = detail::part_name(one.label, "corner", i, all.size());
     const auto pull = vessel::pull_on_joint({.width = *one.wall_width, .depth = detail::under_the_rim(c, *one.lower_edge),
                                              .water_density = c.density(), .label = name});
-    f.answer("pull", "pull on a metre of " + name + " at its lower end", pull, name);
+    f.answer("pull", "pull on a metre of it at its lower end", pull, name);
     line_load holds{};
     if (one.screw_diameter) {
       const force each = vessel::withdrawal_of({.gravity = *one.gravity, .diameter = *one.screw_diameter,

@@ -23,7 +23,7 @@ TANKWRIGHT_INLINE void answer_drips(const situation& s, answers& out) {
     if (one.drop) count.drop = {*one.drop, *one.drop, *one.drop, "counted to one drop either way"};
     assumed = assumed || !one.drop;
     const auto leak = vessel::drip_rate(count).leak;
-    f.answer("leak", one.label + " drips", leak, one.label);
+    f.answer("leak", "drips", leak, one.label);
     low += leak.low, central += leak.central, high += leak.high, reason = leak.reason;
   }
   const estimate<flow_rate> all{low, central, high, reason};

@@ -31,7 +31,7 @@ TANKWRIGHT_INLINE void answer_plywood_walls(const situation& s, answers& out) {
          .label = name});
     const length allowed = *one.spacing / *one.span_over_sag;
     f.detail("load", "water presses at its lower edge with", load, name);
-    f.answer("used", "part of its strength used, " + name, fraction(r.utilisation), name);
+    f.answer("used", "part of its strength used", fraction(r.utilisation), name);
     f.margin("strength_left", "part of its strength left", fraction(1.0 - r.utilisation), least_strength_left, name);
     f.detail("sag", "bulges between the frames after years by", r.long_term_sag, name);
     f.limit("allowed", "may bulge by", allowed, name);

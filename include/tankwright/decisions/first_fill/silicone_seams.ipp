@@ -20,7 +20,7 @@ TANKWRIGHT_INLINE void answer_silicone_seams(const situation& s, answers& out) {
     const auto pull = vessel::pull_on_joint({.width = *one.pane_width, .depth = detail::under_the_rim(c, *one.lower_edge),
                                              .water_density = c.density(), .label = name});
     const stress in_it = pull / *one.bite;
-    f.answer("stress", "stress in " + name + " at its lower end", in_it, name);
+    f.answer("stress", "stress in it at its lower end", in_it, name);
     f.detail("pull", "pull on a metre of it", pull, name);
     f.limit("allowed", "silicone may carry for good", vessel::silicone_seam_tension, name);
     f.margin("left", "part of that left",

@@ -35,9 +35,9 @@ TANKWRIGHT_INLINE void answer_tested_parts(const situation& s, answers& out) {
   }
   const auto all = vessel::read_leak_tests(tests);
   for (const vessel::part_leak& one : all.parts) {
-    f.answer("leak", one.label + " leaks", one.result.leak, one.label);
-    f.detail("chance_tight", "  chance of such readings where all are tight", one.chance_without_leak, one.label);
-    f.margin("unproven", "  short of a proven leak by", -one.result.leak.low, flow_rate{}, one.label);
+    f.answer("leak", "leaks", one.result.leak, one.label);
+    f.detail("chance_tight", "chance of such readings where all are tight", one.chance_without_leak, one.label);
+    f.margin("unproven", "short of a proven leak by", -one.result.leak.low, flow_rate{}, one.label);
   }
   f.answer("total", "all of them leak", all.total);
   f.limit("matters", "leak that matters", tests.front().leak_that_matters);

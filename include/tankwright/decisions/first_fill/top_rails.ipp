@@ -55,7 +55,7 @@ TANKWRIGHT_INLINE void answer_top_rails(const situation& s, answers& out) {
          .label = name});
     const length between = *rail.rail / parts, allowed = between / *one.span_over_sag;
     f.detail("load", "the wall leans on it with", load, name);
-    f.answer("stress", "stress in " + name, bent.bending, name);
+    f.answer("stress", "stress in it", bent.bending, name);
     f.limit("allowable", "may carry for good", *one.allowable, name);
     f.margin("stress_left", "part of that left", fraction(1.0 - bent.bending / *one.allowable), least_strength_left, name);
     f.answer("sag", "bends outwards by", bent.deflection, name);

@@ -26,7 +26,7 @@ TANKWRIGHT_INLINE void answer_feed_today(const situation& s, answers& out) {
                                    part(b.takes.high, b.needed.low), film_and_food};
   f.answer("share", "part of the planned food that today's filter takes", share);
   for (const plan::meal& m : c.in.filter.food) {
-    f.answer("food", m.label + " a day, to begin with", in_a_day(m.fed.food) * share.low.value(), m.label);
+    f.answer("food", "a day, to begin with", in_a_day(m.fed.food) * share.low.value(), m.label);
   }
   f.note = "The amounts are those of the low end: begin with them, and go up only while ammonia and nitrite stay at zero. "
            "Fasting for a day or two hurts few animals; small, lean and grazing ones cannot do it: ask about the species.";

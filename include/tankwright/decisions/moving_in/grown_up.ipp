@@ -27,7 +27,7 @@ TANKWRIGHT_INLINE void answer_grown_up(const situation& s, answers& out) {
     const mass_flow then = life::oxygen_use(group, c.state.water.temperature).use;
     grown += then.value();
     if (given.adult_mass) {
-      f.detail("mass", c.in.animals[i].label + ", all of them grown", *given.adult_mass * *given.count,
+      f.detail("mass", "all of them grown", *given.adult_mass * *given.count,
                c.in.animals[i].label);
     }
   }

@@ -35,7 +35,7 @@ inline void show_bag(finding& f, const plan::transport_bag& b, const std::string
   const duration closed = *b.closed_for;
   const double tank_ph = *b.ph;
   const auto after = life::bag_after(bag, closed, tank_ph);
-  f.limit("closed", name + " is closed for", closed, name);
+  f.limit("closed", "is closed for", closed, name);
   if (const auto lasts = life::oxygen_lasts(bag, bag_oxygen)) {
     f.answer("lasts", "its oxygen lasts", *lasts, name);
     f.margin("oxygen", "longer than that by", *lasts - closed, duration{}, name);

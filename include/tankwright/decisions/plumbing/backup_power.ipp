@@ -52,7 +52,7 @@ TANKWRIGHT_INLINE void answer_backup_power(const situation& s, answers& out) {
     if (!(sum.value() > 0.0)) continue;
     const std::string name = kept[i]->label.empty() ? "appliance" : kept[i]->label;
     const auto lasts = room::battery_feeds(battery, sum);
-    f.answer("lasts", first ? "  with " + name + " too" : "battery feeds " + name + " for", lasts, name);
+    f.answer("lasts", first ? "battery lasts with it too" : "battery lasts with it alone", lasts, name);
     if (!first) first = lasts;
   }
   if (!first) {

@@ -32,7 +32,7 @@ TANKWRIGHT_INLINE void answer_circuit_load(const situation& s, answers& out) {
   for (const plan::circuit& one : r.circuit) {
     const electric_current drawn = room::current_of(detail::plugged_into(r, one.label), *one.voltage);
     const auto most = electric_current::from_value(one.breaker.get().value() * one.continuous.get().value());
-    f.answer("current", one.label + " carries with everything on", drawn, one.label);
+    f.answer("current", "carries with everything on", drawn, one.label);
     f.limit("most", "may carry for hours", most, one.label);
     f.margin("left", "left", most - drawn, electric_current{}, one.label);
     f.detail("breaker", "rating of its breaker", *one.breaker, one.label);

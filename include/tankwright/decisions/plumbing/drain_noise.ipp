@@ -35,8 +35,8 @@ TANKWRIGHT_INLINE void answer_drain_noise(const situation& s, answers& out) {
     const auto number = solved.band([&](const auto& at) {
       return plumbing::drain_number(pipe.bore, detail::flow_for_vented(c, at.delivered, vented));
     });
-    f.detail("number", "drain number of " + pipe.label, number, pipe.label);
-    f.margin("left", "below the number at which it gulps, " + pipe.label,
+    f.detail("number", "drain number", number, pipe.label);
+    f.margin("left", "below the number at which it gulps",
              estimate<double>{0.8 * limit - number.high, limit - number.central, 1.2 * limit - number.low,
                               "the limit of a drain that vents itself is soft, about 20 %"},
              0.0, pipe.label);

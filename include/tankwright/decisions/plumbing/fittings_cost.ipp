@@ -17,7 +17,7 @@ namespace detail {
 /// The sum of a pipe's losses, and the head it takes where the circuit is solved.
 inline void show_fittings(finding& f, const situation& s, const plumbing::pipe_run& run) {
   const estimate<double> k = plain_loss(run.fittings);
-  f.answer("loss", "sum of the loss coefficients, " + run.label, k, run.label);
+  f.answer("loss", "sum of the loss coefficients", k, run.label);
   const plumbing_case& c = s.plumbing();
   if (!c.circuit) return;
   for (std::size_t i = 0; i < c.circuit->central.runs.size(); ++i) {
@@ -26,7 +26,7 @@ inline void show_fittings(finding& f, const situation& s, const plumbing::pipe_r
       const double v = at.runs[i].velocity.value();
       return length::from_value(at_k * v * v / (2.0 * standard_gravity.value()));
     };
-    f.detail("head", "head that they take, " + run.label,
+    f.detail("head", "head that they take",
              estimate<length>{taken(k.high, c.circuit->least), taken(k.central, c.circuit->central),
                               taken(k.low, c.circuit->most), k.reason},
              run.label);

@@ -47,7 +47,7 @@ TANKWRIGHT_INLINE void answer_jet_reach(const situation& s, answers& out) {
                                 plumbing::jet_speed_at(jet(flow.central), x).central,
                                 plumbing::jet_speed_at(jet(flow.high), x).high, plumbing::jet_decay.reason};
     };
-    f.answer("reach", one.label + " reaches with 0.1 m/s",
+    f.answer("reach", "reaches with 0.1 m/s",
              estimate<length>{plumbing::jet_reaches(jet(flow.low), detail::felt_current).low,
                               plumbing::jet_reaches(jet(flow.central), detail::felt_current).central,
                               plumbing::jet_reaches(jet(flow.high), detail::felt_current).high,

@@ -66,17 +66,17 @@ TANKWRIGHT_INLINE void answer_pump_choice(const situation& s, answers& out) {
   for (const plan::candidate_pump& one : p.candidate) all.push_back(detail::try_pump(s, one, wanted));
   for (const detail::tried_pump& one : all) {
     const std::string& place = one.given->label;
-    f.answer("flow", place + " brings", one.flow, place);
-    if (one.left) f.detail("cut", "  left below the rim in a power cut", *one.left, place);
+    f.answer("flow", "brings", one.flow, place);
+    if (one.left) f.detail("cut", "left below the rim in a power cut", *one.left, place);
     if (one.given->power) {
       const power drawn = *one.given->power;
-      f.detail("power", "  draws", drawn, place);
+      f.detail("power", "draws", drawn, place);
       if (priced) {
-        f.detail("cost", "  costs a year, in the currency of the price",
+        f.detail("cost", "costs a year, in the currency of the price",
                  in_kilowatt_hours(drawn * days(365.25)) * s.plan().room->price_per_kwh.get(), place);
       }
     }
-    if (one.given->price) f.detail("price", "  costs to buy", *one.given->price, place);
+    if (one.given->price) f.detail("price", "costs to buy", *one.given->price, place);
     if (!best || detail::is_better(one, *best)) best = &one;
   }
   const std::string& name = best->given->label;

@@ -29,7 +29,7 @@ TANKWRIGHT_INLINE void answer_residual_current(const situation& s, answers& out)
     }
     const auto leak = room::leakage_of(all);
     const electric_current most = room::leakage_share * one.trips_at.get();
-    f.answer("leakage", one.label + " leaks with everything plugged in", leak, one.label);
+    f.answer("leakage", "leaks with everything plugged in", leak, one.label);
     f.limit("most", "may flow in service without nuisance", most, one.label);
     f.margin("left", "less than that by", map_falling(leak, [&](electric_current i) { return most - i; }),
              electric_current{}, one.label);

@@ -14,7 +14,7 @@ TANKWRIGHT_INLINE void answer_consumables(const situation& s, answers& out) {
   for (const plan::consumable& one : s.plan().room->running->consumable) {
     const double cost = *one.price * (days(365.25) / *one.every);
     sum += cost;
-    f.detail("each", one.label + " in a year, in your currency", cost, one.label);
+    f.detail("each", "in a year, in your currency", cost, one.label);
   }
   f.answer("all", "all of it in a year, in your currency", sum);
 }

@@ -57,9 +57,9 @@ TANKWRIGHT_INLINE void answer_devices_of_the_year(const situation& s, answers& o
   }
   for (const detail::device_year& one : all) {
     const auto used = map_rising(one.used, [&](energy e) { return e / seasons; });
-    f.answer("year", one.label + " in a year", used, one.label);
+    f.answer("year", "in a year", used, one.label);
     if (c.in.price) {
-      f.detail("cost", "  costs, in your currency",
+      f.detail("cost", "costs, in your currency",
                map_rising(used, [&](energy e) { return in_kilowatt_hours(e) * c.in.price->value(); }), one.label);
     }
   }
