@@ -30,7 +30,8 @@ std::string_view question_of(std::string_view id) {
 }
 
 std::string line_of(const decisions::cure& c, text::unit_system units) {
-  std::string out = "  " + decisions::sentence_of(c, units) + ". Chance that it holds then: " + chance_text(c.chance) + ".\n";
+  std::string out =
+      "  " + decisions::sentence_of(c, units) + ". Chance that it holds then: " + chance_text(c.chance) + ".\n";
   for (const auto& one : c.changes) {
     out += "      " + one.path + ": " + (one.from.empty() ? "not given" : one.from) + " -> " + one.to + "\n";
   }
@@ -62,8 +63,8 @@ course course_of(const build& plan, const std::string& finding, const std::strin
 
 }  // namespace
 
-std::string would_hold(const build& plan, const std::string& finding, const std::string& key,
-                       text::unit_system units, const executor& run) {
+std::string would_hold(const build& plan, const std::string& finding, const std::string& key, text::unit_system units,
+                       const executor& run) {
   const decisions::search how{.run = run};
   std::string out = std::string{question_of(finding)} + "\n";
   if (!key.empty()) {
@@ -94,7 +95,8 @@ std::string while_it_runs(const build& plan, const std::string& finding, const s
     } else if (!n) {
       out += row + std::string{verdict_words(*here.answer)} + "\n";
     } else {
-      std::string said = text::of(amount{n->value.quantity, n->value.central, n->value.central, n->value.central}, units);
+      std::string said =
+          text::of(amount{n->value.quantity, n->value.central, n->value.central, n->value.central}, units);
       said.resize(std::max<std::size_t>(said.size(), 14), ' ');
       std::string bar;
       if (here.answer->margin() && most > 0.0) {
@@ -136,7 +138,8 @@ std::string side_by_side(const build& before, const build& after) {
   if (apart.changed.empty()) return "The plans say the same.\n";
   std::string out = "What differs\n";
   for (const auto& c : apart.changed) {
-    out += "  " + c.path + ": " + (c.from.empty() ? "not given" : c.from) + " -> " + (c.to.empty() ? "not given" : c.to) + "\n";
+    out += "  " + c.path + ": " + (c.from.empty() ? "not given" : c.from) + " -> " +
+           (c.to.empty() ? "not given" : c.to) + "\n";
   }
   out += apart.moved.empty() ? "No verdict moved, by central values.\n" : "Verdicts that moved, by central values\n";
   for (const auto& m : apart.moved) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <algorithm>
 #include <cmath>
-
 #include <tankwright/decisions/cure_words.hpp>
 
 #include "render.hpp"
@@ -97,7 +96,8 @@ std::string glance(const advice& all, unit_system units) {
   const decisions::first_screen screen = decisions::screen_of(all.judged.all);
   std::vector<std::string> cautions;
   out += to_act_on("does not hold", screen.does_not_hold, all, units, 26, cautions);
-  out += to_act_on("thin margin", screen.thin_margin, all, units, 38 - std::min<std::size_t>(lines_of(out), 28), cautions);
+  out +=
+      to_act_on("thin margin", screen.thin_margin, all, units, 38 - std::min<std::size_t>(lines_of(out), 28), cautions);
   out += to_act_on("past or close to what is recommended", screen.recommendations, all, units, 6, cautions);
   if (!screen.not_enough_known.empty()) {
     std::string missing = "not enough known\n";
@@ -115,8 +115,8 @@ std::string glance(const advice& all, unit_system units) {
   if (!all.first.empty()) out += "measure first\n";
   for (std::size_t i = 0; i < all.first.size(); ++i) {
     out += filled("  " + std::to_string(i + 1) + ". ", all.first[i].what + ". With a chance of " +
-                                                          chance_text(all.first[i].turns) + " it turns: " +
-                                                          std::string{all.first[i].question});
+                                                           chance_text(all.first[i].turns) +
+                                                           " it turns: " + std::string{all.first[i].question});
   }
   if (screen.hold > 0) {
     out += "holds\n  " + std::to_string(screen.hold) + " of " + std::to_string(all.judged.all.findings.size()) +
@@ -171,8 +171,8 @@ std::string details(const advice& all, const finding& f, unit_system units, std:
   if (!f.note.empty()) out += filled("    ", f.note);
   if (f.verdict != decisions::verdict::for_information) {
     const auto chance = all.chance_for(f.id);
-    out += filled("    Verdict: ", std::string{verdict_words(f)} +
-                                       (chance ? ", chance that it holds " + chance_text(*chance) : ""));
+    out += filled("    Verdict: ",
+                  std::string{verdict_words(f)} + (chance ? ", chance that it holds " + chance_text(*chance) : ""));
   }
   if (const std::string cures = cures_of(all, f, units); !cures.empty()) out += filled("    To do: ", cures);
   std::vector<std::string_view> reasons;
@@ -230,7 +230,9 @@ std::string chance_text(double chance) {
 
 std::string shown(const finding& f, const number& n, unit_system units) {
   constexpr std::string_view counted[] = {"volume", "mass", "flow_rate", "mass_flow", "power", "energy"};
-  const amount& value = n.value;
+  amount value = n.value;
+  // A band of less than a two-hundredth says nothing that a person acts on.
+  if (value.high - value.low < 0.005 * std::fabs(value.central)) value.low = value.high = value.central;
   const bool nothing = value.is_sharp() && value.central == 0.0;
   if (nothing && std::find(std::begin(counted), std::end(counted), value.quantity) != std::end(counted)) return "none";
   if (value.quantity == "pressure" && units == unit_system::us && f.id == "vessel.floor") {
@@ -253,7 +255,8 @@ std::string shown(const finding& f, const number& n, unit_system units) {
                      : short_length                  ? text::in(value, unit, text::decimals(2))
                                                      : text::in(value, unit);
   if (value.quantity == "duration") {
-    if (const std::size_t at = said.find(" d"); at != std::string::npos && (at + 2 == said.size() || said[at + 2] == ' ')) {
+    if (const std::size_t at = said.find(" d");
+        at != std::string::npos && (at + 2 == said.size() || said[at + 2] == ' ')) {
       said.replace(at, 2, said.starts_with("1 d") && value.is_sharp() ? " day" : " days");
     }
   }
@@ -278,7 +281,10 @@ std::vector<place_table> tables_in(const finding& f) {
 
 std::string cell_of(const finding& f, std::string_view place, std::string_view label, unit_system units) {
   for (const number& n : f.numbers) {
-    if (n.place == place && n.label == label) return shown(f, n, units);
+    if (n.place != place || n.label != label) continue;
+    number middle = n;  // a table shows the middle values
+    middle.value.low = middle.value.high = middle.value.central;
+    return shown(f, middle, units);
   }
   return "-";
 }

@@ -86,8 +86,10 @@ std::string draw_curve(const curve& c, std::size_t index, const scale& sx, const
   std::string out;
   if (!c.low.empty()) {
     std::string outline;
-    for (std::size_t i = 0; i < c.x.size(); ++i) outline += page_at(sx(ux(c.x[i]))) + "," + page_at(sy(uy(c.high[i]))) + " ";
-    for (std::size_t i = c.x.size(); i-- > 0;) outline += page_at(sx(ux(c.x[i]))) + "," + page_at(sy(uy(c.low[i]))) + " ";
+    for (std::size_t i = 0; i < c.x.size(); ++i)
+      outline += page_at(sx(ux(c.x[i]))) + "," + page_at(sy(uy(c.high[i]))) + " ";
+    for (std::size_t i = c.x.size(); i-- > 0;)
+      outline += page_at(sx(ux(c.x[i]))) + "," + page_at(sy(uy(c.low[i]))) + " ";
     out += "<polygon class=\"band " + colour + "\" points=\"" + outline + "\"/>\n";
   }
   if (c.as == stroke::points) {
@@ -146,8 +148,8 @@ std::string draw_curves(const figure& f, text::unit_system units) {
 /// A level with its number; the words stand above the line, where another has not taken the place already.
 std::string draw_mark(const decisions::level_mark& m, double x1, double x2, double y, text::unit_system units,
                       std::vector<std::array<double, 3>>& taken) {
-  const std::string words = (m.label.empty() ? "" : m.label + " ") +
-                            text::of(length::from_value(m.height), units, text::significant(3));
+  const std::string words =
+      (m.label.empty() ? "" : m.label + " ") + text::of(length::from_value(m.height), units, text::significant(3));
   // About 6 units of the page a character: words that would not fit between the ends start at the left one.
   const double wide = 6.2 * static_cast<double>(words.size());
   const double from = std::fmin(std::fmax(0.5 * (x1 + x2) - 0.5 * wide, 12.0), page_width - 12.0 - wide);
@@ -161,7 +163,8 @@ std::string draw_mark(const decisions::level_mark& m, double x1, double x2, doub
   }
   taken.push_back({from, from + wide, at});
   return "<line class=\"" + std::string{m.limit ? "limit" : "level"} + "\" x1=\"" + page_at(x1) + "\" x2=\"" +
-         page_at(x2) + "\" y1=\"" + page_at(y) + "\" y2=\"" + page_at(y) + "\"/>\n" + text_at(from, at, "start", words, " class=\"said\"");
+         page_at(x2) + "\" y1=\"" + page_at(y) + "\" y2=\"" + page_at(y) + "\"/>\n" +
+         text_at(from, at, "start", words, " class=\"said\"");
 }
 
 std::string draw_rectangles(const figure& f, text::unit_system units, double& height) {
@@ -185,7 +188,8 @@ std::string draw_rectangles(const figure& f, text::unit_system units, double& he
            page_at(y_of(p.bottom + p.height)) + "\" width=\"" + page_at(p.width * one) + "\" height=\"" +
            page_at(p.height * one) + "\"/>\n";
     if (p.label.empty()) continue;
-    labels += text_at(x_of(p.left + 0.5 * p.width), y_of(p.bottom) + (p.fill == "room" ? 17.0 : -6.0), "middle", p.label);
+    labels +=
+        text_at(x_of(p.left + 0.5 * p.width), y_of(p.bottom) + (p.fill == "room" ? 17.0 : -6.0), "middle", p.label);
   }
   for (const auto& m : f.marks) labels += draw_mark(m, x_of(m.left), x_of(m.right), y_of(m.height), units, taken);
   return out + labels;

@@ -145,8 +145,9 @@ TEST_CASE("what would hold: an outlet that is too deep is raised, and one step l
   // Bad questions: of a key that is no number, that does nothing for it, and of a finding that is none.
   CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.return[return].label", "sump.power_cut", quick),
                   invalid_input);
-  CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.return[return].below_ege", "sump.power_cut", quick),
-                  invalid_input);
+  CHECK_THROWS_AS(
+      (void)decisions::value_that_holds(build, "plumbing.return[return].below_ege", "sump.power_cut", quick),
+      invalid_input);
   CHECK_THROWS_AS((void)decisions::what_would_hold(build, "sump.power_cutt", quick), invalid_input);
 }
 

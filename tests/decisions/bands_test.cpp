@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // Do the bands hold what they promise? Every finding of the demo against plain random draws of the standard library.
 // Writes the table of docs/calibration.md where TANKWRIGHT_CALIBRATION names a file; TANKWRIGHT_DRAWS says how many.
-#include <tankwright/decisions/bands.hpp>
-
 #include <array>
 #include <cmath>
 #include <cstdio>
@@ -12,6 +10,7 @@
 #include <map>
 #include <random>
 #include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/bands.hpp>
 #include <tankwright/decisions/first_screen.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/exchange/read.hpp>
@@ -41,7 +40,7 @@ std::size_t draws_wanted() {
 }
 
 struct counted {
-  std::size_t number;    ///< which of the finding
+  std::size_t number;  ///< which of the finding
   double answered = 0.0;
   double inside = 0.0;
   double positive = 0.0;
@@ -111,7 +110,8 @@ TEST_CASE("calibration: the bands of every finding of the demo hold 95 % of plai
   const double count = static_cast<double>(wanted);
   const double allowed = 3.0 * std::sqrt(0.05 * 0.95 / count);  // of plain draws, three standard errors
   std::printf("calibration: %zu draws, seed %llu\n", wanted, static_cast<unsigned long long>(seed));
-  std::string table = "| finding | number | coverage, % | chance by samples, % | chance by draws, % | |\n|--|--|--:|--:|--:|--|\n";
+  std::string table =
+      "| finding | number | coverage, % | chance by samples, % | chance by draws, % | |\n|--|--|--:|--:|--:|--|\n";
   for (std::size_t k = 0; k < judged.all.findings.size(); ++k) {
     const auto& f = judged.all.findings[k];
     const auto found = all.find(f.id);
@@ -140,13 +140,19 @@ TEST_CASE("calibration: the bands of every finding of the demo hold 95 % of plai
   if (const char* file = std::getenv("TANKWRIGHT_CALIBRATION")) {
     std::ofstream out{file};
     out << "# How well the bands keep their promise\n\n"
-           "Every finding of the demo plan with a number that has a band: the share of plain random draws that its band "
-           "holds (promised: 95),\nand the chance that its margin is positive, by the library's 1,024 samples and by the "
-           "draws. The draws are code of the tests\nalone (`tests/decisions/drawn.hpp`, `bands_test.cpp`). The forecast of "
+           "Every finding of the demo plan with a number that has a band: the share of plain random draws that its "
+           "band "
+           "holds (promised: 95),\nand the chance that its margin is positive, by the library's 1,024 samples and by "
+           "the "
+           "draws. The draws are code of the tests\nalone (`tests/decisions/drawn.hpp`, `bands_test.cpp`). The "
+           "forecast of "
            "the start-up, which has 128 samples, is left out.\n\n"
         << wanted << " draws, seed " << seed << "; standard error of a coverage "
-        << 100.0 * std::sqrt(0.05 * 0.95 / count) << " points. Written by\n"
-           "`TANKWRIGHT_DRAWS=" << wanted << " TANKWRIGHT_CALIBRATION=docs/calibration.md build/tests/decisions_tests "
+        << 100.0 * std::sqrt(0.05 * 0.95 / count)
+        << " points. Written by\n"
+           "`TANKWRIGHT_DRAWS="
+        << wanted
+        << " TANKWRIGHT_CALIBRATION=docs/calibration.md build/tests/decisions_tests "
            "-tc=\"calibration*\"`.\n\n"
         << table;
   }

@@ -35,10 +35,17 @@ class drawn_plan {
       const double side = 2.0 * u[o.doubt] - 1.0;
       double x = o.middle;
       switch (o.how.kind) {
-        case plan::doubt_kind::distance: x = o.middle + side * o.how.size; break;
-        case plan::doubt_kind::share: x = o.middle * (1.0 + side * o.how.size); break;
-        case plan::doubt_kind::factor: x = o.middle * std::exp(side * std::log(o.how.size)); break;
-        case plan::doubt_kind::none: break;
+        case plan::doubt_kind::distance:
+          x = o.middle + side * o.how.size;
+          break;
+        case plan::doubt_kind::share:
+          x = o.middle * (1.0 + side * o.how.size);
+          break;
+        case plan::doubt_kind::factor:
+          x = o.middle * std::exp(side * std::log(o.how.size));
+          break;
+        case plan::doubt_kind::none:
+          break;
       }
       o.number->move_to(std::min(std::max(x, std::min(o.low, o.middle)), std::max(o.high, o.middle)));
     }

@@ -32,7 +32,8 @@ struct made {
     judged.sampled.push_back({.id = id, .chance = 0.8, .samples = 1024, .mean = mean, .spread = std::sqrt(all)});
     judged.doubts.push_back({path, half, true, "a length", "length", 1.0});
     const double node = half * 0.7745966692414834;
-    shares.push_back({id, "left", {}, {{std::move(path), false, own / all, mean - node, mean, mean + node}}, rest * rest / all});
+    shares.push_back(
+        {id, "left", {}, {{std::move(path), false, own / all, mean - node, mean, mean + node}}, rest * rest / all});
   }
 };
 

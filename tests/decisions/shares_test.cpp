@@ -16,7 +16,8 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence by_draws{"tankwright::decisions::shares_of", kind::identity, "first-order indices by plain random draws"};
+const evidence by_draws{"tankwright::decisions::shares_of", kind::identity,
+                        "first-order indices by plain random draws"};
 
 }  // namespace
 

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 // Every cure of the demo, done to the plan and assessed anew: it holds, and one step less does not.
-#include <tankwright/decisions/would_hold.hpp>
-
 #include <cmath>
 #include <fstream>
 #include <iterator>
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/decisions/bands.hpp>
 #include <tankwright/decisions/cure_words.hpp>
+#include <tankwright/decisions/would_hold.hpp>
 #include <tankwright/exchange/read.hpp>
 #include <tankwright/plan/keys.hpp>
 #include <tankwright/plan/path.hpp>
@@ -95,12 +94,16 @@ TEST_CASE("cures in words: up, down, above the edge, of a whole list, two at onc
   const evidence words{"tankwright::decisions::sentence_of", kind::identity, "the sentence written out"};
   decisions::cure c;
   c.changes = {{"plumbing.return[left].below_edge", "35 mm", "10 mm", "length", 0.035, 0.010}};
-  TW_HOLDS(words, decisions::sentence_of(c, text::unit_system::si) == "Raise the outlet of the left to 10 mm below the edge");
+  TW_HOLDS(words,
+           decisions::sentence_of(c, text::unit_system::si) == "Raise the outlet of the left to 10 mm below the edge");
   c.changes[0].is = -0.005;
-  TW_HOLDS(words, decisions::sentence_of(c, text::unit_system::si) == "Raise the outlet of the left to 5 mm above the edge");
+  TW_HOLDS(words,
+           decisions::sentence_of(c, text::unit_system::si) == "Raise the outlet of the left to 5 mm above the edge");
   c.changes[0] = {"plumbing.return[].below_edge", "35 mm", "25.4 mm", "length", 0.035, 0.0254};
-  TW_HOLDS(words, decisions::sentence_of(c, text::unit_system::us) == "Raise the outlets of all returns to 1 in below the edge");
+  TW_HOLDS(words, decisions::sentence_of(c, text::unit_system::us) ==
+                      "Raise the outlets of all returns to 1 in below the edge");
   c.changes.push_back({"plumbing.sump.running_level", "250 mm", "200 mm", "length", 0.25, 0.2});
-  TW_HOLDS(words, decisions::sentence_of(c, text::unit_system::si) ==
-                      "Raise the outlets of all returns to 25.4 mm below the edge and lower the running level to 200 mm");
+  TW_HOLDS(words,
+           decisions::sentence_of(c, text::unit_system::si) ==
+               "Raise the outlets of all returns to 25.4 mm below the edge and lower the running level to 200 mm");
 }

@@ -14,7 +14,7 @@ namespace tankwright::decisions {
 /// What `advise` finds.
 struct advice {
   banded_assessment judged{};
-  bool by_chance = false;  ///< verdicts by chance; otherwise by central values, with nothing below
+  bool by_chance = false;                 ///< verdicts by chance; otherwise by central values, with nothing below
   std::vector<cures_of_finding> cures{};  ///< of each finding that does not hold or is thin
   std::vector<shares_of_finding> shares{};
   std::vector<next_measurement> first{};  ///< to measure

@@ -16,9 +16,9 @@ struct change {
   std::string path;  ///< "plumbing.return[left].below_edge"; of a whole list "plumbing.return[].below_edge"
   std::string from;  ///< as `plan::get` gives it; empty: not given
   std::string to;
-  std::string_view quantity{};    ///< "length"; empty for what is no number
-  std::optional<double> was{};    ///< in SI, where it was known
-  std::optional<double> is{};     ///< in SI
+  std::string_view quantity{};  ///< "length"; empty for what is no number
+  std::optional<double> was{};  ///< in SI, where it was known
+  std::optional<double> is{};   ///< in SI
 };
 
 /// A finding whose verdict a change moves.

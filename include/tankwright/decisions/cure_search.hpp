@@ -135,8 +135,9 @@ class cure_search {
     const handle& by = handles_[h];
     const keeper keep{by};
     const double now = by.known() ? by.now() : values.front();
+    const cure_words& words = words_of_cure(by.path);
     for (const bool up : {false, true}) {
-      if (!by.known() && !up) continue;
+      if ((!by.known() && !up) || (up ? words.more : words.less).empty()) continue;
       // Outwards from the plan.
       std::vector<std::size_t> way;
       for (std::size_t i = 0; i < values.size(); ++i) {
@@ -160,6 +161,9 @@ class cure_search {
       if (!holds) continue;
       double x = *holds;
       if (by.key.sizes.empty() && by.known()) x = nearest(w, by, fails, x);
+      // Several times as much of something is another build, not a cure of this one.
+      constexpr double several = 4.0;
+      if (by.key.sizes.empty() && !by.was.empty() && by.was.front() > 0.0 && x > several * by.was.front()) continue;
       by.set(x);
       found.push_back({h, x, by.change_to(x), !moved_for_the_worse(w).empty()});
     }
@@ -173,7 +177,8 @@ class cure_search {
     const std::string from = by.text();
     const bool known = by.known();
     const double now = by.now();
-    const std::optional<double> value = by.key.sizes.empty() && known ? on_a_step(w, by, now, l.value) : as_sold(w, by, l.value);
+    const std::optional<double> value =
+        by.key.sizes.empty() && known ? on_a_step(w, by, now, l.value) : as_sold(w, by, l.value);
     if (!value) return std::nullopt;
     by.set(*value);
     change c{by.path, from, by.text(), by.key.quantity, known ? std::optional<double>{now} : std::nullopt, *value};
@@ -253,7 +258,9 @@ class cure_search {
     for (const wanted_finding* w : wanted) all.push_back(w->score(find(there, w->asked->id)));
     return all;
   }
-  [[nodiscard]] double score(const wanted_finding& w) const { return scores(std::vector<const wanted_finding*>{&w}).front(); }
+  [[nodiscard]] double score(const wanted_finding& w) const {
+    return scores(std::vector<const wanted_finding*>{&w}).front();
+  }
 
   /// From where it fails towards where it holds: the value nearest to failing that still holds, by central values.
   [[nodiscard]] double nearest(const wanted_finding& w, const handle& by, double fails, double holds) const {
@@ -266,8 +273,9 @@ class cure_search {
     return holds;
   }
   /// A window between two values of the grid: climb from the best of them, and stop where it holds.
-  [[nodiscard]] std::optional<double> between(const wanted_finding& w, const handle& by, const std::vector<double>& values,
-                                              std::size_t best, double now, double& fails) const {
+  [[nodiscard]] std::optional<double> between(const wanted_finding& w, const handle& by,
+                                              const std::vector<double>& values, std::size_t best, double now,
+                                              double& fails) const {
     double low = values[best == 0 ? 0 : best - 1], high = values[std::min(best + 1, values.size() - 1)];
     (values[best] > now ? low : high) = values[best] > now ? std::fmax(low, now) : std::fmin(high, now);
     const auto at = [&](double x) {
@@ -355,7 +363,8 @@ class cure_search {
       if (found.size() <= place + 1) return std::nullopt;
       std::sort(found.begin(), found.end());
       amount& a = t.seen.numbers[i].value;
-      a.low = std::fmin(a.central, found[place] + (at - static_cast<double>(place)) * (found[place + 1] - found[place]));
+      a.low =
+          std::fmin(a.central, found[place] + (at - static_cast<double>(place)) * (found[place + 1] - found[place]));
       low = std::fmin(low, a.low);
     }
     chance_ = 1.0 - static_cast<double>(bad) / samples;
@@ -371,7 +380,8 @@ class cure_search {
     return holds;
   }
   /// The step nearest to the plan at which it holds by its chance. While it looks, it asks the samples with the least
-  /// room alone; where they fail it learns what the doubts take, and goes on from there. All samples have the last word.
+  /// room alone; where they fail it learns what the doubts take, and goes on from there. All samples have the last
+  /// word.
   [[nodiscard]] std::optional<double> on_a_step(wanted_finding& w, const handle& by, double now, double x) {
     const double step = by.step();
     const double outwards = x > now ? step : -step;

@@ -16,9 +16,9 @@ namespace detail {
 
 /// The words of one key: %v is the value, %p the element of a list.
 struct cure_words {
-  std::string_view pattern;  ///< path without what stands in brackets
-  std::string_view less;     ///< where the value goes down; empty: never proposed downwards
-  std::string_view more;     ///< where it goes up, or is new
+  std::string_view pattern;     ///< path without what stands in brackets
+  std::string_view less;        ///< where the value goes down; empty: never proposed downwards
+  std::string_view more;        ///< where it goes up, or is new
   std::string_view all_less{};  ///< of a whole list
   std::string_view all_more{};
   [[nodiscard]] constexpr bool empty() const noexcept { return pattern.empty(); }

@@ -3,20 +3,20 @@
 
 #include <cmath>
 #include <tankwright/core/inline.hpp>
-#include <tankwright/decisions/cure_words.hpp>
 #include <tankwright/decisions/cure.hpp>
+#include <tankwright/decisions/cure_words.hpp>
 
 namespace tankwright::decisions {
 
 namespace detail {
 
 /// In the order of the descriptions. Not here, on purpose: what is a fact of another tank (`life.moved_rock.food`), and
-/// the timetable of the start-up, which no finding judges.
+/// the timetable of the start-up, which no finding judges. More sand would help a turnover, by leaving less water: no.
 inline constexpr cure_words every_cure[] = {
-    {"vessel.sand[].depth", "lay the sand only %v deep", "lay the sand %v deep"},
-    {"vessel.sand[].mass", "take only %v of sand", "take %v of sand"},
+    {"vessel.sand[].depth", "lay the sand only %v deep", {}},
+    {"vessel.sand[].mass", "take only %v of sand", {}},
     {"vessel.sand[].shallow_end", "let the sand's shallow end be %v deep", "let the sand's shallow end be %v deep"},
-    {"vessel.sand[].deep_end", "let the sand's deep end be only %v deep", "let the sand's deep end be %v deep"},
+    {"vessel.sand[].deep_end", "let the sand's deep end be only %v deep", {}},
     {"vessel.sand[].run", "let the sand slope over %v", "let the sand slope over %v"},
     {"vessel.panel[].thickness", "make the %p %v thick at the least", "make the %p %v thick at the least",
      "make all panels %v thick at the least", "make all panels %v thick at the least"},
@@ -25,7 +25,8 @@ inline constexpr cure_words every_cure[] = {
     {"vessel.brace.count", "fit %v braces", "fit %v braces"},
     {"vessel.brace.breadth", "make the brace %v wide", "make the brace %v wide"},
     {"vessel.brace.depth", "make the brace %v deep", "make the brace %v deep"},
-    {"vessel.brace.joint", "fix each end of the brace so that it holds %v", "fix each end of the brace so that it holds %v"},
+    {"vessel.brace.joint", "fix each end of the brace so that it holds %v",
+     "fix each end of the brace so that it holds %v"},
     {"vessel.lid[].span", "support the %p every %v", "let the %p span %v", "support all lids every %v",
      "let all lids span %v"},
     {"vessel.lid[].thickness", "make the %p %v thick at the least", "make the %p %v thick at the least",
@@ -51,8 +52,8 @@ inline constexpr cure_words every_cure[] = {
     {"room.summer.air_changes", "in summer let in less outdoor air, %v", "in summer let in more outdoor air, %v"},
     {"room.display.covered", "cover only %v of the display", "cover %v of the display"},
     {"room.sump.covered", "cover only %v of the sump", "cover %v of the sump"},
-    {"room.surface[].covered", "cover only %v of the %p", "cover %v of the %p",
-     "cover only %v of all surfaces", "cover %v of all surfaces"},
+    {"room.surface[].covered", "cover only %v of the %p", "cover %v of the %p", "cover only %v of all surfaces",
+     "cover %v of all surfaces"},
     {"room.dehumidifier.capacity", "take a dehumidifier of %v by its label", "take a dehumidifier of %v by its label"},
     {"room.dehumidifier.set_point", "set the dehumidifier to %v", "set the dehumidifier to %v"},
     {"room.appliance[].on", "run the %p for only %v of the day", "run the %p for %v of the day",
@@ -68,7 +69,8 @@ inline constexpr cure_words every_cure[] = {
      "keep only %v of each media for bacteria", "give the bacteria %v of each media"},
     {"life.alkalinity.measured_every", "measure the alkalinity every %v", "measure the alkalinity every %v"},
     {"life.animals[].count", "keep only %v %p", "keep %v %p", "keep only %v of each kind", "keep %v of each kind"},
-    {"life.power_cut.battery_air.kla", "let the battery air reach a KLa of %v", "let the battery air reach a KLa of %v"},
+    {"life.power_cut.battery_air.kla", "let the battery air reach a KLa of %v",
+     "let the battery air reach a KLa of %v"},
     {"life.power_cut.battery_air.runs", "take a battery that lasts %v", "take a battery that lasts %v"},
     {"life.circulation.treatment[].flow", "pass only %v through the %p", "pass %v through the %p",
      "pass only %v through each treatment", "pass %v through each treatment"},
@@ -90,7 +92,10 @@ inline constexpr cure_words every_cure[] = {
   const bool from_the_edge = pattern.ends_with(".below_edge") || pattern.ends_with(".siphon_break");
   const double shown = from_the_edge ? std::fabs(si) : si;
   if (pattern == "plumbing.pump.speed") return text::of(100.0 * si, text::significant(3)) + " %";
-  std::string value = text::of(amount{c.quantity, shown, shown, shown}, units);
+  const amount exact{c.quantity, shown, shown, shown};
+  const bool inches = c.quantity == "length" && units == text::unit_system::us;
+  std::string value = inches ? text::in(exact, text::everyday_unit(exact, units), text::significant(3))
+                             : text::of(exact, units);
   if (from_the_edge && shown == 0.0) return "the height of the edge";
   if (from_the_edge) value += si < 0.0 ? " above the edge" : " below the edge";
   return value;
@@ -142,7 +147,8 @@ TANKWRIGHT_INLINE const detail::cure_words& detail::words_of_cure(std::string_vi
 TANKWRIGHT_INLINE std::string sentence_of(const cure& c, text::unit_system units) {
   std::string said;
   for (const change& one : c.changes) said += (said.empty() ? "" : " and ") + detail::words_of_change(one, units);
-  if (!said.empty() && said.front() >= 'a' && said.front() <= 'z') said.front() = static_cast<char>(said.front() - 'a' + 'A');
+  if (!said.empty() && said.front() >= 'a' && said.front() <= 'z')
+    said.front() = static_cast<char>(said.front() - 'a' + 'A');
   return said;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What an assessment with its doubts is: what is doubtful, what the samples tell of a finding, and the rule that judges
-/// a chance.
+/// What an assessment with its doubts is: what is doubtful, what the samples tell of a finding, and the rule that
+/// judges a chance.
 #pragma once
 
 #include <cstdint>
@@ -27,9 +27,9 @@ struct sampling {
 
 /// One doubtful thing of a plan.
 struct doubtful {
-  std::string path;      ///< of the key
-  double half_width;     ///< of its doubt at the given value, SI (of a factor: towards above)
-  bool assumed;          ///< nobody gave it: the description's usual doubt
+  std::string path;             ///< of the key
+  double half_width;            ///< of its doubt at the given value, SI (of a factor: towards above)
+  bool assumed;                 ///< nobody gave it: the description's usual doubt
   std::string_view means{};     ///< what the key says of itself
   std::string_view quantity{};  ///< "length"
   double value = 0.0;           ///< given, SI
@@ -38,11 +38,11 @@ struct doubtful {
 /// What sampling tells of one finding.
 struct sampled_finding {
   std::string_view id;
-  std::optional<double> chance{};  ///< that the deciding margin is positive, 0 to 1; none without a margin
-  double refused = 0.0;            ///< part of the samples that an engine refused, 0 to 1
-  std::size_t samples = 0;         ///< that it rests on
-  double mean = 0.0;    ///< of the deciding margin, else of the headline, SI
-  double spread = 0.0;  ///< its standard deviation
+  std::optional<double> chance{};     ///< that the deciding margin is positive, 0 to 1; none without a margin
+  double refused = 0.0;               ///< part of the samples that an engine refused, 0 to 1
+  std::size_t samples = 0;            ///< that it rests on
+  double mean = 0.0;                  ///< of the deciding margin, else of the headline, SI
+  double spread = 0.0;                ///< its standard deviation
   std::vector<std::size_t> lowest{};  ///< of a margin: the samples with the least room, an eighth of all
 };
 

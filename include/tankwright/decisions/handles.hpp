@@ -85,7 +85,8 @@ class handle_finder final : public plan::walker {
 
  private:
   void number(const plan::key_info& key, plan::value_base& v) override {
-    if (key.set_by == plan::set_by::chosen && key.searched) all.push_back({path(key.name), key, {&v}, v.known() ? std::vector<double>{v.si()} : std::vector<double>{}});
+    if (key.set_by == plan::set_by::chosen && key.searched)
+      all.push_back({path(key.name), key, {&v}, v.known() ? std::vector<double>{v.si()} : std::vector<double>{}});
   }
   void numbers(const plan::key_info&, plan::values_base&) override {}
   void one_of(const plan::key_info&, plan::word_base&, std::span<const std::string_view>) override {}

@@ -15,9 +15,9 @@ struct next_measurement {
   std::string_view id;  ///< of the finding
   std::string_view question;
   decisions::verdict verdict{};  ///< as things stand
-  std::string what{};          ///< to do, in words
-  std::string path{};          ///< of the key that is to be known better; empty: a law, measured in place of computed
-  double turns = 0.0;          ///< chance that knowing it turns the verdict, 0 to 1
+  std::string what{};            ///< to do, in words
+  std::string path{};            ///< of the key that is to be known better; empty: a law, measured in place of computed
+  double turns = 0.0;            ///< chance that knowing it turns the verdict, 0 to 1
 };
 
 /// What to measure first, over the whole plan.

@@ -31,7 +31,8 @@ namespace detail {
 
 /// "Measure more closely: top of the walls above the floor of the sump (plumbing.sump.rim, taken as good to 3 mm)".
 [[nodiscard]] inline std::string words_of_doubt(const doubtful& d, text::unit_system units) {
-  std::string good_to = text::of(100.0 * d.half_width / std::fmax(std::fabs(d.value), 1e-300), text::significant(2)) + " %";
+  std::string good_to =
+      text::of(100.0 * d.half_width / std::fmax(std::fabs(d.value), 1e-300), text::significant(2)) + " %";
   if (d.quantity == "length" || d.quantity == "number") {
     good_to = text::of(amount{d.quantity, d.half_width, d.half_width, d.half_width}, units);
   } else if (d.quantity == "temperature") {
@@ -61,7 +62,8 @@ TANKWRIGHT_INLINE std::vector<next_measurement> measure_first(const plan::build&
     for (const share& s : own->shares) {
       next_measurement m{.id = f.id, .question = f.question, .verdict = f.verdict};
       if (!((m.turns = detail::turns(f, judged.sampled[i], s)) >= 0.05)) continue;
-      const auto d = std::find_if(judged.doubts.begin(), judged.doubts.end(), [&](const auto& x) { return x.path == s.what; });
+      const auto d =
+          std::find_if(judged.doubts.begin(), judged.doubts.end(), [&](const auto& x) { return x.path == s.what; });
       if (s.of_law && f.measure_next.empty()) continue;
       if (!s.of_law && d == judged.doubts.end()) continue;
       m.what = s.of_law ? f.measure_next.front() : detail::words_of_doubt(*d, units);
@@ -76,7 +78,8 @@ TANKWRIGHT_INLINE std::vector<next_measurement> measure_first(const plan::build&
   std::vector<next_measurement> first;
   for (candidate& c : all) {
     if (first.size() == most) break;
-    const bool known = std::any_of(first.begin(), first.end(), [&](const auto& m) { return m.what == c.measurement.what; });
+    const bool known =
+        std::any_of(first.begin(), first.end(), [&](const auto& m) { return m.what == c.measurement.what; });
     if (!known) first.push_back(std::move(c.measurement));
   }
   return first;

@@ -56,7 +56,10 @@ class doubt_finder final : public plan::walker {
     if (first) named.push_back({path(key.name), 0.0, !given, key.means, key.quantity, v.si()});
     // Ends that were given beyond the key's own are validate's affair.
     all.push_back({&v, v.si(), doubt, std::min(key.low, v.si()), std::max(key.high, v.si()), named.size() - 1});
-    named.back().half_width = std::max(named.back().half_width, all.back().half_width());
+    if (const double half = all.back().half_width(); half > named.back().half_width) {  // of a list the widest
+      named.back().half_width = half;
+      named.back().value = v.si();
+    }
   }
   void number(const plan::key_info& key, plan::value_base& v) override { take(key, v, true); }
   void numbers(const plan::key_info& key, plan::values_base& v) override {
@@ -133,10 +136,12 @@ class band_reasons {
   [[nodiscard]] std::size_t place_of(std::string_view reason) const noexcept {
     return static_cast<std::size_t>(std::find(all_.begin(), all_.end(), reason) - all_.begin());
   }
-  /// A number moved within the band of its law; `u` are the coordinates of the reasons.
-  [[nodiscard]] double moved(const amount& a, std::span<const double> u) const noexcept {
+  /// A number moved within the band of its law; `u` are the coordinates of the reasons. Where a sample gives another
+  /// reason than the plan does, it moves with that of the plan.
+  [[nodiscard]] double moved(const amount& a, std::string_view as_planned, std::span<const double> u) const noexcept {
     if (a.is_sharp()) return a.central;
-    const std::size_t r = place_of(a.reason);
+    std::size_t r = place_of(a.reason);
+    if (r == all_.size()) r = place_of(as_planned);
     if (r == all_.size()) return a.central;
     const double side = 2.0 * u[r] - 1.0;
     return a.central + side * (side < 0.0 ? a.central - a.low : a.high - a.central);
@@ -150,7 +155,7 @@ class band_reasons {
 struct sample_table {
   enum : unsigned char { refused = 0, answered = 1, positive = 2 };
   struct of_finding {
-    std::size_t first = 0;                ///< column of its first number
+    std::size_t first = 0;               ///< column of its first number
     std::vector<unsigned char> state{};  ///< of each sample; positive: all its margins were
   };
   std::vector<of_finding> findings{};
@@ -171,7 +176,7 @@ struct sample_table {
       for (std::size_t i = 0; i < base[k].numbers.size(); ++i) {
         const number* n = same_number(*f, base[k], i);
         if (!n) continue;
-        const double x = reasons.moved(n->value, u);
+        const double x = reasons.moved(n->value, base[k].numbers[i].value.reason, u);
         if (std::isfinite(x)) values[findings[k].first + i][sample] = x;
         if (n->as == role::margin && !(x > 0.0)) all_positive = false;
       }
@@ -200,8 +205,8 @@ class sampler {
   [[nodiscard]] const band_reasons& reasons() const noexcept { return reasons_; }
   [[nodiscard]] const std::shared_ptr<const shifted_points>& points() const noexcept { return points_; }
 
-  /// What some decisions answer with everything in the middle of its doubt, and with each doubt `d` in turn at two points
-  /// beside it: `use(d, below, above)`. What is not given moves nothing.
+  /// What some decisions answer with everything in the middle of its doubt, and with each doubt `d` in turn at two
+  /// points beside it: `use(d, below, above)`. What is not given moves nothing.
   template <class Use>
   void one_at_a_time(std::span<const decision* const> some, double aside, const executor& by, Use use) const {
     const auto one = [&](std::size_t d) {
@@ -321,7 +326,8 @@ inline constexpr double most_refused = 0.01;
   sampled_finding told{.id = f.id, .samples = samples};
   if (f.verdict == verdict::not_enough_known) return told;
   const auto count = [&](unsigned char least) {
-    return static_cast<double>(std::count_if(own.state.begin(), own.state.begin() + static_cast<std::ptrdiff_t>(samples),
+    return static_cast<double>(std::count_if(own.state.begin(),
+                                             own.state.begin() + static_cast<std::ptrdiff_t>(samples),
                                              [&](unsigned char s) { return s >= least; }));
   };
   const double answered = count(sample_table::answered);

@@ -92,7 +92,8 @@ TANKWRIGHT_INLINE std::vector<shares_of_finding> shares_of(const plan::build& bu
     const double whole = std::fmax(spread * spread, sum);
     for (share& s : found.shares) s.part = whole > 0.0 ? s.part / whole : 0.0;
     std::erase_if(found.shares, [](const share& s) { return !(s.part >= 0.005); });
-    std::stable_sort(found.shares.begin(), found.shares.end(), [](const share& a, const share& b) { return a.part > b.part; });
+    std::stable_sort(found.shares.begin(), found.shares.end(),
+                     [](const share& a, const share& b) { return a.part > b.part; });
     found.together = 1.0;
     for (const share& s : found.shares) found.together -= s.part;
     found.together = std::fmax(found.together, 0.0);

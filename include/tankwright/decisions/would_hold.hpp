@@ -16,8 +16,8 @@ namespace tankwright::decisions {
 /// What would make a finding hold, of everything that can still be chosen.
 ///
 ///   each chosen key by itself, the same key over its whole list, a missing optional key, then pairs. First on the
-///   central margins, less what the doubts take from them: where they change sign, or come nearest to it. Then by chance
-///   on the same samples as `assess_with_doubts`, on the key's steps, the step nearest to the plan
+///   central margins, less what the doubts take from them: where they change sign, or come nearest to it. Then by
+///   chance on the same samples as `assess_with_doubts`, on the key's steps, the step nearest to the plan
 ///
 /// @param build the plan
 /// @param id    of a finding with a margin
@@ -60,7 +60,7 @@ namespace tankwright::decisions {
 
 /// A finding at one value of a key.
 struct at_value {
-  double key;  ///< SI
+  double key;                       ///< SI
   std::optional<finding> answer{};  ///< nothing where the plan with this value is refused
 };
 

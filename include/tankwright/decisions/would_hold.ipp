@@ -36,7 +36,8 @@ namespace detail {
 }
 
 /// Cures of findings that were asked for together: one grid for each key serves them all.
-[[nodiscard]] inline std::vector<cures_of_finding> cures_of(cure_search& look, const std::vector<wanted_finding>& wanted,
+[[nodiscard]] inline std::vector<cures_of_finding> cures_of(cure_search& look,
+                                                            const std::vector<wanted_finding>& wanted,
                                                             std::span<const std::size_t> handles, std::size_t most) {
   const cure_search::grids g = look.look_along(wanted, handles);
   std::vector<cures_of_finding> all;
@@ -51,9 +52,8 @@ namespace detail {
       for (const double s : scores) best = s > best ? s : best;
       if (best > g.now[f] + 0.1) helps.emplace_back(best, h);  // a tenth of what it is short of, at the least
     }
-    std::stable_sort(leads.begin(), leads.end(), [](const lead& a, const lead& b) {
-      return a.spoils != b.spoils ? b.spoils : a.size < b.size;
-    });
+    std::stable_sort(leads.begin(), leads.end(),
+                     [](const lead& a, const lead& b) { return a.spoils != b.spoils ? b.spoils : a.size < b.size; });
     std::size_t tries = 0;
     for (const lead& l : leads) {
       if (tries++ == 3 * most) break;
@@ -87,7 +87,8 @@ namespace detail {
   banded_assessment judged{.all = assess(build)};
   const finding* f = find(judged.all.findings, d.id);
   if (!f) refuse_question(d.id, "is not asked by this plan");
-  if (!f->margin() && f->verdict != verdict::not_enough_known) refuse_question(d.id, "has no margin: it is for information");
+  if (!f->margin() && f->verdict != verdict::not_enough_known)
+    refuse_question(d.id, "has no margin: it is for information");
   const decision* const asked = &d;
   std::vector<finding> base{*f};
   const sampler moves{build, judged.all.findings, how.samples};
@@ -97,6 +98,20 @@ namespace detail {
   judged.all.findings = std::move(base);
   judged.sampled.push_back(told);
   return judged;
+}
+
+/// A path as the search names it: elements by their labels, where a person may have said their numbers.
+[[nodiscard]] inline std::string canonical(const plan::build& build, std::string_view path) {
+  if (path.find("[]") != std::string_view::npos) return std::string{path};
+  plan::build probe = build;
+  const plan::value_base* number = nullptr;
+  plan::at_path(probe, path, false, [&](const plan::leaf& here) { number = here.number; });
+  handle_finder finder;
+  describe(finder, probe);
+  for (const handle& h : finder.all) {
+    if (h.numbers.front() == number) return h.path;
+  }
+  return std::string{path};
 }
 
 [[nodiscard]] inline bool is_open(const finding& f) noexcept {
@@ -153,14 +168,14 @@ TANKWRIGHT_INLINE std::vector<cures_of_finding> what_would_hold(const plan::buil
 TANKWRIGHT_INLINE std::optional<cure> value_that_holds(const plan::build& build, std::string_view path,
                                                        std::string_view id, const search& how) {
   const decision& asked = detail::decision_with(id);
+  const std::string wanted_path = detail::canonical(build, path);
   const banded_assessment judged = detail::judged_for(build, asked, how);
-  const std::vector<detail::wanted_finding> wanted{
-      {asked, judged.all.findings.front(), judged.sampled.front().lowest}};
+  const std::vector<detail::wanted_finding> wanted{{asked, judged.all.findings.front(), judged.sampled.front().lowest}};
   detail::cure_search look{build, how};
   std::vector<std::string> known;
   for (std::size_t h = 0; h < look.handles().size(); ++h) {
     known.push_back(look.handles()[h].path);
-    if (known.back() != path) continue;
+    if (known.back() != wanted_path) continue;
     const auto g = look.look_along(wanted, {&h, 1});
     if (g.scores[0][h].empty()) detail::refuse_question(path, "has no influence on " + std::string{id});
     std::vector<detail::lead> leads = look.leads(wanted[0], h, g.values[h], g.scores[0][h]);
@@ -175,15 +190,14 @@ TANKWRIGHT_INLINE std::optional<cure> value_that_holds(const plan::build& build,
     plan::at_path(probe, path, false, [&](const plan::leaf& here) {  // refuses what is no key at all
       if (!here.number) detail::refuse_question(path, "does not hold one number");
       const bool set = here.key.set_by == plan::set_by::chosen;
-      detail::refuse_question(path, set ? "has no range to be chosen from"
-                                        : here.key.set_by == plan::set_by::wanted
-                                              ? "is a goal: a search must not move it"
-                                              : "is measured: it is what it is");
+      detail::refuse_question(path, set                                       ? "has no range to be chosen from"
+                                    : here.key.set_by == plan::set_by::wanted ? "is a goal: a search must not move it"
+                                                                              : "is measured: it is what it is");
     });
   }
   const std::string near = plan::nearest_name(path, known);
-  detail::refuse_question(path, "is no key of this plan that can be chosen" +
-                                    (near.empty() ? "" : "; did you mean " + near + "?"));
+  detail::refuse_question(
+      path, "is no key of this plan that can be chosen" + (near.empty() ? "" : "; did you mean " + near + "?"));
 }
 
 TANKWRIGHT_INLINE std::vector<at_value> finding_while(const plan::build& build, std::string_view path, double from,

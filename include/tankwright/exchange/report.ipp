@@ -248,7 +248,8 @@ inline void write_table(json_text& out, const plan::key_list& all, const std::st
 }  // namespace detail
 
 TANKWRIGHT_INLINE std::string report_to_json(const decisions::advice& all,
-                                             const std::vector<decisions::figure>& pictures, const report_style& style) {
+                                             const std::vector<decisions::figure>& pictures,
+                                             const report_style& style) {
   json_text out{style.indent};
   const decisions::assessment& judged = all.judged.all;
   out.open_object().key("tankwright").text(TANKWRIGHT_VERSION).key("title").text(judged.title);
@@ -272,7 +273,8 @@ TANKWRIGHT_INLINE std::string report_to_json(const decisions::advice& all,
 }
 
 TANKWRIGHT_INLINE std::string report_to_json(const decisions::assessment& all,
-                                             const std::vector<decisions::figure>& pictures, const report_style& style) {
+                                             const std::vector<decisions::figure>& pictures,
+                                             const report_style& style) {
   decisions::advice central;
   central.judged.all = all;
   return report_to_json(central, pictures, style);

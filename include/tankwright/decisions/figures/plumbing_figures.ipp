@@ -42,7 +42,8 @@ namespace detail {
 
 /// The rim, the level in each chamber while it runs, and the flood mark: the highest that the water comes in the worst
 /// moment, where the demanded reserve ends.
-inline void add_levels(figure& picture, const plumbing::sump& sump, const plumbing::power_cut_answer& cut, double depth) {
+inline void add_levels(figure& picture, const plumbing::sump& sump, const plumbing::power_cut_answer& cut,
+                       double depth) {
   const double rim = sump.rim->value();
   double left = 0.0;
   for (std::size_t i = 0; i < sump.chambers.size(); ++i) {

@@ -20,7 +20,8 @@ inline void add_sand(figure& f, const plan::sand& sand, double length) {
   const double low = sand.shallow_end.si(), high = sand.deep_end.si(), run = std::min(sand.run.si(), length);
   for (int i = 0; i < steps; ++i) {
     const double at = (i + 0.5) / steps;
-    f.rectangles.push_back({run * i / steps, 0.0, run / steps, low + at * (high - low), "sand", i == steps / 2 ? "sand" : ""});
+    f.rectangles.push_back(
+        {run * i / steps, 0.0, run / steps, low + at * (high - low), "sand", i == steps / 2 ? "sand" : ""});
   }
   if (run < length) f.rectangles.push_back({run, 0.0, length - run, high, "sand", {}});
 }
