@@ -31,8 +31,8 @@ namespace detail {
     if (d->id == id) return *d;
     known.emplace_back(d->id);
   }
-  const std::string near = plan::nearest_name(id, known);
-  refuse_question(id, "is not a decision" + (near.empty() ? "" : "; did you mean " + near + "?"));
+  const std::string nearest = plan::nearest_name(id, known);
+  refuse_question(id, "is not a decision" + (nearest.empty() ? "" : "; did you mean " + nearest + "?"));
 }
 
 /// Cures of findings that were asked for together: one grid for each key serves them all.
@@ -195,9 +195,9 @@ TANKWRIGHT_INLINE std::optional<cure> value_that_holds(const plan::build& build,
                                                                               : "is measured: it is what it is");
     });
   }
-  const std::string near = plan::nearest_name(path, known);
-  detail::refuse_question(
-      path, "is no key of this plan that can be chosen" + (near.empty() ? "" : "; did you mean " + near + "?"));
+  const std::string nearest = plan::nearest_name(path, known);
+  detail::refuse_question(path, "is no key of this plan that can be chosen" +
+                                    (nearest.empty() ? "" : "; did you mean " + nearest + "?"));
 }
 
 TANKWRIGHT_INLINE std::vector<at_value> finding_while(const plan::build& build, std::string_view path, double from,
