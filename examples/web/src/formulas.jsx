@@ -28,6 +28,13 @@ export function Formulas({ store }) {
   if (!formulas || formulas.state === 'asked') return <main class="formulas"><p role="status">Unpacking the formulas…</p></main>;
   if (formulas.state === 'failed') return <main class="formulas"><p role="alert">The formulas did not start: {formulas.message}. The plan is not touched by that.</p></main>;
   const chosen = formulas.list.formulas.find((f) => f.name === formula);
+  const choose = (name) => {
+    store.set({ formula: name });
+    requestAnimationFrame(() => requestAnimationFrame(() => {
+      const sheet = document.querySelector('.calculator');
+      if (sheet.getBoundingClientRect().top > 0.5 * innerHeight) sheet.scrollIntoView(); // on a phone it stands below the list
+    }));
+  };
   return (
     <main class="formulas">
       <section class="finder" aria-label="Find a formula">
@@ -42,7 +49,7 @@ export function Formulas({ store }) {
               <ul>
                 {some.map((f) => (
                   <li key={f.name}>
-                    <button type="button" aria-current={f.name === formula ? 'true' : undefined} onClick={() => store.set({ formula: f.name })}>
+                    <button type="button" aria-current={f.name === formula ? 'true' : undefined} onClick={() => choose(f.name)}>
                       <b>{nameOf(short(f.name))}</b><span>{f.sentence}</span>
                     </button>
                   </li>
