@@ -36,7 +36,7 @@ export function Formulas({ store }) {
     }));
   };
   return (
-    <main class="formulas">
+    <main class="formulas" id="sheet" tabIndex={-1}>
       <section class="finder" aria-label="Find a formula">
         <label for="find-formula">Find a formula</label>
         <input id="find-formula" type="search" value={words} onInput={(e) => setWords(e.currentTarget.value)} placeholder="salt, evaporation, pump…" autocomplete="off" />
@@ -265,8 +265,8 @@ function Simple({ id, label, spec, children }) {
 
 /** A number with a unit menu; a text with its own unit ("7 ft 10 in") goes as it is. */
 function Quantity({ id, spec, units, value, set, label }) {
-  const symbols = units.map((u) => u.unit);
-  const first = symbols.includes('degC') ? 'degC' : spec.limits?.unit && symbols.includes(spec.limits.unit) ? spec.limits.unit : (spec.unit || symbols[0] || '');
+  const symbols = units.map((u) => u.unit).filter(Boolean);
+  const first = symbols.includes('degC') ? 'degC' : symbols.includes('%') ? '%' : spec.limits?.unit && symbols.includes(spec.limits.unit) ? spec.limits.unit : (spec.unit || symbols[0] || '');
   const [unit, setUnit] = useState(first);
   const [text, setText] = useState('');
   const give = (t, u) => {
