@@ -3,6 +3,7 @@
 // page's.
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/decisions/first_screen.hpp>
@@ -21,15 +22,42 @@ namespace text = tankwright::text;
 using page::say;
 using page::system_of;
 
+/// Amounts in words. A slider leaves most of them as they were, so the words of the last time are kept.
+class phrase_book {
+ public:
+  void begin() noexcept { next_ = 0; }
+  const std::string& words(const tankwright::amount& value, text::unit_system units) {
+    if (next_ == kept_.size()) kept_.emplace_back();
+    phrase& p = kept_[next_++];
+    const bool same = p.of.quantity == value.quantity && p.of.low == value.low && p.of.central == value.central &&
+                      p.of.high == value.high && p.units == units;
+    if (!same) p = {value, units, text::of(value, units)};
+    return p.text;
+  }
+
+ private:
+  struct phrase {
+    tankwright::amount of{};
+    text::unit_system units = text::unit_system::si;
+    std::string text{};
+  };
+  std::vector<phrase> kept_{};
+  std::size_t next_ = 0;
+};
+
+phrase_book phrases;
+
 /// A number of a finding in words, by its id and place.
 void write_words(tankwright::exchange::json_text& out, const tankwright::decisions::number& n, text::unit_system units) {
-  out.open_object().key("id").text(n.id).key("place").text(n.place).key("text").text(text::of(n.value, units)).close_object();
+  out.open_object().key("id").text(n.id).key("place").text(n.place);
+  out.key("text").text(phrases.words(n.value, units)).close_object();
 }
 
 /// What a slider moves: verdicts and sentences, and the numbers that can be seen: each row's own, and all of the finding
 /// that is unfolded.
 std::string moved(const tankwright::plan::build& build, std::string_view open, text::unit_system units) {
   const auto all = tankwright::decisions::assess(build);
+  phrases.begin();
   tankwright::exchange::json_text out{0};
   out.open_object().key("findings").open_list();
   for (const auto& f : all.findings) {

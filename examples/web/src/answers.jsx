@@ -184,6 +184,11 @@ function Behind({ store, f, dark }) {
       {f.happens && <p class="question">{f.question}</p>}
       <Numbers f={f} />
       {typeof chance === 'number' && <p class="chance">The margin is positive in {chanceInWords(chance)} of all cases within the doubts.</p>}
+      {f.shares?.doubts.length > 0 && (
+        <p class="fine">
+          What makes the band: {f.shares.doubts.slice(0, 4).map((d) => `${d.path ? placeInWords(d.path) : d.law} ${Math.round(100 * d.part)} %`).join('; ')}.
+        </p>
+      )}
       {f.note && <p>{inPrint(f.note)}</p>}
       {figures.map((p, i) => <Picture key={i} figure={p} dark={dark} />)}
       <Cures store={store} f={f} />
@@ -259,7 +264,7 @@ function Cures({ store, f }) {
           return (
             <li key={i}>
               <button type="button" class="cure" onClick={() => store.applyCure(cure.changes ? cure : { changes: [cure] })}>
-                {(cure.changes ?? [cure]).map((c, k) => (
+                {cure.do && !store.state.us ? <span class="change">{inPrint(sentence(cure.do))}</span> : (cure.changes ?? [cure]).map((c, k) => (
                   <span key={k} class="change">
                     {placeInWords(c.path)}: {c.from ? `${inPrint(c.from)} ` : 'nothing '}<Icon name="arrow" /><span class="unseen"> becomes </span> <b>{inPrint(c.to)}</b>
                   </span>

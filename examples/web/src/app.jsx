@@ -22,7 +22,7 @@ export function App({ store, dark, printing }) {
   }
   return (
     <>
-      <a class="skip" href="#sheet">To the plan</a>
+      <a class="skip" href="#sheet">To the sheet</a>
       <Head store={store} />
       {store.state.part === 'formulas' ? <Formulas store={store} /> : (
         <>

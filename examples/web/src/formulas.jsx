@@ -28,8 +28,15 @@ export function Formulas({ store }) {
   if (!formulas || formulas.state === 'asked') return <main class="formulas"><p role="status">Unpacking the formulas…</p></main>;
   if (formulas.state === 'failed') return <main class="formulas"><p role="alert">The formulas did not start: {formulas.message}. The plan is not touched by that.</p></main>;
   const chosen = formulas.list.formulas.find((f) => f.name === formula);
+  const choose = (name) => {
+    store.set({ formula: name });
+    requestAnimationFrame(() => requestAnimationFrame(() => {
+      const sheet = document.querySelector('.calculator');
+      if (sheet.getBoundingClientRect().top > 0.5 * innerHeight) sheet.scrollIntoView(); // on a phone it stands below the list
+    }));
+  };
   return (
-    <main class="formulas">
+    <main class="formulas" id="sheet" tabIndex={-1}>
       <section class="finder" aria-label="Find a formula">
         <label for="find-formula">Find a formula</label>
         <input id="find-formula" type="search" value={words} onInput={(e) => setWords(e.currentTarget.value)} placeholder="salt, evaporation, pump…" autocomplete="off" />
@@ -42,7 +49,7 @@ export function Formulas({ store }) {
               <ul>
                 {some.map((f) => (
                   <li key={f.name}>
-                    <button type="button" aria-current={f.name === formula ? 'true' : undefined} onClick={() => store.set({ formula: f.name })}>
+                    <button type="button" aria-current={f.name === formula ? 'true' : undefined} onClick={() => choose(f.name)}>
                       <b>{nameOf(short(f.name))}</b><span>{f.sentence}</span>
                     </button>
                   </li>
@@ -258,8 +265,8 @@ function Simple({ id, label, spec, children }) {
 
 /** A number with a unit menu; a text with its own unit ("7 ft 10 in") goes as it is. */
 function Quantity({ id, spec, units, value, set, label }) {
-  const symbols = units.map((u) => u.unit);
-  const first = symbols.includes('degC') ? 'degC' : spec.limits?.unit && symbols.includes(spec.limits.unit) ? spec.limits.unit : (spec.unit || symbols[0] || '');
+  const symbols = units.map((u) => u.unit).filter(Boolean);
+  const first = symbols.includes('degC') ? 'degC' : symbols.includes('%') ? '%' : spec.limits?.unit && symbols.includes(spec.limits.unit) ? spec.limits.unit : (spec.unit || symbols[0] || '');
   const [unit, setUnit] = useState(first);
   const [text, setText] = useState('');
   const give = (t, u) => {

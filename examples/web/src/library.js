@@ -97,16 +97,16 @@ export class Library {
     if (status !== 0) {
       const at = view.getUint32(fault, true);
       const said = this.text(at);
-      own.tw_free(at);
+      own.free(at);
       own.free(outs);
-      throw new LibraryError(said ? JSON.parse(said) : { code: status, name: this.text(own.tw_status_name(status)) });
+      throw new LibraryError(said ? JSON.parse(said) : { code: status, name: 'no_memory', message: 'There is not enough memory for this.' });
     }
     const results = gives.map((kind, i) => {
       if (kind === 'number') return view.getFloat64(outs + 8 * i, true);
       const at = view.getUint32(outs + 8 * i, true);
       if (kind === 'handle') return at;
       const text = this.text(at);
-      own.tw_free(at);
+      own.free(at); // what tw_free does; the module of the formulas has no tw_free
       return kind === 'json' ? JSON.parse(text) : text;
     });
     own.free(outs);

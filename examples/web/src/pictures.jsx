@@ -15,6 +15,7 @@ export function Picture({ figure, dark, printed }) {
 /** Rectangles in metres. Water and its rise carry their height, where there is room for it. */
 function ToScale({ figure }) {
   const all = figure.rectangles;
+  const marks = figure.marks ?? [];
   const left = Math.min(...all.map((r) => r.left));
   const right = Math.max(...all.map((r) => r.left + r.width));
   const bottom = Math.min(...all.map((r) => r.bottom));
@@ -30,14 +31,14 @@ function ToScale({ figure }) {
   const order = { water: 0, rise: 1, room: 2, wall: 3 };
   const drawn = [...all].sort((a, b) => (order[a.fill] ?? 2) - (order[b.fill] ?? 2));
   // What stands above another of the same width is named at its own edge, with room for the line below.
-  const named = all.filter((r) => (r.fill === 'water' || r.fill === 'rise') && r.width * scale > 60 && r.height > 0);
+  const named = marks.length > 0 ? [] : all.filter((r) => (r.fill === 'water' || r.fill === 'rise') && r.width * scale > 60 && r.height > 0);
   const lines = [];
   for (const r of [...named].sort((a, b) => a.fill === b.fill ? 0 : a.fill === 'rise' ? -1 : 1)) {
     let at = y(r) + (r.fill === 'rise' ? -5 : 15);
     if (lines.some((l) => Math.abs(l.x - x(r)) < 4 && Math.abs(l.at - at) < 14)) at += 12;
     lines.push({ r, x: x(r), at });
   }
-  const inWords = named.map((r) => `${r.fill} up to ${r.top_text}`).join(', ');
+  const inWords = marks.length > 0 ? marks.map((m) => m.label).join(', ') : named.map((r) => `${r.fill} up to ${r.top_text}`).join(', ');
   return (
     <svg class="to-scale" viewBox={`0 0 ${width.toFixed(1)} ${height.toFixed(1)}`} role="img" aria-label={`${figure.title}. ${inWords}.`}>
       <defs>
@@ -52,6 +53,15 @@ function ToScale({ figure }) {
       {lines.map(({ r, at }, i) => (
         <text key={`l${i}`} class={`level ${r.fill}`} x={(x(r) + 8).toFixed(1)} y={at.toFixed(1)}>{r.top_text}</text>
       ))}
+      {marks.map((m, i) => {
+        const at = (26 + (top - m.height) * scale).toFixed(1);
+        return (
+          <g key={`m${i}`} class={m.limit ? 'mark-limit' : 'mark-level'}>
+            <line x1={(4 + (m.left - left) * scale).toFixed(1)} x2={(4 + (m.right - left) * scale).toFixed(1)} y1={at} y2={at} />
+            <text x={(12 + (m.left - left) * scale).toFixed(1)} y={(Number(at) - 4).toFixed(1)}>{m.label}</text>
+          </g>
+        );
+      })}
       {all.filter((r) => r.label).map((r, i) => (
         <text key={`n${i}`} class="room-name" x={(x(r) + (r.width * scale) / 2).toFixed(1)}
           y={(y(r) + (r.fill === 'room' ? r.height * scale - 8 : 15)).toFixed(1)} text-anchor="middle">{r.label}</text>

@@ -27,7 +27,7 @@ export function unitInPrint(symbol) {
 
 /** A text of the library ("3 m2 +/- 5 %") as it is printed. */
 export function inPrint(text) {
-  return unitInPrint(text ?? '').replace(/ \+\/- /g, ' ± ').replace(/(^|[^\w])-(?=\d)/g, '$1−');
+  return unitInPrint(text ?? '').replace(/\d+\.\d{10,}/g, (x) => String(Number(Number(x).toPrecision(9)))).replace(/ \+\/- /g, ' ± ').replace(/(^|[^\w])-(?=\d)/g, '$1−');
 }
 
 /** "35 mm +/- 5 mm" as {number: "35", unit: "mm", doubt: "5 mm"}; other texts as {number}. */
