@@ -23,6 +23,7 @@
 #include <tankwright/decisions/closing/warm_up.hpp>
 #include <tankwright/decisions/closing/window.hpp>
 #include <tankwright/decisions/first_fill/fill_stages.hpp>
+#include <tankwright/decisions/first_fill/hose_fill.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
 #include <tankwright/decisions/first_fill/leak_test_duration.hpp>
 #include <tankwright/decisions/first_fill/panels.hpp>
@@ -70,6 +71,7 @@ inline constexpr const decision* every_decision[] = {
     // first fill
     &panels,
     &fill_stages,
+    &hose_fill,
     &leak,
     &leak_test_duration,
     // plumbing
