@@ -30,3 +30,13 @@ TEST_CASE("hose fill: filled to the rim nothing is left, and nothing is asked wi
   plan::clear(none, "vessel");
   CHECK(asked(decisions::hose_fill, none).empty());
 }
+
+TEST_CASE("hose fill: volume over flow, and how soon a forgotten hose runs over") {
+  // 1920 L at 600 L/h are 3.2 h; 120 L of room above the water level are 12 minutes.
+  const auto f = answered(decisions::hose_fill,
+                          changed(lagoon(), {{"vessel.stages", "0.2 m, 0.8 m"}, {"vessel.hose", "600 L/h"}}));
+  TW_CHECK(by_hand, number(f, "hours"), 3.2 * 3600.0, relative(1e-12));
+  TW_CHECK(by_hand, number(f, "after", "stage 1"), 0.8 * 3600.0, relative(1e-12));
+  TW_CHECK(by_hand, number(f, "runs_over"), 12.0 * 60.0, relative(1e-10));
+  CHECK(f.consequence == decisions::consequence::flood);
+}
