@@ -13,7 +13,7 @@ need g++ cmake ninja-build libboost-dev libtomlplusplus-dev nlohmann-json3-dev >
 # What this command needs of the build folder. Where there is one already, whatever else it builds stays as it is.
 needed=(-DTANKWRIGHT_BUILD_EXAMPLES=ON)
 if [ ! -f "$build/CMakeCache.txt" ]; then
-  needed+=(-DCMAKE_BUILD_TYPE=Release -DTANKWRIGHT_BUILD_TESTS=OFF -DTANKWRIGHT_BUILD_BENCHMARKS=OFF
+  needed+=(-DCMAKE_BUILD_TYPE=Release -DCMAKE_CXX_FLAGS_RELEASE=-O1 -DTANKWRIGHT_BUILD_TESTS=OFF -DTANKWRIGHT_BUILD_BENCHMARKS=OFF
     -DTANKWRIGHT_BUILD_DOCS=OFF)
 fi
 configure_build "$root" "$build" "${needed[@]}" >&2

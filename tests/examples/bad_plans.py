@@ -558,7 +558,7 @@ def json_complaint(program, content, folder):
 
 
 # What only a file can say: kinds of values, tables and lists are given by plan::set through one text.
-ONLY_IN_A_FILE = re.compile(r'^(must be|is a list; write|is one table; write|is written|is not a text|the plan is empty|.*defined|.*duplicate)')
+ONLY_IN_A_FILE = re.compile(r'^(must be|is not a finite number|is a list; write|is one table; write|is written|is not a text|the plan is empty|.*defined|.*duplicate)')
 
 
 def mistakes_in(said, name):
@@ -580,7 +580,7 @@ def cpp_complaint(program, by_set, content, folder):
     _, _, said = run(program, ['plan.toml'], folder)
     _, printed, _ = run(by_set, ['plan.toml'], folder)
     from_cpp = printed.decode()
-    reasons = [reason for _, reason in mistakes_in(from_cpp, 'plan.toml')]
+    reasons = [re.sub(r'^: ', '', reason) for _, reason in mistakes_in(from_cpp, 'plan.toml')]
     compared = 0
     for path, reason in mistakes_in(said, 'plan.toml'):
         if ONLY_IN_A_FILE.match(reason):

@@ -108,6 +108,9 @@ TEST_CASE("exchange: every mistake of a file in one reading, each at its line") 
   CHECK(te::line_of(read.mistakes[0], "p").find("p:3: vessel.widht: is not a key of vessel; did you mean width?") == 0);
   CHECK(line("[plumbing.return]\n").find("[[plumbing.return]]") != std::string::npos);
   CHECK(line("title = \"\"\"abc\n\n\n").find("my.toml:1: a text begins here") == 0);
+  CHECK(line("[~a]\n") == "my.toml:1: a name cannot begin with ~");
+  CHECK(line("title = \"abc\n[water]\n").find("my.toml:1: a text begins here and is not closed on its line") == 0);
+  CHECK(line("title = \"a\\u009bb\"\n[water]\ntemperature = \"24 C\"\n").find("control character") != std::string::npos);
   CHECK(line("format = 7\n[water]\n").find("newer version") != std::string::npos);
   CHECK(line("").find("empty") != std::string::npos);
   CHECK(line("[water]\ntemperature = \"77 C\"\n").find("did you mean 77 °F?") != std::string::npos);

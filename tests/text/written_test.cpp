@@ -89,3 +89,15 @@ TEST_CASE("any double comes back, in its unit or in SI") {
   }
   TW_HOLDS(property, differing == 0);
 }
+
+TEST_CASE("written: units are shown as people write them by hand, and what cannot exist is written all the same") {
+  const evidence shown{"tankwright::text::shown_unit", kind::identity, "by hand"};
+  TW_HOLDS(shown, text::shown_unit("m2") == "m²");
+  TW_HOLDS(shown, text::shown_unit("W/(m2 K)") == "W/(m² K)");
+  TW_HOLDS(shown, text::shown_unit("degF") == "°F");
+  TW_HOLDS(shown, text::shown_unit("ug/L") == "µg/L");
+  TW_HOLDS(shown, text::shown_unit("US gal") == "US gal");
+  TW_HOLDS(shown, text::shown_unit("") == "");
+  CHECK(text::write_exactly(1.25, "%", "proportion") == "125 %");  // refused when it is read
+  CHECK_FALSE(text::write_exactly(__builtin_nan(""), "mm", "length").empty());
+}

@@ -35,6 +35,7 @@
 #include <tankwright/decisions/first_fill/corner_joints.hpp>
 #include <tankwright/decisions/first_fill/drips.hpp>
 #include <tankwright/decisions/first_fill/fill_stages.hpp>
+#include <tankwright/decisions/first_fill/hose_fill.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
 #include <tankwright/decisions/first_fill/leak_test_duration.hpp>
 #include <tankwright/decisions/first_fill/panels.hpp>
@@ -110,6 +111,7 @@ inline constexpr const decision* every_decision[] = {
     // first fill
     &panels,
     &fill_stages,
+    &hose_fill,
     &plywood_walls,
     &top_rails,
     &corner_joints,

@@ -9,19 +9,31 @@ namespace tankwright::exchange {
 
 namespace detail {
 
-/// A key or header of TOML with very many parts would nest tables without end: refused before it is parsed.
+/// A key or header of TOML with very many parts would nest tables without end, and one that begins with a sign ("[~a]")
+/// is more than the parser stands: refused before it is parsed.
 inline void check_dots(std::string_view text) {
+  constexpr std::string_view signs = "~!@$%^&*();:|<>/?\\`";
   std::size_t line = 1;
+  bool in_text = false;  // of several lines
   for (std::size_t at = 0; at < text.size(); ++line) {
     const std::size_t end = std::min(text.find('\n', at), text.size());
-    std::string_view name = text.substr(at, end - at);
-    name = name.substr(0, name.find('='));
+    const std::string_view whole = text.substr(at, end - at);
+    const bool was_in_text = in_text;
+    for (std::size_t i = 0; i + 3 <= whole.size(); ++i) {
+      if (whole.substr(i, 3) == "\"\"\"" || whole.substr(i, 3) == "'''") in_text = !in_text, i += 2;
+    }
+    const std::string_view name = whole.substr(0, whole.find('='));
+    bool begins = !was_in_text && name.starts_with('[');
     std::size_t dots = 0;
     bool quoted = false;
     for (const char c : name) {
       if (c == '"' || c == '\'') quoted = !quoted;
       if (c == '#' && !quoted) break;
+      if (begins && signs.find(c) != std::string_view::npos) {
+        throw syntax_error{std::string{"a name cannot begin with "} + c, line};
+      }
       if (c == '.' && !quoted) ++dots;
+      if (c != ' ' && c != '[') begins = c == '.' && !quoted && !was_in_text;
     }
     if (dots > deepest_document) {
       throw syntax_error{"a name with " + std::to_string(dots + 1) + " parts; a plan has at most five", line};

@@ -57,6 +57,13 @@ namespace detail {
   return made;
 }
 
+/// Whether a line of the text has a quotation mark too few.
+[[nodiscard]] inline bool has_open_text(std::string_view text, std::size_t line) {
+  for (; line > 1 && !text.empty(); --line) text.remove_prefix(std::min(text.find('\n'), text.size() - 1) + 1);
+  text = text.substr(0, text.find('\n'));
+  return std::count(text.begin(), text.end(), '"') % 2 == 1;
+}
+
 /// A text of several lines that is never closed is noticed at the end of the file: where does it begin?
 [[nodiscard]] inline std::size_t line_of_open_text(std::string_view text, std::size_t noticed) {
   for (const std::string_view quotes : {"\"\"\"", "'''"}) {
@@ -99,7 +106,11 @@ TANKWRIGHT_INLINE node document_from_toml(std::string_view text) {
     const std::size_t line = mistake.source().begin.line;
     const std::size_t begins = detail::line_of_open_text(text, line);
     std::string reason{mistake.description()};
-    if (begins != line) reason = "a text begins here and is never closed";
+    if (begins != line) {
+      reason = "a text begins here and is never closed";
+    } else if (reason.find("control characters") != std::string::npos && detail::has_open_text(text, line)) {
+      reason = "a text begins here and is not closed on its line: a quotation mark is missing";
+    }
     throw syntax_error{reason, begins};
   } catch (const detail::broken_step&) {
     throw syntax_error{"a name or a value is missing", detail::line_of_broken_step(text)};

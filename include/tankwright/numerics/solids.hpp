@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// How much lies below a height? The volumes of the hollows that tanks are made of, on raw numbers, for every floor that
-/// fills or empties one. h is the height above the lowest point; all in metres, or all in any other unit.
+/// How much lies below a height? The volumes of the hollows that tanks are made of, on raw numbers, for every floor
+/// that fills or empties one. h is the height above the lowest point; all in metres, or all in any other unit.
 #pragma once
 
 #include <cmath>
@@ -59,8 +59,8 @@ template <class T>
   return T(3) * volume / (std::numbers::pi_v<T> * (bottom * bottom + bottom * r + r * r));
 }
 
-/// Volume of a cylinder on its side below height h: radius r, length along its axis, each head a half-ellipsoid of depth
-/// `head` (0: flat).
+/// Volume of a cylinder on its side below height h: radius r, length along its axis, each head a half-ellipsoid of
+/// depth `head` (0: flat).
 template <class T>
 [[nodiscard]] T lying_cylinder_volume(T r, T length, T head, T h) noexcept {
   return length * segment_area(r, h) + (head > T(0) ? head / r * cap_volume(r, h) : T(0));

@@ -147,8 +147,11 @@ class key_checker final : public walker {
   void yes_or_no(const key_info& key, flag& f) override { there(key, f.given(), true); }
   void text(const key_info& key, std::string& t) override {
     if (!there(key, !t.empty(), !t.empty())) return;
-    for (const char c : t) {
-      if (static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\t') {
+    for (std::size_t i = 0; i < t.size(); ++i) {
+      const auto byte = static_cast<unsigned char>(t[i]);
+      const auto next = i + 1 < t.size() ? static_cast<unsigned char>(t[i + 1]) : 0u;
+      const bool first_set = (byte < 0x20 && t[i] != '\n' && t[i] != '\t') || byte == 0x7f;
+      if (first_set || (byte == 0xC2 && next >= 0x80 && next < 0xA0)) {  // and those of the second set, in UTF-8
         all_->push_back({path(key.name), "has a control character in it"});
         return;
       }

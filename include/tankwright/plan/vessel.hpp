@@ -209,6 +209,7 @@ struct vessel_section {
   value<tankwright::length> height{};
   value<tankwright::length> water_level{};
   values<tankwright::length> stages{};
+  value<flow_rate> hose{};
   value<double> lid_span_over_sag = by_default(240.0);
   std::vector<plan::sand> sand{};
   std::vector<plan::rock> rock{};

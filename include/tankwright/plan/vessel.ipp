@@ -352,6 +352,9 @@ TANKWRIGHT_INLINE void describe(visitor& key, vessel_section& s) {
   key("stages", s.stages, {.means = "levels at which the first fill pauses, rising; the quarters of the water level "
                                     "where not given",
                            .limits = usual::built, .set_by = chosen});
+  key("hose", s.hose, {.means = "what the filling hose gives, by a bucket and a watch",
+                       .limits = {litres_per_hour(1.0), litres_per_hour(1e6)}, .set_by = set_by::measured,
+                       .doubt = known_within(percent(10.0))});
   key("lid_span_over_sag", s.lid_span_over_sag, {.means = "how flat a lid must stay: its span over its sag",
                                                  .limits = {1.0, 1e6}, .set_by = wanted});
   key("sand", s.sand, {.means = "each bed of sand"});
