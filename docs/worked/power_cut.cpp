@@ -41,7 +41,8 @@ WORKED_EXAMPLE(power_cut, "power_cut", "The pump stops: does a sump of one chamb
   s.result("margin", "left below the rim = rim - z - rise", in_millimetres(found.margin.central), 0, "mm");
   s.result("worst", "areas 3 % and levels 3 mm at their worst ends", in_millimetres(found.margin.low), 0, "mm");
   s.means(
-      "The floor stays dry, with a hand's breadth to spare. Two thirds of the water comes back through the return: "
+      "The floor stays dry, with some centimetres to spare even in the worst case. Two thirds of the water comes back "
+      "through the return: "
       "raising its mouth to "
       "10 mm below the edge is the cheapest safety there is. Try it with a bucket ready before trusting it.");
   s.caution(found.caution);

@@ -18,6 +18,6 @@ WORKED_EXAMPLE(space, "space", "Is the lagoon long enough for garden eels of 38 
   s.means(
       "Both lie above the habit of the trade, which has no source. Garden eels stand in the sand: for them the depth "
       "of the bed says more "
-      "than the run. The figure compares tanks; it licenses no species.");
+      "than the run. The figure compares tanks; it does not say that a species may be kept.");
   s.caution(found.caution);
 }

@@ -33,16 +33,20 @@ def complain(text):
     print(text)
 
 
+def committed_texts():
+    return [p for p in committed.glob('*.txt') if p.name != 'CMakeLists.txt']
+
+
 # ---- what the program writes is what is committed ----------------------------------------------------------------------------
 
 if '--write' in sys.argv:
-    for old in committed.glob('*.txt'):
+    for old in committed_texts():
         old.unlink()
     sys.exit(subprocess.run([program, committed]).returncode)
 with tempfile.TemporaryDirectory() as folder:
     subprocess.run([program, folder], check=True)
     written = {p.name: p.read_bytes() for p in Path(folder).iterdir()}
-there = {p.name: p.read_bytes() for p in committed.glob('*.txt')}
+there = {p.name: p.read_bytes() for p in committed_texts()}
 for name in sorted(written.keys() | there.keys()):
     if written.get(name) != there.get(name):
         complain(f'docs/worked/{name} is not what {program} writes; worked.py PROGRAM ROOT --write')
