@@ -44,7 +44,8 @@ struct tried_pump {
   circuit.pumps.front().curve = plumbing::curve_from_points(one.label, points);
   circuit.pumps.front().speed = plumbing::speed_ratio{*one.speed};
   const auto solve = [&](plumbing::losses which) { return plumbing::operating_point(circuit, present.liquid, which); };
-  const circuit_band band{solve(plumbing::losses::most), solve(plumbing::losses::central), solve(plumbing::losses::least)};
+  const circuit_band band{solve(plumbing::losses::most), solve(plumbing::losses::central),
+                          solve(plumbing::losses::least)};
   tried_pump tried{&one, band.band([](const auto& at) { return at.delivered; })};
   if (band.central.delivered.value() > 0.0) {
     plumbing::power_cut_input in = *present.cut_input;
@@ -79,7 +80,9 @@ TANKWRIGHT_INLINE void answer_pump_choice(const situation& s, answers& out) {
   }
   std::optional<flow_rate> wanted;
   const auto& held = s.state().display_water;
-  if (p.wanted_turnover && held) wanted = flow_rate::from_value(p.wanted_turnover.get().value() * held->central.value());
+  if (p.wanted_turnover && held) {
+    wanted = flow_rate::from_value(p.wanted_turnover.get().value() * held->central.value());
+  }
   const bool priced = s.plan().room && s.plan().room->price_per_kwh;
   const detail::tried_pump* best = nullptr;
   std::vector<detail::tried_pump> all;
