@@ -23,14 +23,36 @@ struct tried_pump {
 
 [[nodiscard]] inline tried_pump try_pump(const situation& s, const plan::candidate_pump& one,
                                          std::optional<flow_rate> wanted) {
-  plan::plumbing_section with = *s.plan().plumbing;
-  with.pump = plan::pump{one.label, one.flows, one.heads, one.speed, {}};
-  with.candidate.clear();
-  const plumbing_case c = case_of(with, s.basis());
-  tried_pump tried{&one, c.solved().band([](const auto& at) { return at.delivered; })};
-  if (c.cut) {
-    tried.left = c.cut->margin;
-    tried.stays_dry = judge(amount_of(*tried.left), std::max(c.in.reserve, useful_level).value()) == verdict::holds;
+  const plumbing_case& present = s.plumbing();
+  const auto judged = [&](tried_pump& tried, const plumbing::power_cut_answer& cut) {
+    tried.left = cut.margin;
+    const length reserve = std::max(present.in.reserve, useful_level);
+    tried.stays_dry = judge(amount_of(*tried.left), reserve.value()) == verdict::holds;
+  };
+  if (!present.cut_input) {  // no return pump yet: all of it from the plan with this one
+    plan::plumbing_section with = *s.plan().plumbing;
+    with.pump = plan::pump{one.label, one.flows, one.heads, one.speed, {}};
+    const plumbing_case c = case_of(with, s.basis());
+    tried_pump tried{&one, c.solved().band([](const auto& at) { return at.delivered; })};
+    if (c.cut) judged(tried, *c.cut);
+    if (wanted) tried.brings_enough = tried.flow.central >= *wanted;
+    return tried;
+  }
+  std::vector<plumbing::curve_point> points;
+  for (std::size_t i = 0; i < one.flows.size(); ++i) points.push_back({.flow = one.flows[i], .head = one.heads[i]});
+  plumbing::circuit circuit = present.in.circuit;
+  circuit.pumps.front().curve = plumbing::curve_from_points(one.label, points);
+  circuit.pumps.front().speed = plumbing::speed_ratio{*one.speed};
+  const auto solve = [&](plumbing::losses which) { return plumbing::operating_point(circuit, present.liquid, which); };
+  const circuit_band band{solve(plumbing::losses::most), solve(plumbing::losses::central),
+                          solve(plumbing::losses::least)};
+  tried_pump tried{&one, band.band([](const auto& at) { return at.delivered; })};
+  if (band.central.delivered.value() > 0.0) {
+    plumbing::power_cut_input in = *present.cut_input;
+    const double between = (band.most.delivered - band.least.delivered).value();
+    in.flow_uncertainty = fraction(0.5 * between / band.central.delivered.value());
+    for (auto& line : in.returns) line.flow = std::max(flow_rate{}, band.central.outlet(line.label).flow);
+    judged(tried, plumbing::power_cut(in));
   }
   if (wanted) tried.brings_enough = tried.flow.central >= *wanted;
   return tried;
@@ -58,7 +80,9 @@ TANKWRIGHT_INLINE void answer_pump_choice(const situation& s, answers& out) {
   }
   std::optional<flow_rate> wanted;
   const auto& held = s.state().display_water;
-  if (p.wanted_turnover && held) wanted = flow_rate::from_value(p.wanted_turnover.get().value() * held->central.value());
+  if (p.wanted_turnover && held) {
+    wanted = flow_rate::from_value(p.wanted_turnover.get().value() * held->central.value());
+  }
   const bool priced = s.plan().room && s.plan().room->price_per_kwh;
   const detail::tried_pump* best = nullptr;
   std::vector<detail::tried_pump> all;
