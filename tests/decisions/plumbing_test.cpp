@@ -96,7 +96,7 @@ TEST_CASE("drains: what they carry less what comes; the only one blocked carries
   CHECK(f.verdict == verdict::holds);
   const auto narrow = answered(decisions::drains, basin(), {{"plumbing.drain[1].bore", "20 mm"}});
   CHECK(narrow.verdict == verdict::does_not_hold);
-  CHECK(narrow.happens.find("more come over the edge") != std::string::npos);
+  CHECK(narrow.happens.find("run over the rim") != std::string::npos);
   const auto blocked = answered(decisions::drain_blocked, basin());
   TW_CHECK(by_hand("tankwright::decisions::answer_drain_blocked"), number(blocked, "left", "drain"),
            -number(blocked, "brought"), relative(1e-12));
