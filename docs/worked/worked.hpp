@@ -40,7 +40,8 @@ class sheet {
   double given(std::string_view symbol, std::string_view what, double value, int digits, std::string_view unit = "",
                std::string_view range = "") {
     heading("Given");
-    line(symbol, what, value, digits, unit, range);
+    line(symbol, what, value, digits, unit);
+    if (!range.empty()) ranges_.append(ranges_.empty() ? "Ranges: " : ", ").append(symbol).append(" ").append(range);
     return value;
   }
   void given(std::string_view what) {
@@ -54,16 +55,16 @@ class sheet {
   /// A number on the way; `how` says from what. Digits below zero round to tens and hundreds.
   void step(std::string_view symbol, std::string_view how, double value, int digits, std::string_view unit = "") {
     heading("Steps");
-    line(symbol, how, value, digits, unit, "");
+    line(symbol, how, value, digits, unit);
   }
   void result(std::string_view symbol, std::string_view what, double value, int digits, std::string_view unit = "") {
     heading("Result");
-    line(symbol, what, value, digits, unit, "");
+    line(symbol, what, value, digits, unit);
   }
   /// What another way to reckon would have given.
   void compare(std::string_view symbol, std::string_view what, double value, int digits, std::string_view unit = "") {
     heading("For comparison");
-    line(symbol, what, value, digits, unit, "");
+    line(symbol, what, value, digits, unit);
   }
   void means(std::string_view what) {
     heading("What it means");
@@ -78,6 +79,8 @@ class sheet {
  private:
   void heading(std::string_view name) {
     if (name == section_) return;
+    if (!ranges_.empty()) wrapped(ranges_ + ".", "  ");
+    ranges_.clear();
     section_ = name;
     text_.append("\n").append(name).append("\n");
   }
@@ -91,8 +94,7 @@ class sheet {
     if (width(s) < to) out.append(to - width(s), ' ');
     return out;
   }
-  void line(std::string_view symbol, std::string_view what, double value, int digits, std::string_view unit,
-            std::string_view range) {
+  void line(std::string_view symbol, std::string_view what, double value, int digits, std::string_view unit) {
     // The columns are what worked.py reads by.
     if (width(symbol) > 6 || width(what) > 49) throw std::logic_error("too long for its column: " + std::string{what});
     char number[40];
@@ -101,10 +103,9 @@ class sheet {
     std::snprintf(number, sizeof number, "%.*f", digits < 0 ? 0 : digits,
                   std::fabs(rounded) < 0.5 * step ? 0.0 : rounded);
     const std::string figure = (digits < 0 ? "about " : "") + std::string{number};
-    const std::string gap(figure.size() < 11 ? 11 - figure.size() : 1, ' ');
+    const std::string gap(figure.size() < 12 ? 12 - figure.size() : 1, ' ');
     std::string row = "  " + padded(symbol, 7) + padded(what, 50) + gap + figure;
     if (!unit.empty()) row.append(" ").append(unit);
-    if (!range.empty()) row = padded(row, 80) + "  " + std::string{range};
     text_.append(row).append("\n");
   }
   void wrapped(std::string_view what, std::string_view indent) {
@@ -113,7 +114,7 @@ class sheet {
     while (from < what.size()) {
       const std::size_t end = what.find(' ', from) == std::string_view::npos ? what.size() : what.find(' ', from);
       const std::string_view word = what.substr(from, end - from);
-      if (!row.empty() && width(row) + 1 + width(word) > 94) {
+      if (!row.empty() && width(row) + 1 + width(word) > 80) {
         text_.append(indent).append(row).append("\n");
         row.clear();
       }
@@ -125,6 +126,7 @@ class sheet {
   }
   std::string text_;
   std::string_view section_{};
+  std::string ranges_;  // of the numbers given so far
 };
 
 using writer = void (*)(sheet&);

@@ -53,7 +53,8 @@ for name in sorted(written.keys() | there.keys()):
 
 # ---- reading an example ------------------------------------------------------------------------------------------------------
 
-FIGURE = re.compile(r'^ *(about )?(-?\d+(?:\.\d+)?)(?: |$)')
+SYMBOL = re.compile(r'\S{1,6} +')
+FIGURE = re.compile(r' *(about )?(-?\d+(?:\.\d+)?)')
 NUMBERED = ('Given', 'Steps', 'Result', 'For comparison')
 
 
@@ -65,7 +66,8 @@ def read(text):
             section = line
         elif section == 'What it means':
             meaning += line + '\n'
-        elif section in NUMBERED and line[2:3] != ' ' and (found := FIGURE.match(line[58:])):
+        elif (section in NUMBERED and SYMBOL.fullmatch(line[2:9]) and (found := FIGURE.fullmatch(line[59:71]))
+              and line[71:72] in ('', ' ')):
             symbol, figure = line[2:9].strip(), found.group(2)
             half = 0.5 * 10.0 ** -len(figure.partition('.')[2])
             if found.group(1):
