@@ -13,7 +13,7 @@ namespace detail {
 /// What is left of a flow for each drain that vents, once the siphons have taken theirs.
 [[nodiscard]] inline flow_rate flow_for_vented(const plumbing_case& c, flow_rate flow, std::size_t vented) {
   for (std::size_t i = 0; i < c.in.drains.size(); ++i) {
-    if (c.in.primed[i]) flow -= plumbing::siphon_flow(c.in.drains[i].pipe, c.in.drains[i].drop, c.liquid).central;
+    if (c.in.drains[i].runs_full) flow -= plumbing::siphon_flow(c.in.drains[i].pipe, c.in.drains[i].drop, c.liquid).central;
   }
   return flow_rate::from_value(std::max(0.0, flow.value()) / static_cast<double>(vented));
 }
@@ -24,13 +24,13 @@ TANKWRIGHT_INLINE void answer_drain_noise(const situation& s, answers& out) {
   if (!s.plan().plumbing || !s.plumbing().in.has_circuit() || s.plumbing().in.drains.empty()) return;
   finding& f = out.ask(drain_noise);
   const plumbing_case& c = s.plumbing();
-  const auto vented =
-      static_cast<std::size_t>(std::count(c.in.primed.begin(), c.in.primed.end(), false));
+  const auto vented = static_cast<std::size_t>(
+      std::count_if(c.in.drains.begin(), c.in.drains.end(), [](const auto& d) { return !d.runs_full; }));
   const bool siphon = vented < c.in.drains.size();
   const circuit_band& solved = c.solved();
   const double limit = plumbing::self_venting_drain_number;
   for (std::size_t i = 0; i < c.in.drains.size(); ++i) {
-    if (c.in.primed[i]) continue;
+    if (c.in.drains[i].runs_full) continue;
     const plumbing::pipe_run& pipe = c.in.drains[i].pipe;
     const auto number = solved.band([&](const auto& at) {
       return plumbing::drain_number(pipe.bore, detail::flow_for_vented(c, at.delivered, vented));

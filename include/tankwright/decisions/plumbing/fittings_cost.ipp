@@ -4,6 +4,7 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/plumbing/fittings_cost.hpp>
 #include <tankwright/decisions/situation.hpp>
+#include <tankwright/plumbing/fittings.hpp>
 
 namespace tankwright::decisions {
 
