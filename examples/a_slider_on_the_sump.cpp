@@ -57,8 +57,9 @@ int main() {
   // [/slider]
   const tw::decisions::assessment all = tw::decisions::assess(build);
   std::printf("\n");
-  draw(all.at("sump.power_cut"));
-  std::printf("\nMeasure first:\n");
-  for (const auto& m : tw::decisions::measure_first(all)) std::printf("  %s\n", m.what.c_str());
+  const tw::decisions::finding& dry = all.at("sump.power_cut");
+  draw(dry);
+  std::printf("\nMeasure next:\n");
+  for (const std::string& next : dry.measure_next) std::printf("  %s\n", next.c_str());
   return 0;
 }

@@ -2,6 +2,7 @@
 #include "answers_json.hpp"
 
 #include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/cure_words.hpp>
 
 namespace c_library {
 
@@ -51,10 +52,12 @@ std::string moving_json(const std::vector<tw::decisions::finding>& findings) {
   return std::move(out).take();
 }
 
-void write_cures(json_text& out, const tw::decisions::cures_of_finding& found) {
+std::string cures_json(const tw::decisions::cures_of_finding& found) {
+  json_text out{0};
   out.open_object().key("id").text(found.id).key("cures").open_list();
   for (const auto& cure : found.cures) {
-    out.open_object().key("changes").open_list();
+    out.open_object().key("do").text(tw::decisions::sentence_of(cure, tw::text::unit_system::si));
+    out.key("changes").open_list();
     for (const auto& c : cure.changes) {
       out.open_object().key("path").text(c.path).key("from").text(c.from).key("to").text(c.to).close_object();
     }
@@ -64,16 +67,7 @@ void write_cures(json_text& out, const tw::decisions::cures_of_finding& found) {
     out.close_object();
   }
   out.close_list().close_object();
-}
-
-void add_cures(std::string& report, const std::vector<tw::decisions::cures_of_finding>& all) {
-  json_text out{0};
-  out.open_list();
-  for (const auto& found : all) write_cures(out, found);
-  out.close_list();
-  std::string list = std::move(out).take();
-  list.pop_back();
-  report.insert(report.rfind('}'), ",\"would_hold\":" + list);
+  return std::move(out).take();
 }
 
 std::string decisions_json() {

@@ -27,11 +27,8 @@ namespace c_library {
 /// Of findings only what moves while a slider moves.
 [[nodiscard]] std::string moving_json(const std::vector<tankwright::decisions::finding>& findings);
 
-/// One finding's cures as an object.
-void write_cures(tankwright::exchange::json_text& out, const tankwright::decisions::cures_of_finding& found);
-
-/// Cures as the key "would_hold" of a report.
-void add_cures(std::string& report, const std::vector<tankwright::decisions::cures_of_finding>& all);
+/// One finding's cures.
+[[nodiscard]] std::string cures_json(const tankwright::decisions::cures_of_finding& found);
 
 /// Every decision of the library.
 [[nodiscard]] std::string decisions_json();

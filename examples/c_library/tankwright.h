@@ -193,7 +193,7 @@ TW_API tw_status tw_plan_validate(const tw_plan *plan, char **json, char **error
 typedef uint32_t tw_parts;
 enum {
   TW_BANDS = 1,   /**< bands that hold 95 % with everything doubtful varying, verdicts by chance: takes a thousand times as long */
-  TW_CURES = 2,   /**< what would hold, for each finding that does not; takes seconds */
+  TW_CURES = 2,   /**< TW_BANDS, what would hold, and what to measure first: takes longer still */
   TW_FIGURES = 4, /**< pictures as data */
   TW_COMPACT = 8  /**< JSON in one line */
 };
@@ -228,7 +228,7 @@ TW_API tw_status tw_plan_findings(const tw_plan *plan, const char *finding, char
 /**
  * What can still be changed so that a finding holds by its chance:
  *
- * {"id", "cures": [{"changes": [{"path", "from", "to"}], "chance", "size", "better": [{"id", "before", "after"}],
+ * {"id", "cures": [{"do": one sentence, "changes": [{"path", "from", "to"}], "chance", "size", "better": [{"id", "before", "after"}],
  *                   "worse": [...]}]}
  *
  * Each "path" and "to" is what `tw_plan_set` takes; a path with "[]" means the key of every element of the list.

@@ -2,6 +2,7 @@
 // The functions of tankwright.h. Each finds its plan, calls the library, and hands over what comes back.
 #include <cmath>
 #include <cstdlib>
+#include <tankwright/decisions/advice.hpp>
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/decisions/bands.hpp>
 #include <tankwright/decisions/figures.hpp>
@@ -77,35 +78,37 @@ class teller {
   void* context_;
 };
 
-using findings = std::vector<tw::decisions::finding>;
-
-/// The findings of a plan, of one decision or of all, with their bands where they are wanted.
-tw::decisions::assessment assessed(const tw::plan::build& build, const char* finding, tw_parts parts, teller tell) {
+/// The findings of a plan, of one decision or of all: by central values, or with what the parts ask for.
+tw::decisions::advice advice_of(const tw::plan::build& build, const char* finding, tw_parts parts, teller tell) {
   const std::string_view id = finding ? text_in(finding, "finding") : std::string_view{};
-  if ((parts & TW_BANDS) == 0) {
-    if (!finding) return tw::decisions::assess(build);
-    return {build.title, tw::decisions::assess_one(build, id)};
+  tw::decisions::advice all;
+  if ((parts & (TW_BANDS | TW_CURES)) == 0) {
+    all.judged.all = finding ? tw::decisions::assessment{build.title, tw::decisions::assess_one(build, id)}
+                             : tw::decisions::assess(build);
+    return all;
   }
-  if (finding && tw::decisions::assess_one(build, id).empty()) return {build.title, {}};  // refuses what is no decision
-  auto all = tw::decisions::assess_with_doubts(build, {.progress = tell}).all;
+  if (finding && tw::decisions::assess_one(build, id).empty()) {  // refuses what is no decision
+    all.judged.all.title = build.title;
+    return all;
+  }
+  if ((parts & TW_CURES) != 0) {
+    all = tw::decisions::advise(
+        build, {.progress = [&](tw::decisions::stage, std::size_t done, std::size_t of) { tell(done, of); }});
+  } else {
+    all.by_chance = true;
+    all.judged = tw::decisions::assess_with_doubts(build, {.progress = tell});
+  }
+  if (!finding) return all;
   // One alone is taken out of all, so that its band has the same bytes in both.
-  if (finding) std::erase_if(all.findings, [&](const tw::decisions::finding& f) { return f.id != id; });
+  const auto another = [&](const auto& f) { return f.id != id; };
+  std::erase_if(all.judged.all.findings, another);
+  std::erase_if(all.judged.sampled, another);
+  std::erase_if(all.first, another);
   return all;
 }
 
-/// What would hold, for each finding that does not, in the order of the findings.
-std::vector<tw::decisions::cures_of_finding> cures_of(const tw::plan::build& build, const findings& all, teller tell) {
-  std::vector<std::string_view> ids;
-  for (const auto& f : all) {
-    const bool open = f.verdict == tw::decisions::verdict::does_not_hold && f.margin();
-    if (open && (ids.empty() || ids.back() != f.id)) ids.push_back(f.id);
-  }
-  std::vector<tw::decisions::cures_of_finding> cures;
-  for (const std::string_view id : ids) {
-    tell(cures.size(), ids.size());
-    cures.push_back(tw::decisions::what_would_hold(build, id));
-  }
-  return cures;
+std::string as_text(const tw::decisions::advice& all, tw::text::unit_system in) {
+  return all.by_chance ? report::as_text(all, in) : report::as_text(all.judged.all, in);
 }
 
 }  // namespace
@@ -314,16 +317,14 @@ tw_status tw_plan_assess(const tw_plan* plan, const char* finding, tw_parts part
     check_parts(parts, TW_BANDS | TW_CURES | TW_FIGURES | TW_COMPACT);
     const auto build = plan_of(plan)->copy();
     const teller tell{progress, context};
-    const auto all = assessed(build, finding, parts, tell);
+    const auto all = advice_of(build, finding, parts, tell);
     std::vector<tw::decisions::figure> pictures;
     if (parts & TW_FIGURES) {
       pictures = tw::decisions::figures_of(build);
-      std::erase_if(pictures, [&](const auto& p) { return finding && !all.find(p.id); });
+      std::erase_if(pictures, [&](const auto& p) { return finding && !all.judged.all.find(p.id); });
     }
     const tw::exchange::report_style style{.indent = parts & TW_COMPACT ? 0u : 2u};
-    std::string json = tw::exchange::report_to_json(all, pictures, style);
-    if (parts & TW_CURES) add_cures(json, cures_of(build, all.findings, tell));
-    *report = text_out(json);
+    *report = text_out(tw::exchange::report_to_json(all, pictures, style));
   };
   return guarded(error, body, finding);
 }
@@ -331,7 +332,7 @@ tw_status tw_plan_assess(const tw_plan* plan, const char* finding, tw_parts part
 tw_status tw_plan_findings(const tw_plan* plan, const char* finding, char** json, char** error) {
   const auto body = [&] {
     empty(json, "json");
-    *json = text_out(moving_json(assessed(plan_of(plan)->copy(), finding, 0, {nullptr, nullptr}).findings));
+    *json = text_out(moving_json(advice_of(plan_of(plan)->copy(), finding, 0, {nullptr, nullptr}).judged.all.findings));
   };
   return guarded(error, body, finding);
 }
@@ -340,10 +341,7 @@ tw_status tw_plan_cures(const tw_plan* plan, const char* finding, char** json, c
   const auto body = [&] {
     empty(json, "json");
     const auto of = plan_of(plan);
-    const auto found = tw::decisions::what_would_hold(of->copy(), text_in(finding, "finding"));
-    tw::exchange::json_text out{0};
-    write_cures(out, found);
-    *json = text_out(std::move(out).take());
+    *json = text_out(cures_json(tw::decisions::what_would_hold(of->copy(), text_in(finding, "finding"))));
   };
   return guarded(error, body, finding);
 }
@@ -352,9 +350,9 @@ tw_status tw_plan_text(const tw_plan* plan, tw_units units, tw_parts parts, tw_p
                        char** text, char** error) {
   return guarded(error, [&] {
     empty(text, "text");
-    check_parts(parts, TW_BANDS);
+    check_parts(parts, TW_BANDS | TW_CURES);
     const auto in = units_from(units);
-    *text = text_out(report::as_text(assessed(plan_of(plan)->copy(), nullptr, parts, {progress, context}), in));
+    *text = text_out(as_text(advice_of(plan_of(plan)->copy(), nullptr, parts, {progress, context}), in));
   });
 }
 
@@ -362,11 +360,13 @@ tw_status tw_plan_page(const tw_plan* plan, tw_units units, tw_parts parts, tw_p
                        char** html, char** error) {
   return guarded(error, [&] {
     empty(html, "html");
-    check_parts(parts, TW_BANDS);
+    check_parts(parts, TW_BANDS | TW_CURES);
     const auto in = units_from(units);
     const auto build = plan_of(plan)->copy();
-    const auto all = assessed(build, nullptr, parts, {progress, context});
-    *html = text_out(report::as_html(all, tw::decisions::figures_of(build), in));
+    const auto all = advice_of(build, nullptr, parts, {progress, context});
+    const auto pictures = tw::decisions::figures_of(build);
+    *html =
+        text_out(all.by_chance ? report::as_html(all, pictures, in) : report::as_html(all.judged.all, pictures, in));
   });
 }
 

@@ -18,7 +18,7 @@ class bad_arguments : public std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-enum class task { report, check, demo, starter, keys, schema, help };
+enum class task { report, hold, vary, beside, check, demo, starter, keys, schema, help };
 enum class form { text, json, page };
 
 struct arguments {
@@ -28,6 +28,12 @@ struct arguments {
   std::string page{};                 ///< file to write
   std::string save{};                 ///< file to save the plan to
   bool compact = false;
+  bool quick = false;          ///< central values alone
+  std::string finding{};       ///< asked directly about
+  std::string key{};           ///< by which it should hold, or that runs
+  std::string from{};          ///< first and last value of that key
+  std::string to{};
+  std::string other{};         ///< a plan to be put beside the first
   std::optional<tankwright::text::unit_system> units{};
 };
 

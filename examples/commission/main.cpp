@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: BSL-1.0
 // The main job: reads a plan, assesses it, prints the report. Everything it computes and everything it knows of a plan's
 // keys is in the library; another front end can do the same.
+#include <atomic>
 #include <cstdio>
+#include <exception>
+#include <mutex>
+#include <optional>
 #include <string>
 #include <string_view>
-#include <tankwright/decisions/assess.hpp>
+#include <tankwright/decisions/advice.hpp>
 #include <tankwright/decisions/figures.hpp>
 #include <tankwright/exchange/files.hpp>
 #include <tankwright/exchange/read.hpp>
@@ -12,9 +16,15 @@
 #include <tankwright/exchange/write.hpp>
 #include <tankwright/plan/keys.hpp>
 #include <tankwright/text/written.hpp>
+#include <thread>
 #include <vector>
 
+#if defined(__unix__) || defined(__APPLE__)
+#include <unistd.h>
+#endif
+
 #include "arguments.hpp"
+#include "asked.hpp"
 #include "demo_plan.hpp"
 #include "render.hpp"
 
@@ -64,8 +74,71 @@ int refuse_plan(const tw::exchange::reading& read, const std::string& name, form
   return unusable;
 }
 
+/// Runs the parts of a work on all processors.
+void on_all_processors(std::size_t parts, const std::function<void(std::size_t)>& one) {
+  std::atomic<std::size_t> next{0};
+  std::exception_ptr wrong;
+  std::mutex guard;
+  const auto work = [&] {
+    try {
+      for (std::size_t p = next++; p < parts; p = next++) one(p);
+    } catch (...) {
+      const std::lock_guard lock{guard};
+      wrong = std::current_exception();
+    }
+  };
+  std::vector<std::thread> others;
+  const std::size_t helpers = std::min<std::size_t>(std::max(1u, std::thread::hardware_concurrency()), parts);
+  for (std::size_t i = 1; i < helpers; ++i) others.emplace_back(work);
+  work();
+  for (std::thread& t : others) t.join();
+  if (wrong) std::rethrow_exception(wrong);
+}
+
+/// Tells a person who waits at a terminal how far it is; nothing where nobody sits there.
+class waiting {
+ public:
+  waiting() {
+#if defined(__unix__) || defined(__APPLE__)
+    somebody_ = isatty(STDERR_FILENO) == 1;
+#endif
+  }
+  waiting(const waiting&) = delete;
+  waiting& operator=(const waiting&) = delete;
+  ~waiting() {
+    if (somebody_ && said_) std::fputs("\r\033[K", stderr);
+  }
+  void operator()(tw::decisions::stage at, std::size_t done, std::size_t of) {
+    if (!somebody_) return;
+    const std::lock_guard lock{guard_};
+    said_ = true;
+    switch (at) {
+      case tw::decisions::stage::bands:
+        std::fprintf(stderr, "\r\033[Ktrying what is doubtful: %zu of %zu", done, of);
+        break;
+      case tw::decisions::stage::shares: std::fputs("\r\033[Klooking for what matters", stderr); break;
+      case tw::decisions::stage::cures: std::fputs("\r\033[Klooking for what would hold", stderr); break;
+    }
+    std::fflush(stderr);
+  }
+
+ private:
+  bool somebody_ = false;
+  bool said_ = false;
+  std::mutex guard_{};
+};
+
+tw::decisions::advice advice_for(const commission::arguments& given, const tw::plan::build& build) {
+  waiting tell;
+  return tw::decisions::advise(build, {.doubts = !given.quick,
+                                       .run = on_all_processors,
+                                       .progress = [&](tw::decisions::stage at, std::size_t done, std::size_t of) {
+                                         tell(at, done, of);
+                                       }});
+}
+
 int report(const commission::arguments& given, const tw::plan::build& build) {
-  const auto all = tw::decisions::assess(build);
+  const auto all = advice_for(given, build);
   const auto units = given.units.value_or(*build.units);
   switch (given.as) {
     case form::text: return print(report::as_text(all, units));
@@ -90,6 +163,33 @@ int save(const commission::arguments& given, const tw::plan::build& build) {
   return 0;
 }
 
+/// A plan from a file, for a question that needs nothing but the plan; its mistakes are printed.
+std::optional<tw::plan::build> plan_from(const std::string& name) {
+  const auto read = tw::exchange::read_plan(tw::exchange::read_file(name), tw::exchange::notation_of(name));
+  if (read.usable()) return read.build;
+  (void)refuse_plan(read, name, form::text);
+  return std::nullopt;
+}
+
+/// What is asked directly, and not by a report.
+int answer(const commission::arguments& given, const tw::plan::build& build) {
+  const auto units = given.units.value_or(*build.units);
+  if (given.does == task::hold) {
+    return print(report::would_hold(build, given.finding, given.key, units, on_all_processors));
+  }
+  if (given.does == task::beside) {
+    const auto other = plan_from(given.other);
+    return other ? print(report::side_by_side(build, *other)) : unusable;
+  }
+  if (given.as != form::page) {
+    return print(report::while_it_runs(build, given.finding, given.key, given.from, given.to, units));
+  }
+  tw::exchange::write_file(given.page,
+                           report::while_it_runs_html(build, given.finding, given.key, given.from, given.to, units),
+                           given.plan.value_or(""));
+  return 0;
+}
+
 int run(const std::vector<std::string_view>& words) {
   const commission::arguments given = commission::arguments_from(words);
   switch (given.does) {
@@ -99,6 +199,9 @@ int run(const std::vector<std::string_view>& words) {
     case task::schema: return print(tw::exchange::plan_schema());
     case task::starter: return print(tw::exchange::starter_plan(given.units.value_or(tw::text::unit_system::si)));
     case task::report:
+    case task::hold:
+    case task::vary:
+    case task::beside:
     case task::check: break;
   }
   const std::string name = given.plan.value_or("demo plan");
@@ -107,7 +210,8 @@ int run(const std::vector<std::string_view>& words) {
   if (!read.usable()) return refuse_plan(read, name, given.as);
   if (given.does == task::check) return print(name + ": nothing is wrong with this plan\n");
   if (!given.save.empty()) return save(given, read.build);
-  return report(given, read.build);
+  const bool direct = given.does == task::hold || given.does == task::vary || given.does == task::beside;
+  return direct ? answer(given, read.build) : report(given, read.build);
 }
 
 }  // namespace

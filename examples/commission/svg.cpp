@@ -24,7 +24,7 @@ constexpr double right_margin = 26.0;
 constexpr double top_margin = 12.0;
 constexpr double bottom_margin = 46.0;
 
-std::string at(double x) {
+std::string page_at(double x) {
   char buffer[32];
   std::snprintf(buffer, sizeof buffer, "%.1f", x);
   return buffer;
@@ -57,22 +57,25 @@ struct axis_unit {
 };
 
 axis_unit unit_for(std::string_view quantity, double largest, text::unit_system units) {
+  if (quantity == "duration" && largest >= 3600.0) return {quantity, largest > 3.0 * 86400.0 ? "d" : "h"};
   return {quantity, text::everyday_unit(amount{quantity, largest, largest, largest}, units)};
 }
 
 std::string with_unit(std::string_view label, std::string_view symbol) {
+  if (symbol == "d") return std::string{label} + ", days";
+  if (symbol == "h") return std::string{label} + ", hours";
   return symbol.empty() ? std::string{label} : std::string{label} + ", " + std::string{symbol};
 }
 
 std::string text_at(double x, double y, std::string_view anchor, std::string_view words, std::string_view extra = "") {
-  return "<text x=\"" + at(x) + "\" y=\"" + at(y) + "\" text-anchor=\"" + std::string{anchor} + "\"" +
+  return "<text x=\"" + page_at(x) + "\" y=\"" + page_at(y) + "\" text-anchor=\"" + std::string{anchor} + "\"" +
          std::string{extra} + ">" + escaped(words) + "</text>\n";
 }
 
 std::string path_of(const curve& c, const scale& sx, const scale& sy, const axis_unit& ux, const axis_unit& uy) {
   std::string points;
   for (std::size_t i = 0; i < c.x.size(); ++i) {
-    points += (i ? " " : "") + at(sx(ux(c.x[i]))) + "," + at(sy(uy(c.y[i])));
+    points += (i ? " " : "") + page_at(sx(ux(c.x[i]))) + "," + page_at(sy(uy(c.y[i])));
   }
   return points;
 }
@@ -83,14 +86,14 @@ std::string draw_curve(const curve& c, std::size_t index, const scale& sx, const
   std::string out;
   if (!c.low.empty()) {
     std::string outline;
-    for (std::size_t i = 0; i < c.x.size(); ++i) outline += at(sx(ux(c.x[i]))) + "," + at(sy(uy(c.high[i]))) + " ";
-    for (std::size_t i = c.x.size(); i-- > 0;) outline += at(sx(ux(c.x[i]))) + "," + at(sy(uy(c.low[i]))) + " ";
+    for (std::size_t i = 0; i < c.x.size(); ++i) outline += page_at(sx(ux(c.x[i]))) + "," + page_at(sy(uy(c.high[i]))) + " ";
+    for (std::size_t i = c.x.size(); i-- > 0;) outline += page_at(sx(ux(c.x[i]))) + "," + page_at(sy(uy(c.low[i]))) + " ";
     out += "<polygon class=\"band " + colour + "\" points=\"" + outline + "\"/>\n";
   }
   if (c.as == stroke::points) {
     for (std::size_t i = 0; i < c.x.size(); ++i) {
-      out += "<circle class=\"mark " + colour + "\" cx=\"" + at(sx(ux(c.x[i]))) + "\" cy=\"" +
-             at(sy(uy(c.y[i]))) + "\" r=\"3.5\"/>\n";
+      out += "<circle class=\"mark " + colour + "\" cx=\"" + page_at(sx(ux(c.x[i]))) + "\" cy=\"" +
+             page_at(sy(uy(c.y[i]))) + "\" r=\"3.5\"/>\n";
     }
   } else {
     out += "<polyline class=\"curve " + colour + (c.as == stroke::dashed ? " dashed" : "") + "\" points=\"" +
@@ -123,42 +126,93 @@ std::string draw_curves(const figure& f, text::unit_system units) {
 
   std::string out;
   for (double y = low; y <= high + 0.01 * y_step; y += y_step) {
-    out += "<line class=\"grid\" x1=\"" + at(sx.from) + "\" x2=\"" + at(sx.to) + "\" y1=\"" + at(sy(y)) +
-           "\" y2=\"" + at(sy(y)) + "\"/>\n";
+    out += "<line class=\"grid\" x1=\"" + page_at(sx.from) + "\" x2=\"" + page_at(sx.to) + "\" y1=\"" + page_at(sy(y)) +
+           "\" y2=\"" + page_at(sy(y)) + "\"/>\n";
     out += text_at(left_margin - 8.0, sy(y) + 4.0, "end", text::of(std::fabs(y) < 1e-9 * y_step ? 0.0 : y));
   }
   for (double x = std::ceil(sx.low / x_step - 1e-9) * x_step; x <= sx.high + 0.001 * x_step; x += x_step) {
-    out += "<line class=\"grid\" y1=\"" + at(sy.from) + "\" y2=\"" + at(sy.to) + "\" x1=\"" + at(sx(x)) +
-           "\" x2=\"" + at(sx(x)) + "\"/>\n";
+    out += "<line class=\"grid\" y1=\"" + page_at(sy.from) + "\" y2=\"" + page_at(sy.to) + "\" x1=\"" + page_at(sx(x)) +
+           "\" x2=\"" + page_at(sx(x)) + "\"/>\n";
     out += text_at(sx(x), sy.from + 17.0, "middle", text::of(std::fabs(x) < 1e-9 * x_step ? 0.0 : x));
   }
   out += text_at(0.5 * (sx.from + sx.to), page_height - 8.0, "middle", with_unit(f.x_axis.label, ux.symbol));
   const double middle = 0.5 * (sy.from + sy.to);
   out += text_at(14.0, middle, "middle", with_unit(f.y_axis.label, uy.symbol),
-                 " transform=\"rotate(-90 14 " + at(middle) + ")\"");
+                 " transform=\"rotate(-90 14 " + page_at(middle) + ")\"");
   for (std::size_t i = 0; i < f.curves.size(); ++i) out += draw_curve(f.curves[i], i, sx, sy, ux, uy);
   return out;
 }
 
-std::string draw_rectangles(const figure& f, double& height) {
+/// A level with its number; the words stand above the line, where another has not taken the place already.
+std::string draw_mark(const decisions::level_mark& m, double x1, double x2, double y, text::unit_system units,
+                      std::vector<std::array<double, 3>>& taken) {
+  const std::string words = (m.label.empty() ? "" : m.label + " ") +
+                            text::of(length::from_value(m.height), units, text::significant(3));
+  // About 6 units of the page a character: words that would not fit between the ends start at the left one.
+  const double wide = 6.2 * static_cast<double>(words.size());
+  const double from = std::fmin(std::fmax(0.5 * (x1 + x2) - 0.5 * wide, 12.0), page_width - 12.0 - wide);
+  double at = y - 4.0;
+  for (int tries = 0; tries < 8; ++tries) {
+    const bool hit = std::any_of(taken.begin(), taken.end(), [&](const auto& t) {
+      return std::fabs(t[2] - at) < 13.0 && from < t[1] && from + wide > t[0];
+    });
+    if (!hit) break;
+    at += tries % 2 == 0 ? 14.0 * (tries + 1) : -14.0 * (tries + 1);
+  }
+  taken.push_back({from, from + wide, at});
+  return "<line class=\"" + std::string{m.limit ? "limit" : "level"} + "\" x1=\"" + page_at(x1) + "\" x2=\"" +
+         page_at(x2) + "\" y1=\"" + page_at(y) + "\" y2=\"" + page_at(y) + "\"/>\n" + text_at(from, at, "start", words, " class=\"said\"");
+}
+
+std::string draw_rectangles(const figure& f, text::unit_system units, double& height) {
   double left = HUGE_VAL, right = -HUGE_VAL, bottom = HUGE_VAL, top = -HUGE_VAL;
   for (const auto& p : f.rectangles) {
     left = std::fmin(left, p.left), right = std::fmax(right, p.left + p.width);
     bottom = std::fmin(bottom, p.bottom), top = std::fmax(top, p.bottom + p.height);
   }
+  for (const auto& m : f.marks) top = std::fmax(top, m.height);
   if (!(right > left && top > bottom)) return {};
   const double one = std::fmin((page_width - 20.0) / (right - left), 420.0 / (top - bottom));  // the same both ways
-  height = (top - bottom) * one + 20.0;
+  constexpr double above = 30.0;
+  height = (top - bottom) * one + above + 26.0;
+  const auto x_of = [&](double x) { return 10.0 + (x - left) * one; };
+  const auto y_of = [&](double y) { return above + (top - y) * one; };
   std::string out;
   std::string labels;
+  std::vector<std::array<double, 3>> taken;
   for (const auto& p : f.rectangles) {
-    const double x = 10.0 + (p.left - left) * one;
-    const double y = 10.0 + (top - p.bottom - p.height) * one;
-    out += "<rect class=\"" + std::string{p.fill} + "\" x=\"" + at(x) + "\" y=\"" + at(y) + "\" width=\"" +
-           at(p.width * one) + "\" height=\"" + at(p.height * one) + "\"/>\n";
-    if (!p.label.empty()) labels += text_at(x + 0.5 * p.width * one, y + 15.0, "middle", p.label);
+    out += "<rect class=\"" + std::string{p.fill} + "\" x=\"" + page_at(x_of(p.left)) + "\" y=\"" +
+           page_at(y_of(p.bottom + p.height)) + "\" width=\"" + page_at(p.width * one) + "\" height=\"" +
+           page_at(p.height * one) + "\"/>\n";
+    if (p.label.empty()) continue;
+    labels += text_at(x_of(p.left + 0.5 * p.width), y_of(p.bottom) + (p.fill == "room" ? 17.0 : -6.0), "middle", p.label);
   }
+  for (const auto& m : f.marks) labels += draw_mark(m, x_of(m.left), x_of(m.right), y_of(m.height), units, taken);
   return out + labels;
+}
+
+/// Curves that lie on each other within a hundredth of the picture's height are drawn once, and named together.
+std::vector<curve> apart(const std::vector<curve>& all) {
+  double low = HUGE_VAL, high = -HUGE_VAL;
+  for (const curve& c : all) {
+    for (const double y : c.y) low = std::fmin(low, y), high = std::fmax(high, y);
+  }
+  std::vector<curve> kept;
+  for (const curve& c : all) {
+    const auto same = std::find_if(kept.begin(), kept.end(), [&](const curve& k) {
+      if (k.x != c.x || k.as != c.as || c.as == stroke::points || c.x.size() < 3) return false;
+      for (std::size_t i = 0; i < c.y.size(); ++i) {
+        if (std::fabs(k.y[i] - c.y[i]) > 0.01 * (high - low)) return false;
+      }
+      return true;
+    });
+    if (same == kept.end()) {
+      kept.push_back(c);
+    } else {
+      same->label += " = " + c.label;
+    }
+  }
+  return kept;
 }
 
 }  // namespace
@@ -177,12 +231,14 @@ std::string escaped(std::string_view text) {
   return out;
 }
 
-std::string as_svg(const figure& f, text::unit_system units) {
+std::string as_svg(const figure& given, text::unit_system units) {
+  figure f = given;
+  f.curves = apart(given.curves);
   double height = page_height;
-  const std::string body = f.rectangles.empty() ? draw_curves(f, units) : draw_rectangles(f, height);
+  const std::string body = f.rectangles.empty() ? draw_curves(f, units) : draw_rectangles(f, units, height);
   if (body.empty()) return {};
   std::string out = "<figure id=\"" + escaped(f.id) + "\"><figcaption>" + escaped(f.title) + "</figcaption>\n";
-  out += "<svg viewBox=\"0 0 " + at(page_width) + " " + at(height) + "\" role=\"img\" aria-label=\"" +
+  out += "<svg viewBox=\"0 0 " + page_at(page_width) + " " + page_at(height) + "\" role=\"img\" aria-label=\"" +
          escaped(f.title) + "\">\n" + body + "</svg>\n";
   std::string legend;
   for (std::size_t i = 0; i < f.curves.size(); ++i) {

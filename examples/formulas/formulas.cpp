@@ -5,13 +5,15 @@
 #include <algorithm>
 #include <array>
 #include <exception>
+#include <functional>
+#include <map>
 #include <nlohmann/json.hpp>
-
-#include "glue.hpp"
 #include <tankwright/core/charconv.hpp>
 #include <tankwright/core/errors.hpp>
 #include <tankwright/plan/names.hpp>
 #include <tankwright/text/written.hpp>
+
+#include "glue.hpp"
 
 namespace tankwright_formulas {
 
@@ -59,12 +61,18 @@ struct mistake {
 
 [[nodiscard]] std::string_view kind_of(const json& j) noexcept {
   switch (j.type()) {
-    case json::value_t::null: return "nothing";
-    case json::value_t::object: return "an object";
-    case json::value_t::array: return "a list";
-    case json::value_t::string: return "text";
-    case json::value_t::boolean: return "true or false";
-    default: return "a number";
+    case json::value_t::null:
+      return "nothing";
+    case json::value_t::object:
+      return "an object";
+    case json::value_t::array:
+      return "a list";
+    case json::value_t::string:
+      return "text";
+    case json::value_t::boolean:
+      return "true or false";
+    default:
+      return "a number";
   }
 }
 
@@ -75,8 +83,12 @@ struct mistake {
   return unit.empty() ? std::string{"a plain number"} : "a number in " + std::string{unit};
 }
 
+[[nodiscard]] std::array<std::span<const constant>, 5> all_constants() {
+  return {water_constants(), vessel_constants(), plumbing_constants(), room_constants(), life_constants()};
+}
+
 [[nodiscard]] const constant* constant_of(std::string_view name, std::string_view quantity) {
-  for (const auto all : {water_constants(), vessel_constants(), plumbing_constants(), room_constants(), life_constants()}) {
+  for (const auto all : all_constants()) {
     for (const constant& c : all) {
       if (c.name == name && c.quantity == quantity) return &c;
     }
@@ -118,6 +130,16 @@ struct mistake {
 
 // ---- what was given -------------------------------------------------------------------------------------------------
 
+namespace {
+/// Deeper than any question of the list; what is read calls itself for each level.
+constexpr int deepest = 60;
+}  // namespace
+
+given::given(const void* piece, const given* parent, std::string_view name, std::size_t index)
+    : json_{piece}, parent_{parent}, name_{name}, index_{index}, depth_{parent->depth_ + 1} {
+  if (depth_ > deepest) throw mistake{"wrong_type", "", "the fields are nested more than 60 deep"};
+}
+
 bool given::is_text() const noexcept { return of(json_).is_string(); }
 bool given::is_list() const noexcept { return of(json_).is_array(); }
 bool given::is_empty() const noexcept { return of(json_).is_null(); }
@@ -158,11 +180,29 @@ std::size_t given::size() const {
 
 given given::item(std::size_t i) const { return {&of(json_)[i], this, {}, i}; }
 
+namespace {
+
+/// What the reader of text says, with the constant of that quantity that may have been meant.
+[[noreturn]] void refuse_text(const tw::text_error& e, std::string_view quantity, const std::string& field) {
+  mistake m{"text_error", field, e.reason() + "; expected " + e.expected() + ", not '" + e.text().substr(0, 80) + "'"};
+  std::vector<std::string> known;
+  for (const auto all : all_constants()) {
+    for (const constant& c : all) {
+      if (c.quantity == quantity) known.emplace_back(c.name);
+    }
+  }
+  m.nearest = e.text().size() > 3 ? tw::plan::nearest_name(e.text(), known) : std::string{};
+  if (!m.nearest.empty()) m.reason += "; did you mean '" + m.nearest + "'?";
+  throw m;
+}
+
+}  // namespace
+
 double given::si(std::string_view quantity) const {
   try {
     return si_from(of(json_), quantity, *this);
   } catch (const tw::text_error& e) {
-    throw mistake{"text_error", path(), e.reason() + "; expected " + e.expected() + ", not '" + e.text() + "'"};
+    refuse_text(e, quantity, path());
   }
 }
 
@@ -186,7 +226,7 @@ tw::estimate<double> given::band(std::string_view quantity) const {
       return {read.si - read.half_width, read.si, read.si + read.half_width,
               read.has_doubt ? std::string_view{"as given"} : std::string_view{}};
     } catch (const tw::text_error& e) {
-      throw mistake{"text_error", path(), e.reason() + "; expected " + e.expected() + ", not '" + e.text() + "'"};
+      refuse_text(e, quantity, path());
     }
   }
   return tw::exactly(si(quantity));
@@ -256,9 +296,7 @@ given given::along(names ways, std::size_t which) const {
   return j.is_object() && j.size() == 1 && j.contains(ways[which]) ? at(ways[which]) : *this;
 }
 
-void given::refuse_name(names known) const {
-  refuse_unknown("unknown_name", path(), text(), known, "constant");
-}
+void given::refuse_name(names known) const { refuse_unknown("unknown_name", path(), text(), known, "constant"); }
 
 // ---- finding formulas -----------------------------------------------------------------------------------------------
 
@@ -280,25 +318,30 @@ namespace {
   return at == std::string_view::npos ? text : text.substr(at + mark.size());
 }
 
-/// Whether a name, written in any way, means a formula: its own name, that of its function, with or without folder.
-[[nodiscard]] bool means(std::string_view written, const row& r) noexcept {
-  if (written == r.name || written == r.function || written == after_last(r.name, ".")) return true;
-  if (written == after_last(r.function, "::")) return true;
-  const std::string_view folder = r.name.substr(0, r.name.find('.'));
-  if (!written.starts_with(folder)) return false;
-  written.remove_prefix(folder.size());
-  if (written.starts_with(".")) {
-    written.remove_prefix(1);
-  } else if (written.starts_with("::")) {
-    written.remove_prefix(2);
-  } else {
-    return false;
-  }
-  return written == after_last(r.function, "::") || written == after_last(r.name, ".");
-}
-
-[[nodiscard]] bool exactly_means(std::string_view written, const row& r) noexcept {
-  return written == r.name || written == after_last(r.name, ".");
+/// The formulas of every name that can be written: its own, that of its function, with folder and without. Where a name is
+/// several formulas, those that are called exactly so come first.
+[[nodiscard]] const std::map<std::string, std::vector<const row*>, std::less<>>& all_names() {
+  static const auto all = [] {
+    std::map<std::string, std::vector<const row*>, std::less<>> found;
+    const auto add = [&](std::string name, const row* r) {
+      auto& rows = found[std::move(name)];
+      if (std::find(rows.begin(), rows.end(), r) == rows.end()) rows.push_back(r);
+    };
+    for (const row* r : all_rows()) {
+      add(std::string{r->name}, r);
+      add(std::string{after_last(r->name, ".")}, r);
+    }
+    for (const row* r : all_rows()) {
+      const std::string folder{r->name.substr(0, r->name.find('.'))};
+      for (const std::string_view last : {after_last(r->name, "."), after_last(r->function, "::")}) {
+        add(std::string{last}, r);
+        for (const std::string_view join : {".", "::"}) add(folder + std::string{join} + std::string{last}, r);
+        add("tankwright::" + folder + "::" + std::string{last}, r);
+      }
+    }
+    return found;
+  }();
+  return all;
 }
 
 /// How badly fields fit a formula: unknown ones and missing ones. Overloads of one function differ in them.
@@ -312,33 +355,31 @@ namespace {
   return count;
 }
 
-/// The formula of that name which the fields fit best.
-[[nodiscard]] const row* row_for(std::string_view name, const json* fields) {
-  const row* best = nullptr;
+/// The formulas of that name which the fields fit best. There are several where overloads differ only in what is inside
+/// their fields. Without fields: the one that is called exactly so.
+[[nodiscard]] std::vector<const row*> rows_for(std::string_view name, const json* fields) {
+  const auto found = all_names().find(name);
+  if (found == all_names().end()) return {};
+  if (found->second.size() == 1) return found->second;
+  if (!fields || !fields->is_object()) return {found->second.front()};
+  std::vector<const row*> best;
   std::size_t least = 0;
-  bool several_folders = false, exact = false;
-  for (const row* r : all_rows()) {
-    if (!means(name, *r)) continue;
-    const bool whole = exactly_means(name, *r);
-    const std::size_t misfit = fields && fields->is_object() ? misfits(*fields, *r) : 0;
-    if (best && !whole && !exact && best->function != r->function) several_folders = true;
-    if (!best || (whole && !exact) || (whole == exact && misfit < least)) {
-      if (best && whole && exact && best->function != r->function && misfit >= least) continue;
-      best = r;
-      least = misfit;
-      exact = exact || whole;
-    }
+  for (const row* r : found->second) {
+    const std::size_t misfit = misfits(*fields, *r);
+    if (!best.empty() && misfit < least) best.clear();
+    if (best.empty()) least = misfit;
+    if (misfit == least) best.push_back(r);
   }
-  static_cast<void>(several_folders);
   return best;
+}
+[[nodiscard]] const row* row_for(std::string_view name, const json* fields) {
+  const auto rows = rows_for(name, fields);
+  return rows.empty() ? nullptr : rows.front();
 }
 
 [[noreturn]] void refuse_formula(std::string_view name) {
   std::vector<std::string> all;
-  for (const row* r : all_rows()) {
-    all.emplace_back(after_last(r->name, "."));
-    all.emplace_back(r->name);
-  }
+  for (const auto& [known, rows] : all_names()) all.push_back(known);
   std::string near = tw::plan::nearest_name(name, all);
   std::string reason = "there is no formula '" + std::string{name.substr(0, 80)} + "'";
   if (!near.empty()) reason += "; did you mean '" + near + "'?";
@@ -350,8 +391,10 @@ namespace {
 const row* given::maker(type_key type) const {
   const json& j = of(json_);
   if (!j.is_object() || j.size() != 1) return nullptr;
-  const row* by = row_for(j.begin().key(), &j.begin().value());
-  return by && by->result == type && by->make ? by : nullptr;
+  for (const row* by : rows_for(j.begin().key(), &j.begin().value())) {
+    if (by->result == type && by->make) return by;
+  }
+  return nullptr;
 }
 
 void given::make(const row& by, void* into) const {
@@ -411,7 +454,8 @@ void answer::key(std::string_view name) {
 void answer::quantity(std::string_view quantity, std::string_view unit, double si) {
   json += "{\"value\":";
   append_number(json, si);
-  if (!std::isfinite(si)) json.append(",\"not_finite\":\"").append(std::isnan(si) ? "nan" : si > 0 ? "inf" : "-inf").append("\"");
+  if (!std::isfinite(si))
+    json.append(",\"not_finite\":\"").append(std::isnan(si) ? "nan" : si > 0 ? "inf" : "-inf").append("\"");
   append_unit(json, quantity, unit);
   json += '}';
 }
@@ -435,7 +479,8 @@ void answer::whole(long long number) { json += std::to_string(number); }
 void answer::nothing() { json += "null"; }
 void answer::caution(std::string_view words) {
   text(words);
-  if (!words.empty() && std::find(cautions.begin(), cautions.end(), words) == cautions.end()) cautions.emplace_back(words);
+  if (!words.empty() && std::find(cautions.begin(), cautions.end(), words) == cautions.end())
+    cautions.emplace_back(words);
 }
 
 // ---- errors as data -------------------------------------------------------------------------------------------------
@@ -454,7 +499,9 @@ namespace {
   json data{{"kind", kind}, {"what", e.what()}, {"function", d.function}, {"argument", d.argument}};
   data["value"] = number_or_text(d.value);
   const bool has_limits = !std::isnan(d.low) || !std::isnan(d.high);
-  const auto end = [&](double x) { return std::isfinite(x) && std::fabs(x) < tw::core::largest ? json(x) : json(nullptr); };
+  const auto end = [&](double x) {
+    return std::isfinite(x) && std::fabs(x) < tw::core::largest ? json(x) : json(nullptr);
+  };
   if (has_limits) data["limits"] = json{{"low", end(d.low)}, {"high", end(d.high)}};
   data["unit"] = d.unit;
   data["source"] = d.source;
@@ -499,11 +546,19 @@ std::string call(std::string_view name, std::string_view text) {
       if (!row_for(name, nullptr)) refuse_formula(name);
       throw mistake{"not_json", "", std::string{"the fields are not JSON: "} + e.what()};
     }
-    formula = row_for(name, &fields);
-    if (!formula) refuse_formula(name);
-    const given in{&fields, formula->extrapolates};
+    const auto candidates = rows_for(name, &fields);
+    if (candidates.empty()) refuse_formula(name);
     answer out;
-    formula->answer_to(in, out);
+    for (std::size_t i = candidates.size(); i-- > 0;) {
+      formula = candidates[i];
+      out = {};
+      try {
+        formula->answer_to({&fields, formula->extrapolates}, out);
+        break;
+      } catch (const mistake&) {
+        if (i == 0) throw;
+      }
+    }
     std::string result = "{\"formula\":" + json_text(formula->name) + ",\"result\":" + out.json + ",\"cautions\":[";
     for (const std::string& words : out.cautions) result += (result.back() == '[' ? "" : ",") + json_text(words);
     return result + "],\"source\":" + json_text(formula->source) + "}";
@@ -524,7 +579,8 @@ int find(std::string_view name) noexcept {
 namespace {
 [[nodiscard]] const row* row_at(int formula) noexcept {
   const auto& all = all_rows();
-  return formula >= 0 && static_cast<std::size_t>(formula) < all.size() ? all[static_cast<std::size_t>(formula)] : nullptr;
+  return formula >= 0 && static_cast<std::size_t>(formula) < all.size() ? all[static_cast<std::size_t>(formula)]
+                                                                        : nullptr;
 }
 [[noreturn]] void refuse_numbers(int formula) {
   tw::core::fail<tw::invalid_input>("tankwright_formulas::call_numbers", "formula", formula, "",

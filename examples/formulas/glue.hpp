@@ -14,17 +14,17 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <tankwright/core/estimate.hpp>
+#include <tankwright/core/quantity_name.hpp>
+#include <tankwright/core/required.hpp>
+#include <tankwright/core/span_of.hpp>
+#include <tankwright/core/validity.hpp>
 #include <type_traits>
 #include <utility>
 #include <variant>
 #include <vector>
 
 #include "formulas.hpp"
-#include <tankwright/core/estimate.hpp>
-#include <tankwright/core/quantity_name.hpp>
-#include <tankwright/core/required.hpp>
-#include <tankwright/core/span_of.hpp>
-#include <tankwright/core/validity.hpp>
 
 namespace tankwright_formulas {
 
@@ -77,12 +77,12 @@ class given {
   [[nodiscard]] std::string path() const;
 
  private:
-  given(const void* json, const given* parent, std::string_view name, std::size_t index) noexcept
-      : json_{json}, parent_{parent}, name_{name}, index_{index} {}
+  given(const void* json, const given* parent, std::string_view name, std::size_t index);
   const void* json_;
   const given* parent_ = nullptr;
   std::string_view name_{};
   std::size_t index_ = 0;
+  int depth_ = 0;
   bool may_extrapolate_ = false;
 };
 
@@ -145,8 +145,12 @@ template <class Q>
 }
 template <class Q>
 [[nodiscard]] constant named(std::string_view name, const tw::estimate<Q>& e) {
-  return {name, tw::core::quantity_name<Q>(), tw::core::si_number(e.low), tw::core::si_number(e.central),
-          tw::core::si_number(e.high), e.reason};
+  return {name,
+          tw::core::quantity_name<Q>(),
+          tw::core::si_number(e.low),
+          tw::core::si_number(e.central),
+          tw::core::si_number(e.high),
+          e.reason};
 }
 
 std::span<const row> water_rows();
@@ -307,8 +311,8 @@ struct io<tw::estimate<Q>> {
   }
   static void write(answer& out, const tw::estimate<Q>& e) {
     if constexpr (!tw::core::quantity_name<Q>().empty()) {
-      out.band(tw::core::quantity_name<Q>(), {tw::core::si_number(e.low), tw::core::si_number(e.central), tw::core::si_number(e.high)},
-               e.reason);
+      out.band(tw::core::quantity_name<Q>(),
+               {tw::core::si_number(e.low), tw::core::si_number(e.central), tw::core::si_number(e.high)}, e.reason);
     } else if constexpr (requires { io<Q>::write_band(out, e); }) {
       io<Q>::write_band(out, e);
     } else {

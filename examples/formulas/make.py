@@ -73,7 +73,7 @@ class Formula:
     def fields(self):
         """(name, kind, required, Field) in order."""
         if self.flat:
-            return self.arguments[0][1].fields
+            return [field for field in self.arguments[0][1].fields if field[1].kind != 'caution']
         return [(name, kind, p.default is None, p) for name, (p, kind) in zip(self.names, self.arguments)]
 
 
@@ -87,6 +87,8 @@ def name_overloads(formulas):
         common = set(sets[0]).intersection(*sets[1:])
         for f, names in zip(group, sets):
             own = [n for n in names if n not in common]
+            if f.flat and own:
+                own = [f.arguments[0][1].name.split('::')[-1]]
             f.name = f'{f.folder}.{f.short}'
             if len(group) > 1 and own:
                 f.name += '_with_' + '_and_'.join(own)
@@ -120,14 +122,16 @@ def field_data(model, values, name, kind, required, field, sentence, scope):
         data['sentence'] = sentence
     if field.default is not None:
         default = values.default_of(field.default, kind, scope)
-        if default is not None:
+        if default is not None or kind.kind == 'optional':
             data['default'] = default
-        data['default_as_written'] = field.default
+        else:
+            data['default_as_written'] = field.default
     return data
 
 
 def list_of(model, values, formulas, refused):
     listed = []
+    values.limits_of_types(formulas)
     for f in formulas:
         fields = []
         for name, kind, required, field in f.fields():

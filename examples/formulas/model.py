@@ -70,11 +70,22 @@ class Model:
         names = (QUANTITY_HEADERS / 'quantity_name.hpp').read_text()
         table = (QUANTITY_HEADERS / 'unit_table.hpp').read_text()
         self.rows = re.findall(r'ROW\((\w+),\s*(\w+),\s*"([^"]+)",\s*(.*?)\)\s*\\?\n', table)
+        more = (QUANTITY_HEADERS.parent / 'text' / 'detail' / 'units.hpp').read_text()
+        self.all_units = [(q, symbol, self.factor(f)) for q, _, symbol, f in self.rows]
+        self.all_units += [(q, symbol, self.factor(f)) for q, symbol, f in re.findall(r'^    \{"(\w+)", "([^"]+)", ([\d./ e+-]+)\},$', more, flags=re.M)]
         self.thin = set(re.findall(r'std::is_same_v<Q, (\w+)>', names)) - {'double', 'quantity_type'}
         self.quantities = {row[0] for row in self.rows} | self.thin
         self.kinds = {}
         self.made = set()
         self.readable, self.writable = {}, {}
+
+    @staticmethod
+    def factor(text):
+        """A factor of the unit table: a number, or a quotient of numbers."""
+        first, *rest = (float(part) for part in text.split('/'))
+        for divisor in rest:
+            first /= divisor
+        return first
 
     # ---- names ----
 
@@ -171,7 +182,7 @@ class Model:
                 raise Refused(f'{full} is no plain struct')
             for f in record.fields:
                 inner = argument if f.type == record.template and argument else self.resolve(f.type, full)
-                required = f.default is None and inner.kind not in ('list', 'text', 'optional')
+                required = f.default is None and inner.kind not in ('list', 'text', 'optional', 'caution')
                 kind.fields.append((f.name, inner, required, f))
         except Refused as why:
             kind.fields = []
@@ -477,7 +488,9 @@ class Model:
         given = [(n, k, r, f) for n, k, r, f in kind.fields if k.kind != 'caution']
         text = f'{kind.cpp} {me}::fields(const given& in) {{\n'
         if given:
-            text += f'  static constexpr std::string_view known[] = {{{", ".join(cpp(n) for n, _, _, _ in given)}}};\n  in.only(known);\n'
+            # A caution is taken and left unread, so that a result can be given back as it came.
+            known = [n for n, k, _, f in kind.fields]
+            text += f'  static constexpr std::string_view known[] = {{{", ".join(cpp(n) for n in known)}}};\n  in.only(known);\n'
         else:
             text += '  in.only({});\n'
         first = []
@@ -525,13 +538,13 @@ class Model:
 
     # ---- the list ----
 
+    @staticmethod
+    def measured_as(quantity):
+        return {'absolute_pressure': 'pressure', 'gauge_pressure': 'pressure', 'porosity': 'proportion'}.get(quantity, quantity)
+
     def si_unit(self, quantity):
-        measured_as = {'absolute_pressure': 'pressure', 'gauge_pressure': 'pressure'}.get(quantity, quantity)
-        special = {'temperature': 'K', 'temperature_difference': 'K', 'absolute_salinity': 'g/kg'}
-        if quantity in special:
-            return special[quantity]
-        for name, _, symbol, factor in self.rows:
-            if name == measured_as and factor.strip() == '1.0':
+        for name, symbol, factor in self.all_units:
+            if name == self.measured_as(quantity) and factor == 1.0:
                 return symbol
         return ''
 
@@ -578,7 +591,12 @@ class Model:
             data = {'kind': 'fields' if kind.kind == 'record' else 'value', 'sentence': comment,
                     'given': kind.cpp in self.readable, 'returned': kind.cpp in self.writable}
             if kind.kind == 'record':
-                data['fields'] = [field_data(self, values, n, k, r, f, f.comment, kind.scope) for n, k, r, f in kind.fields]
+                data['fields'] = []
+                for n, k, r, f in kind.fields:
+                    one = field_data(self, values, n, k, r, f, f.comment, kind.scope)
+                    if data['given'] and (kind.name, n) in values.type_limits:
+                        one['limits'] = values.type_limits[kind.name, n]
+                    data['fields'].append(one)
             else:
                 if len(kind.ways) == 1 and len(kind.ways[0][2]) > 1:
                     data['parts'] = [{'name': f.name, **self.describe(k)} for f, k in kind.ways[0][2]]
@@ -602,16 +620,11 @@ class Model:
         return found
 
     def units(self):
+        """{quantity: its units}: SI = (number + below) * factor, `below` for the two scales whose zero is not that of K."""
         table = {}
-        for quantity, _, symbol, factor in self.rows:
-            table.setdefault(quantity, []).append({'unit': symbol, 'factor': eval(factor.strip(), {'__builtins__': {}})})
-        table['temperature'] = [{'unit': 'K', 'factor': 1.0}, {'unit': 'degC', 'factor': 1.0, 'zero': 273.15},
-                                {'unit': 'degF', 'factor': 5.0 / 9.0, 'zero': 459.67 * 5.0 / 9.0}]
-        table['temperature_difference'] = [{'unit': 'K', 'factor': 1.0}, {'unit': 'degF', 'factor': 5.0 / 9.0}]
-        for part in ('proportion', 'porosity', 'relative_humidity'):
-            table[part] = [{'unit': '', 'factor': 1.0}, {'unit': '%', 'factor': 0.01}]
-        table['absolute_salinity'] = [{'unit': 'g/kg', 'factor': 1.0}]
-        table['practical_salinity'] = [{'unit': '', 'factor': 1.0}]
-        for part in ('gauge_pressure', 'absolute_pressure'):
-            table[part] = table['pressure']
+        for quantity in sorted(self.quantities):
+            for name, symbol, factor in self.all_units:
+                if name == self.measured_as(quantity):
+                    below = {'degC': 273.15, 'degF': 459.67}.get(symbol)
+                    table.setdefault(quantity, []).append({'unit': symbol, 'factor': factor, **({'below': below} if below else {})})
         return table

@@ -20,7 +20,7 @@ class Unknown(Exception):
 class Evaluator:
     def __init__(self, world, model):
         self.world, self.model = world, model
-        self.makers = {maker: eval(factor.strip(), {'__builtins__': {}}) for _, maker, _, factor in model.rows}
+        self.makers = {maker: model.factor(factor) for _, maker, _, factor in model.rows}
 
     # ---- numbers ----
 
@@ -67,6 +67,8 @@ class Evaluator:
                 return inside + 273.15
             if name == 'fahrenheit':
                 return (inside - 32.0) * 5.0 / 9.0 + 273.15
+            if name == 'celsius_steps':
+                return inside
             if name == 'percent' or name == 'from_percent':
                 return inside / 100.0
             if name in ('fraction', 'kelvins', 'kelvin_difference', 'from_fraction', 'from_grams_per_kilogram', 'number',
@@ -78,7 +80,7 @@ class Evaluator:
         raise Unknown(ast.dump(node)[:80])
 
     def default_of(self, text, kind, scope):
-        """A default as a front end would give it; None where the text does not say."""
+        """A default as a front end would give it; None for none, and where the text does not say."""
         text = text.strip()
         try:
             if kind.kind == 'flag' and text in ('true', 'false'):
@@ -95,6 +97,18 @@ class Evaluator:
                 return '' if text == '{}' else json_text(text)
             if kind.kind == 'list' and text == '{}':
                 return []
+            if kind.kind == 'optional' and text == '{}':
+                return None
+            if kind.kind == 'record' and text == '{}':
+                return {}
+            if kind.kind == 'record' and re.match(r'\{\s*\.', text):
+                fields = {n: (k, f) for n, k, _, f in kind.fields}
+                parts = [re.match(r'\.(\w+)\s*=\s*(.*)$', p, flags=re.S) for p in declarations.split(text[1:-1])]
+                return {p.group(1): self.default_of(p.group(2), fields[p.group(1)][0], scope) for p in parts}
+            way = re.fullmatch(r'(?:[\w:]+::)?from_(\w+)\((.*)\)', text)
+            if kind.kind == 'class' and way:
+                value = 0.0 if way.group(2) == '{}' else self.number(way.group(2), scope)
+                return value if len(kind.ways) == 1 else {way.group(1): value}
             if kind.kind == 'class' and len(kind.ways) == 1 and len(kind.ways[0][2]) == 1:
                 return self.number(text, scope)
             if kind.kind in ('class', 'record', 'estimate') and re.fullmatch(r'[\w:]+', text):
@@ -172,12 +186,31 @@ class Evaluator:
 
     # ---- limits ----
 
+    def limits_of_types(self, formulas):
+        """{(type, field): limits} as far as all functions that take the type hold the field against the same."""
+        found = {}
+        for f in formulas:
+            kinds = {p.name: kind for p, kind in f.arguments}
+            for subject, limit in self.checks_of(f.function, '', 0):
+                base, _, rest = subject.partition('.')
+                kind = kinds.get(base)
+                while kind is not None and kind.kind in ('list', 'optional') and kind.of:
+                    kind = kind.of
+                for part in rest.split('.') if rest else ():
+                    if kind is None or kind.kind != 'record':
+                        break
+                    found.setdefault((kind.name, part), []).append(limit)
+                    kind = next((k for n, k, _, _ in kind.fields if n == part), None)
+                    while kind is not None and kind.kind in ('list', 'optional') and kind.of:
+                        kind = kind.of
+        self.type_limits = {key: all_of[0] for key, all_of in found.items() if all(x == all_of[0] for x in all_of)}
+
     def limits_for(self, formula, field):
         """The limits that the function holds a field against, followed through the helpers that it passes it to."""
         checked = self.checks_of(formula.function, formula.function.name.rsplit('::', 1)[0], 0)
         names = [p.name for p, _ in formula.arguments]
         wanted = f'{names[0]}.{field}' if formula.flat else field
-        found = [limit for name, limit in checked if name == wanted]
+        found = [limit for name, limit in checked if name == wanted and (formula.flat or '.' not in name)]
         return found[0] if found else None
 
     def checks_of(self, function, scope, depth):
@@ -189,7 +222,11 @@ class Evaluator:
         cache[key] = []
         found = []
         inside = function.name.rsplit('::', 1)[0]
-        local = dict(re.findall(r'\b(?:constexpr|const)\s+(?:double|auto)&?\s+(\w+)\s*=\s*([^;]+);', function.body))
+        local = dict(re.findall(r'\b(?:constexpr|const)\s+(?:[\w:]+)(?:\s*&|\s)\s*(\w+)\s*=\s*([^;]+);', function.body))
+        for several in re.findall(r'\bconst double (\w+ = [^;]+, \w+ = [^;]+);', function.body):
+            local.update(dict(re.findall(r'(\w+) = ([^,;]+)', several)))
+        # An element of a list stands for the list.
+        local.update(dict(re.findall(r'for \(const [\w:]+& (\w+) : ([\w.]+)\)', function.body)))
         for name, first, arguments in calls(function.body):
             short = name.split('::')[-1]
             if short in ('check', 'check_element', 'check_at') and len(arguments) >= 3:
@@ -313,7 +350,11 @@ def subject_of(text, function, local, depth=0):
     text = re.sub(r'^(?:in_\w+|core::si_number|static_cast<double>)\((.*)\)$', r'\1', text)
     text = re.sub(r'(?:->|\.)(?:value|get|percent|fraction|grams_per_kilogram|diameter|as_nitrogen|kv)\(\)', '', text)
     text = re.sub(r'\.(?:value)\(\)', '', text)
-    match = re.fullmatch(r'(\w+)((?:\.\w+)?)', text)
+    text = text.replace('->', '.')
+    match = re.fullmatch(r'(\w+)((?:\.\w+)*)', text)
     if match and match.group(1) in [p.name for p in function.parameters]:
         return match.group(1) + match.group(2)
+    if match and match.group(1) in local and depth < 4:
+        base = subject_of(local[match.group(1)], function, local, depth + 1)
+        return base + match.group(2) if base else None
     return None

@@ -116,13 +116,14 @@ TEST_CASE("bands: the doubts of a plan, and a band that holds 95 of 100 plain ra
 TEST_CASE("what would hold: an outlet that is too deep is raised, and one step less does not do") {
   plan::build build = basin();
   plan::set(build, "plumbing.return[1].below_edge", "150 mm");
-  const decisions::search quick{.grid = 32, .samples = 64, .confirm = 256};
+  const decisions::search quick{.grid = 16, .samples = 256};
   const auto found = decisions::what_would_hold(build, "sump.power_cut", quick);
   REQUIRE(!found.cures.empty());
   for (const auto& cure : found.cures) {
     plan::build changed = build;
     for (const auto& c : cure.changes) plan::set(changed, c.path, c.to);
     const auto after = decisions::assess_with_doubts(changed, {.samples = 256});
+    CHECK(cure.changes.front().is.has_value());
     TW_HOLDS(made("tankwright::decisions::what_would_hold"), after.all.at("sump.power_cut").verdict == verdict::holds);
   }
   const auto raised = decisions::value_that_holds(build, "plumbing.return[return].below_edge", "sump.power_cut", quick);
@@ -136,7 +137,15 @@ TEST_CASE("what would hold: an outlet that is too deep is raised, and one step l
   CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.sump.rim", "sump.power_cut", quick), invalid_input);
   CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.reserve", "sump.power_cut", quick), invalid_input);
   CHECK_THROWS_AS((void)decisions::what_would_hold(build, "salt.mix", quick), invalid_input);
-  CHECK(decisions::what_would_hold(basin(), "sump.power_cut", quick).cures.empty());
+  const auto fine = decisions::what_would_hold(basin(), "sump.power_cut", quick);
+  CHECK(fine.cures.empty());
+  CHECK(fine.holds);
+  // Bad questions: of a key that is no number, that does nothing for it, and of a finding that is none.
+  CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.return[return].label", "sump.power_cut", quick),
+                  invalid_input);
+  CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.return[return].below_ege", "sump.power_cut", quick),
+                  invalid_input);
+  CHECK_THROWS_AS((void)decisions::what_would_hold(build, "sump.power_cutt", quick), invalid_input);
 }
 
 TEST_CASE("while a key runs, and two plans side by side") {

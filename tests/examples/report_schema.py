@@ -26,10 +26,20 @@ def problems_of(report):
             values = [number[k] for k in ('low', 'central', 'high')]
             if None not in values and not values[0] <= values[1] <= values[2]:
                 yield f'{name}: {number["label"]}: {values} are not in order'
-    asked = {f['id']: f['measure_next'] for f in report['findings']}
+    by_id = {f['id']: f for f in report['findings']}
+    known = {d['path'] for d in report['doubts']}
     for first in report['measure_first']:
-        if first['measure'] not in asked.get(first['id'], []):
-            yield f'{first["id"]} does not ask for: {first["measure"]}'
+        if by_id[first['id']]['verdict'] not in ('does not hold', 'thin margin'):
+            yield f'{first["id"]} is not open, and is to be measured'
+        if first['path'] and first['path'] not in known:
+            yield f'{first["path"]} is not doubtful'
+    for finding in report['findings']:
+        is_open = 'margin' in finding and finding['verdict'] in ('does not hold', 'thin margin')
+        if report['judged_by'] == 'chance' and is_open != ('would_hold' in finding):
+            yield f'{finding["id"]}: {finding["verdict"]}, and would_hold is {finding.get("would_hold")}'
+        parts = [d['part'] for d in finding.get('shares', {}).get('doubts', [])]
+        if parts and abs(sum(parts) + finding['shares']['together'] - 1.0) > 1e-9:
+            yield f'{finding["id"]}: shares come to {sum(parts)}'
     for figure in report['figures']:
         if figure['id'] not in ids:
             yield f'figure {figure["id"]} belongs to no finding'
@@ -44,7 +54,7 @@ def main(program, schema_path, plans):
         schema = json.load(file)
     jsonschema.Draft7Validator.check_schema(schema)
     bad = 0
-    for plan in [[]] + [[p] for p in plans]:
+    for plan in [[], ['--quick']] + [[p] for p in plans]:
         run = subprocess.run([program, '--json'] + plan, stdout=subprocess.PIPE, check=True)
         report = json.loads(run.stdout)
         complaints = [e.message[:300] for e in jsonschema.Draft7Validator(schema).iter_errors(report)]
@@ -57,7 +67,7 @@ def main(program, schema_path, plans):
     if not list(jsonschema.Draft7Validator(schema).iter_errors(report)):
         print('the schema accepts an unknown verdict')
         bad += 1
-    print(f'{len(plans) + 1} reports, {bad} problems')
+    print(f'{len(plans) + 2} reports, {bad} problems')
     return 1 if bad else 0
 
 

@@ -2236,7 +2236,7 @@ auto call_13([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   return ::tankwright::plumbing::one_drain_blocked(a0, a1, a2);
 }
 
-// plumbing.outlet_through_with_discharge_coefficient
+// plumbing.outlet_through_with_orifice
 constexpr std::string_view fields_14[] = {"bore", "discharge_coefficient"};
 constexpr std::string_view required_14[] = {"bore"};
 auto call_14([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::effective_area> {
@@ -2250,7 +2250,7 @@ void defaults_14(double* at) {
   io<::tankwright::plumbing::orifice>::defaults(at);
 }
 
-// plumbing.outlet_through_with_resistance
+// plumbing.outlet_through_with_resisting_pipe
 constexpr std::string_view fields_15[] = {"bore", "resistance"};
 constexpr std::string_view required_15[] = {"bore", "resistance"};
 auto call_15([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::effective_area> {
@@ -3530,8 +3530,8 @@ const row rows[] = {
   {"plumbing.part_full_flow_with_pipe", "tankwright::plumbing::part_full_flow", "Colebrook 1939; Crane TP-410, ex. 7.26", required_11, fields_11, true, &key_of_type<::tankwright::plumbing::part_full_answer>, &answer_with<&call_11>, &make_with<&call_11>, {true, 6, 2}, &numbers_11, &defaults_11},
   {"plumbing.drain_mode_for", "tankwright::plumbing::drain_mode_for", "Hills 1983; EN 12056-3; Wyly and Eaton 1961; energy equation", required_12, fields_12, false, &key_of_type<::tankwright::plumbing::drain_answer>, &answer_with<&call_12>, &make_with<&call_12>, {false, 0, 0}, nullptr, nullptr},
   {"plumbing.one_drain_blocked", "tankwright::plumbing::one_drain_blocked", "as `drain_mode_for`", required_13, fields_13, false, &key_of_type<::tankwright::plumbing::blocked_answer>, &answer_with<&call_13>, &make_with<&call_13>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.outlet_through_with_discharge_coefficient", "tankwright::plumbing::outlet_through", "textbook formula (Torricelli 1644 with a coefficient)", required_14, fields_14, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_14>, &make_with<&call_14>, {true, 2, 1}, &numbers_14, &defaults_14},
-  {"plumbing.outlet_through_with_resistance", "tankwright::plumbing::outlet_through", "energy equation", required_15, fields_15, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_15>, &make_with<&call_15>, {true, 2, 1}, &numbers_15, &defaults_15},
+  {"plumbing.outlet_through_with_orifice", "tankwright::plumbing::outlet_through", "textbook formula (Torricelli 1644 with a coefficient)", required_14, fields_14, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_14>, &make_with<&call_14>, {true, 2, 1}, &numbers_14, &defaults_14},
+  {"plumbing.outlet_through_with_resisting_pipe", "tankwright::plumbing::outlet_through", "energy equation", required_15, fields_15, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_15>, &make_with<&call_15>, {true, 2, 1}, &numbers_15, &defaults_15},
   {"plumbing.outflow", "tankwright::plumbing::outflow", "textbook formula (Torricelli 1644 with a coefficient)", required_16, fields_16, false, nullptr, &answer_with<&call_16>, nullptr, {true, 2, 1}, &numbers_16, &defaults_16},
   {"plumbing.emptying_time", "tankwright::plumbing::emptying_time", "textbook formula: Schaschke, ex. 6.3 and 6.4", required_17, fields_17, false, nullptr, &answer_with<&call_17>, nullptr, {false, 0, 0}, nullptr, nullptr},
   {"plumbing.discharge_coefficient_from", "tankwright::plumbing::discharge_coefficient_from", "textbook formula: Lal, ex. 3.6", required_18, fields_18, false, nullptr, &answer_with<&call_18>, nullptr, {true, 5, 1}, &numbers_18, &defaults_18},

@@ -1418,7 +1418,7 @@ void defaults_31(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
-// room.air_from_with_ratio
+// room.air_from_with_air_of_humidity_ratio
 constexpr std::string_view fields_32[] = {"temperature", "ratio", "pressure"};
 constexpr std::string_view required_32[] = {"temperature", "ratio"};
 auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
@@ -1426,7 +1426,7 @@ auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   return ::tankwright::room::air_from(io<::tankwright::room::air_of_humidity_ratio>::fields(in), policy);
 }
 
-// room.air_from_with_dew_point
+// room.air_from_with_air_of_dew_point
 constexpr std::string_view fields_33[] = {"temperature", "dew_point", "pressure"};
 constexpr std::string_view required_33[] = {"temperature", "dew_point"};
 auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
@@ -1725,7 +1725,7 @@ void defaults_53(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
-// room.air_from_with_wet_bulb
+// room.air_from_with_air_of_wet_bulb
 constexpr std::string_view fields_54[] = {"temperature", "wet_bulb", "pressure"};
 constexpr std::string_view required_54[] = {"temperature", "wet_bulb"};
 auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
@@ -1773,8 +1773,8 @@ const row rows[] = {
   {"room.specific_volume_of", "tankwright::room::specific_volume_of", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 26", required_29, fields_29, true, nullptr, &answer_with<&call_29>, nullptr, {true, 3, 1}, &numbers_29, &defaults_29},
   {"room.moist_air_density", "tankwright::room::moist_air_density", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_30, fields_30, true, nullptr, &answer_with<&call_30>, nullptr, {true, 3, 1}, &numbers_30, &defaults_30},
   {"room.dry_air_density", "tankwright::room::dry_air_density", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_31, fields_31, true, nullptr, &answer_with<&call_31>, nullptr, {true, 3, 1}, &numbers_31, &defaults_31},
-  {"room.air_from_with_ratio", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12, 20 and 22", required_32, fields_32, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_32>, &make_with<&call_32>, {false, 0, 0}, nullptr, nullptr},
-  {"room.air_from_with_dew_point", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12", required_33, fields_33, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_33>, &make_with<&call_33>, {true, 3, 3}, &numbers_33, &defaults_33},
+  {"room.air_from_with_air_of_humidity_ratio", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12, 20 and 22", required_32, fields_32, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_32>, &make_with<&call_32>, {false, 0, 0}, nullptr, nullptr},
+  {"room.air_from_with_air_of_dew_point", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12", required_33, fields_33, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_33>, &make_with<&call_33>, {true, 3, 3}, &numbers_33, &defaults_33},
   {"room.running_cost", "tankwright::room::running_cost", "arithmetic", required_34, fields_34, true, &key_of_type<::tankwright::room::running_cost_result>, &answer_with<&call_34>, &make_with<&call_34>, {true, 6, 12}, &numbers_34, &defaults_34},
   {"room.running_costs", "tankwright::room::running_costs", "arithmetic", required_35, fields_35, false, &key_of_type<::tankwright::room::running_costs_result>, &answer_with<&call_35>, &make_with<&call_35>, {false, 0, 0}, nullptr, nullptr},
   {"room.saturation_pressure", "tankwright::room::saturation_pressure", "Hyland and Wexler 1983; ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6", required_36, fields_36, true, nullptr, &answer_with<&call_36>, nullptr, {true, 1, 1}, &numbers_36, &defaults_36},
@@ -1795,7 +1795,7 @@ const row rows[] = {
   {"room.humidity_time_constant", "tankwright::room::humidity_time_constant", "mass balance", required_51, fields_51, false, nullptr, &answer_with<&call_51>, nullptr, {false, 0, 0}, nullptr, nullptr},
   {"room.humidity_ratio_after", "tankwright::room::humidity_ratio_after", "mass balance", required_52, fields_52, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_52>, &make_with<&call_52>, {false, 0, 0}, nullptr, nullptr},
   {"room.wet_bulb", "tankwright::room::wet_bulb", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_53, fields_53, true, nullptr, &answer_with<&call_53>, nullptr, {true, 3, 1}, &numbers_53, &defaults_53},
-  {"room.air_from_with_wet_bulb", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_54, fields_54, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_54>, &make_with<&call_54>, {true, 3, 3}, &numbers_54, &defaults_54},
+  {"room.air_from_with_air_of_wet_bulb", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_54, fields_54, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_54>, &make_with<&call_54>, {true, 3, 3}, &numbers_54, &defaults_54},
 };
 
 }  // namespace

@@ -321,7 +321,7 @@ void io<::tankwright::vessel::detail::solved_beam>::write(answer& out, const ::t
   return fields(in);
 }
 ::tankwright::vessel::beam_result io<::tankwright::vessel::beam_result>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"reactions", "largest_moment", "moment_at", "deflection", "deflection_at", "bending", "axial", "combined", "solved"};
+  static constexpr std::string_view known[] = {"reactions", "largest_moment", "moment_at", "deflection", "deflection_at", "bending", "axial", "combined", "caution", "solved"};
   in.only(known);
   const ::tankwright::vessel::beam_result v{.reactions = may_or<std::vector<::tankwright::vessel::support_reaction>>(in, "reactions", [] { return std::vector<::tankwright::vessel::support_reaction>{}; }), .largest_moment = must<::tankwright::energy>(in, "largest_moment"), .moment_at = must<::tankwright::length>(in, "moment_at"), .deflection = must<::tankwright::length>(in, "deflection"), .deflection_at = must<::tankwright::length>(in, "deflection_at"), .bending = must<::tankwright::pressure>(in, "bending"), .axial = must<::tankwright::pressure>(in, "axial"), .combined = must<::tankwright::pressure>(in, "combined"), .caution = {}, .solved = must<::tankwright::vessel::detail::solved_beam>(in, "solved")};
   return v;
@@ -1578,7 +1578,7 @@ void io<::tankwright::vessel::water_behind>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::vessel::water_content io<::tankwright::vessel::water_content>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"gross", "solids", "pores", "envelope", "net", "free", "contents_dry", "contents_submerged", "water", "on_the_floor"};
+  static constexpr std::string_view known[] = {"gross", "solids", "pores", "envelope", "net", "free", "contents_dry", "contents_submerged", "water", "on_the_floor", "caution"};
   in.only(known);
   const ::tankwright::vessel::water_content v{.gross = must<::tankwright::volume>(in, "gross"), .solids = must<::tankwright::estimate<::tankwright::vessel::solid_volume>>(in, "solids"), .pores = must<::tankwright::estimate<::tankwright::vessel::pore_volume>>(in, "pores"), .envelope = must<::tankwright::estimate<::tankwright::vessel::envelope_volume>>(in, "envelope"), .net = must<::tankwright::estimate<::tankwright::vessel::net_volume>>(in, "net"), .free = must<::tankwright::estimate<::tankwright::vessel::free_volume>>(in, "free"), .contents_dry = must<::tankwright::estimate<::tankwright::mass>>(in, "contents_dry"), .contents_submerged = must<::tankwright::estimate<::tankwright::mass>>(in, "contents_submerged"), .water = must<::tankwright::estimate<::tankwright::mass>>(in, "water"), .on_the_floor = must<::tankwright::estimate<::tankwright::mass>>(in, "on_the_floor"), .caution = {}};
   return v;
@@ -2384,7 +2384,7 @@ void defaults_68(double* at) {
   io<::tankwright::vessel::surface>::defaults(at);
 }
 
-// vessel.apparent_distance_with_water_and_panel_and_water_index_and_panel_index
+// vessel.apparent_distance_with_underwater_view
 constexpr std::string_view fields_69[] = {"water", "panel", "water_index", "panel_index"};
 constexpr std::string_view required_69[] = {"water"};
 auto call_69([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
@@ -2539,7 +2539,7 @@ const row rows[] = {
   {"vessel.refracted", "tankwright::vessel::refracted", "Snell's law", required_66, fields_66, false, nullptr, &answer_with<&call_66>, nullptr, {true, 3, 1}, &numbers_66, &defaults_66},
   {"vessel.critical_angle", "tankwright::vessel::critical_angle", "Snell's law", required_67, fields_67, false, nullptr, &answer_with<&call_67>, nullptr, {true, 2, 1}, &numbers_67, &defaults_67},
   {"vessel.reflectance", "tankwright::vessel::reflectance", "Fresnel's equations", required_68, fields_68, false, nullptr, &answer_with<&call_68>, nullptr, {true, 2, 1}, &numbers_68, &defaults_68},
-  {"vessel.apparent_distance_with_water_and_panel_and_water_index_and_panel_index", "tankwright::vessel::apparent_distance", "Snell's law", required_69, fields_69, false, nullptr, &answer_with<&call_69>, nullptr, {true, 4, 1}, &numbers_69, &defaults_69},
+  {"vessel.apparent_distance_with_underwater_view", "tankwright::vessel::apparent_distance", "Snell's law", required_69, fields_69, false, nullptr, &answer_with<&call_69>, nullptr, {true, 4, 1}, &numbers_69, &defaults_69},
   {"vessel.apparent_distance_with_view_and_angle_in_air", "tankwright::vessel::apparent_distance", "Snell's law", required_70, fields_70, false, nullptr, &answer_with<&call_70>, nullptr, {true, 5, 1}, &numbers_70, &defaults_70},
   {"vessel.clearance_for", "tankwright::vessel::clearance_for", "Snell's law", required_71, fields_71, false, nullptr, &answer_with<&call_71>, nullptr, {true, 4, 1}, &numbers_71, &defaults_71},
   {"vessel.lateral_magnification", "tankwright::vessel::lateral_magnification", "Snell's law", required_72, fields_72, false, nullptr, &answer_with<&call_72>, nullptr, {true, 5, 1}, &numbers_72, &defaults_72},

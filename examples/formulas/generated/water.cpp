@@ -1422,7 +1422,7 @@ void defaults_24(double* at) {
   not_given(at, 1);
 }
 
-// water.raw_conductivity_with_shown_and_water_and_coefficient_and_reference
+// water.raw_conductivity_with_compensated_reading
 constexpr std::string_view fields_25[] = {"shown", "water", "coefficient", "reference"};
 constexpr std::string_view required_25[] = {"shown", "water", "coefficient"};
 auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::electrical_conductivity> {
@@ -1436,7 +1436,7 @@ void defaults_25(double* at) {
   io<::tankwright::water::compensated_reading>::defaults(at);
 }
 
-// water.salinity_from_conductivity_with_shown_and_water_and_coefficient_and_reference
+// water.salinity_from_conductivity_with_compensated_reading
 constexpr std::string_view fields_26[] = {"shown", "water", "coefficient", "reference"};
 constexpr std::string_view required_26[] = {"shown", "water", "coefficient"};
 auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::practical_salinity> {
@@ -2661,8 +2661,8 @@ const row rows[] = {
   {"water.raw_conductivity_with_conductivity_at_25_and_temperature", "tankwright::water::raw_conductivity", "Perkin and Lewis 1980; Fofonoff and Millard 1983, eq. 3", required_22, fields_22, true, nullptr, &answer_with<&call_22>, nullptr, {true, 2, 1}, &numbers_22, &defaults_22},
   {"water.linearly_compensated", "tankwright::water::linearly_compensated", "the definition of linear compensation (as in ISO 7888:1985, from memory)", required_23, fields_23, false, &key_of_type<::tankwright::water::compensated_reading>, &answer_with<&call_23>, &make_with<&call_23>, {true, 3, 4}, &numbers_23, &defaults_23},
   {"water.salinity_from_conductivity_with_conductivity_at_25", "tankwright::water::salinity_from_conductivity", "Perkin and Lewis 1980; Fofonoff and Millard 1983, eqs 1-5", required_24, fields_24, true, nullptr, &answer_with<&call_24>, nullptr, {true, 1, 1}, &numbers_24, &defaults_24},
-  {"water.raw_conductivity_with_shown_and_water_and_coefficient_and_reference", "tankwright::water::raw_conductivity", "the definition of linear compensation (as in ISO 7888:1985, from memory)", required_25, fields_25, false, nullptr, &answer_with<&call_25>, nullptr, {true, 4, 1}, &numbers_25, &defaults_25},
-  {"water.salinity_from_conductivity_with_shown_and_water_and_coefficient_and_reference", "tankwright::water::salinity_from_conductivity", "Perkin and Lewis 1980; Fofonoff and Millard 1983, eqs 1-5", required_26, fields_26, true, nullptr, &answer_with<&call_26>, nullptr, {true, 4, 1}, &numbers_26, &defaults_26},
+  {"water.raw_conductivity_with_compensated_reading", "tankwright::water::raw_conductivity", "the definition of linear compensation (as in ISO 7888:1985, from memory)", required_25, fields_25, false, nullptr, &answer_with<&call_25>, nullptr, {true, 4, 1}, &numbers_25, &defaults_25},
+  {"water.salinity_from_conductivity_with_compensated_reading", "tankwright::water::salinity_from_conductivity", "Perkin and Lewis 1980; Fofonoff and Millard 1983, eqs 1-5", required_26, fields_26, true, nullptr, &answer_with<&call_26>, nullptr, {true, 4, 1}, &numbers_26, &defaults_26},
   {"water.density_with_absolute_salinity", "tankwright::water::density", "Feistel 2008; IOC, SCOR and IAPSO 2010 (TEOS-10 manual), appendices G and H", required_27, fields_27, true, nullptr, &answer_with<&call_27>, nullptr, {true, 2, 1}, &numbers_27, &defaults_27},
   {"water.density_with_practical_salinity", "tankwright::water::density", "Feistel 2008; Millero et al. 2008", required_28, fields_28, true, nullptr, &answer_with<&call_28>, nullptr, {true, 2, 1}, &numbers_28, &defaults_28},
   {"water.salinity_from_density", "tankwright::water::salinity_from_density", "Feistel 2008; Millero et al. 2008", required_29, fields_29, true, nullptr, &answer_with<&call_29>, nullptr, {true, 2, 1}, &numbers_29, &defaults_29},

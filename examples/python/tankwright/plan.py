@@ -129,18 +129,18 @@ class Plan:
         """The report: all findings, or those of one decision.
 
         bands:    everything doubtful varies, and verdicts go by their chance: takes a thousand times as long
-        cures:    what would hold, for what does not: takes longer still
+        cures:    bands, what would hold, and what to measure first: takes longer still
         figures:  pictures, for `Report.figures` and `Finding.plot`
         progress: called with (done, of) now and then; a return value that is true stops it with `Cancelled`
         """
         parts = bands * _BANDS | cures * _CURES | figures * _FIGURES | _COMPACT
         which = None if finding is None else utf8(finding, 'the finding')
         said = _watched('tw_plan_assess', self._handle, which, parts, progress=progress)
-        return Report(json.loads(said), by_chance=bands)
+        return Report(json.loads(said), by_chance=bands or cures)
 
     def cures(self, finding: str) -> list[Cure]:
         """What can still be changed so that a finding holds, the smallest change first."""
-        return cures_from(json.loads(text_of('tw_plan_cures', self._handle, utf8(finding, 'the finding'))))
+        return cures_from(json.loads(text_of('tw_plan_cures', self._handle, utf8(finding, 'the finding')))['cures'])
 
     def apply(self, cure: Cure) -> None:
         """Change the plan as a cure says."""
@@ -157,13 +157,15 @@ class Plan:
         return sum('text' not in v and v['path'].startswith(path + '[') and v['path'].endswith(']')
                    and '].' not in v['path'][len(path):] for v in self._values())
 
-    def text(self, units: str = 'si', *, bands: bool = False) -> str:
+    def text(self, units: str = 'si', *, bands: bool = False, cures: bool = False) -> str:
         """The report for a terminal of 80 columns."""
-        return text_of('tw_plan_text', self._handle, _word(units, _UNITS, 'units'), bands * _BANDS, NO_PROGRESS, None)
+        return text_of('tw_plan_text', self._handle, _word(units, _UNITS, 'units'), bands * _BANDS | cures * _CURES,
+                       NO_PROGRESS, None)
 
-    def page(self, units: str = 'si', *, bands: bool = False) -> str:
+    def page(self, units: str = 'si', *, bands: bool = False, cures: bool = False) -> str:
         """The report as one HTML page that needs nothing else."""
-        return text_of('tw_plan_page', self._handle, _word(units, _UNITS, 'units'), bands * _BANDS, NO_PROGRESS, None)
+        return text_of('tw_plan_page', self._handle, _word(units, _UNITS, 'units'), bands * _BANDS | cures * _CURES,
+                       NO_PROGRESS, None)
 
     # ---- as a whole -------------------------------------------------------------------------------------------------
 

@@ -35,6 +35,7 @@ class Moved:
 @dataclass(frozen=True)
 class Cure:
     """Something that can still be done so that a finding holds. `Plan.apply` does it."""
+    do: str  #: one sentence
     changes: tuple[Change, ...]
     chance: float  #: that the margin is positive afterwards
     size: float  #: how much it changes, as a part of what could be chosen
@@ -42,21 +43,21 @@ class Cure:
     worse: tuple[Moved, ...]
 
     def __str__(self) -> str:
-        return '; '.join(f'{c.path} = {c.to}' + (f' (now {c.before})' if c.before else '') for c in self.changes)
+        return self.do
 
 
-def cures_from(data: dict[str, Any]) -> list[Cure]:
+def cures_from(data: list[dict[str, Any]]) -> list[Cure]:
     """The cures of one finding."""
     def moved(all_moved: list[dict[str, str]]) -> tuple[Moved, ...]:
         return tuple(Moved(m['id'], m['before'], m['after']) for m in all_moved)
-    return [Cure(tuple(Change(ch['path'], ch['from'], ch['to']) for ch in c['changes']), c['chance'], c['size'],
-                 moved(c['better']), moved(c['worse'])) for c in data['cures']]
+    return [Cure(c['do'], tuple(Change(ch['path'], ch['from'], ch['to']) for ch in c['changes']), c['chance'], c['size'],
+                 moved(c['better']), moved(c['worse'])) for c in data]
 
 
 class Finding:
     """One decision, answered. `finding["left"]` is a number of it; `float(finding.margin)` the margin in SI."""
 
-    def __init__(self, data: dict[str, Any], figures: list[dict[str, Any]], cures: list[Cure]) -> None:
+    def __init__(self, data: dict[str, Any], figures: list[dict[str, Any]]) -> None:
         self.data = data
         self.id: str = data['id']
         self.day: str = data['day']
@@ -73,7 +74,8 @@ class Finding:
         for place in data['places']:
             self.numbers += [from_data({**n, 'place': place['place']}) for n in place['numbers']]
         self.figures = figures  #: where they were asked for
-        self.cures = cures  #: where they were asked for
+        self.cures = cures_from(data.get('would_hold', []))  #: where they were asked for
+        self.chance: float | None = data.get('chance')  #: that the margin is positive, where bands were asked for
 
     @property
     def margin(self) -> Quantity | None:
@@ -126,8 +128,7 @@ class Report:
         self.by_chance = by_chance  #: verdicts by chance with everything doubtful varying; else by central values
         self.measure_first: list[dict[str, str]] = data['measure_first']
         self.figures: list[dict[str, Any]] = data['figures']
-        cures = {c['id']: cures_from(c) for c in data.get('would_hold', ())}
-        self.findings = [Finding(f, [p for p in self.figures if p['id'] == f['id']], cures.get(f['id'], []))
+        self.findings = [Finding(f, [p for p in self.figures if p['id'] == f['id']])
                          for f in data['findings']]
 
     def __getitem__(self, id: str) -> Finding:

@@ -154,7 +154,7 @@ class Answers(unittest.TestCase):
     def test_over_a_whole_list(self):
         plan = tankwright.demo()
         change = tankwright.report.Change('plumbing.return[].below_edge', '', '10 mm')
-        plan.apply(tankwright.Cure((change,), 1.0, 0.0, (), ()))
+        plan.apply(tankwright.Cure('', (change,), 1.0, 0.0, (), ()))
         self.assertEqual([plan[f'plumbing.return[{i}].below_edge'] for i in (1, 2)], ['10 mm', '10 mm'])
 
     def test_text_and_page(self):

@@ -13,6 +13,11 @@
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/errors.hpp>
 
+// With -ffast-math a compiler takes for granted that there is no NaN: a margin that is none would hold.
+#if defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__ > 0
+#error "tankwright checks for NaN and infinity: compile without -ffast-math (or add -fno-finite-math-only)"
+#endif
+
 namespace tankwright {
 
 /// Whether an end of a range belongs to it.

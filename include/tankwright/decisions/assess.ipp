@@ -163,8 +163,8 @@ TANKWRIGHT_INLINE std::vector<finding> assess_one(const plan::build& build, std:
     return out.take();
   }
   constexpr double none = __builtin_nan("");
-  const std::string near = plan::nearest_name(id, known);
-  throw invalid_input{std::string{id} + " is not a decision" + (near.empty() ? "" : "; did you mean " + near + "?"),
+  const std::string nearest = plan::nearest_name(id, known);
+  throw invalid_input{std::string{id} + " is not a decision" + (nearest.empty() ? "" : "; did you mean " + nearest + "?"),
                       {"tankwright::decisions::assess_one", std::string{id}, none, none, none, {}, {}}};
 }
 

@@ -22,6 +22,7 @@ struct decision {
   bool recommendation = false;  ///< its limit is advice: passing it is not a failure
   std::string_view caution{};   ///< said even where there is no answer
   void (*answer)(const situation&, answers&);
+  std::size_t samples = 0;  ///< of the doubts at most, where it takes long; 0: as many as are wanted
 };
 
 /// Collects what decisions answer.

@@ -43,6 +43,15 @@ struct rectangle {
   std::string label{};
 };
 
+/// A level in a picture to scale, with its number written beside it: "rim", "flood mark".
+struct level_mark {
+  double left;
+  double right;
+  double height;        ///< in the picture, and what is written, in metres
+  std::string label{};
+  bool limit = false;   ///< what must not be passed
+};
+
 /// One picture: either curves, or rectangles.
 struct figure {
   std::string_view id;
@@ -51,6 +60,7 @@ struct figure {
   axis y_axis{};
   std::vector<curve> curves{};
   std::vector<rectangle> rectangles{};
+  std::vector<level_mark> marks{};  ///< among rectangles
 };
 
 }  // namespace tankwright::decisions

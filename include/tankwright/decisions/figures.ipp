@@ -9,6 +9,7 @@
 #include <tankwright/decisions/figures/life_figures.hpp>
 #include <tankwright/decisions/figures/plumbing_figures.hpp>
 #include <tankwright/decisions/figures/room_figures.hpp>
+#include <tankwright/decisions/figures/vessel_figures.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/plan/inputs/hold_inputs.hpp>
 #include <tankwright/plan/validate.hpp>
@@ -26,6 +27,7 @@ TANKWRIGHT_INLINE std::vector<figure> figures_of(const plan::build& build) {
       // its finding says why
     }
   };
+  draw([&] { return display_figures_of(build); });
   if (build.hold) draw([&] { return figures_of(case_of(plan::inputs_of(*build.hold))); });
   if (build.plumbing) draw([&] { return figures_of(s.plumbing()); });
   if (build.room) draw([&] { return figures_of(s.room()); });

@@ -7,65 +7,42 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <tankwright/decisions/assessment.hpp>
+#include <tankwright/decisions/cure.hpp>
 #include <tankwright/plan/build.hpp>
 #include <vector>
 
 namespace tankwright::decisions {
 
-/// One key, changed.
-struct change {
-  std::string path;  ///< "plumbing.return[left].below_edge"; of a whole list "plumbing.return[].below_edge"
-  std::string from;  ///< as `plan::get` gives it; empty: not given
-  std::string to;
-};
-
-/// A finding whose verdict a change moves.
-struct moved_verdict {
-  std::string_view id;
-  verdict before;
-  verdict after;
-};
-
-/// Something that can still be done, and what else it does.
-struct cure {
-  std::vector<change> changes{};
-  double chance = 0.0;  ///< that the finding's margin is positive afterwards
-  double size = 0.0;    ///< how much it changes, as a part of what could be chosen; of several keys the sum
-  std::vector<moved_verdict> better{};
-  std::vector<moved_verdict> worse{};
-};
-
-/// What would make one finding hold.
-struct cures_of_finding {
-  std::string_view id;
-  std::vector<cure> cures{};  ///< the smallest change first; empty: nothing that can still be chosen does it
-};
-
-/// How hard to look.
-struct search {
-  std::size_t grid = 64;       ///< values tried for each key
-  std::size_t samples = 128;   ///< of the doubts while looking
-  std::size_t confirm = 1024;  ///< of the doubts before a cure is said
-  std::size_t most = 3;        ///< cures for each finding
-};
-
 /// What would make a finding hold, of everything that can still be chosen.
 ///
-///   each chosen key by itself, the same key over its whole list, a missing optional key, then pairs; on the central
-///   margins first; then towards the value nearest to the plan at which the finding holds by its chance; each confirmed
-///   with all doubts on the whole plan
+///   each chosen key by itself, the same key over its whole list, a missing optional key, then pairs. First on the
+///   central margins, less what the doubts take from them: where they change sign, or come nearest to it. Then by chance
+///   on the same samples as `assess_with_doubts`, on the key's steps, the step nearest to the plan
 ///
 /// @param build the plan
 /// @param id    of a finding with a margin
 /// @param how   how hard to look
-/// @return      cures, the smallest change first; none for a finding that holds, or that nothing mends
+/// @return      cures, those that spoil nothing first, then the smallest change; none for a finding that holds, or that
+///              nothing mends
 /// @throws      invalid_plan as `assess`; invalid_input for a finding that the plan does not bring or that has no
 ///              margin
-/// @accuracy    a cure holds with its chance; one step of the key less does not. A window narrower than a 64th of what
-///              can be chosen may be missed
-/// @source      this library
+/// @accuracy    a cure holds with its chance; one step of the key less does not. A window narrower than what a search
+///              for the largest margin between 24 values finds may be missed
+/// @source      this library (docs/theory/verdicts.md)
 [[nodiscard]] cures_of_finding what_would_hold(const plan::build& build, std::string_view id, const search& how = {});
+
+/// What would make each finding hold that does not, or is thin: all of them at once, with one grid for each key.
+///
+/// @param build  the plan
+/// @param judged the same plan, assessed with its doubts
+/// @param how    how hard to look
+/// @return       for each open finding with a margin, in the order of the job; without cures: nothing that can still be
+///               chosen does it
+/// @throws       invalid_plan as `assess`
+/// @accuracy     as `what_would_hold`
+/// @source       this library
+[[nodiscard]] std::vector<cures_of_finding> what_would_hold(const plan::build& build, const banded_assessment& judged,
+                                                            const search& how = {});
 
 /// The value of one key that is nearest to the plan and makes a finding hold by its chance.
 ///

@@ -60,9 +60,9 @@ class table_reader final : public plan::visitor {
         return wrong_->push_back({full(name), "is called " + new_name + " now", &value, full(new_name)});
       }
     }
-    const std::string near = plan::nearest_name(name, known_);
+    const std::string nearest = plan::nearest_name(name, known_);
     std::string reason = "is not a key " + (path_.empty() ? std::string{"of a plan"} : "of " + path_);
-    if (!near.empty()) return wrong_->push_back({full(name), reason + "; did you mean " + near + "?", &value, full(near)});
+    if (!nearest.empty()) return wrong_->push_back({full(name), reason + "; did you mean " + nearest + "?", &value, full(nearest)});
     reason += "; known here: ";
     for (std::size_t i = 0; i < known_.size(); ++i) reason += (i ? ", " : "") + known_[i];
     wrong_->push_back({full(name), reason, &value});

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <string>
+#include <tankwright/decisions/advice.hpp>
 #include <tankwright/decisions/assessment.hpp>
 #include <tankwright/decisions/figure.hpp>
 #include <tankwright/exchange/json_text.hpp>
@@ -18,7 +19,20 @@ struct report_style {
   std::size_t indent = 2;  ///< spaces a level; 0: compact, all in one line
 };
 
-/// A report as JSON.
+/// A report as JSON, with chances, cures, shares and what to measure first.
+///
+/// @param all      what `decisions::advise` found
+/// @param pictures of it; none: the report has no figures
+/// @param style    indented or compact
+/// @return         a JSON document in UTF-8, numbers in SI
+/// @throws         nothing but std::bad_alloc
+/// @accuracy       numbers read back to the last bit
+/// @source         RFC 8259
+[[nodiscard]] std::string report_to_json(const decisions::advice& all,
+                                         const std::vector<decisions::figure>& pictures = {},
+                                         const report_style& style = {});
+
+/// A report as JSON, by central values.
 ///
 /// @param all      the assessment
 /// @param pictures of it; none: the report has no figures

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <tankwright/core/inline.hpp>
-#include <tankwright/decisions/measure_first.hpp>
+#include <tankwright/decisions/cure_words.hpp>
 #include <tankwright/exchange/json_text.hpp>
 #include <tankwright/exchange/report.hpp>
 #include <tankwright/plan/keys.hpp>
@@ -68,7 +68,43 @@ inline void write_places(json_text& out, const decisions::finding& f) {
   out.close_list();
 }
 
-inline void write_finding(json_text& out, const decisions::finding& f) {
+inline void write_moved(json_text& out, std::string_view name, const std::vector<decisions::moved_verdict>& all) {
+  out.key(name).open_list();
+  for (const auto& m : all) {
+    out.open_object().key("id").text(m.id).key("before").text(words(m.before)).key("after").text(words(m.after));
+    out.close_object();
+  }
+  out.close_list();
+}
+
+/// What would make a finding hold: a list, empty where nothing that can still be chosen does.
+inline void write_cures(json_text& out, const decisions::cures_of_finding& found) {
+  out.key("would_hold").open_list();
+  for (const decisions::cure& c : found.cures) {
+    out.open_object().key("do").text(decisions::sentence_of(c, text::unit_system::si));
+    out.key("changes").open_list();
+    for (const decisions::change& one : c.changes) {
+      out.open_object().key("path").text(one.path).key("from").text(one.from).key("to").text(one.to).close_object();
+    }
+    out.close_list().key("chance").number(c.chance).key("size").number(c.size);
+    write_moved(out, "better", c.better);
+    write_moved(out, "worse", c.worse);
+    out.close_object();
+  }
+  out.close_list();
+}
+
+/// The doubts that make a band, and the rest together.
+inline void write_shares(json_text& out, const decisions::shares_of_finding& found) {
+  out.key("shares").open_object().key("number").text(found.number_id).key("place").text(found.place);
+  out.key("together").number(found.together).key("doubts").open_list();
+  for (const decisions::share& s : found.shares) {
+    out.open_object().key(s.of_law ? "law" : "path").text(s.what).key("part").number(s.part).close_object();
+  }
+  out.close_list().close_object();
+}
+
+inline void write_finding(json_text& out, const decisions::finding& f, const decisions::advice& all) {
   out.open_object().key("id").text(f.id).key("day").text(words(f.day)).key("question").text(f.question);
   out.key("consequence").text(words(f.consequence)).key("verdict").text(words(f.verdict));
   out.key("recommendation").flag(f.recommendation).key("happens").text(f.happens);
@@ -90,7 +126,11 @@ inline void write_finding(json_text& out, const decisions::finding& f) {
   }
   out.close_list().key("caution").text(f.caution).key("measure_next").open_list();
   for (const std::string& next : f.measure_next) out.text(next);
-  out.close_list().close_object();
+  out.close_list();
+  if (const auto chance = all.chance_for(f.id)) out.key("chance").number(*chance);
+  if (const auto* cures = all.cures_for(f.id)) write_cures(out, *cures);
+  if (const auto* shares = all.shares_for(f.id)) write_shares(out, *shares);
+  out.close_object();
 }
 
 inline void write_list(json_text& out, std::string_view name, const std::vector<double>& values) {
@@ -125,6 +165,14 @@ inline void write_figure(json_text& out, const decisions::figure& f) {
     for (const auto& r : f.rectangles) {
       out.open_object().key("left").number(r.left).key("bottom").number(r.bottom).key("width").number(r.width);
       out.key("height").number(r.height).key("fill").text(r.fill).key("label").text(r.label).close_object();
+    }
+    out.close_list();
+  }
+  if (!f.marks.empty()) {
+    out.key("marks").open_list();
+    for (const auto& m : f.marks) {
+      out.open_object().key("left").number(m.left).key("right").number(m.right).key("height").number(m.height);
+      out.key("label").text(m.label).key("limit").flag(m.limit).close_object();
     }
     out.close_list();
   }
@@ -199,20 +247,35 @@ inline void write_table(json_text& out, const plan::key_list& all, const std::st
 
 }  // namespace detail
 
-TANKWRIGHT_INLINE std::string report_to_json(const decisions::assessment& all,
+TANKWRIGHT_INLINE std::string report_to_json(const decisions::advice& all,
                                              const std::vector<decisions::figure>& pictures, const report_style& style) {
   json_text out{style.indent};
-  out.open_object().key("tankwright").text(TANKWRIGHT_VERSION).key("title").text(all.title);
-  out.key("measure_first").open_list();
-  for (const auto& m : decisions::measure_first(all)) {
-    out.open_object().key("id").text(m.id).key("measure").text(m.what).close_object();
+  const decisions::assessment& judged = all.judged.all;
+  out.open_object().key("tankwright").text(TANKWRIGHT_VERSION).key("title").text(judged.title);
+  out.key("judged_by").text(all.by_chance ? "chance" : "central values");
+  out.key("doubts").open_list();
+  for (const decisions::doubtful& d : all.judged.doubts) {
+    out.open_object().key("path").text(d.path).key("half_width").number(d.half_width);
+    out.key("quantity").text(d.quantity).key("assumed").flag(d.assumed).close_object();
+  }
+  out.close_list().key("measure_first").open_list();
+  for (const auto& m : all.first) {
+    out.open_object().key("id").text(m.id).key("measure").text(m.what).key("path").text(m.path);
+    out.key("turns").number(m.turns).close_object();
   }
   out.close_list().key("findings").open_list();
-  for (const auto& f : all.findings) detail::write_finding(out, f);
+  for (const auto& f : judged.findings) detail::write_finding(out, f, all);
   out.close_list().key("figures").open_list();
   for (const auto& f : pictures) detail::write_figure(out, f);
   out.close_list().close_object();
   return std::move(out).take();
+}
+
+TANKWRIGHT_INLINE std::string report_to_json(const decisions::assessment& all,
+                                             const std::vector<decisions::figure>& pictures, const report_style& style) {
+  decisions::advice central;
+  central.judged.all = all;
+  return report_to_json(central, pictures, style);
 }
 
 TANKWRIGHT_INLINE void write_mistakes(json_text& out, const std::vector<located_mistake>& mistakes) {

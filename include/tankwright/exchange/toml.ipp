@@ -2,10 +2,26 @@
 #pragma once
 
 #include <algorithm>
-#include <toml++/toml.h>
-
 #include <tankwright/core/inline.hpp>
 #include <tankwright/exchange/toml.hpp>
+
+namespace tankwright::exchange::detail {
+
+/// A step of toml++ that it took for granted did not hold.
+struct broken_step {};
+[[noreturn]] inline void refuse_step() { throw broken_step{}; }
+
+}  // namespace tankwright::exchange::detail
+
+// toml++ 3.3 takes for granted what a file can break ("[." or "a = [" and a line separator): an assertion that ends the
+// program, or in a release build nothing, on which Clang relies. Here it throws.
+#pragma push_macro("NDEBUG")
+#undef NDEBUG
+#if !defined(TOML_ASSERT)
+#define TOML_ASSERT(expr) (static_cast<bool>(expr) ? static_cast<void>(0) : ::tankwright::exchange::detail::refuse_step())
+#endif
+#include <toml++/toml.h>
+#pragma pop_macro("NDEBUG")
 
 namespace tankwright::exchange {
 
@@ -54,6 +70,25 @@ namespace detail {
   return noticed;
 }
 
+/// The line at which a step of toml++ breaks: the first that breaks it when the text ends there.
+[[nodiscard]] inline std::size_t line_of_broken_step(std::string_view text) {
+  std::vector<std::size_t> ends;
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    if (text[at] == '\n') ends.push_back(at);
+  }
+  const auto is_whole = [&](std::size_t end) {
+    try {
+      (void)toml::parse(text.substr(0, end));
+      return true;
+    } catch (const broken_step&) {
+      return false;
+    } catch (const toml::parse_error&) {
+      return true;
+    }
+  };
+  return 1 + static_cast<std::size_t>(std::partition_point(ends.begin(), ends.end(), is_whole) - ends.begin());
+}
+
 }  // namespace detail
 
 TANKWRIGHT_INLINE node document_from_toml(std::string_view text) {
@@ -66,6 +101,8 @@ TANKWRIGHT_INLINE node document_from_toml(std::string_view text) {
     std::string reason{mistake.description()};
     if (begins != line) reason = "a text begins here and is never closed";
     throw syntax_error{reason, begins};
+  } catch (const detail::broken_step&) {
+    throw syntax_error{"a name or a value is missing", detail::line_of_broken_step(text)};
   }
 }
 

@@ -135,10 +135,10 @@ template <class Moved>
   double error = std::numeric_limits<double>::infinity();
   std::size_t rows = 0;
   for (std::size_t level = 0; level < levels; ++level, step *= 0.5) {
-    const auto far = moved(step);
-    const auto near = central ? moved(-step) : std::optional{middle};
-    if (!far || !near) continue;
-    std::array<double, levels> now{(*far - *near) / (central ? 2.0 * step : step)};
+    const auto ahead = moved(step);
+    const auto behind = central ? moved(-step) : std::optional{middle};
+    if (!ahead || !behind) continue;
+    std::array<double, levels> now{(*ahead - *behind) / (central ? 2.0 * step : step)};
     if (rows == 0) best = now[0];
     double weight = order;
     for (std::size_t k = 1; k <= rows; ++k, weight *= order) {

@@ -52,8 +52,8 @@ TANKWRIGHT_INLINE void give_word(const leaf& here, std::string_view text) {
     words.emplace_back(here.words[i]);
     accepted += (i ? ", \"" : "\"") + words.back() + "\"";
   }
-  const std::string near = nearest_name(text, words);
-  detail::refuse_text(text, near.empty() ? "is not one of them" : "is not one of them; did you mean \"" + near + "\"?",
+  const std::string nearest = nearest_name(text, words);
+  detail::refuse_text(text, nearest.empty() ? "is not one of them" : "is not one of them; did you mean \"" + nearest + "\"?",
                       accepted);
 }
 

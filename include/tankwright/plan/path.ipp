@@ -31,9 +31,9 @@ class path_finder final : public visitor {
     visit(*this);
     if (found_) return;
     const std::string& name = steps_[depth_].name;
-    const std::string near = nearest_name(name, known_);
+    const std::string nearest = nearest_name(name, known_);
     refuse_path(path_, "there is no key " + name + (depth_ > 0 ? " in " + steps_[depth_ - 1].name : "") +
-                           (near.empty() ? "" : "; did you mean " + near + "?"));
+                           (nearest.empty() ? "" : "; did you mean " + nearest + "?"));
   }
 
  private:
@@ -139,9 +139,9 @@ class path_finder final : public visitor {
       labels.push_back(label_of(t, i));
       if (labels.back() == selector()) return i + 1;
     }
-    const std::string near = nearest_name(selector(), labels);
+    const std::string nearest = nearest_name(selector(), labels);
     refuse_path(path_, "no " + steps_[depth_].name + " is called " + selector() +
-                           (near.empty() ? "; there are " + std::to_string(t.size()) : "; did you mean " + near + "?"));
+                           (nearest.empty() ? "; there are " + std::to_string(t.size()) : "; did you mean " + nearest + "?"));
   }
 
   std::string path_;

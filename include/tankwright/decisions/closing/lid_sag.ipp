@@ -3,6 +3,7 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/lid_sag.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/text/quantity.hpp>
 
@@ -34,9 +35,9 @@ TANKWRIGHT_INLINE void answer_lid_sag(const situation& s, answers& out) {
   if (f.verdict == verdict::does_not_hold) {
     const number& worst = *f.margin();
     const number* down = f.find("down", worst.place);
-    f.happens = worst.id == "stress_left" ? "Under its load " + worst.place + " may break."
-                                          : "Years of load and damp bend " + worst.place + " down by " +
-                                                text::in(length::from_value(down->value.central), "mm") + ".";
+    f.happens = worst.id == "stress_left" ? "Under its load the " + worst.place + " may break."
+                                          : "In years of load and damp the " + worst.place + " sag by " +
+                                                said(s, length::from_value(down->value.central)) + ".";
   }
   if (bow_is_larger && f.verdict != verdict::holds) {
     f.note = "Most of it is bow from damp below: turn the lid over now and then, or take a thicker sheet or glass.";

@@ -40,6 +40,22 @@ namespace detail {
   return picture;
 }
 
+/// The rim, the level in each chamber while it runs, and the flood mark: the highest that the water comes in the worst
+/// moment, where the demanded reserve ends.
+inline void add_levels(figure& picture, const plumbing::sump& sump, const plumbing::power_cut_answer& cut, double depth) {
+  const double rim = sump.rim->value();
+  double left = 0.0;
+  for (std::size_t i = 0; i < sump.chambers.size(); ++i) {
+    const double width = sump.chambers[i].plan.at(metres(0.5 * rim)).value() / depth;
+    const double before = cut.running[i].level.central.value(), after = cut.settled[i].level.central.value();
+    picture.marks.push_back({left, left + width, before, "runs at"});
+    if (after > before) picture.marks.push_back({left, left + width, after, "after the power cut"});
+    left += width;
+  }
+  picture.marks.push_back({0.0, left, rim - cut.worst.margin.value(), "flood mark: highest in the worst moment"});
+  picture.marks.push_back({0.0, left, rim, "rim", true});
+}
+
 /// The sump to scale: walls, the water while it runs, and the rise after the power has failed.
 [[nodiscard]] inline figure sump_figure(const plumbing::sump& sump, const plumbing::power_cut_answer& cut) {
   figure picture{.id = "sump.power_cut",
@@ -65,6 +81,7 @@ namespace detail {
     picture.rectangles.push_back({at - 0.004, gap, 0.008, sump.baffles[i].crest->value() - gap, "wall", {}});
   }
   picture.rectangles.push_back({0.0, 0.0, left, rim, "wall", {}});
+  add_levels(picture, sump, cut, depth);
   return picture;
 }
 

@@ -4,6 +4,7 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/cases/hold_case.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/room/evaporation.hpp>
 #include <tankwright/text/quantity.hpp>
@@ -56,8 +57,8 @@ TANKWRIGHT_INLINE void answer_leak(const situation& s, answers& out) {
   detail::show_criterion(f, c);
   if (!c.has_pan() && c.test.evaporation) f.source(room::about(room::evaporation_law::shah).source);
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = "It leaks: " + text::in(r.leak.central, "L/d") + " run out, at the least " +
-                text::in(r.leak.low, "L/d") + ".";
+    f.happens = "It leaks: " + said(s, r.leak.central) + ", at the least " + said(s, r.leak.low) +
+                "; find the place before it is filled further";
   }
   if (f.verdict != verdict::holds) detail::measure_leak_next(f, c);
 }

@@ -5,6 +5,7 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/first_fill/panel_load.hpp>
 #include <tankwright/decisions/first_fill/panels.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/text/quantity.hpp>
 #include <tankwright/vessel/panel_remarks.hpp>
@@ -39,14 +40,14 @@ inline void show_panel(finding& f, const loaded_panel& one) {
 }
 
 /// What happens to the panel that uses most of what it may.
-[[nodiscard]] inline std::string breaks(const loaded_panel& one) {
+[[nodiscard]] inline std::string breaks(const situation& s, const loaded_panel& one) {
   const vessel::panel_result& r = one.result;
-  const std::string least = text::in(std::max(r.thickness_needed, r.thickness_for_deflection), "mm");
+  const std::string least = said(s, std::max(r.thickness_needed, r.thickness_for_deflection));
   if (r.utilisation >= 1.0) {
-    return one.panel->label + " bears " + text::of(100.0 * r.utilisation, text::significant(3)) +
+    return "The " + one.panel->label + " bears " + text::of(100.0 * r.utilisation, text::significant(3)) +
            " % of the stress that it may carry for good, and may break; it would take more than " + least + ".";
   }
-  return one.panel->label + " bulges by " + text::in(r.long_term_deflection.high, "mm") +
+  return "The " + one.panel->label + " bulges by " + said(s, r.long_term_deflection.high) +
          " after years, more than joints put up with; it would take more than " + least + ".";
 }
 
@@ -84,7 +85,7 @@ TANKWRIGHT_INLINE void answer_panels(const situation& s, answers& out) {
     }
   }
   for (const detail::loaded_panel& one : all) detail::show_panel(f, one);
-  if (f.verdict == verdict::does_not_hold) f.happens = detail::breaks(all.front());
+  if (f.verdict == verdict::does_not_hold) f.happens = detail::breaks(s, all.front());
   f.note += "With water to the rim, as when the overflow is blocked.";
   f.source(vessel::timoshenko_1959);
   if (glass) f.source(vessel::astm_e1300);

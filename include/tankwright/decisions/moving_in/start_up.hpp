@@ -24,7 +24,8 @@ inline constexpr decision start_up{.id = "life.start_up",
                                    .question = "What may the weeks of the start-up look like?",
                                    .consequence = consequence::animals,
                                    .caution = life::start_up_caution.text,
-                                   .answer = &answer_start_up};
+                                   .answer = &answer_start_up,
+                                   .samples = 128};
 
 }  // namespace tankwright::decisions
 

@@ -26,8 +26,9 @@ TANKWRIGHT_INLINE void answer_drain_blocked(const situation& s, answers& out) {
   if (each.size() == 1) f.note = "There is no second drain.";
   if (f.verdict == verdict::does_not_hold) {
     const number& m = *f.margin();
-    f.happens = "With " + m.place + " blocked, " + said(s, flow_rate::from_value(-m.value.central)) +
-                " run over the rim of the box or of the display";
+    f.happens = "If the " + m.place + " is blocked, " + said(s, flow_rate::from_value(-m.value.central)) +
+                (each.size() == 1 ? " have nowhere to go" : " are more than the other drains take") +
+                ", and run over the rim";
   }
   f.source(plumbing::hills_1983);
 }

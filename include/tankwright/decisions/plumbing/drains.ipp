@@ -39,7 +39,7 @@ TANKWRIGHT_INLINE void answer_drains(const situation& s, answers& out) {
   f.margin("left", "they could take more", map_rising(carried, [&](flow_rate q) { return q - flow; }), flow_rate{});
   f.note = c.in.drains.front().pipe.label + " alone with this flow: " + std::string{detail::words_of(first.mode)} + ".";
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = said(s, flow - carried.central) + " more come over the edge than the drains take";
+    f.happens = "The drains cannot take what the returns bring: " + said(s, flow - carried.central) + " run over the rim";
   }
   f.source(plumbing::hills_1983);
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 
 namespace tankwright::decisions {
@@ -23,6 +24,9 @@ TANKWRIGHT_INLINE void answer_pipe_velocity(const situation& s, answers& out) {
   f.limit("recommended", "recommended at most", plumbing::recommended_velocity);
   f.margin("left", "slower than that by", map_falling(fast, [](velocity v) { return plumbing::recommended_velocity - v; }),
            velocity{});
+  if (f.verdict == verdict::does_not_hold) {
+    f.happens = "In the " + fastest->label + " the water runs at " + said(s, fast.central) + ", where it gets loud and hard on the pipe";
+  }
   if (fastest->faster_than_recommended) f.note = "Faster water is noisy and hard on the pipe: take a size larger.";
   f.source(plumbing::todini_pilati_1988);
 }

@@ -19,7 +19,7 @@ TANKWRIGHT_INLINE void answer_sump_runs_over(const situation& s, answers& out) {
     f.margin("left", "left below the rim",
              map_falling(chamber.level, [&](length z) { return rim - z; }), useful_level, chamber.label);
   }
-  if (f.verdict == verdict::does_not_hold) f.happens = "The sump runs over while the pump runs";
+  if (f.verdict == verdict::does_not_hold) f.happens = "The sump runs over at its " + f.margin()->place + " while the pump runs";
   f.source(plumbing::rehbock_1929);
 }
 

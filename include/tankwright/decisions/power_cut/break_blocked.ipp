@@ -15,7 +15,8 @@ TANKWRIGHT_INLINE void answer_break_blocked(const situation& s, answers& out) {
   if (!breaks) return;
   finding& f = out.ask(break_blocked);
   using enum plumbing::power_cut_failure;
-  detail::add_failures(f, s, {siphon_break_blocked, all_breaks_blocked}, "all siphon breaks blocked");
+  detail::add_failures(f, s, {siphon_break_blocked, all_breaks_blocked}, "all siphon breaks blocked",
+                       "the siphon break of the ");
   f.note = "Algae and snails block a hole of a few millimetres; look at it every week.";
 }
 

@@ -16,7 +16,8 @@ TANKWRIGHT_INLINE void answer_check_valve_leaks(const situation& s, answers& out
                                   [](const auto& one) { return one.failure == check_valve_leaks; });
   if (!valves) return;
   finding& f = out.ask(decisions::check_valve_leaks);
-  detail::add_failures(f, s, {plumbing::power_cut_failure::check_valve_leaks}, "check valves leaking");
+  detail::add_failures(f, s, {plumbing::power_cut_failure::check_valve_leaks}, "check valves leaking",
+                       "the check valve of the ");
   for (const auto& one : failures) {
     if (one.failure == check_valve_holds) f.detail("if_tight", "left below the rim if they hold", one.margin);
   }

@@ -14,9 +14,9 @@ namespace tankwright::decisions {
 
 namespace detail {
 
-/// The cases of one kind of failure as the parts of a finding.
+/// The cases of one kind of failure as the parts of a finding. `if_it`: "the check valve of the ".
 inline bool add_failures(finding& f, const situation& s, std::initializer_list<plumbing::power_cut_failure> kinds,
-                         std::string_view of_all) {
+                         std::string_view of_all, const std::string& if_it) {
   const plumbing_case& c = s.plumbing();
   estimate<volume> most{};
   std::string worst;
@@ -32,8 +32,8 @@ inline bool add_failures(finding& f, const situation& s, std::initializer_list<p
   if (!f.deciding) return false;
   if (most.central.value() > 0.0) {
     f.detail("floor", "runs onto the floor", most, worst);
-    f.happens =
-        said(s, most.central) + " run onto the floor when the power fails with that blocked or leaking: " + worst;
+    f.happens = "If " + (worst == of_all ? std::string{"all of them fail"} : if_it + worst + " fails") + ", " +
+                said(s, most.central) + " run onto the floor when the power does";
   }
   f.source(plumbing::rehbock_1929);
   return true;

@@ -19,8 +19,8 @@ TANKWRIGHT_INLINE void answer_pump_restart(const situation& s, answers& out) {
   f.detail("until_over", "until water runs over the edge again", again.until_it_runs_over);
   if (again.runs_dry) f.verdict = worse_of(f.verdict, verdict::does_not_hold);
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = again.runs_dry ? "The pump's chamber runs dry before the display runs over again"
-                               : "The pump draws air before the display runs over again";
+    f.happens = again.runs_dry ? "When the power comes back, the pump's chamber runs dry before the display runs over again"
+                               : "When the power comes back, the pump draws air before the display runs over again";
   }
   f.source(plumbing::hydraulic_institute_9_8).source(plumbing::gordon_1970);
 }

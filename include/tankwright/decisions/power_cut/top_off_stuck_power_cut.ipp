@@ -23,8 +23,8 @@ TANKWRIGHT_INLINE void answer_top_off_stuck_power_cut(const situation& s, answer
   f.detail("reservoir", "of the reservoir in the sump", room->top_off->reservoir.get());
   if (cut.on_the_floor.central.value() > 0.0) {
     f.detail("floor", "runs onto the floor", cut.on_the_floor);
-    f.happens = said(s, cut.on_the_floor.central) +
-                " run onto the floor when the power fails after the top-off has stuck open";
+    f.happens = "If the power fails after the top-off has stuck open, " + said(s, cut.on_the_floor.central) +
+                " run onto the floor";
   }
   f.source(plumbing::rehbock_1929);
 }

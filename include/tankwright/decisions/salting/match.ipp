@@ -67,13 +67,13 @@ TANKWRIGHT_INLINE void answer_salinity_match(const situation& s, answers& out) {
   const double high = now.high.value() - target.low.value();
   const double most = std::max(std::fabs(low), std::fabs(high));
   const double least = low <= 0.0 && high >= 0.0 ? 0.0 : std::min(std::fabs(low), std::fabs(high));
-  const double near = c.in.match_within.value();
+  const double wanted = c.in.match_within.value();
   constexpr std::string_view why = "the bands of both readings";
   f.answer("apart", "new water minus older tank", amount{"practical_salinity", low, apart, high, why});
   f.limit("near_enough", "may differ by", c.in.match_within);
   f.margin("left", "nearer than that by",
-           estimate<practical_salinity>{practical_salinity{near - most}, practical_salinity{near - std::fabs(apart)},
-                                        practical_salinity{near - least}, why},
+           estimate<practical_salinity>{practical_salinity{wanted - most}, practical_salinity{wanted - std::fabs(apart)},
+                                        practical_salinity{wanted - least}, why},
            practical_salinity{0.0});
   f.detail("now", "new water now", now);
   f.source(water::feistel_2008).source(water::millero_2008);

@@ -270,13 +270,13 @@ class network {
     };
     double at_start = 0.0;
     for (const link& k : links) at_start -= (k.q_next - k.q) * (k.q_next - k.q) / k.gradient;
-    const double small = -0.1 * at_start;
-    if (slope_at(1.0) <= small) return 1.0;
+    const double flat = -0.1 * at_start;
+    if (slope_at(1.0) <= flat) return 1.0;
     double low = 0.0, high = 1.0;
     for (int i = 0; i < 60; ++i) {
       const double middle = 0.5 * (low + high);
       const double slope = slope_at(middle);
-      if (std::fabs(slope) <= small) return middle;
+      if (std::fabs(slope) <= flat) return middle;
       (slope < 0.0 ? low : high) = middle;
     }
     return high;  // just past a wall: the next step starts on its steep side

@@ -139,7 +139,7 @@ template <class T>
 
 /// Newton's method on the slope, for four summits side by side, kept within its bracket.
 template <class T>
-void climb(const midline<T>& line, summit<T>* first, std::size_t size, T near) noexcept {
+void climb(const midline<T>& line, summit<T>* first, std::size_t size, T close) noexcept {
   std::array<T, 4> y;
   for (int round = 0; round < 60; ++round) {
     for (std::size_t j = 0; j < 4; ++j) y[j] = first[std::min(j, size - 1)].y;
@@ -152,7 +152,7 @@ void climb(const midline<T>& line, summit<T>* first, std::size_t size, T near) n
       ((f.slope >= T(0)) == s.rises ? s.low : s.high) = s.y;
       const T step = -f.slope / f.curve, next = s.y + step;
       const bool inside = next > s.low && next < s.high;
-      s.found = (inside && std::fabs(step) <= near) || s.high - s.low <= T(1e-7L);
+      s.found = (inside && std::fabs(step) <= close) || s.high - s.low <= T(1e-7L);
       s.value = inside && s.found ? f.value + step * f.slope / T(2) : f.value;
       if (inside || !s.found) s.y = inside ? next : (s.low + s.high) / T(2);
       all = all && s.found;

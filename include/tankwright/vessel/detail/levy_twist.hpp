@@ -47,9 +47,9 @@ template <class T>
     modes.solve(i + 1);
     const mode<T> f = modes[i];
     const T* own = at_top ? f.c + 2 : f.c;
-    const T* far = at_top ? f.c : f.c + 2;
+    const T* other = at_top ? f.c : f.c + 2;
     const T k2 = f.k * f.k, s = f.k * load.from_line;
-    const T slope = own[1] - own[0] + modes.across_height(i) * (far[0] + far[1] * (f.k - T(1))) +
+    const T slope = own[1] - own[0] + modes.across_height(i) * (other[0] + other[1] * (f.k - T(1))) +
                     f.line * (T(4) * slope_inward + direction * load.side * modes.from_level(i, at_top) * (T(2) + s));
     const T term = k2 * slope - f.size * (of_constant + of_slope / f.k) / k2;
     sum += term;
