@@ -203,12 +203,13 @@ await test('a text that is no length is said beside the box, kept over a reload,
   const page = await openPage(chromium, file);
   await goTo(page, 'plumbing');
   const id = field('plumbing.return[1].below_edge');
+  const before = await given(page, 'plumbing.return[1].below_edge');
   await page.focus(`#${id}`);
   await typeOver(page, 'banana');
   holds(await page.$eval(`#${id}`, (e) => e.getAttribute('aria-invalid') === 'true' && e.value === 'banana'), 'the box is not marked, or what was typed is gone');
   const said = await page.$eval(`#${id}-bad`, (e) => e.textContent);
   holds(/banana|number|length/.test(said), `says: ${said}`);
-  same(await given(page, 'plumbing.return[1].below_edge'), '35 mm', 'the plan');
+  same(await given(page, 'plumbing.return[1].below_edge'), before, 'the plan');
   await page.reload();
   await ready(page);
   await settled(page);
@@ -333,12 +334,21 @@ await test('bands come when the hand is still; a verdict is shown as being check
 await test('a remedy is found, set by its button, makes the finding hold by its chance, and is taken back', async () => {
   const page = await openPage(chromium, file);
   await checked(page);
-  const id = 'vessel.lids';
-  same(await verdictOf(page, id), 'does not hold', 'the verdict before');
-  await page.evaluate((f) => document.querySelector(`#f-${CSS.escape(f)} > .row-head`).click(), id);
-  await settled(page);
-  await page.evaluate((f) => document.querySelector(`#f-${CSS.escape(f)} .cures .main`)?.click(), id);
-  await page.waitForSelector('.cure', { timeout: 120000 });
+  // Not everything can be mended by what can still be chosen: the first that can.
+  const open = await page.evaluate(() => tankwright.store.state.report.findings.filter((f) => f.verdict === 'does not hold' && f.margin && !f.recommendation).map((f) => f.id));
+  let id = null;
+  for (const candidate of open) {
+    await page.evaluate((f) => tankwright.store.set({ open: f }), candidate);
+    await settled(page);
+    await page.evaluate((f) => document.querySelector(`#f-${CSS.escape(f)} .cures .main`)?.click(), candidate);
+    await page.waitForFunction((f) => ['known', 'failed'].includes(tankwright.store.state.cures[f]?.state), { timeout: 240000 }, candidate);
+    await settled(page);
+    if (await page.$('.cure')) {
+      id = candidate;
+      break;
+    }
+  }
+  holds(id, `no remedy for any of ${open.join(', ')}`);
   const before = await page.evaluate(() => tankwright.store.state.text);
   await page.evaluate(() => document.querySelector('.cure').click());
   await page.waitForFunction((t) => tankwright.store.state.text !== t, { timeout: 10000 }, before);

@@ -94,15 +94,15 @@ export class Engine {
         ? e
         : new CannotCalculate(`The calculations did not start in this browser (${e.message}).`);
     }
-    this.prepareThorough();
+    setTimeout(() => this.thorough ?? this.prepareThorough(), 400); // not while the page is being drawn
   }
   prepareThorough() {
-    this.thorough = new Helper(this.source, this.module, () => {});
+    this.thorough = new Helper(this.source, this.module, () => {}, 'load');
   }
   /** After a crash: a new worker. Its plan is what the caller reads into it next. */
   async revive() {
     this.quick.die('replaced');
-    this.quick = new Helper(this.source, this.module, () => {});
+    this.quick = new Helper(this.source, this.module, () => {}, 'load');
     await this.quick.ready;
   }
   ask(op, args) {
@@ -110,8 +110,8 @@ export class Engine {
   }
   /** A long question. What still runs is stopped first. */
   async askThorough(op, args, progress) {
-    if (this.thorough.busy || this.thorough.dead) {
-      this.thorough.die('stopped');
+    if (!this.thorough || this.thorough.busy || this.thorough.dead) {
+      this.thorough?.die('stopped');
       this.prepareThorough();
     }
     const helper = this.thorough;
@@ -132,7 +132,7 @@ export class Engine {
   async startFormulas() {
     const list = await unpacked('formulas-list').json();
     const module = await moduleFromPage('module-formulas');
-    this.formulas = new Helper(this.source, module, () => {}, 'startFormulas');
+    this.formulas = new Helper(this.source, module, () => {}, 'load');
     await this.formulas.ready;
     return list;
   }

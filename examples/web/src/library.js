@@ -12,6 +12,11 @@ export class LibraryError extends Error {
 const encoder = new TextEncoder();
 const decoder = new TextDecoder();
 
+/** What was left out of the module, because the page never calls it. */
+const missing = (name) => () => {
+  throw new WebAssembly.RuntimeError(`the module was built without ${name}`);
+};
+
 /** Everything that the module asks of its surroundings: a place for its last words, and who is told how far it is. */
 function surroundings(module, memory, progress) {
   const given = {
@@ -39,7 +44,7 @@ function surroundings(module, memory, progress) {
   };
   const imports = {};
   for (const { module: from, name } of WebAssembly.Module.imports(module)) {
-    (imports[from] ||= {})[name] = given[name] || (() => 0);
+    (imports[from] ||= {})[name] = given[name] ?? (from === 'env' && name.startsWith('_Z') ? missing(name) : () => 0);
   }
   return imports;
 }

@@ -104,7 +104,7 @@ export class Store {
     s.us = s.root.given.units?.text === 'us';
     s.mistakes = this.located(mistakes);
     s.byPath = new Map(s.mistakes.map((m) => [m.own, m]));
-    if (report) s.report = report;
+    if (report) s.report = { ...report, figures: s.report?.figures ?? [] };
     s.stale = !report; // the report is that of the last plan without mistakes
     s.checked = false;
     s.chances = null;
@@ -114,7 +114,15 @@ export class Store {
     this.engine.stopThorough();
     this.keep();
     this.redraw();
-    if (report) this.checkSoon();
+    if (report) {
+      this.draw(this.touched);
+      this.checkSoon();
+    }
+  }
+  /** The pictures of the plan, after its findings. */
+  async draw(touched) {
+    const figures = await this.engine.ask('figures').catch(() => null);
+    if (figures && touched === this.touched) this.set({ report: { ...this.state.report, figures } });
   }
   located(mistakes) {
     const { root } = this.state;

@@ -70,7 +70,7 @@ function state() {
   const values = library.call('tw_plan_values', [plan], 'json').values;
   const mistakes = library.call('tw_plan_validate', [plan], 'json').mistakes;
   const text = library.call('tw_plan_write', [plan, json], 'text');
-  return { values, mistakes, text, report: mistakes.length === 0 ? report(figures) : null };
+  return { values, mistakes, text, report: mistakes.length === 0 ? report(0) : null };
 }
 
 function apply({ op, path, text, si, unit, quantity }) {
@@ -93,8 +93,12 @@ const operations = {
       decisions: library.call('tw_decisions', [], 'json').decisions,
     };
   },
-  async startFormulas({ module }) {
-    library = await Library.make(module);
+  /** A module whose keys are not asked for: the formulas, or a second helper with the plan. */
+  async load({ module }) {
+    library = await Library.make(module, (done, of) => {
+      postMessage({ id: told, progress: [done, of] });
+      return 0;
+    });
   },
   /** One formula by its name; its numbers with their words. */
   formula({ name, fields, us }) {
@@ -144,6 +148,8 @@ const operations = {
     return { ...moved, text: library.call('tw_plan_get', [plan, path], 'text') };
   },
   state,
+  /** The pictures, after the findings are on the screen. */
+  figures: () => report(figures).figures,
   /** The same number in another unit, as a text that gives it back. */
   inUnit({ quantity, unit, si }) {
     return library.written(quantity, unit, si);
