@@ -12,6 +12,6 @@ mapfile -t texts < <(git ls-files '*.md' '*.hpp' '*.ipp' '*.cpp' '*.h' '*.c' '*.
 mapfile -t scripts < <(git ls-files '*.sh'; echo .ci/run)
 mapfile -t pythons < <(git ls-files '*.py')
 codespell --quiet-level 3 --ignore-words tests/lint/words.txt "${texts[@]}"
-shellcheck -x "${scripts[@]}"
+shellcheck -x --severity=warning "${scripts[@]}"
 pyflakes3 "${pythons[@]}"
 echo "${#texts[@]} texts, ${#scripts[@]} scripts, ${#pythons[@]} Python files: nothing misspelt, no faults"

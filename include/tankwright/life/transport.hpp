@@ -28,16 +28,16 @@ struct closed_bag {
   required<mass_flow> uses;     ///< oxygen, of all animals in it
   required<practical_salinity> salinity;
   required<tankwright::temperature> temperature;
-  double ph = 8.1;          ///< total scale, at first
-  double alkalinity = 2.4;  ///< milliequivalents per litre
-  double quotient = 0.9;    ///< carbon dioxide for oxygen, mole for mole
+  double ph = 8.1;          ///< [1] total scale, at first
+  double alkalinity = 2.4;  ///< [meq/L]
+  double quotient = 0.9;    ///< [1] carbon dioxide for oxygen, mole for mole
 };
 
 struct bag_state {
   mass oxygen_left;                       ///< in gas and water
   mass_concentration oxygen;              ///< dissolved, in equilibrium with the gas
   mass_concentration carbon_dioxide;      ///< dissolved
-  double ph;                              ///< total scale
+  double ph;                              ///< [1] total scale
   estimate<water::total_ammonia> ammonia;
   estimate<mass_concentration> free_closed;  ///< free ammonia at this pH, as NH3
   estimate<mass_concentration> free_opened;  ///< at the pH of the tank: what the first air makes of it
@@ -86,7 +86,7 @@ struct bag_numbers {
 /// @param bag    water 1 mL to 1000 m^3; gas 0 to 1000 m^3 with oxygen 0 to 1; oxygen used 0 to 1 kg/h; salinity 19 to
 ///               40; temperature 2 to 35 degC; pH and alkalinity at first; quotient 0.1 to 2
 /// @param time   closed, 0 to 10 000 h
-/// @param opened pH that opening leads to, total scale: that of the tank
+/// @param opened pH [1] that opening leads to, total scale: that of the tank
 /// @param policy `extrapolate` to go past these ranges
 /// @return       what is in gas and water
 /// @throws       invalid_input, out_of_range, no_convergence

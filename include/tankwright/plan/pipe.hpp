@@ -8,12 +8,6 @@
 #include <tankwright/plan/description.hpp>
 #include <tankwright/plumbing/pvc_schedule.hpp>
 
-namespace tankwright::plumbing {
-class loss_coefficient;
-class pipe_bore;
-struct pipe_run;
-}  // namespace tankwright::plumbing
-
 namespace tankwright::plan {
 
 /// A bore, by measure or by nominal size: one of the two is given.

@@ -125,7 +125,6 @@ struct heat_week {
   value<velocity> fan{};
   value<tankwright::power> chiller{};
   value<temperature> night{};
-  value<duration> lasts = by_default(days(7.0));
   std::string note{};
 };
 

@@ -199,7 +199,6 @@ TANKWRIGHT_INLINE void describe(visitor& key, heat_week& s) {
                              .step = watts(50.0), .doubt = usual::label_power});
   key("night", s.night, {.means = "temperature that the room goes down to in the mean with the windows open at night",
                          .limits = detail::indoors, .doubt = kelvin_steps(1.5)});
-  key("lasts", s.lasts, {.means = "how long it is hot", .limits = usual::span, .set_by = wanted});
   describe_note(key, s.note);
 }
 

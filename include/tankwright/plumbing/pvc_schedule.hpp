@@ -8,6 +8,7 @@ namespace tankwright::plumbing {
 enum class pvc_schedule { schedule_40, schedule_80 };
 
 // Declared ahead, for a plan that says how to make them: `pipe_run.hpp`.
+class loss_coefficient;
 class pipe_bore;
 struct pipe_run;
 

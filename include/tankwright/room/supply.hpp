@@ -46,7 +46,7 @@ inline constexpr double tripping_share = 0.5;
 struct plugged_in {
   std::string label = "device";
   required<power> draws;
-  double power_factor = 1.0;
+  double power_factor = 1.0;  ///< [1] real power over apparent power
 };
 
 /// A battery with its inverter.

@@ -33,9 +33,9 @@ inline constexpr limits carbonate_added_limits{"carbon dioxide", "mmol/L", {0.0,
 
 /// Constants of carbonic acid in seawater on the total scale, as negative logarithms, and the solubility of its gas.
 struct carbonate_constants {
-  double pk1;
-  double pk2;
-  double solubility;  ///< K0, mol/(L atm) with a kilogram of seawater for 1/1.025 L
+  double pk1;         ///< [1]
+  double pk2;         ///< [1]
+  double solubility;  ///< [mol/(L atm)] K0, mol/(L atm) with a kilogram of seawater for 1/1.025 L
 };
 
 namespace kernel {
@@ -79,17 +79,17 @@ template <class T>
 
 /// Water with some gas over it, closed.
 struct closed_water {
-  required<double> ph;          ///< total scale, before
-  required<double> alkalinity;  ///< milliequivalents per litre; it stays
+  required<double> ph;          ///< [1] total scale, before
+  required<double> alkalinity;  ///< [meq/L]; it stays
   required<practical_salinity> salinity;
   required<tankwright::temperature> temperature;
-  double gas_over_water = 0.0;  ///< volume of gas over volume of water; without carbon dioxide at first
+  double gas_over_water = 0.0;  ///< [1] volume of gas over volume of water; without carbon dioxide at first
 };
 
 struct breathed_water {
-  double ph;                           ///< total scale, after
+  double ph;                           ///< [1] total scale, after
   mass_concentration carbon_dioxide;   ///< dissolved gas, CO2
-  double partial_pressure;             ///< of carbon dioxide, in atmospheres
+  double partial_pressure;             ///< [atm] of carbon dioxide, in atmospheres
 };
 
 /// pH of a closed water after breath has gone into it.
@@ -98,7 +98,7 @@ struct breathed_water {
 ///
 /// @param closed pH before 4 to 10, total scale; alkalinity 0.01 to 100 meq/L; salinity 19 to 43; temperature 2 to 35
 ///               degC; gas over water 0 to 1e6
-/// @param added  carbon dioxide for each litre of water, mmol/L, 0 to 10 000
+/// @param added  carbon dioxide [mmol/L] for each litre of water, 0 to 10 000
 /// @param policy `extrapolate` to go past these ranges
 /// @return       pH, dissolved carbon dioxide, its partial pressure
 /// @throws       invalid_input, out_of_range, no_convergence

@@ -15,8 +15,8 @@ namespace tankwright::water {
 
 /// A level that falls evenly, with water changes at equal intervals that bring water as it was at first.
 struct falling_level {
-  required<double> start;
-  required<double> falls_a_day;
+  required<double> start;        ///< [1] in any unit
+  required<double> falls_a_day;  ///< [1/d] in that unit
   required<duration> time;
   proportion changed = fraction(0.0);  ///< part of the water at a time
   duration every = days(7.0);
@@ -32,7 +32,7 @@ inline constexpr limits falling_every_limits{"time between changes", "d", {1e-3,
 ///
 ///   7.147 mg/L for 1 dKH (0.35663 meq/L)
 ///
-/// @param degrees fall of the alkalinity in dKH
+/// @param degrees fall of the alkalinity [dKH]
 /// @return        fall of the calcium
 /// @throws        nothing
 /// @accuracy      exact for calcium carbonate; magnesium takes its place for some per cent
@@ -47,7 +47,7 @@ inline constexpr limits falling_every_limits{"time between changes", "d", {1e-3,
 ///
 /// @param level start 0 to 1e6; fall in a day 0 to 1e6; time 0 to a century; part changed 0 to 1 at intervals of a
 ///              minute and a half to a century
-/// @return      level, in the unit of the start; negative where it would be used up
+/// @return      level [1], in the unit of the start; negative where it would be used up
 /// @throws      invalid_input
 /// @accuracy    exact for an even fall; what grows takes more each month
 /// @source      mass balance
