@@ -41,7 +41,8 @@ def make(library: Path, folder: Path) -> Path:
     info = f'tankwright-{release}.dist-info'
     content = {f'tankwright/{p.name}': p.read_bytes() for p in sorted((HERE / 'tankwright').iterdir())
                if p.suffix in ('.py', '.pyi') or p.name == 'py.typed'}
-    content[f'tankwright/{library.name}'] = stripped(library)
+    own = re.sub(r'\.so[.0-9]*$', '.so', library.name)  # however long a version the file is named with
+    content[f'tankwright/{own}'] = stripped(library)
     content[f'{info}/METADATA'] = (
         f'Metadata-Version: 2.1\nName: tankwright\nVersion: {release}\n'
         'Summary: Engineering calculations for people who build large saltwater displays by hand\n'

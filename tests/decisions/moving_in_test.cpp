@@ -512,11 +512,11 @@ TEST_CASE("what is missing is said, what is not described is not asked, and noth
   CHECK(answered(b, decisions::system_state{}).findings.empty());
   plan::set(b, "life.surface[1].area", "2 m2");
   const auto surfaces = answered(b, decisions::system_state{});
-  for (const std::string_view id : {"life.filter_today", "life.filter_later", "life.free_ammonia"}) {
+  for (const std::string_view id : {"life.filter_today", "life.filter_later", "life.free_ammonia", "life.feed_today"}) {
     CHECK(surfaces.at(id).verdict == verdict::not_enough_known);
     CHECK_FALSE(surfaces.at(id).measure_next.empty());
   }
-  CHECK(surfaces.findings.size() == 3);
+  CHECK(surfaces.findings.size() == 4);
   auto hot = known_state();
   hot.water.temperature = celsius(33.0);  // past the range of films: those findings alone are silent
   const auto silenced = answered(moving_in(), hot);

@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: BSL-1.0
 """Every TOML listing in docs/guides is a plan that is read without a mistake and assessed, and answers what the comment before
-it says: `<!-- plan: sump.power_cut sump.running -->`. Usage: plans.py COMMISSION ROOT"""
+it says: `<!-- plan: sump.power_cut sump.running -->`. A listing after `<!-- part -->` is a piece of a plan: whatever is wrong
+with it may only be that something is missing. Usage: plans.py COMMISSION ROOT"""
 import json
 import re
 import subprocess
@@ -9,7 +10,8 @@ import tempfile
 from pathlib import Path
 
 program, root = sys.argv[1], Path(sys.argv[2])
-LISTING = re.compile(r'(?:<!-- plan: ([a-z_. ]+) -->\n)?^```toml\n(.*?)^```', re.S | re.M)
+LISTING = re.compile(r'(?:<!-- (part|plan: [a-z_. ]+) -->\n)?^```toml\n(.*?)^```', re.S | re.M)
+MISSING = re.compile(r': (is missing|needs one of)\b')
 NO_PLAN = {'front-ends', 'plan-file', 'reading-and-writing-quantities'}  # guides to files and calls, not to a day of the job
 bad = plans = 0
 
@@ -31,6 +33,12 @@ for page in sorted((root / 'docs' / 'guides').rglob('*.md')):
             file.write(text)
             file.flush()
             run = subprocess.run([program, '--json', file.name], capture_output=True, text=True)
+        if answers == 'part':
+            for mistake in run.stderr.splitlines():
+                if not MISSING.search(mistake):
+                    complain(f'{where}: {mistake}')
+            continue
+        answers = answers.removeprefix('plan: ')
         if run.returncode != 0:
             complain(f'{where}: {run.stderr.strip() or run.returncode}')
             continue

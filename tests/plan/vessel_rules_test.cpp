@@ -161,7 +161,7 @@ TEST_CASE("vessel rules: the floor and the sump that stands on it") {
   accepted(with_sump, {});
   accepted(with_sump, {{"vessel.floor.footprint", "0.54 m²"}});
   refused(with_sump, {{"vessel.floor.footprint", "0.53 m²"}}, "plumbing.sump.chamber",
-          "of chambers is more than the footprint it stands in", "vessel.floor.footprint");
+          "0.54 m² of chambers does not fit under the display", "vessel.floor.footprint");
   accepted(with_sump, {{"vessel.floor.footprint", "0.53 m²"}, {"vessel.floor.sump_below", "false"}});
 }
 
@@ -174,11 +174,11 @@ TEST_CASE("vessel rules: brace, lids and view fit over and into the display") {
   refused(lagoon(), {{"vessel.brace.span", "10 m"}}, "vessel.brace.span", "is longer than the display, 2.6 m",
           "vessel.length");
   refused(lagoon(), {{"vessel.brace.depth", "90 in"}}, "vessel.brace.depth",
-          "upright is more than the brace is long, 1 m", "vessel.brace.span");
+          "upright is more than the brace is long, 39.37 in", "vessel.brace.span");
   refused(lagoon(), {{"vessel.brace.count", "20"}, {"vessel.brace.breadth", "450 mm"}}, "vessel.brace.breadth",
           "9 m of braces side by side is more than their rail, 2.4 m", "vessel.brace.rail");
   refused(lagoon(), {{"vessel.brace.load[1].at", "1.3 m"}}, "vessel.brace.load[front light].at",
-          "is beside the brace, which is long 1 m", "vessel.brace.span");
+          "1.3 m from its end is past the other end of the brace, which spans 1 m", "vessel.brace.span");
   refused(lagoon(), {{"vessel.brace.material", "annealed glass"}}, "vessel.brace.modulus", "is given beside material",
           "vessel.brace.material");
   plan::build unknown = lagoon();
@@ -204,7 +204,7 @@ TEST_CASE("vessel rules: the overflow in its display") {
   accepted(build,
            {{"plumbing.overflow.crest_height", "0.803 m"}, {"plumbing.edge_to_rim", "47 mm"}});  // within the doubt
   refused(build, {{"plumbing.edge_to_rim", "50 cm"}}, "plumbing.edge_to_rim",
-          "is more than the display has above its overflow edge, 0.05 m", "vessel.height");
+          "50 cm is more than the display has above its overflow edge, 5 cm", "vessel.height");
   refused(build, {{"plumbing.overflow.width", "7 m"}}, "plumbing.overflow.width",
           "is wider than all walls of the display, 6.8 m", "vessel.length");
   refused(build, {{"plumbing.overflow.thickness", "3 m"}}, "plumbing.overflow.thickness",

@@ -205,6 +205,25 @@ void io<::tankwright::life::bacteria>::defaults(double*& at) {
   io<::tankwright::mass>::put(v.nitrite_oxidisers, at);
 }
 
+void io<::tankwright::life::bag_state>::write(answer& out, const ::tankwright::life::bag_state& v) {
+  out.begin();
+  out.key("oxygen_left");
+  io<::tankwright::mass>::write(out, v.oxygen_left);
+  out.key("oxygen");
+  io<::tankwright::mass_density>::write(out, v.oxygen);
+  out.key("carbon_dioxide");
+  io<::tankwright::mass_density>::write(out, v.carbon_dioxide);
+  out.key("ph");
+  io<double>::write(out, v.ph);
+  out.key("ammonia");
+  io<::tankwright::estimate<::tankwright::water::total_ammonia>>::write(out, v.ammonia);
+  out.key("free_closed");
+  io<::tankwright::estimate<::tankwright::mass_density>>::write(out, v.free_closed);
+  out.key("free_opened");
+  io<::tankwright::estimate<::tankwright::mass_density>>::write(out, v.free_opened);
+  out.end();
+}
+
 ::tankwright::life::loop io<::tankwright::life::loop>::read(const given& in) {
   if (std::optional<::tankwright::life::loop> by_formula; made(in, by_formula)) return *std::move(by_formula);
   return fields(in);
@@ -261,6 +280,35 @@ void io<::tankwright::life::clearing>::write(answer& out, const ::tankwright::li
   out.key("caution");
   io<::tankwright::caution>::write(out, v.caution);
   out.end();
+}
+
+::tankwright::life::closed_bag io<::tankwright::life::closed_bag>::read(const given& in) {
+  if (std::optional<::tankwright::life::closed_bag> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::life::closed_bag io<::tankwright::life::closed_bag>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"water", "gas", "oxygen", "uses", "salinity", "temperature", "ph", "alkalinity", "quotient"};
+  in.only(known);
+  ::tankwright::life::closed_bag v{.water = must<::tankwright::volume>(in, "water"), .gas = must<::tankwright::volume>(in, "gas"), .oxygen = must<::tankwright::proportion>(in, "oxygen"), .uses = must<::tankwright::mass_flow>(in, "uses"), .salinity = must<::tankwright::practical_salinity>(in, "salinity"), .temperature = must<::tankwright::temperature>(in, "temperature")};
+  if (in.has("ph")) v.ph = must<double>(in, "ph");
+  if (in.has("alkalinity")) v.alkalinity = must<double>(in, "alkalinity");
+  if (in.has("quotient")) v.quotient = must<double>(in, "quotient");
+  return v;
+}
+void io<::tankwright::life::closed_bag>::defaults(double*& at) {
+  constexpr double zeros[9] = {};
+  const double* zero = zeros;
+  static_cast<void>(zero);
+  const ::tankwright::life::closed_bag v{.water = io<::tankwright::volume>::take(zero), .gas = io<::tankwright::volume>::take(zero), .oxygen = io<::tankwright::proportion>::take(zero), .uses = io<::tankwright::mass_flow>::take(zero), .salinity = io<::tankwright::practical_salinity>::take(zero), .temperature = io<::tankwright::temperature>::take(zero)};
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  io<double>::put(v.ph, at);
+  io<double>::put(v.alkalinity, at);
+  io<double>::put(v.quotient, at);
 }
 
 ::tankwright::life::drip io<::tankwright::life::drip>::read(const given& in) {
@@ -515,6 +563,23 @@ void io<::tankwright::life::gentle_drip>::defaults(double*& at) {
   return v;
 }
 void io<::tankwright::life::growth_conditions>::defaults(double*& at) {
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
+::tankwright::life::larger_load io<::tankwright::life::larger_load>::read(const given& in) {
+  if (std::optional<::tankwright::life::larger_load> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::life::larger_load io<::tankwright::life::larger_load>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"before", "after", "growth", "net"};
+  in.only(known);
+  const ::tankwright::life::larger_load v{.before = must<::tankwright::life::nitrogen_load>(in, "before"), .after = must<::tankwright::life::nitrogen_load>(in, "after"), .growth = must<::tankwright::rate>(in, "growth"), .net = must<::tankwright::volume>(in, "net")};
+  return v;
+}
+void io<::tankwright::life::larger_load>::defaults(double*& at) {
+  not_given(at, 1);
   not_given(at, 1);
   not_given(at, 1);
   not_given(at, 1);
@@ -864,6 +929,46 @@ void io<::tankwright::life::start_up_result>::write(answer& out, const ::tankwri
   out.key("samples");
   io<std::vector<::tankwright::life::start_up_sample>>::write(out, v.samples);
   out.end();
+}
+
+void io<::tankwright::life::step_answer>::write(answer& out, const ::tankwright::life::step_answer& v) {
+  out.begin();
+  out.key("left_over");
+  io<::tankwright::water::total_ammonia>::write(out, v.left_over);
+  out.key("catches_up");
+  io<::tankwright::duration>::write(out, v.catches_up);
+  out.end();
+}
+
+void io<::tankwright::life::stocking_date>::write(answer& out, const ::tankwright::life::stocking_date& v) {
+  out.begin();
+  out.key("on");
+  io<::tankwright::duration>::write(out, v.on);
+  out.key("share");
+  io<::tankwright::proportion>::write(out, v.share);
+  out.key("left_over");
+  io<::tankwright::water::total_ammonia>::write(out, v.left_over);
+  out.end();
+}
+
+::tankwright::life::stocking_question io<::tankwright::life::stocking_question>::read(const given& in) {
+  if (std::optional<::tankwright::life::stocking_question> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::life::stocking_question io<::tankwright::life::stocking_question>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"whole", "start", "step", "rest", "growth", "net", "below"};
+  in.only(known);
+  const ::tankwright::life::stocking_question v{.whole = must<::tankwright::life::nitrogen_load>(in, "whole"), .start = must<::tankwright::proportion>(in, "start"), .step = must<::tankwright::proportion>(in, "step"), .rest = must<::tankwright::duration>(in, "rest"), .growth = must<::tankwright::rate>(in, "growth"), .net = must<::tankwright::volume>(in, "net"), .below = must<::tankwright::water::total_ammonia>(in, "below")};
+  return v;
+}
+void io<::tankwright::life::stocking_question>::defaults(double*& at) {
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
 }
 
 ::tankwright::life::swim_space io<::tankwright::life::swim_space>::read(const given& in) {
@@ -1585,26 +1690,81 @@ auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vecto
   return ::tankwright::life::compare_start_ups(a0, policy);
 }
 
+// life.ammonia_of_step
+constexpr std::string_view fields_42[] = {"before", "after", "growth", "net"};
+constexpr std::string_view required_42[] = {"before", "after", "growth", "net"};
+auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::step_answer> {
+  return ::tankwright::life::ammonia_of_step(io<::tankwright::life::larger_load>::fields(in));
+}
+void numbers_42(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::life::larger_load>::take(in);
+  io<::tankwright::life::step_answer>::put(::tankwright::life::ammonia_of_step(a0), out);
+}
+void defaults_42(double* at) {
+  io<::tankwright::life::larger_load>::defaults(at);
+}
+
+// life.stocking_dates
+constexpr std::string_view fields_43[] = {"whole", "start", "step", "rest", "growth", "net", "below"};
+constexpr std::string_view required_43[] = {"whole", "start", "step", "rest", "growth", "net", "below"};
+auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::life::stocking_date>> {
+  return ::tankwright::life::stocking_dates(io<::tankwright::life::stocking_question>::fields(in));
+}
+
 // life.match_waters
-constexpr std::string_view fields_42[] = {"bag", "tank", "limits"};
-constexpr std::string_view required_42[] = {"bag", "tank"};
-auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::water_match> {
+constexpr std::string_view fields_44[] = {"bag", "tank", "limits"};
+constexpr std::string_view required_44[] = {"bag", "tank"};
+auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::water_match> {
   const auto policy = in.policy();
   return ::tankwright::life::match_waters(io<::tankwright::life::water_pair>::fields(in), policy);
 }
 
 // life.balance_of_moved_rock
-constexpr std::string_view fields_43[] = {"proven", "share_moved", "new_load", "net"};
-constexpr std::string_view required_43[] = {"proven", "share_moved", "new_load", "net"};
-auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::rock_balance> {
+constexpr std::string_view fields_45[] = {"proven", "share_moved", "new_load", "net"};
+constexpr std::string_view required_45[] = {"proven", "share_moved", "new_load", "net"};
+auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::rock_balance> {
   return ::tankwright::life::balance_of_moved_rock(io<::tankwright::life::moved_rock>::fields(in));
 }
-void numbers_43(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_45(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::moved_rock>::take(in);
   io<::tankwright::life::rock_balance>::put(::tankwright::life::balance_of_moved_rock(a0), out);
 }
-void defaults_43(double* at) {
+void defaults_45(double* at) {
   io<::tankwright::life::moved_rock>::defaults(at);
+}
+
+// life.bag_after
+constexpr std::string_view fields_46[] = {"bag", "time", "opened"};
+constexpr std::string_view required_46[] = {"bag", "time", "opened"};
+auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::bag_state> {
+  in.only(fields_46);
+  const auto a0 = must<::tankwright::life::closed_bag>(in, "bag");
+  const auto a1 = must<::tankwright::duration>(in, "time");
+  const auto a2 = must<double>(in, "opened");
+  const auto policy = in.policy();
+  return ::tankwright::life::bag_after(a0, a1, a2, policy);
+}
+void numbers_46(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::life::closed_bag>::take(in);
+  const auto a1 = io<::tankwright::duration>::take(in);
+  const auto a2 = io<double>::take(in);
+  io<::tankwright::life::bag_state>::put(::tankwright::life::bag_after(a0, a1, a2, policy), out);
+}
+void defaults_46(double* at) {
+  io<::tankwright::life::closed_bag>::defaults(at);
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
+// life.oxygen_lasts
+constexpr std::string_view fields_47[] = {"bag", "lowest"};
+constexpr std::string_view required_47[] = {"bag", "lowest"};
+auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::duration>> {
+  in.only(fields_47);
+  const auto a0 = must<::tankwright::life::closed_bag>(in, "bag");
+  const auto a1 = must<::tankwright::mass_density>(in, "lowest");
+  const auto policy = in.policy();
+  return ::tankwright::life::oxygen_lasts(a0, a1, policy);
 }
 
 const row rows[] = {
@@ -1650,8 +1810,12 @@ const row rows[] = {
   {"life.escape_turn_radius", "tankwright::life::escape_turn_radius", "Trujillo et al. 2022", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {true, 1, 3}, &numbers_39, &defaults_39},
   {"life.simulate_start_up", "tankwright::life::simulate_start_up", "Monod equations with the constants of Metcalf & Eddy 2014; RODAS, Hairer and Wanner 1996", required_40, fields_40, true, &key_of_type<::tankwright::life::start_up_result>, &answer_with<&call_40>, &make_with<&call_40>, {false, 0, 0}, nullptr, nullptr},
   {"life.compare_start_ups", "tankwright::life::compare_start_ups", "as simulate_start_up", required_41, fields_41, true, nullptr, &answer_with<&call_41>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"life.match_waters", "tankwright::life::match_waters", "Clegg and Whitfield 1995 (free ammonia); limits from memory", required_42, fields_42, true, &key_of_type<::tankwright::life::water_match>, &answer_with<&call_42>, &make_with<&call_42>, {false, 0, 0}, nullptr, nullptr},
-  {"life.balance_of_moved_rock", "tankwright::life::balance_of_moved_rock", "mass balance; common practice: rock and animals move together, so that the bacteria keep their ammonia", required_43, fields_43, false, &key_of_type<::tankwright::life::rock_balance>, &answer_with<&call_43>, &make_with<&call_43>, {true, 4, 4}, &numbers_43, &defaults_43},
+  {"life.ammonia_of_step", "tankwright::life::ammonia_of_step", "exponential growth; mass balance", required_42, fields_42, false, &key_of_type<::tankwright::life::step_answer>, &answer_with<&call_42>, &make_with<&call_42>, {true, 4, 2}, &numbers_42, &defaults_42},
+  {"life.stocking_dates", "tankwright::life::stocking_dates", "as `ammonia_of_step`", required_43, fields_43, false, nullptr, &answer_with<&call_43>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"life.match_waters", "tankwright::life::match_waters", "Clegg and Whitfield 1995 (free ammonia); limits from memory", required_44, fields_44, true, &key_of_type<::tankwright::life::water_match>, &answer_with<&call_44>, &make_with<&call_44>, {false, 0, 0}, nullptr, nullptr},
+  {"life.balance_of_moved_rock", "tankwright::life::balance_of_moved_rock", "mass balance; common practice: rock and animals move together, so that the bacteria keep their ammonia", required_45, fields_45, false, &key_of_type<::tankwright::life::rock_balance>, &answer_with<&call_45>, &make_with<&call_45>, {true, 4, 4}, &numbers_45, &defaults_45},
+  {"life.bag_after", "tankwright::life::bag_after", "gas law; Garcia and Gordon 1992; Lueker et al. 2000; Clegg and Whitfield 1995", required_46, fields_46, true, &key_of_type<::tankwright::life::bag_state>, &answer_with<&call_46>, &make_with<&call_46>, {true, 11, 13}, &numbers_46, &defaults_46},
+  {"life.oxygen_lasts", "tankwright::life::oxygen_lasts", "as `bag_after`", required_47, fields_47, true, nullptr, &answer_with<&call_47>, nullptr, {false, 0, 0}, nullptr, nullptr},
 };
 
 }  // namespace
@@ -1665,9 +1829,10 @@ std::span<const constant> life_constants() {
     named("foam_contact_rule_high", ::tankwright::life::foam_contact_rule_high),
     named("foam_passes_rule_low", ::tankwright::life::foam_passes_rule_low),
     named("foam_passes_rule_high", ::tankwright::life::foam_passes_rule_high),
-    named("meal_excreted_in", ::tankwright::life::meal_excreted_in),
     named("oxygen_alarm", ::tankwright::life::oxygen_alarm),
     named("oxygen_emergency", ::tankwright::life::oxygen_emergency),
+    named("meal_excreted_in", ::tankwright::life::meal_excreted_in),
+    named("film_growth", ::tankwright::life::film_growth),
   };
   return all;
 }

@@ -7,6 +7,7 @@
 #include <tankwright/life/acclimation.hpp>
 #include <tankwright/life/aeration.hpp>
 #include <tankwright/life/circulation.hpp>
+#include <tankwright/life/drip_vessel.hpp>
 #include <tankwright/life/foam.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/life/meals.hpp>
@@ -19,7 +20,9 @@
 #include <tankwright/life/space.hpp>
 #include <tankwright/life/start_up.hpp>
 #include <tankwright/life/start_up_plan.hpp>
+#include <tankwright/life/stocking_steps.hpp>
 #include <tankwright/life/transfer.hpp>
+#include <tankwright/life/transport.hpp>
 
 namespace tankwright_formulas {
 
@@ -165,6 +168,20 @@ struct io<::tankwright::life::bacteria> {
 };
 
 template <>
+struct io<::tankwright::life::bag_state> {
+  static void write(answer& out, const ::tankwright::life::bag_state& v);
+  static void put(const ::tankwright::life::bag_state& v, double*& at) {
+    io<::tankwright::mass>::put(v.oxygen_left, at);
+    io<::tankwright::mass_density>::put(v.oxygen, at);
+    io<::tankwright::mass_density>::put(v.carbon_dioxide, at);
+    io<double>::put(v.ph, at);
+    io<::tankwright::estimate<::tankwright::water::total_ammonia>>::put(v.ammonia, at);
+    io<::tankwright::estimate<::tankwright::mass_density>>::put(v.free_closed, at);
+    io<::tankwright::estimate<::tankwright::mass_density>>::put(v.free_opened, at);
+  }
+};
+
+template <>
 struct io<::tankwright::life::loop> {
   static ::tankwright::life::loop read(const given& in);
   static ::tankwright::life::loop fields(const given& in);
@@ -184,6 +201,27 @@ struct io<::tankwright::life::clearance> {
 template <>
 struct io<::tankwright::life::clearing> {
   static void write(answer& out, const ::tankwright::life::clearing& v);
+};
+
+template <>
+struct io<::tankwright::life::closed_bag> {
+  static ::tankwright::life::closed_bag read(const given& in);
+  static ::tankwright::life::closed_bag fields(const given& in);
+  static ::tankwright::life::closed_bag take(const double*& at) {
+    return {.water = io<::tankwright::volume>::take(at), .gas = io<::tankwright::volume>::take(at), .oxygen = io<::tankwright::proportion>::take(at), .uses = io<::tankwright::mass_flow>::take(at), .salinity = io<::tankwright::practical_salinity>::take(at), .temperature = io<::tankwright::temperature>::take(at), .ph = io<double>::take(at), .alkalinity = io<double>::take(at), .quotient = io<double>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::life::closed_bag& v, double*& at) {
+    io<::tankwright::volume>::put(v.water, at);
+    io<::tankwright::volume>::put(v.gas, at);
+    io<::tankwright::proportion>::put(v.oxygen, at);
+    io<::tankwright::mass_flow>::put(v.uses, at);
+    io<::tankwright::practical_salinity>::put(v.salinity, at);
+    io<::tankwright::temperature>::put(v.temperature, at);
+    io<double>::put(v.ph, at);
+    io<double>::put(v.alkalinity, at);
+    io<double>::put(v.quotient, at);
+  }
 };
 
 template <>
@@ -366,6 +404,22 @@ struct io<::tankwright::life::growth_conditions> {
     io<::tankwright::mass_density>::put(v.nitrogen, at);
     io<::tankwright::mass_density>::put(v.oxygen, at);
     io<::tankwright::temperature>::put(v.temperature, at);
+  }
+};
+
+template <>
+struct io<::tankwright::life::larger_load> {
+  static ::tankwright::life::larger_load read(const given& in);
+  static ::tankwright::life::larger_load fields(const given& in);
+  static ::tankwright::life::larger_load take(const double*& at) {
+    return {.before = io<::tankwright::life::nitrogen_load>::take(at), .after = io<::tankwright::life::nitrogen_load>::take(at), .growth = io<::tankwright::rate>::take(at), .net = io<::tankwright::volume>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::life::larger_load& v, double*& at) {
+    io<::tankwright::life::nitrogen_load>::put(v.before, at);
+    io<::tankwright::life::nitrogen_load>::put(v.after, at);
+    io<::tankwright::rate>::put(v.growth, at);
+    io<::tankwright::volume>::put(v.net, at);
   }
 };
 
@@ -596,6 +650,44 @@ struct io<::tankwright::life::start_up_sample> {
 template <>
 struct io<::tankwright::life::start_up_result> {
   static void write(answer& out, const ::tankwright::life::start_up_result& v);
+};
+
+template <>
+struct io<::tankwright::life::step_answer> {
+  static void write(answer& out, const ::tankwright::life::step_answer& v);
+  static void put(const ::tankwright::life::step_answer& v, double*& at) {
+    io<::tankwright::water::total_ammonia>::put(v.left_over, at);
+    io<::tankwright::duration>::put(v.catches_up, at);
+  }
+};
+
+template <>
+struct io<::tankwright::life::stocking_date> {
+  static void write(answer& out, const ::tankwright::life::stocking_date& v);
+  static void put(const ::tankwright::life::stocking_date& v, double*& at) {
+    io<::tankwright::duration>::put(v.on, at);
+    io<::tankwright::proportion>::put(v.share, at);
+    io<::tankwright::water::total_ammonia>::put(v.left_over, at);
+  }
+};
+
+template <>
+struct io<::tankwright::life::stocking_question> {
+  static ::tankwright::life::stocking_question read(const given& in);
+  static ::tankwright::life::stocking_question fields(const given& in);
+  static ::tankwright::life::stocking_question take(const double*& at) {
+    return {.whole = io<::tankwright::life::nitrogen_load>::take(at), .start = io<::tankwright::proportion>::take(at), .step = io<::tankwright::proportion>::take(at), .rest = io<::tankwright::duration>::take(at), .growth = io<::tankwright::rate>::take(at), .net = io<::tankwright::volume>::take(at), .below = io<::tankwright::water::total_ammonia>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::life::stocking_question& v, double*& at) {
+    io<::tankwright::life::nitrogen_load>::put(v.whole, at);
+    io<::tankwright::proportion>::put(v.start, at);
+    io<::tankwright::proportion>::put(v.step, at);
+    io<::tankwright::duration>::put(v.rest, at);
+    io<::tankwright::rate>::put(v.growth, at);
+    io<::tankwright::volume>::put(v.net, at);
+    io<::tankwright::water::total_ammonia>::put(v.below, at);
+  }
 };
 
 template <>

@@ -642,10 +642,11 @@ void io<::tankwright::plumbing::overflow_box>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::drain io<::tankwright::plumbing::drain>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"pipe", "drop", "inlet_head", "strainer"};
+  static constexpr std::string_view known[] = {"pipe", "drop", "inlet_head", "strainer", "runs_full"};
   in.only(known);
   ::tankwright::plumbing::drain v{.pipe = must<::tankwright::plumbing::pipe_run>(in, "pipe"), .drop = must<::tankwright::length>(in, "drop"), .inlet_head = must<::tankwright::length>(in, "inlet_head")};
   if (in.has("strainer")) v.strainer = must<bool>(in, "strainer");
+  if (in.has("runs_full")) v.runs_full = must<bool>(in, "runs_full");
   return v;
 }
 
@@ -663,11 +664,119 @@ void io<::tankwright::plumbing::drain_answer>::write(answer& out, const ::tankwr
   io<::tankwright::estimate<::tankwright::flow_rate>>::write(out, v.full);
   out.key("inlet");
   io<::tankwright::estimate<::tankwright::flow_rate>>::write(out, v.inlet);
+  out.key("carries");
+  io<::tankwright::estimate<::tankwright::flow_rate>>::write(out, v.carries);
   out.key("surely");
   io<::tankwright::flow_rate>::write(out, v.surely);
   out.key("caution");
   io<::tankwright::caution>::write(out, v.caution);
   out.end();
+}
+
+void io<::tankwright::plumbing::drains_blocked_answer>::write(answer& out, const ::tankwright::plumbing::drains_blocked_answer& v) {
+  out.begin();
+  out.key("delivered");
+  io<::tankwright::estimate<::tankwright::volume>>::write(out, v.delivered);
+  out.key("over_edge");
+  io<::tankwright::estimate<::tankwright::length>>::write(out, v.over_edge);
+  out.key("margin");
+  io<::tankwright::estimate<::tankwright::length>>::write(out, v.margin);
+  out.key("on_the_floor");
+  io<::tankwright::estimate<::tankwright::volume>>::write(out, v.on_the_floor);
+  out.key("until_dry");
+  io<::tankwright::duration>::write(out, v.until_dry);
+  out.key("caution");
+  io<::tankwright::caution>::write(out, v.caution);
+  out.end();
+}
+
+::tankwright::plumbing::sump io<::tankwright::plumbing::sump>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::sump> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::sump io<::tankwright::plumbing::sump>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"rim", "running_level", "chambers", "baffles"};
+  in.only(known);
+  ::tankwright::plumbing::sump v{.rim = must<::tankwright::length>(in, "rim"), .running_level = must<::tankwright::length>(in, "running_level"), .chambers = may_or<std::vector<::tankwright::plumbing::chamber>>(in, "chambers", [] { return std::vector<::tankwright::plumbing::chamber>{}; })};
+  if (in.has("baffles")) v.baffles = must<std::vector<::tankwright::plumbing::baffle>>(in, "baffles");
+  return v;
+}
+
+::tankwright::plumbing::return_line io<::tankwright::plumbing::return_line>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::return_line> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::return_line io<::tankwright::plumbing::return_line>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"label", "flow", "outlet_below_edge", "break_below_edge", "pipe", "check_valve"};
+  in.only(known);
+  ::tankwright::plumbing::return_line v{.label = may_or<std::string>(in, "label", [] { return std::string{}; }), .flow = must<::tankwright::flow_rate>(in, "flow"), .outlet_below_edge = must<::tankwright::length>(in, "outlet_below_edge")};
+  if (in.has("break_below_edge")) v.break_below_edge = must<std::optional<::tankwright::length>>(in, "break_below_edge");
+  if (in.has("pipe")) v.pipe = must<std::optional<::tankwright::plumbing::pipe_run>>(in, "pipe");
+  if (in.has("check_valve")) v.check_valve = must<bool>(in, "check_valve");
+  return v;
+}
+
+::tankwright::plumbing::shared_pipe io<::tankwright::plumbing::shared_pipe>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::shared_pipe> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::shared_pipe io<::tankwright::plumbing::shared_pipe>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"pipe", "returns", "check_valve"};
+  in.only(known);
+  ::tankwright::plumbing::shared_pipe v{.pipe = must<::tankwright::plumbing::pipe_run>(in, "pipe")};
+  if (in.has("returns")) v.returns = must<std::vector<std::string>>(in, "returns");
+  if (in.has("check_valve")) v.check_valve = must<bool>(in, "check_valve");
+  return v;
+}
+
+::tankwright::plumbing::power_cut_input io<::tankwright::plumbing::power_cut_input>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::power_cut_input> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::power_cut_input io<::tankwright::plumbing::power_cut_input>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
+  in.only(known);
+  ::tankwright::plumbing::power_cut_input v{.display = must<::tankwright::plumbing::display_tank>(in, "display"), .sump = must<::tankwright::plumbing::sump>(in, "sump"), .returns = may_or<std::vector<::tankwright::plumbing::return_line>>(in, "returns", [] { return std::vector<::tankwright::plumbing::return_line>{}; }), .edge_above_floor = must<::tankwright::length>(in, "edge_above_floor")};
+  if (in.has("shared_pipes")) v.shared_pipes = must<std::vector<::tankwright::plumbing::shared_pipe>>(in, "shared_pipes");
+  if (in.has("water")) v.water = must<::tankwright::water::liquid>(in, "water");
+  if (in.has("drains_into")) v.drains_into = must<std::size_t>(in, "drains_into");
+  if (in.has("breaks_blocked")) v.breaks_blocked = must<bool>(in, "breaks_blocked");
+  if (in.has("check_valves")) v.check_valves = must<::tankwright::plumbing::check_valve_state>(in, "check_valves");
+  if (in.has("check_valve_leak")) v.check_valve_leak = must<::tankwright::proportion>(in, "check_valve_leak");
+  if (in.has("topped_up")) v.topped_up = must<::tankwright::volume>(in, "topped_up");
+  if (in.has("area_uncertainty")) v.area_uncertainty = must<::tankwright::proportion>(in, "area_uncertainty");
+  if (in.has("level_uncertainty")) v.level_uncertainty = must<::tankwright::length>(in, "level_uncertainty");
+  if (in.has("flow_uncertainty")) v.flow_uncertainty = must<::tankwright::proportion>(in, "flow_uncertainty");
+  if (in.has("reserve")) v.reserve = must<::tankwright::length>(in, "reserve");
+  return v;
+}
+
+::tankwright::plumbing::pump_inlet io<::tankwright::plumbing::pump_inlet>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::pump_inlet> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::pump_inlet io<::tankwright::plumbing::pump_inlet>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"above_floor", "bore"};
+  in.only(known);
+  const ::tankwright::plumbing::pump_inlet v{.above_floor = must<::tankwright::length>(in, "above_floor"), .bore = must<::tankwright::plumbing::pipe_bore>(in, "bore")};
+  return v;
+}
+void io<::tankwright::plumbing::pump_inlet>::defaults(double*& at) {
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
+::tankwright::plumbing::drains_blocked_input io<::tankwright::plumbing::drains_blocked_input>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::drains_blocked_input> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::drains_blocked_input io<::tankwright::plumbing::drains_blocked_input>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"system", "edge_to_rim", "inlet", "top_off"};
+  in.only(known);
+  ::tankwright::plumbing::drains_blocked_input v{.system = must<::tankwright::plumbing::power_cut_input>(in, "system"), .edge_to_rim = must<::tankwright::length>(in, "edge_to_rim")};
+  if (in.has("inlet")) v.inlet = must<std::optional<::tankwright::plumbing::pump_inlet>>(in, "inlet");
+  if (in.has("top_off")) v.top_off = must<::tankwright::volume>(in, "top_off");
+  return v;
 }
 
 ::tankwright::plumbing::edge_tail io<::tankwright::plumbing::edge_tail>::read(const given& in) {
@@ -957,6 +1066,26 @@ void io<::tankwright::plumbing::levelling>::defaults(double*& at) {
   io<::tankwright::length>::put(v.to, at);
 }
 
+::tankwright::plumbing::loose_grains io<::tankwright::plumbing::loose_grains>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::loose_grains> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::loose_grains io<::tankwright::plumbing::loose_grains>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"size", "density"};
+  in.only(known);
+  ::tankwright::plumbing::loose_grains v{.size = must<::tankwright::length>(in, "size")};
+  if (in.has("density")) v.density = must<::tankwright::mass_density>(in, "density");
+  return v;
+}
+void io<::tankwright::plumbing::loose_grains>::defaults(double*& at) {
+  constexpr double zeros[2] = {};
+  const double* zero = zeros;
+  static_cast<void>(zero);
+  const ::tankwright::plumbing::loose_grains v{.size = io<::tankwright::length>::take(zero)};
+  not_given(at, 1);
+  io<::tankwright::mass_density>::put(v.density, at);
+}
+
 ::tankwright::plumbing::lying_cylinder io<::tankwright::plumbing::lying_cylinder>::read(const given& in) {
   if (std::optional<::tankwright::plumbing::lying_cylinder> by_formula; made(in, by_formula)) return *std::move(by_formula);
   return fields(in);
@@ -1221,67 +1350,6 @@ void io<::tankwright::plumbing::power_cut_history>::write(answer& out, const ::t
   out.end();
 }
 
-::tankwright::plumbing::sump io<::tankwright::plumbing::sump>::read(const given& in) {
-  if (std::optional<::tankwright::plumbing::sump> by_formula; made(in, by_formula)) return *std::move(by_formula);
-  return fields(in);
-}
-::tankwright::plumbing::sump io<::tankwright::plumbing::sump>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"rim", "running_level", "chambers", "baffles"};
-  in.only(known);
-  ::tankwright::plumbing::sump v{.rim = must<::tankwright::length>(in, "rim"), .running_level = must<::tankwright::length>(in, "running_level"), .chambers = may_or<std::vector<::tankwright::plumbing::chamber>>(in, "chambers", [] { return std::vector<::tankwright::plumbing::chamber>{}; })};
-  if (in.has("baffles")) v.baffles = must<std::vector<::tankwright::plumbing::baffle>>(in, "baffles");
-  return v;
-}
-
-::tankwright::plumbing::return_line io<::tankwright::plumbing::return_line>::read(const given& in) {
-  if (std::optional<::tankwright::plumbing::return_line> by_formula; made(in, by_formula)) return *std::move(by_formula);
-  return fields(in);
-}
-::tankwright::plumbing::return_line io<::tankwright::plumbing::return_line>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"label", "flow", "outlet_below_edge", "break_below_edge", "pipe", "check_valve"};
-  in.only(known);
-  ::tankwright::plumbing::return_line v{.label = may_or<std::string>(in, "label", [] { return std::string{}; }), .flow = must<::tankwright::flow_rate>(in, "flow"), .outlet_below_edge = must<::tankwright::length>(in, "outlet_below_edge")};
-  if (in.has("break_below_edge")) v.break_below_edge = must<std::optional<::tankwright::length>>(in, "break_below_edge");
-  if (in.has("pipe")) v.pipe = must<std::optional<::tankwright::plumbing::pipe_run>>(in, "pipe");
-  if (in.has("check_valve")) v.check_valve = must<bool>(in, "check_valve");
-  return v;
-}
-
-::tankwright::plumbing::shared_pipe io<::tankwright::plumbing::shared_pipe>::read(const given& in) {
-  if (std::optional<::tankwright::plumbing::shared_pipe> by_formula; made(in, by_formula)) return *std::move(by_formula);
-  return fields(in);
-}
-::tankwright::plumbing::shared_pipe io<::tankwright::plumbing::shared_pipe>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"pipe", "returns", "check_valve"};
-  in.only(known);
-  ::tankwright::plumbing::shared_pipe v{.pipe = must<::tankwright::plumbing::pipe_run>(in, "pipe")};
-  if (in.has("returns")) v.returns = must<std::vector<std::string>>(in, "returns");
-  if (in.has("check_valve")) v.check_valve = must<bool>(in, "check_valve");
-  return v;
-}
-
-::tankwright::plumbing::power_cut_input io<::tankwright::plumbing::power_cut_input>::read(const given& in) {
-  if (std::optional<::tankwright::plumbing::power_cut_input> by_formula; made(in, by_formula)) return *std::move(by_formula);
-  return fields(in);
-}
-::tankwright::plumbing::power_cut_input io<::tankwright::plumbing::power_cut_input>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
-  in.only(known);
-  ::tankwright::plumbing::power_cut_input v{.display = must<::tankwright::plumbing::display_tank>(in, "display"), .sump = must<::tankwright::plumbing::sump>(in, "sump"), .returns = may_or<std::vector<::tankwright::plumbing::return_line>>(in, "returns", [] { return std::vector<::tankwright::plumbing::return_line>{}; }), .edge_above_floor = must<::tankwright::length>(in, "edge_above_floor")};
-  if (in.has("shared_pipes")) v.shared_pipes = must<std::vector<::tankwright::plumbing::shared_pipe>>(in, "shared_pipes");
-  if (in.has("water")) v.water = must<::tankwright::water::liquid>(in, "water");
-  if (in.has("drains_into")) v.drains_into = must<std::size_t>(in, "drains_into");
-  if (in.has("breaks_blocked")) v.breaks_blocked = must<bool>(in, "breaks_blocked");
-  if (in.has("check_valves")) v.check_valves = must<::tankwright::plumbing::check_valve_state>(in, "check_valves");
-  if (in.has("check_valve_leak")) v.check_valve_leak = must<::tankwright::proportion>(in, "check_valve_leak");
-  if (in.has("topped_up")) v.topped_up = must<::tankwright::volume>(in, "topped_up");
-  if (in.has("area_uncertainty")) v.area_uncertainty = must<::tankwright::proportion>(in, "area_uncertainty");
-  if (in.has("level_uncertainty")) v.level_uncertainty = must<::tankwright::length>(in, "level_uncertainty");
-  if (in.has("flow_uncertainty")) v.flow_uncertainty = must<::tankwright::proportion>(in, "flow_uncertainty");
-  if (in.has("reserve")) v.reserve = must<::tankwright::length>(in, "reserve");
-  return v;
-}
-
 ::tankwright::plumbing::power_cut_transient_input io<::tankwright::plumbing::power_cut_transient_input>::read(const given& in) {
   if (std::optional<::tankwright::plumbing::power_cut_transient_input> by_formula; made(in, by_formula)) return *std::move(by_formula);
   return fields(in);
@@ -1293,6 +1361,17 @@ void io<::tankwright::plumbing::power_cut_history>::write(answer& out, const ::t
   if (in.has("until")) v.until = must<::tankwright::duration>(in, "until");
   if (in.has("sample_every")) v.sample_every = must<::tankwright::duration>(in, "sample_every");
   return v;
+}
+
+void io<::tankwright::plumbing::priming_answer>::write(answer& out, const ::tankwright::plumbing::priming_answer& v) {
+  out.begin();
+  out.key("taken");
+  io<::tankwright::estimate<::tankwright::flow_rate>>::write(out, v.taken);
+  out.key("held_up");
+  io<::tankwright::estimate<::tankwright::volume>>::write(out, v.held_up);
+  out.key("caution");
+  io<::tankwright::caution>::write(out, v.caution);
+  out.end();
 }
 
 ::tankwright::plumbing::wanted_flow io<::tankwright::plumbing::wanted_flow>::read(const given& in) {
@@ -1340,21 +1419,6 @@ void io<::tankwright::plumbing::pump_duty>::defaults(double*& at) {
   not_given(at, 1);
   not_given(at, 1);
   io<::tankwright::proportion>::put(v.motor_efficiency, at);
-}
-
-::tankwright::plumbing::pump_inlet io<::tankwright::plumbing::pump_inlet>::read(const given& in) {
-  if (std::optional<::tankwright::plumbing::pump_inlet> by_formula; made(in, by_formula)) return *std::move(by_formula);
-  return fields(in);
-}
-::tankwright::plumbing::pump_inlet io<::tankwright::plumbing::pump_inlet>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"above_floor", "bore"};
-  in.only(known);
-  const ::tankwright::plumbing::pump_inlet v{.above_floor = must<::tankwright::length>(in, "above_floor"), .bore = must<::tankwright::plumbing::pipe_bore>(in, "bore")};
-  return v;
-}
-void io<::tankwright::plumbing::pump_inlet>::defaults(double*& at) {
-  not_given(at, 1);
-  not_given(at, 1);
 }
 
 ::tankwright::plumbing::pump_performance io<::tankwright::plumbing::pump_performance>::read(const given& in) {
@@ -1500,10 +1564,11 @@ void io<::tankwright::plumbing::restart_answer>::write(answer& out, const ::tank
   return fields(in);
 }
 ::tankwright::plumbing::restart_input io<::tankwright::plumbing::restart_input>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"system", "inlet", "priming", "surge"};
+  static constexpr std::string_view known[] = {"system", "inlet", "priming", "taken", "surge"};
   in.only(known);
   ::tankwright::plumbing::restart_input v{.system = must<::tankwright::plumbing::power_cut_input>(in, "system"), .inlet = must<::tankwright::plumbing::pump_inlet>(in, "inlet")};
   if (in.has("priming")) v.priming = must<::tankwright::duration>(in, "priming");
+  if (in.has("taken")) v.taken = must<::tankwright::estimate<::tankwright::flow_rate>>(in, "taken");
   if (in.has("surge")) v.surge = must<std::optional<::tankwright::length>>(in, "surge");
   return v;
 }
@@ -1664,6 +1729,21 @@ void io<::tankwright::plumbing::standpipe>::defaults(double*& at) {
 }
 void io<::tankwright::plumbing::stopped_flow>::defaults(double*& at) {
   not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
+::tankwright::plumbing::submerged_jet io<::tankwright::plumbing::submerged_jet>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::submerged_jet> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::submerged_jet io<::tankwright::plumbing::submerged_jet>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"bore", "flow"};
+  in.only(known);
+  const ::tankwright::plumbing::submerged_jet v{.bore = must<::tankwright::plumbing::pipe_bore>(in, "bore"), .flow = must<::tankwright::flow_rate>(in, "flow")};
+  return v;
+}
+void io<::tankwright::plumbing::submerged_jet>::defaults(double*& at) {
   not_given(at, 1);
   not_given(at, 1);
 }
@@ -2236,482 +2316,489 @@ auto call_13([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   return ::tankwright::plumbing::one_drain_blocked(a0, a1, a2);
 }
 
+// plumbing.all_drains_blocked
+constexpr std::string_view fields_14[] = {"system", "edge_to_rim", "inlet", "top_off"};
+constexpr std::string_view required_14[] = {"system", "edge_to_rim"};
+auto call_14([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::drains_blocked_answer> {
+  return ::tankwright::plumbing::all_drains_blocked(io<::tankwright::plumbing::drains_blocked_input>::fields(in));
+}
+
 // plumbing.outlet_through_with_orifice
-constexpr std::string_view fields_14[] = {"bore", "discharge_coefficient"};
-constexpr std::string_view required_14[] = {"bore"};
-auto call_14([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::effective_area> {
+constexpr std::string_view fields_15[] = {"bore", "discharge_coefficient"};
+constexpr std::string_view required_15[] = {"bore"};
+auto call_15([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::effective_area> {
   return ::tankwright::plumbing::outlet_through(io<::tankwright::plumbing::orifice>::fields(in));
 }
-void numbers_14(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_15(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::orifice>::take(in);
   io<::tankwright::plumbing::effective_area>::put(::tankwright::plumbing::outlet_through(a0), out);
 }
-void defaults_14(double* at) {
+void defaults_15(double* at) {
   io<::tankwright::plumbing::orifice>::defaults(at);
 }
 
 // plumbing.outlet_through_with_resisting_pipe
-constexpr std::string_view fields_15[] = {"bore", "resistance"};
-constexpr std::string_view required_15[] = {"bore", "resistance"};
-auto call_15([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::effective_area> {
+constexpr std::string_view fields_16[] = {"bore", "resistance"};
+constexpr std::string_view required_16[] = {"bore", "resistance"};
+auto call_16([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::effective_area> {
   return ::tankwright::plumbing::outlet_through(io<::tankwright::plumbing::resisting_pipe>::fields(in));
 }
-void numbers_15(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_16(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::resisting_pipe>::take(in);
   io<::tankwright::plumbing::effective_area>::put(::tankwright::plumbing::outlet_through(a0), out);
 }
-void defaults_15(double* at) {
+void defaults_16(double* at) {
   io<::tankwright::plumbing::resisting_pipe>::defaults(at);
 }
 
 // plumbing.outflow
-constexpr std::string_view fields_16[] = {"outlet", "head"};
-constexpr std::string_view required_16[] = {"outlet", "head"};
-auto call_16([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_16);
+constexpr std::string_view fields_17[] = {"outlet", "head"};
+constexpr std::string_view required_17[] = {"outlet", "head"};
+auto call_17([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_17);
   const auto a0 = must<::tankwright::plumbing::effective_area>(in, "outlet");
   const auto a1 = must<::tankwright::length>(in, "head");
   return ::tankwright::plumbing::outflow(a0, a1);
 }
-void numbers_16(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_17(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::effective_area>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::outflow(a0, a1), out);
 }
-void defaults_16(double* at) {
+void defaults_17(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.emptying_time
-constexpr std::string_view fields_17[] = {"vessel", "fall"};
-constexpr std::string_view required_17[] = {"vessel", "fall"};
-auto call_17([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
-  in.only(fields_17);
+constexpr std::string_view fields_18[] = {"vessel", "fall"};
+constexpr std::string_view required_18[] = {"vessel", "fall"};
+auto call_18([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+  in.only(fields_18);
   const auto a0 = must<std::variant<::tankwright::plumbing::plan_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>>(in, "vessel");
   const auto a1 = must<::tankwright::plumbing::fall_through>(in, "fall");
   return ::tankwright::plumbing::emptying_time(a0, a1);
 }
 
 // plumbing.discharge_coefficient_from
-constexpr std::string_view fields_18[] = {"plan", "bore", "from", "to", "time"};
-constexpr std::string_view required_18[] = {"plan", "bore", "from", "to", "time"};
-auto call_18([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
+constexpr std::string_view fields_19[] = {"plan", "bore", "from", "to", "time"};
+constexpr std::string_view required_19[] = {"plan", "bore", "from", "to", "time"};
+auto call_19([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
   return ::tankwright::plumbing::discharge_coefficient_from(io<::tankwright::plumbing::timed_fall>::fields(in));
 }
-void numbers_18(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_19(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::timed_fall>::take(in);
   io<double>::put(::tankwright::plumbing::discharge_coefficient_from(a0), out);
 }
-void defaults_18(double* at) {
+void defaults_19(double* at) {
   io<::tankwright::plumbing::timed_fall>::defaults(at);
 }
 
 // plumbing.laminar_emptying_time
-constexpr std::string_view fields_19[] = {"plan", "bore", "pipe_length", "from", "to", "water"};
-constexpr std::string_view required_19[] = {"plan", "bore", "pipe_length", "from", "to", "water"};
-auto call_19([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+constexpr std::string_view fields_20[] = {"plan", "bore", "pipe_length", "from", "to", "water"};
+constexpr std::string_view required_20[] = {"plan", "bore", "pipe_length", "from", "to", "water"};
+auto call_20([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::laminar_emptying_time(io<::tankwright::plumbing::laminar_emptying>::fields(in), policy);
 }
-void numbers_19(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_20(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::laminar_emptying>::take(in);
   io<::tankwright::duration>::put(::tankwright::plumbing::laminar_emptying_time(a0, policy), out);
 }
-void defaults_19(double* at) {
+void defaults_20(double* at) {
   io<::tankwright::plumbing::laminar_emptying>::defaults(at);
 }
 
 // plumbing.levelling_time
-constexpr std::string_view fields_20[] = {"first", "second", "opening", "from", "to"};
-constexpr std::string_view required_20[] = {"first", "second", "opening", "from"};
-auto call_20([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+constexpr std::string_view fields_21[] = {"first", "second", "opening", "from", "to"};
+constexpr std::string_view required_21[] = {"first", "second", "opening", "from"};
+auto call_21([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::plumbing::levelling_time(io<::tankwright::plumbing::levelling>::fields(in));
 }
-void numbers_20(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_21(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::levelling>::take(in);
   io<::tankwright::duration>::put(::tankwright::plumbing::levelling_time(a0), out);
 }
-void defaults_20(double* at) {
+void defaults_21(double* at) {
   io<::tankwright::plumbing::levelling>::defaults(at);
 }
 
 // plumbing.steady_level
-constexpr std::string_view fields_21[] = {"plan", "inflow", "outlet"};
-constexpr std::string_view required_21[] = {"plan", "inflow", "outlet"};
-auto call_21([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_22[] = {"plan", "inflow", "outlet"};
+constexpr std::string_view required_22[] = {"plan", "inflow", "outlet"};
+auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::plumbing::steady_level(io<::tankwright::plumbing::inflow_and_outlet>::fields(in));
 }
-void numbers_21(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_22(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::inflow_and_outlet>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::steady_level(a0), out);
 }
-void defaults_21(double* at) {
+void defaults_22(double* at) {
   io<::tankwright::plumbing::inflow_and_outlet>::defaults(at);
 }
 
 // plumbing.level_change_time
-constexpr std::string_view fields_22[] = {"tank", "change"};
-constexpr std::string_view required_22[] = {"tank", "change"};
-auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
-  in.only(fields_22);
+constexpr std::string_view fields_23[] = {"tank", "change"};
+constexpr std::string_view required_23[] = {"tank", "change"};
+auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+  in.only(fields_23);
   const auto a0 = must<::tankwright::plumbing::inflow_and_outlet>(in, "tank");
   const auto a1 = must<::tankwright::plumbing::level_change>(in, "change");
   return ::tankwright::plumbing::level_change_time(a0, a1);
 }
-void numbers_22(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_23(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::inflow_and_outlet>::take(in);
   const auto a1 = io<::tankwright::plumbing::level_change>::take(in);
   io<::tankwright::duration>::put(::tankwright::plumbing::level_change_time(a0, a1), out);
 }
-void defaults_22(double* at) {
+void defaults_23(double* at) {
   io<::tankwright::plumbing::inflow_and_outlet>::defaults(at);
   io<::tankwright::plumbing::level_change>::defaults(at);
 }
 
 // plumbing.edge_tail_time
-constexpr std::string_view fields_23[] = {"plan", "edge", "from", "to"};
-constexpr std::string_view required_23[] = {"plan", "edge", "from"};
-auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+constexpr std::string_view fields_24[] = {"plan", "edge", "from", "to"};
+constexpr std::string_view required_24[] = {"plan", "edge", "from"};
+auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::plumbing::edge_tail_time(io<::tankwright::plumbing::edge_tail>::fields(in));
 }
 
 // plumbing.plain_weir_tail_time
-constexpr std::string_view fields_24[] = {"plan", "width", "discharge_coefficient", "from", "to"};
-constexpr std::string_view required_24[] = {"plan", "width", "discharge_coefficient", "from"};
-auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+constexpr std::string_view fields_25[] = {"plan", "width", "discharge_coefficient", "from", "to"};
+constexpr std::string_view required_25[] = {"plan", "width", "discharge_coefficient", "from"};
+auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::plumbing::plain_weir_tail_time(io<::tankwright::plumbing::plain_weir_tail>::fields(in));
 }
-void numbers_24(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_25(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::plain_weir_tail>::take(in);
   io<::tankwright::duration>::put(::tankwright::plumbing::plain_weir_tail_time(a0), out);
 }
-void defaults_24(double* at) {
+void defaults_25(double* at) {
   io<::tankwright::plumbing::plain_weir_tail>::defaults(at);
 }
 
 // plumbing.v_notch_tail_time
-constexpr std::string_view fields_25[] = {"plan", "opening", "discharge_coefficient", "from", "to"};
-constexpr std::string_view required_25[] = {"plan", "opening", "discharge_coefficient", "from"};
-auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+constexpr std::string_view fields_26[] = {"plan", "opening", "discharge_coefficient", "from", "to"};
+constexpr std::string_view required_26[] = {"plan", "opening", "discharge_coefficient", "from"};
+auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::plumbing::v_notch_tail_time(io<::tankwright::plumbing::v_notch_tail>::fields(in));
 }
-void numbers_25(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_26(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::v_notch_tail>::take(in);
   io<::tankwright::duration>::put(::tankwright::plumbing::v_notch_tail_time(a0), out);
 }
-void defaults_25(double* at) {
+void defaults_26(double* at) {
   io<::tankwright::plumbing::v_notch_tail>::defaults(at);
 }
 
 // plumbing.fill_stages
-constexpr std::string_view fields_26[] = {"vessel", "flow", "stops"};
-constexpr std::string_view required_26[] = {"vessel", "flow"};
-auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::plumbing::fill_stage>> {
+constexpr std::string_view fields_27[] = {"vessel", "flow", "stops"};
+constexpr std::string_view required_27[] = {"vessel", "flow"};
+auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::plumbing::fill_stage>> {
   return ::tankwright::plumbing::fill_stages(io<::tankwright::plumbing::staged_fill>::fields(in));
 }
 
 // plumbing.fully_turbulent_factor
-constexpr std::string_view fields_27[] = {"bore"};
-constexpr std::string_view required_27[] = {"bore"};
-auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
-  in.only(fields_27);
+constexpr std::string_view fields_28[] = {"bore"};
+constexpr std::string_view required_28[] = {"bore"};
+auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
+  in.only(fields_28);
   const auto a0 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   return ::tankwright::plumbing::fully_turbulent_factor(a0);
 }
-void numbers_27(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_28(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::pipe_bore>::take(in);
   io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::fully_turbulent_factor(a0), out);
 }
-void defaults_27(double* at) {
+void defaults_28(double* at) {
   not_given(at, 1);
 }
 
 // plumbing.fitting_loss
-constexpr std::string_view fields_28[] = {"kind", "bore"};
-constexpr std::string_view required_28[] = {"kind", "bore"};
-auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
-  in.only(fields_28);
+constexpr std::string_view fields_29[] = {"kind", "bore"};
+constexpr std::string_view required_29[] = {"kind", "bore"};
+auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
+  in.only(fields_29);
   const auto a0 = must<::tankwright::plumbing::fitting>(in, "kind");
   const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   return ::tankwright::plumbing::fitting_loss(a0, a1);
 }
-void numbers_28(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_29(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::fitting>::take(in);
   const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
   io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::put(::tankwright::plumbing::fitting_loss(a0, a1), out);
 }
-void defaults_28(double* at) {
+void defaults_29(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.entrance_loss
-constexpr std::string_view fields_29[] = {"bore", "projecting", "lip_radius"};
-constexpr std::string_view required_29[] = {"bore"};
-auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
+constexpr std::string_view fields_30[] = {"bore", "projecting", "lip_radius"};
+constexpr std::string_view required_30[] = {"bore"};
+auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
   return ::tankwright::plumbing::entrance_loss(io<::tankwright::plumbing::pipe_entrance>::fields(in));
 }
-void numbers_29(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_30(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::pipe_entrance>::take(in);
   io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::put(::tankwright::plumbing::entrance_loss(a0), out);
 }
-void defaults_29(double* at) {
+void defaults_30(double* at) {
   io<::tankwright::plumbing::pipe_entrance>::defaults(at);
 }
 
 // plumbing.section_change_loss
-constexpr std::string_view fields_30[] = {"from", "to", "included_angle"};
-constexpr std::string_view required_30[] = {"from", "to"};
-auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
+constexpr std::string_view fields_31[] = {"from", "to", "included_angle"};
+constexpr std::string_view required_31[] = {"from", "to"};
+auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
   return ::tankwright::plumbing::section_change_loss(io<::tankwright::plumbing::section_change>::fields(in));
 }
-void numbers_30(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_31(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::section_change>::take(in);
   io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::put(::tankwright::plumbing::section_change_loss(a0), out);
 }
-void defaults_30(double* at) {
+void defaults_31(double* at) {
   io<::tankwright::plumbing::section_change>::defaults(at);
 }
 
 // plumbing.tee_losses
-constexpr std::string_view fields_31[] = {"direction", "angle", "run_bore", "branch_bore", "branch_share"};
-constexpr std::string_view required_31[] = {"direction", "run_bore", "branch_bore", "branch_share"};
-auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::tee_loss> {
+constexpr std::string_view fields_32[] = {"direction", "angle", "run_bore", "branch_bore", "branch_share"};
+constexpr std::string_view required_32[] = {"direction", "run_bore", "branch_bore", "branch_share"};
+auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::tee_loss> {
   return ::tankwright::plumbing::tee_losses(io<::tankwright::plumbing::tee>::fields(in));
 }
-void numbers_31(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_32(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::tee>::take(in);
   io<::tankwright::plumbing::tee_loss>::put(::tankwright::plumbing::tee_losses(a0), out);
 }
-void defaults_31(double* at) {
+void defaults_32(double* at) {
   io<::tankwright::plumbing::tee>::defaults(at);
 }
 
 // plumbing.hooper_loss
-constexpr std::string_view fields_32[] = {"constants", "reynolds_number", "bore"};
-constexpr std::string_view required_32[] = {"constants", "reynolds_number", "bore"};
-auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
-  in.only(fields_32);
+constexpr std::string_view fields_33[] = {"constants", "reynolds_number", "bore"};
+constexpr std::string_view required_33[] = {"constants", "reynolds_number", "bore"};
+auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
+  in.only(fields_33);
   const auto a0 = must<::tankwright::plumbing::two_k>(in, "constants");
   const auto a1 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
   const auto a2 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   return ::tankwright::plumbing::hooper_loss(a0, a1, a2);
 }
-void numbers_32(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_33(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::two_k>::take(in);
   const auto a1 = io<::tankwright::plumbing::reynolds_number>::take(in);
   const auto a2 = io<::tankwright::plumbing::pipe_bore>::take(in);
   io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::put(::tankwright::plumbing::hooper_loss(a0, a1, a2), out);
 }
-void defaults_32(double* at) {
+void defaults_33(double* at) {
   io<::tankwright::plumbing::two_k>::defaults(at);
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.darby_loss
-constexpr std::string_view fields_33[] = {"constants", "reynolds_number", "size"};
-constexpr std::string_view required_33[] = {"constants", "reynolds_number", "size"};
-auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
-  in.only(fields_33);
+constexpr std::string_view fields_34[] = {"constants", "reynolds_number", "size"};
+constexpr std::string_view required_34[] = {"constants", "reynolds_number", "size"};
+auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
+  in.only(fields_34);
   const auto a0 = must<::tankwright::plumbing::three_k>(in, "constants");
   const auto a1 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
   const auto a2 = must<::tankwright::plumbing::nominal_size>(in, "size");
   return ::tankwright::plumbing::darby_loss(a0, a1, a2);
 }
-void numbers_33(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_34(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::three_k>::take(in);
   const auto a1 = io<::tankwright::plumbing::reynolds_number>::take(in);
   const auto a2 = io<::tankwright::plumbing::nominal_size>::take(in);
   io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::put(::tankwright::plumbing::darby_loss(a0, a1, a2), out);
 }
-void defaults_33(double* at) {
+void defaults_34(double* at) {
   io<::tankwright::plumbing::three_k>::defaults(at);
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.loss_from_flow_coefficient
-constexpr std::string_view fields_34[] = {"valve", "bore"};
-constexpr std::string_view required_34[] = {"valve", "bore"};
-auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::loss_coefficient> {
-  in.only(fields_34);
+constexpr std::string_view fields_35[] = {"valve", "bore"};
+constexpr std::string_view required_35[] = {"valve", "bore"};
+auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::loss_coefficient> {
+  in.only(fields_35);
   const auto a0 = must<::tankwright::plumbing::flow_coefficient>(in, "valve");
   const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   return ::tankwright::plumbing::loss_from_flow_coefficient(a0, a1);
 }
-void numbers_34(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_35(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::flow_coefficient>::take(in);
   const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
   io<::tankwright::plumbing::loss_coefficient>::put(::tankwright::plumbing::loss_from_flow_coefficient(a0, a1), out);
-}
-void defaults_34(double* at) {
-  not_given(at, 1);
-  not_given(at, 1);
-}
-
-// plumbing.flow_coefficient_from_loss
-constexpr std::string_view fields_35[] = {"loss", "bore"};
-constexpr std::string_view required_35[] = {"loss", "bore"};
-auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::flow_coefficient> {
-  in.only(fields_35);
-  const auto a0 = must<::tankwright::plumbing::loss_coefficient>(in, "loss");
-  const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
-  return ::tankwright::plumbing::flow_coefficient_from_loss(a0, a1);
-}
-void numbers_35(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::plumbing::loss_coefficient>::take(in);
-  const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
-  io<::tankwright::plumbing::flow_coefficient>::put(::tankwright::plumbing::flow_coefficient_from_loss(a0, a1), out);
 }
 void defaults_35(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
-// plumbing.leaking_check_valve_with_loss_and_bore
+// plumbing.flow_coefficient_from_loss
 constexpr std::string_view fields_36[] = {"loss", "bore"};
 constexpr std::string_view required_36[] = {"loss", "bore"};
-auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::check_valve> {
+auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::flow_coefficient> {
   in.only(fields_36);
   const auto a0 = must<::tankwright::plumbing::loss_coefficient>(in, "loss");
   const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
-  return ::tankwright::plumbing::leaking_check_valve(a0, a1);
+  return ::tankwright::plumbing::flow_coefficient_from_loss(a0, a1);
 }
 void numbers_36(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::loss_coefficient>::take(in);
   const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
-  io<::tankwright::plumbing::check_valve>::put(::tankwright::plumbing::leaking_check_valve(a0, a1), out);
+  io<::tankwright::plumbing::flow_coefficient>::put(::tankwright::plumbing::flow_coefficient_from_loss(a0, a1), out);
 }
 void defaults_36(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
-// plumbing.leaking_check_valve_with_gap
-constexpr std::string_view fields_37[] = {"gap"};
-constexpr std::string_view required_37[] = {"gap"};
+// plumbing.leaking_check_valve_with_loss_and_bore
+constexpr std::string_view fields_37[] = {"loss", "bore"};
+constexpr std::string_view required_37[] = {"loss", "bore"};
 auto call_37([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::check_valve> {
   in.only(fields_37);
+  const auto a0 = must<::tankwright::plumbing::loss_coefficient>(in, "loss");
+  const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
+  return ::tankwright::plumbing::leaking_check_valve(a0, a1);
+}
+void numbers_37(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::loss_coefficient>::take(in);
+  const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
+  io<::tankwright::plumbing::check_valve>::put(::tankwright::plumbing::leaking_check_valve(a0, a1), out);
+}
+void defaults_37(double* at) {
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
+// plumbing.leaking_check_valve_with_gap
+constexpr std::string_view fields_38[] = {"gap"};
+constexpr std::string_view required_38[] = {"gap"};
+auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::check_valve> {
+  in.only(fields_38);
   const auto a0 = must<::tankwright::area>(in, "gap");
   return ::tankwright::plumbing::leaking_check_valve(a0);
 }
-void numbers_37(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_38(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::area>::take(in);
   io<::tankwright::plumbing::check_valve>::put(::tankwright::plumbing::leaking_check_valve(a0), out);
 }
-void defaults_37(double* at) {
+void defaults_38(double* at) {
   not_given(at, 1);
 }
 
 // plumbing.on_bore
-constexpr std::string_view fields_38[] = {"loss", "bores"};
-constexpr std::string_view required_38[] = {"loss", "bores"};
-auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
-  in.only(fields_38);
+constexpr std::string_view fields_39[] = {"loss", "bores"};
+constexpr std::string_view required_39[] = {"loss", "bores"};
+auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
+  in.only(fields_39);
   const auto a0 = must<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>(in, "loss");
   const auto a1 = must<::tankwright::plumbing::basis_change>(in, "bores");
   return ::tankwright::plumbing::on_bore(a0, a1);
 }
-void numbers_38(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_39(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::take(in);
   const auto a1 = io<::tankwright::plumbing::basis_change>::take(in);
   io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::put(::tankwright::plumbing::on_bore(a0, a1), out);
 }
-void defaults_38(double* at) {
+void defaults_39(double* at) {
   not_given(at, 3);
   io<::tankwright::plumbing::basis_change>::defaults(at);
 }
 
 // plumbing.equivalent_length
-constexpr std::string_view fields_39[] = {"loss", "bore", "darcy_factor"};
-constexpr std::string_view required_39[] = {"loss", "bore", "darcy_factor"};
-auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_39);
+constexpr std::string_view fields_40[] = {"loss", "bore", "darcy_factor"};
+constexpr std::string_view required_40[] = {"loss", "bore", "darcy_factor"};
+auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_40);
   const auto a0 = must<::tankwright::plumbing::loss_coefficient>(in, "loss");
   const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   const auto a2 = must<::tankwright::plumbing::darcy_factor>(in, "darcy_factor");
   return ::tankwright::plumbing::equivalent_length(a0, a1, a2);
 }
-void numbers_39(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_40(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::loss_coefficient>::take(in);
   const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
   const auto a2 = io<::tankwright::plumbing::darcy_factor>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::equivalent_length(a0, a1, a2), out);
 }
-void defaults_39(double* at) {
+void defaults_40(double* at) {
   not_given(at, 1);
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.mean_velocity
-constexpr std::string_view fields_40[] = {"flow", "bore"};
-constexpr std::string_view required_40[] = {"flow", "bore"};
-auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
-  in.only(fields_40);
+constexpr std::string_view fields_41[] = {"flow", "bore"};
+constexpr std::string_view required_41[] = {"flow", "bore"};
+auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
+  in.only(fields_41);
   const auto a0 = must<::tankwright::flow_rate>(in, "flow");
   const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   return ::tankwright::plumbing::mean_velocity(a0, a1);
 }
-void numbers_40(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_41(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::flow_rate>::take(in);
   const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
   io<::tankwright::velocity>::put(::tankwright::plumbing::mean_velocity(a0, a1), out);
 }
-void defaults_40(double* at) {
+void defaults_41(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.reynolds
-constexpr std::string_view fields_41[] = {"flow", "bore", "water"};
-constexpr std::string_view required_41[] = {"flow", "bore", "water"};
-auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::reynolds_number> {
-  in.only(fields_41);
+constexpr std::string_view fields_42[] = {"flow", "bore", "water"};
+constexpr std::string_view required_42[] = {"flow", "bore", "water"};
+auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::reynolds_number> {
+  in.only(fields_42);
   const auto a0 = must<::tankwright::flow_rate>(in, "flow");
   const auto a1 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   const auto a2 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::reynolds(a0, a1, a2);
 }
-void numbers_41(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_42(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::flow_rate>::take(in);
   const auto a1 = io<::tankwright::plumbing::pipe_bore>::take(in);
   const auto a2 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::plumbing::reynolds_number>::put(::tankwright::plumbing::reynolds(a0, a1, a2), out);
 }
-void defaults_41(double* at) {
+void defaults_42(double* at) {
   not_given(at, 1);
   not_given(at, 1);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.friction_factor
-constexpr std::string_view fields_42[] = {"reynolds_number", "relative_roughness"};
-constexpr std::string_view required_42[] = {"reynolds_number", "relative_roughness"};
-auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
-  in.only(fields_42);
+constexpr std::string_view fields_43[] = {"reynolds_number", "relative_roughness"};
+constexpr std::string_view required_43[] = {"reynolds_number", "relative_roughness"};
+auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
+  in.only(fields_43);
   const auto a0 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
   const auto a1 = must<::tankwright::plumbing::relative_roughness>(in, "relative_roughness");
   const auto policy = in.policy();
   return ::tankwright::plumbing::friction_factor(a0, a1, policy);
 }
-void numbers_42(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_43(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::reynolds_number>::take(in);
   const auto a1 = io<::tankwright::plumbing::relative_roughness>::take(in);
   io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor(a0, a1, policy), out);
 }
-void defaults_42(double* at) {
+void defaults_43(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.head_loss
-constexpr std::string_view fields_43[] = {"run", "flow", "water"};
-constexpr std::string_view required_43[] = {"run", "flow", "water"};
-auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_43);
+constexpr std::string_view fields_44[] = {"run", "flow", "water"};
+constexpr std::string_view required_44[] = {"run", "flow", "water"};
+auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_44);
   const auto a0 = must<::tankwright::plumbing::pipe_run>(in, "run");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   const auto a2 = must<::tankwright::water::liquid>(in, "water");
@@ -2720,10 +2807,10 @@ auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.head_loss_gradient
-constexpr std::string_view fields_44[] = {"run", "flow", "water"};
-constexpr std::string_view required_44[] = {"run", "flow", "water"};
-auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::hydraulic_resistance> {
-  in.only(fields_44);
+constexpr std::string_view fields_45[] = {"run", "flow", "water"};
+constexpr std::string_view required_45[] = {"run", "flow", "water"};
+auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::hydraulic_resistance> {
+  in.only(fields_45);
   const auto a0 = must<::tankwright::plumbing::pipe_run>(in, "run");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   const auto a2 = must<::tankwright::water::liquid>(in, "water");
@@ -2732,10 +2819,10 @@ auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.flow_for_head
-constexpr std::string_view fields_45[] = {"run", "drive", "water"};
-constexpr std::string_view required_45[] = {"run", "drive", "water"};
-auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_45);
+constexpr std::string_view fields_46[] = {"run", "drive", "water"};
+constexpr std::string_view required_46[] = {"run", "drive", "water"};
+auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_46);
   const auto a0 = must<::tankwright::plumbing::pipe_run>(in, "run");
   const auto a1 = must<::tankwright::length>(in, "drive");
   const auto a2 = must<::tankwright::water::liquid>(in, "water");
@@ -2744,26 +2831,6 @@ auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.friction_factor_haaland
-constexpr std::string_view fields_46[] = {"reynolds_number", "relative_roughness"};
-constexpr std::string_view required_46[] = {"reynolds_number", "relative_roughness"};
-auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
-  in.only(fields_46);
-  const auto a0 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
-  const auto a1 = must<::tankwright::plumbing::relative_roughness>(in, "relative_roughness");
-  const auto policy = in.policy();
-  return ::tankwright::plumbing::friction_factor_haaland(a0, a1, policy);
-}
-void numbers_46(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::plumbing::reynolds_number>::take(in);
-  const auto a1 = io<::tankwright::plumbing::relative_roughness>::take(in);
-  io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor_haaland(a0, a1, policy), out);
-}
-void defaults_46(double* at) {
-  not_given(at, 1);
-  not_given(at, 1);
-}
-
-// plumbing.friction_factor_churchill
 constexpr std::string_view fields_47[] = {"reynolds_number", "relative_roughness"};
 constexpr std::string_view required_47[] = {"reynolds_number", "relative_roughness"};
 auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
@@ -2771,19 +2838,19 @@ auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   const auto a0 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
   const auto a1 = must<::tankwright::plumbing::relative_roughness>(in, "relative_roughness");
   const auto policy = in.policy();
-  return ::tankwright::plumbing::friction_factor_churchill(a0, a1, policy);
+  return ::tankwright::plumbing::friction_factor_haaland(a0, a1, policy);
 }
 void numbers_47(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::reynolds_number>::take(in);
   const auto a1 = io<::tankwright::plumbing::relative_roughness>::take(in);
-  io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor_churchill(a0, a1, policy), out);
+  io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor_haaland(a0, a1, policy), out);
 }
 void defaults_47(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
-// plumbing.friction_factor_serghides
+// plumbing.friction_factor_churchill
 constexpr std::string_view fields_48[] = {"reynolds_number", "relative_roughness"};
 constexpr std::string_view required_48[] = {"reynolds_number", "relative_roughness"};
 auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
@@ -2791,40 +2858,60 @@ auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   const auto a0 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
   const auto a1 = must<::tankwright::plumbing::relative_roughness>(in, "relative_roughness");
   const auto policy = in.policy();
-  return ::tankwright::plumbing::friction_factor_serghides(a0, a1, policy);
+  return ::tankwright::plumbing::friction_factor_churchill(a0, a1, policy);
 }
 void numbers_48(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::reynolds_number>::take(in);
   const auto a1 = io<::tankwright::plumbing::relative_roughness>::take(in);
-  io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor_serghides(a0, a1, policy), out);
+  io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor_churchill(a0, a1, policy), out);
 }
 void defaults_48(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
-// plumbing.friction_factor_blasius
-constexpr std::string_view fields_49[] = {"reynolds_number"};
-constexpr std::string_view required_49[] = {"reynolds_number"};
+// plumbing.friction_factor_serghides
+constexpr std::string_view fields_49[] = {"reynolds_number", "relative_roughness"};
+constexpr std::string_view required_49[] = {"reynolds_number", "relative_roughness"};
 auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
   in.only(fields_49);
+  const auto a0 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
+  const auto a1 = must<::tankwright::plumbing::relative_roughness>(in, "relative_roughness");
+  const auto policy = in.policy();
+  return ::tankwright::plumbing::friction_factor_serghides(a0, a1, policy);
+}
+void numbers_49(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::reynolds_number>::take(in);
+  const auto a1 = io<::tankwright::plumbing::relative_roughness>::take(in);
+  io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor_serghides(a0, a1, policy), out);
+}
+void defaults_49(double* at) {
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
+// plumbing.friction_factor_blasius
+constexpr std::string_view fields_50[] = {"reynolds_number"};
+constexpr std::string_view required_50[] = {"reynolds_number"};
+auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::darcy_factor> {
+  in.only(fields_50);
   const auto a0 = must<::tankwright::plumbing::reynolds_number>(in, "reynolds_number");
   const auto policy = in.policy();
   return ::tankwright::plumbing::friction_factor_blasius(a0, policy);
 }
-void numbers_49(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_50(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::reynolds_number>::take(in);
   io<::tankwright::plumbing::darcy_factor>::put(::tankwright::plumbing::friction_factor_blasius(a0, policy), out);
 }
-void defaults_49(double* at) {
+void defaults_50(double* at) {
   not_given(at, 1);
 }
 
 // plumbing.head_loss_hazen_williams
-constexpr std::string_view fields_50[] = {"run", "flow", "hazen_williams_c"};
-constexpr std::string_view required_50[] = {"run", "flow", "hazen_williams_c"};
-auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_50);
+constexpr std::string_view fields_51[] = {"run", "flow", "hazen_williams_c"};
+constexpr std::string_view required_51[] = {"run", "flow", "hazen_williams_c"};
+auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_51);
   const auto a0 = must<::tankwright::plumbing::pipe_run>(in, "run");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   const auto a2 = must<::tankwright::plumbing::hazen_williams_c>(in, "hazen_williams_c");
@@ -2832,57 +2919,57 @@ auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.jet_reach
-constexpr std::string_view fields_51[] = {"drive", "fall", "velocity_coefficient"};
-constexpr std::string_view required_51[] = {"drive", "fall"};
-auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_52[] = {"drive", "fall", "velocity_coefficient"};
+constexpr std::string_view required_52[] = {"drive", "fall"};
+auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::plumbing::jet_reach(io<::tankwright::plumbing::free_jet>::fields(in));
 }
-void numbers_51(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_52(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::free_jet>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::jet_reach(a0), out);
 }
-void defaults_51(double* at) {
+void defaults_52(double* at) {
   io<::tankwright::plumbing::free_jet>::defaults(at);
 }
 
 // plumbing.velocity_coefficient
-constexpr std::string_view fields_52[] = {"drive", "fall", "reach"};
-constexpr std::string_view required_52[] = {"drive", "fall", "reach"};
-auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
+constexpr std::string_view fields_53[] = {"drive", "fall", "reach"};
+constexpr std::string_view required_53[] = {"drive", "fall", "reach"};
+auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
   return ::tankwright::plumbing::velocity_coefficient(io<::tankwright::plumbing::measured_jet>::fields(in));
 }
-void numbers_52(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_53(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::measured_jet>::take(in);
   io<double>::put(::tankwright::plumbing::velocity_coefficient(a0), out);
 }
-void defaults_52(double* at) {
+void defaults_53(double* at) {
   io<::tankwright::plumbing::measured_jet>::defaults(at);
 }
 
 // plumbing.jet_height
-constexpr std::string_view fields_53[] = {"behind", "water"};
-constexpr std::string_view required_53[] = {"behind", "water"};
-auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_53);
+constexpr std::string_view fields_54[] = {"behind", "water"};
+constexpr std::string_view required_54[] = {"behind", "water"};
+auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_54);
   const auto a0 = must<::tankwright::gauge_pressure>(in, "behind");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::jet_height(a0, a1);
 }
-void numbers_53(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_54(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::gauge_pressure>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::jet_height(a0, a1), out);
 }
-void defaults_53(double* at) {
+void defaults_54(double* at) {
   not_given(at, 1);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.flow_over
-constexpr std::string_view fields_54[] = {"edge", "head"};
-constexpr std::string_view required_54[] = {"edge", "head"};
-auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::overflow_flow> {
-  in.only(fields_54);
+constexpr std::string_view fields_55[] = {"edge", "head"};
+constexpr std::string_view required_55[] = {"edge", "head"};
+auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::overflow_flow> {
+  in.only(fields_55);
   const auto a0 = must<std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe>>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   const auto policy = in.policy();
@@ -2890,10 +2977,10 @@ auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.head_over
-constexpr std::string_view fields_55[] = {"edge", "flow"};
-constexpr std::string_view required_55[] = {"edge", "flow"};
-auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::overflow_head> {
-  in.only(fields_55);
+constexpr std::string_view fields_56[] = {"edge", "flow"};
+constexpr std::string_view required_56[] = {"edge", "flow"};
+auto call_56([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::overflow_head> {
+  in.only(fields_56);
   const auto a0 = must<std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe>>(in, "edge");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   const auto policy = in.policy();
@@ -2901,78 +2988,92 @@ auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.known_loss
-constexpr std::string_view fields_56[] = {"k"};
-constexpr std::string_view required_56[] = {"k"};
-auto call_56([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
-  in.only(fields_56);
+constexpr std::string_view fields_57[] = {"k"};
+constexpr std::string_view required_57[] = {"k"};
+auto call_57([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>> {
+  in.only(fields_57);
   const auto a0 = must<double>(in, "k");
   return ::tankwright::plumbing::known_loss(a0);
 }
-void numbers_56(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_57(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<double>::take(in);
   io<::tankwright::estimate<::tankwright::plumbing::loss_coefficient>>::put(::tankwright::plumbing::known_loss(a0), out);
 }
-void defaults_56(double* at) {
+void defaults_57(double* at) {
   not_given(at, 1);
 }
 
 // plumbing.pvc_pipe
-constexpr std::string_view fields_57[] = {"size", "schedule"};
-constexpr std::string_view required_57[] = {"size", "schedule"};
-auto call_57([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pvc_dimensions> {
-  in.only(fields_57);
+constexpr std::string_view fields_58[] = {"size", "schedule"};
+constexpr std::string_view required_58[] = {"size", "schedule"};
+auto call_58([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pvc_dimensions> {
+  in.only(fields_58);
   const auto a0 = must<::tankwright::plumbing::nominal_size>(in, "size");
   const auto a1 = must<::tankwright::plumbing::pvc_schedule>(in, "schedule");
   return ::tankwright::plumbing::pvc_pipe(a0, a1);
 }
-void numbers_57(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_58(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::nominal_size>::take(in);
   const auto a1 = io<::tankwright::plumbing::pvc_schedule>::take(in);
   io<::tankwright::plumbing::pvc_dimensions>::put(::tankwright::plumbing::pvc_pipe(a0, a1), out);
-}
-void defaults_57(double* at) {
-  not_given(at, 1);
-  not_given(at, 1);
-}
-
-// plumbing.metric_pvc_pipe
-constexpr std::string_view fields_58[] = {"size", "rating"};
-constexpr std::string_view required_58[] = {"size", "rating"};
-auto call_58([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::metric_dimensions> {
-  in.only(fields_58);
-  const auto a0 = must<::tankwright::plumbing::metric_size>(in, "size");
-  const auto a1 = must<::tankwright::plumbing::pressure_class>(in, "rating");
-  return ::tankwright::plumbing::metric_pvc_pipe(a0, a1);
-}
-void numbers_58(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::plumbing::metric_size>::take(in);
-  const auto a1 = io<::tankwright::plumbing::pressure_class>::take(in);
-  io<::tankwright::plumbing::metric_dimensions>::put(::tankwright::plumbing::metric_pvc_pipe(a0, a1), out);
 }
 void defaults_58(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
+// plumbing.metric_pvc_pipe
+constexpr std::string_view fields_59[] = {"size", "rating"};
+constexpr std::string_view required_59[] = {"size", "rating"};
+auto call_59([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::metric_dimensions> {
+  in.only(fields_59);
+  const auto a0 = must<::tankwright::plumbing::metric_size>(in, "size");
+  const auto a1 = must<::tankwright::plumbing::pressure_class>(in, "rating");
+  return ::tankwright::plumbing::metric_pvc_pipe(a0, a1);
+}
+void numbers_59(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::metric_size>::take(in);
+  const auto a1 = io<::tankwright::plumbing::pressure_class>::take(in);
+  io<::tankwright::plumbing::metric_dimensions>::put(::tankwright::plumbing::metric_pvc_pipe(a0, a1), out);
+}
+void defaults_59(double* at) {
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
 // plumbing.power_cut
-constexpr std::string_view fields_59[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
-constexpr std::string_view required_59[] = {"display", "sump", "edge_above_floor"};
-auto call_59([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::power_cut_answer> {
+constexpr std::string_view fields_60[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
+constexpr std::string_view required_60[] = {"display", "sump", "edge_above_floor"};
+auto call_60([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::power_cut_answer> {
   return ::tankwright::plumbing::power_cut(io<::tankwright::plumbing::power_cut_input>::fields(in));
 }
 
 // plumbing.worst_moment_of
-constexpr std::string_view fields_60[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
-constexpr std::string_view required_60[] = {"display", "sump", "edge_above_floor"};
-auto call_60([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::worst_moment> {
+constexpr std::string_view fields_61[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
+constexpr std::string_view required_61[] = {"display", "sump", "edge_above_floor"};
+auto call_61([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::worst_moment> {
   return ::tankwright::plumbing::worst_moment_of(io<::tankwright::plumbing::power_cut_input>::fields(in));
 }
 
+// plumbing.power_cut_breaks_blocked
+constexpr std::string_view fields_62[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
+constexpr std::string_view required_62[] = {"display", "sump", "edge_above_floor"};
+auto call_62([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::plumbing::power_cut_failure_case>> {
+  return ::tankwright::plumbing::power_cut_breaks_blocked(io<::tankwright::plumbing::power_cut_input>::fields(in));
+}
+
+// plumbing.power_cut_check_valves
+constexpr std::string_view fields_63[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
+constexpr std::string_view required_63[] = {"display", "sump", "edge_above_floor"};
+auto call_63([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::plumbing::power_cut_failure_case>> {
+  return ::tankwright::plumbing::power_cut_check_valves(io<::tankwright::plumbing::power_cut_input>::fields(in));
+}
+
 // plumbing.power_cut_failures
-constexpr std::string_view fields_61[] = {"power_cut_input", "top_off"};
-constexpr std::string_view required_61[] = {"power_cut_input"};
-auto call_61([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::plumbing::power_cut_failure_case>> {
-  in.only(fields_61);
+constexpr std::string_view fields_64[] = {"power_cut_input", "top_off"};
+constexpr std::string_view required_64[] = {"power_cut_input"};
+auto call_64([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::plumbing::power_cut_failure_case>> {
+  in.only(fields_64);
   const auto a0 = must<::tankwright::plumbing::power_cut_input>(in, "power_cut_input");
   const auto a1 = may_or<::tankwright::volume>(in, "top_off", [] {
     using namespace ::tankwright;
@@ -2983,241 +3084,277 @@ auto call_61([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vecto
 }
 
 // plumbing.highest_safe_running_level
-constexpr std::string_view fields_62[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
-constexpr std::string_view required_62[] = {"display", "sump", "edge_above_floor"};
-auto call_62([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
+constexpr std::string_view fields_65[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
+constexpr std::string_view required_65[] = {"display", "sump", "edge_above_floor"};
+auto call_65([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
   return ::tankwright::plumbing::highest_safe_running_level(io<::tankwright::plumbing::power_cut_input>::fields(in));
 }
 
 // plumbing.deepest_safe_outlet
-constexpr std::string_view fields_63[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
-constexpr std::string_view required_63[] = {"display", "sump", "edge_above_floor"};
-auto call_63([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
+constexpr std::string_view fields_66[] = {"display", "sump", "returns", "edge_above_floor", "shared_pipes", "water", "drains_into", "breaks_blocked", "check_valves", "check_valve_leak", "topped_up", "area_uncertainty", "level_uncertainty", "flow_uncertainty", "reserve"};
+constexpr std::string_view required_66[] = {"display", "sump", "edge_above_floor"};
+auto call_66([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
   return ::tankwright::plumbing::deepest_safe_outlet(io<::tankwright::plumbing::power_cut_input>::fields(in));
 }
 
 // plumbing.power_cut_transient
-constexpr std::string_view fields_64[] = {"system", "until", "sample_every"};
-constexpr std::string_view required_64[] = {"system"};
-auto call_64([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::power_cut_history> {
+constexpr std::string_view fields_67[] = {"system", "until", "sample_every"};
+constexpr std::string_view required_67[] = {"system"};
+auto call_67([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::power_cut_history> {
   return ::tankwright::plumbing::power_cut_transient(io<::tankwright::plumbing::power_cut_transient_input>::fields(in));
 }
 
+// plumbing.carried_while_priming
+constexpr std::string_view fields_68[] = {"drain", "water"};
+constexpr std::string_view required_68[] = {"drain", "water"};
+auto call_68([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
+  in.only(fields_68);
+  const auto a0 = must<::tankwright::plumbing::drain>(in, "drain");
+  const auto a1 = must<::tankwright::water::liquid>(in, "water");
+  return ::tankwright::plumbing::carried_while_priming(a0, a1);
+}
+
+// plumbing.primes_itself
+constexpr std::string_view fields_69[] = {"drain", "flow"};
+constexpr std::string_view required_69[] = {"drain", "flow"};
+auto call_69([[maybe_unused]] const given& in) -> std::remove_cvref_t<bool> {
+  in.only(fields_69);
+  const auto a0 = must<::tankwright::plumbing::drain>(in, "drain");
+  const auto a1 = must<::tankwright::flow_rate>(in, "flow");
+  return ::tankwright::plumbing::primes_itself(a0, a1);
+}
+
+// plumbing.held_up_while_priming
+constexpr std::string_view fields_70[] = {"drains", "flow", "water", "time"};
+constexpr std::string_view required_70[] = {"drains", "flow", "water"};
+auto call_70([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::priming_answer> {
+  in.only(fields_70);
+  const auto a0 = must<std::vector<::tankwright::plumbing::drain>>(in, "drains");
+  const auto a1 = must<::tankwright::estimate<::tankwright::flow_rate>>(in, "flow");
+  const auto a2 = must<::tankwright::water::liquid>(in, "water");
+  const auto a3 = may_or<::tankwright::duration>(in, "time", [] {
+    using namespace ::tankwright;
+    using namespace ::tankwright::plumbing;
+    return ::tankwright::duration(usual_priming);
+  });
+  return ::tankwright::plumbing::held_up_while_priming(a0, a1, a2, a3);
+}
+
 // plumbing.curve_from_points
-constexpr std::string_view fields_65[] = {"label", "points"};
-constexpr std::string_view required_65[] = {"label", "points"};
-auto call_65([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
-  in.only(fields_65);
+constexpr std::string_view fields_71[] = {"label", "points"};
+constexpr std::string_view required_71[] = {"label", "points"};
+auto call_71([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
+  in.only(fields_71);
   const auto a0 = must<std::string>(in, "label");
   const auto a1 = must<std::span<const ::tankwright::plumbing::curve_point>>(in, "points");
   return ::tankwright::plumbing::curve_from_points(a0, a1);
 }
 
 // plumbing.curve_from_three_points
-constexpr std::string_view fields_66[] = {"label", "shutoff_head", "middle", "last"};
-constexpr std::string_view required_66[] = {"shutoff_head", "middle", "last"};
-auto call_66([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
+constexpr std::string_view fields_72[] = {"label", "shutoff_head", "middle", "last"};
+constexpr std::string_view required_72[] = {"shutoff_head", "middle", "last"};
+auto call_72([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
   return ::tankwright::plumbing::curve_from_three_points(io<::tankwright::plumbing::three_points>::fields(in));
 }
 
 // plumbing.curve_from_one_point
-constexpr std::string_view fields_67[] = {"label", "duty"};
-constexpr std::string_view required_67[] = {"label", "duty"};
-auto call_67([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
-  in.only(fields_67);
+constexpr std::string_view fields_73[] = {"label", "duty"};
+constexpr std::string_view required_73[] = {"label", "duty"};
+auto call_73([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
+  in.only(fields_73);
   const auto a0 = must<std::string>(in, "label");
   const auto a1 = must<::tankwright::plumbing::curve_point>(in, "duty");
   return ::tankwright::plumbing::curve_from_one_point(a0, a1);
 }
 
 // plumbing.head_at
-constexpr std::string_view fields_68[] = {"curve", "flow"};
-constexpr std::string_view required_68[] = {"curve", "flow"};
-auto call_68([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::head_answer> {
-  in.only(fields_68);
+constexpr std::string_view fields_74[] = {"curve", "flow"};
+constexpr std::string_view required_74[] = {"curve", "flow"};
+auto call_74([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::head_answer> {
+  in.only(fields_74);
   const auto a0 = must<::tankwright::plumbing::pump_curve>(in, "curve");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   return ::tankwright::plumbing::head_at(a0, a1);
 }
 
 // plumbing.flow_at
-constexpr std::string_view fields_69[] = {"curve", "against"};
-constexpr std::string_view required_69[] = {"curve", "against"};
-auto call_69([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::flow_answer> {
-  in.only(fields_69);
+constexpr std::string_view fields_75[] = {"curve", "against"};
+constexpr std::string_view required_75[] = {"curve", "against"};
+auto call_75([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::flow_answer> {
+  in.only(fields_75);
   const auto a0 = must<::tankwright::plumbing::pump_curve>(in, "curve");
   const auto a1 = must<::tankwright::length>(in, "against");
   return ::tankwright::plumbing::flow_at(a0, a1);
 }
 
 // plumbing.best_point
-constexpr std::string_view fields_70[] = {"curve"};
-constexpr std::string_view required_70[] = {"curve"};
-auto call_70([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::curve_point> {
-  in.only(fields_70);
+constexpr std::string_view fields_76[] = {"curve"};
+constexpr std::string_view required_76[] = {"curve"};
+auto call_76([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::curve_point> {
+  in.only(fields_76);
   const auto a0 = must<::tankwright::plumbing::pump_curve>(in, "curve");
   return ::tankwright::plumbing::best_point(a0);
 }
 
 // plumbing.head_in_series
-constexpr std::string_view fields_71[] = {"curves", "flow"};
-constexpr std::string_view required_71[] = {"curves", "flow"};
-auto call_71([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::head_answer> {
-  in.only(fields_71);
+constexpr std::string_view fields_77[] = {"curves", "flow"};
+constexpr std::string_view required_77[] = {"curves", "flow"};
+auto call_77([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::head_answer> {
+  in.only(fields_77);
   const auto a0 = must<std::span<const ::tankwright::plumbing::pump_curve>>(in, "curves");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   return ::tankwright::plumbing::head_in_series(a0, a1);
 }
 
 // plumbing.flow_in_parallel
-constexpr std::string_view fields_72[] = {"curves", "against"};
-constexpr std::string_view required_72[] = {"curves", "against"};
-auto call_72([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::flow_answer> {
-  in.only(fields_72);
+constexpr std::string_view fields_78[] = {"curves", "against"};
+constexpr std::string_view required_78[] = {"curves", "against"};
+auto call_78([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::flow_answer> {
+  in.only(fields_78);
   const auto a0 = must<std::span<const ::tankwright::plumbing::pump_curve>>(in, "curves");
   const auto a1 = must<::tankwright::length>(in, "against");
   return ::tankwright::plumbing::flow_in_parallel(a0, a1);
 }
 
 // plumbing.at_speed_with_curve
-constexpr std::string_view fields_73[] = {"curve", "speed"};
-constexpr std::string_view required_73[] = {"curve", "speed"};
-auto call_73([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
-  in.only(fields_73);
+constexpr std::string_view fields_79[] = {"curve", "speed"};
+constexpr std::string_view required_79[] = {"curve", "speed"};
+auto call_79([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_curve> {
+  in.only(fields_79);
   const auto a0 = must<::tankwright::plumbing::pump_curve>(in, "curve");
   const auto a1 = must<::tankwright::plumbing::speed_ratio>(in, "speed");
   return ::tankwright::plumbing::at_speed(a0, a1);
 }
 
 // plumbing.at_speed_with_point
-constexpr std::string_view fields_74[] = {"point", "speed"};
-constexpr std::string_view required_74[] = {"point", "speed"};
-auto call_74([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_performance> {
-  in.only(fields_74);
+constexpr std::string_view fields_80[] = {"point", "speed"};
+constexpr std::string_view required_80[] = {"point", "speed"};
+auto call_80([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_performance> {
+  in.only(fields_80);
   const auto a0 = must<::tankwright::plumbing::pump_performance>(in, "point");
   const auto a1 = must<::tankwright::plumbing::speed_ratio>(in, "speed");
   return ::tankwright::plumbing::at_speed(a0, a1);
 }
-void numbers_74(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_80(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::pump_performance>::take(in);
   const auto a1 = io<::tankwright::plumbing::speed_ratio>::take(in);
   io<::tankwright::plumbing::pump_performance>::put(::tankwright::plumbing::at_speed(a0, a1), out);
 }
-void defaults_74(double* at) {
+void defaults_80(double* at) {
   io<::tankwright::plumbing::pump_performance>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.power_drawn
-constexpr std::string_view fields_75[] = {"duty", "water"};
-constexpr std::string_view required_75[] = {"duty", "water"};
-auto call_75([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_power> {
-  in.only(fields_75);
+constexpr std::string_view fields_81[] = {"duty", "water"};
+constexpr std::string_view required_81[] = {"duty", "water"};
+auto call_81([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::pump_power> {
+  in.only(fields_81);
   const auto a0 = must<::tankwright::plumbing::pump_duty>(in, "duty");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::power_drawn(a0, a1);
 }
-void numbers_75(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_81(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::pump_duty>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::plumbing::pump_power>::put(::tankwright::plumbing::power_drawn(a0, a1), out);
 }
-void defaults_75(double* at) {
+void defaults_81(double* at) {
   io<::tankwright::plumbing::pump_duty>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.power_in
-constexpr std::string_view fields_76[] = {"measured", "density_of_test", "water"};
-constexpr std::string_view required_76[] = {"measured", "density_of_test", "water"};
-auto call_76([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::power> {
-  in.only(fields_76);
+constexpr std::string_view fields_82[] = {"measured", "density_of_test", "water"};
+constexpr std::string_view required_82[] = {"measured", "density_of_test", "water"};
+auto call_82([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::power> {
+  in.only(fields_82);
   const auto a0 = must<::tankwright::power>(in, "measured");
   const auto a1 = must<::tankwright::mass_density>(in, "density_of_test");
   const auto a2 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::power_in(a0, a1, a2);
 }
-void numbers_76(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_82(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::power>::take(in);
   const auto a1 = io<::tankwright::mass_density>::take(in);
   const auto a2 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::power>::put(::tankwright::plumbing::power_in(a0, a1, a2), out);
 }
-void defaults_76(double* at) {
+void defaults_82(double* at) {
   not_given(at, 1);
   not_given(at, 1);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.npsh_available
-constexpr std::string_view fields_77[] = {"side", "water"};
-constexpr std::string_view required_77[] = {"side", "water"};
-auto call_77([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_77);
+constexpr std::string_view fields_83[] = {"side", "water"};
+constexpr std::string_view required_83[] = {"side", "water"};
+auto call_83([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_83);
   const auto a0 = must<::tankwright::plumbing::suction_side>(in, "side");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::npsh_available(a0, a1);
 }
-void numbers_77(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_83(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::suction_side>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::npsh_available(a0, a1), out);
 }
-void defaults_77(double* at) {
+void defaults_83(double* at) {
   io<::tankwright::plumbing::suction_side>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.head_from_gauges
-constexpr std::string_view fields_78[] = {"read", "water"};
-constexpr std::string_view required_78[] = {"read", "water"};
-auto call_78([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_78);
+constexpr std::string_view fields_84[] = {"read", "water"};
+constexpr std::string_view required_84[] = {"read", "water"};
+auto call_84([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_84);
   const auto a0 = must<::tankwright::plumbing::gauge_readings>(in, "read");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::head_from_gauges(a0, a1);
 }
-void numbers_78(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_84(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::gauge_readings>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::head_from_gauges(a0, a1), out);
 }
-void defaults_78(double* at) {
+void defaults_84(double* at) {
   io<::tankwright::plumbing::gauge_readings>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.vortex_submergence
-constexpr std::string_view fields_79[] = {"bore", "flow"};
-constexpr std::string_view required_79[] = {"bore", "flow"};
-auto call_79([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
-  in.only(fields_79);
+constexpr std::string_view fields_85[] = {"bore", "flow"};
+constexpr std::string_view required_85[] = {"bore", "flow"};
+auto call_85([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
+  in.only(fields_85);
   const auto a0 = must<::tankwright::plumbing::pipe_bore>(in, "bore");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   return ::tankwright::plumbing::vortex_submergence(a0, a1);
 }
-void numbers_79(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_85(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::pipe_bore>::take(in);
   const auto a1 = io<::tankwright::flow_rate>::take(in);
   io<::tankwright::estimate<::tankwright::length>>::put(::tankwright::plumbing::vortex_submergence(a0, a1), out);
 }
-void defaults_79(double* at) {
+void defaults_85(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // plumbing.restart
-constexpr std::string_view fields_80[] = {"system", "inlet", "priming", "surge"};
-constexpr std::string_view required_80[] = {"system", "inlet"};
-auto call_80([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::restart_answer> {
+constexpr std::string_view fields_86[] = {"system", "inlet", "priming", "taken", "surge"};
+constexpr std::string_view required_86[] = {"system", "inlet"};
+auto call_86([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::restart_answer> {
   return ::tankwright::plumbing::restart(io<::tankwright::plumbing::restart_input>::fields(in));
 }
 
 // plumbing.siphon_flow
-constexpr std::string_view fields_81[] = {"run", "drop", "water"};
-constexpr std::string_view required_81[] = {"run", "drop", "water"};
-auto call_81([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
-  in.only(fields_81);
+constexpr std::string_view fields_87[] = {"run", "drop", "water"};
+constexpr std::string_view required_87[] = {"run", "drop", "water"};
+auto call_87([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
+  in.only(fields_87);
   const auto a0 = must<::tankwright::plumbing::pipe_run>(in, "run");
   const auto a1 = must<::tankwright::length>(in, "drop");
   const auto a2 = must<::tankwright::water::liquid>(in, "water");
@@ -3226,63 +3363,139 @@ auto call_81([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.siphon_crest_pressure
-constexpr std::string_view fields_82[] = {"above_surface", "speed", "density", "loss_before", "air"};
-constexpr std::string_view required_82[] = {"above_surface", "speed", "density"};
-auto call_82([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::absolute_pressure> {
+constexpr std::string_view fields_88[] = {"above_surface", "speed", "density", "loss_before", "air"};
+constexpr std::string_view required_88[] = {"above_surface", "speed", "density"};
+auto call_88([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::absolute_pressure> {
   return ::tankwright::plumbing::siphon_crest_pressure(io<::tankwright::plumbing::siphon_crest>::fields(in));
 }
-void numbers_82(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_88(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::siphon_crest>::take(in);
   io<::tankwright::absolute_pressure>::put(::tankwright::plumbing::siphon_crest_pressure(a0), out);
 }
-void defaults_82(double* at) {
+void defaults_88(double* at) {
   io<::tankwright::plumbing::siphon_crest>::defaults(at);
 }
 
 // plumbing.highest_siphon_crest
-constexpr std::string_view fields_83[] = {"speed", "density", "vapour_pressure", "loss_before", "air"};
-constexpr std::string_view required_83[] = {"speed", "density", "vapour_pressure"};
-auto call_83([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_89[] = {"speed", "density", "vapour_pressure", "loss_before", "air"};
+constexpr std::string_view required_89[] = {"speed", "density", "vapour_pressure"};
+auto call_89([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::plumbing::highest_siphon_crest(io<::tankwright::plumbing::siphon_limit>::fields(in));
 }
-void numbers_83(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_89(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::siphon_limit>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::highest_siphon_crest(a0), out);
 }
-void defaults_83(double* at) {
+void defaults_89(double* at) {
   io<::tankwright::plumbing::siphon_limit>::defaults(at);
 }
 
 // plumbing.siphon_until_exposed
-constexpr std::string_view fields_84[] = {"plan", "run", "from", "to", "water"};
-constexpr std::string_view required_84[] = {"plan", "run", "from", "to", "water"};
-auto call_84([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::siphon_run> {
+constexpr std::string_view fields_90[] = {"plan", "run", "from", "to", "water"};
+constexpr std::string_view required_90[] = {"plan", "run", "from", "to", "water"};
+auto call_90([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::siphon_run> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::siphon_until_exposed(io<::tankwright::plumbing::siphon_draw>::fields(in), policy);
 }
 
+// plumbing.jet_speed_at
+constexpr std::string_view fields_91[] = {"jet", "distance"};
+constexpr std::string_view required_91[] = {"jet", "distance"};
+auto call_91([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::velocity>> {
+  in.only(fields_91);
+  const auto a0 = must<::tankwright::plumbing::submerged_jet>(in, "jet");
+  const auto a1 = must<::tankwright::length>(in, "distance");
+  return ::tankwright::plumbing::jet_speed_at(a0, a1);
+}
+void numbers_91(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::submerged_jet>::take(in);
+  const auto a1 = io<::tankwright::length>::take(in);
+  io<::tankwright::estimate<::tankwright::velocity>>::put(::tankwright::plumbing::jet_speed_at(a0, a1), out);
+}
+void defaults_91(double* at) {
+  io<::tankwright::plumbing::submerged_jet>::defaults(at);
+  not_given(at, 1);
+}
+
+// plumbing.jet_reaches
+constexpr std::string_view fields_92[] = {"jet", "speed"};
+constexpr std::string_view required_92[] = {"jet", "speed"};
+auto call_92([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
+  in.only(fields_92);
+  const auto a0 = must<::tankwright::plumbing::submerged_jet>(in, "jet");
+  const auto a1 = must<::tankwright::velocity>(in, "speed");
+  return ::tankwright::plumbing::jet_reaches(a0, a1);
+}
+void numbers_92(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::submerged_jet>::take(in);
+  const auto a1 = io<::tankwright::velocity>::take(in);
+  io<::tankwright::estimate<::tankwright::length>>::put(::tankwright::plumbing::jet_reaches(a0, a1), out);
+}
+void defaults_92(double* at) {
+  io<::tankwright::plumbing::submerged_jet>::defaults(at);
+  not_given(at, 1);
+}
+
+// plumbing.friction_velocity_that_moves
+constexpr std::string_view fields_93[] = {"grains", "water"};
+constexpr std::string_view required_93[] = {"grains", "water"};
+auto call_93([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
+  in.only(fields_93);
+  const auto a0 = must<::tankwright::plumbing::loose_grains>(in, "grains");
+  const auto a1 = must<::tankwright::water::liquid>(in, "water");
+  return ::tankwright::plumbing::friction_velocity_that_moves(a0, a1);
+}
+void numbers_93(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::loose_grains>::take(in);
+  const auto a1 = io<::tankwright::water::liquid>::take(in);
+  io<::tankwright::velocity>::put(::tankwright::plumbing::friction_velocity_that_moves(a0, a1), out);
+}
+void defaults_93(double* at) {
+  io<::tankwright::plumbing::loose_grains>::defaults(at);
+  io<::tankwright::water::liquid>::defaults(at);
+}
+
+// plumbing.speed_that_moves
+constexpr std::string_view fields_94[] = {"grains", "water"};
+constexpr std::string_view required_94[] = {"grains", "water"};
+auto call_94([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::velocity>> {
+  in.only(fields_94);
+  const auto a0 = must<::tankwright::plumbing::loose_grains>(in, "grains");
+  const auto a1 = must<::tankwright::water::liquid>(in, "water");
+  return ::tankwright::plumbing::speed_that_moves(a0, a1);
+}
+void numbers_94(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::loose_grains>::take(in);
+  const auto a1 = io<::tankwright::water::liquid>::take(in);
+  io<::tankwright::estimate<::tankwright::velocity>>::put(::tankwright::plumbing::speed_that_moves(a0, a1), out);
+}
+void defaults_94(double* at) {
+  io<::tankwright::plumbing::loose_grains>::defaults(at);
+  io<::tankwright::water::liquid>::defaults(at);
+}
+
 // plumbing.water_in_sump
-constexpr std::string_view fields_85[] = {"plan", "levels"};
-constexpr std::string_view required_85[] = {"plan", "levels"};
-auto call_85([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
-  in.only(fields_85);
+constexpr std::string_view fields_95[] = {"plan", "levels"};
+constexpr std::string_view required_95[] = {"plan", "levels"};
+auto call_95([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
+  in.only(fields_95);
   const auto a0 = must<::tankwright::plumbing::sump>(in, "plan");
   const auto a1 = must<std::vector<::tankwright::length>>(in, "levels");
   return ::tankwright::plumbing::water_in_sump(a0, a1);
 }
 
 // plumbing.sump_capacity
-constexpr std::string_view fields_86[] = {"rim", "running_level", "chambers", "baffles"};
-constexpr std::string_view required_86[] = {"rim", "running_level"};
-auto call_86([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
+constexpr std::string_view fields_96[] = {"rim", "running_level", "chambers", "baffles"};
+constexpr std::string_view required_96[] = {"rim", "running_level"};
+auto call_96([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
   return ::tankwright::plumbing::sump_capacity(io<::tankwright::plumbing::sump>::fields(in));
 }
 
 // plumbing.running_levels
-constexpr std::string_view fields_87[] = {"plan", "flow", "drains_into"};
-constexpr std::string_view required_87[] = {"plan", "flow"};
-auto call_87([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::running_sump> {
-  in.only(fields_87);
+constexpr std::string_view fields_97[] = {"plan", "flow", "drains_into"};
+constexpr std::string_view required_97[] = {"plan", "flow"};
+auto call_97([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::running_sump> {
+  in.only(fields_97);
   const auto a0 = must<::tankwright::plumbing::sump>(in, "plan");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   const auto a2 = may_or<std::size_t>(in, "drains_into", [] {
@@ -3294,224 +3507,224 @@ auto call_87([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.pour_into_sump
-constexpr std::string_view fields_88[] = {"sump", "levels", "added", "into"};
-constexpr std::string_view required_88[] = {"sump", "added"};
-auto call_88([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::sump_at_rest> {
+constexpr std::string_view fields_98[] = {"sump", "levels", "added", "into"};
+constexpr std::string_view required_98[] = {"sump", "added"};
+auto call_98([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::sump_at_rest> {
   return ::tankwright::plumbing::pour_into_sump(io<::tankwright::plumbing::sump_pour>::fields(in));
 }
 
 // plumbing.level_after_evaporation
-constexpr std::string_view fields_89[] = {"sump", "evaporated"};
-constexpr std::string_view required_89[] = {"sump", "evaporated"};
-auto call_89([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_99[] = {"sump", "evaporated"};
+constexpr std::string_view required_99[] = {"sump", "evaporated"};
+auto call_99([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::plumbing::level_after_evaporation(io<::tankwright::plumbing::sump_evaporation>::fields(in));
 }
 
 // plumbing.wave_speed
-constexpr std::string_view fields_90[] = {"pipe", "water"};
-constexpr std::string_view required_90[] = {"pipe", "water"};
-auto call_90([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
-  in.only(fields_90);
+constexpr std::string_view fields_100[] = {"pipe", "water"};
+constexpr std::string_view required_100[] = {"pipe", "water"};
+auto call_100([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
+  in.only(fields_100);
   const auto a0 = must<::tankwright::plumbing::elastic_pipe>(in, "pipe");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::wave_speed(a0, a1);
 }
-void numbers_90(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_100(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::elastic_pipe>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::velocity>::put(::tankwright::plumbing::wave_speed(a0, a1), out);
 }
-void defaults_90(double* at) {
+void defaults_100(double* at) {
   io<::tankwright::plumbing::elastic_pipe>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.surge_on_closure
-constexpr std::string_view fields_91[] = {"stop", "water"};
-constexpr std::string_view required_91[] = {"stop", "water"};
-auto call_91([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::surge> {
-  in.only(fields_91);
+constexpr std::string_view fields_101[] = {"stop", "water"};
+constexpr std::string_view required_101[] = {"stop", "water"};
+auto call_101([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::surge> {
+  in.only(fields_101);
   const auto a0 = must<::tankwright::plumbing::stopped_flow>(in, "stop");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::surge_on_closure(a0, a1);
 }
-void numbers_91(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_101(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::stopped_flow>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::plumbing::surge>::put(::tankwright::plumbing::surge_on_closure(a0, a1), out);
 }
-void defaults_91(double* at) {
+void defaults_101(double* at) {
   io<::tankwright::plumbing::stopped_flow>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.rehbock_weir
-constexpr std::string_view fields_92[] = {"edge", "head"};
-constexpr std::string_view required_92[] = {"edge", "head"};
-auto call_92([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_92);
+constexpr std::string_view fields_102[] = {"edge", "head"};
+constexpr std::string_view required_102[] = {"edge", "head"};
+auto call_102([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_102);
   const auto a0 = must<::tankwright::plumbing::full_width_edge>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   const auto policy = in.policy();
   return ::tankwright::plumbing::rehbock_weir(a0, a1, policy);
 }
-void numbers_92(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_102(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::full_width_edge>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::rehbock_weir(a0, a1, policy), out);
 }
-void defaults_92(double* at) {
+void defaults_102(double* at) {
   io<::tankwright::plumbing::full_width_edge>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.kindsvater_carter_weir
-constexpr std::string_view fields_93[] = {"edge", "head"};
-constexpr std::string_view required_93[] = {"edge", "head"};
-auto call_93([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_93);
+constexpr std::string_view fields_103[] = {"edge", "head"};
+constexpr std::string_view required_103[] = {"edge", "head"};
+auto call_103([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_103);
   const auto a0 = must<::tankwright::plumbing::contracted_edge>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   const auto policy = in.policy();
   return ::tankwright::plumbing::kindsvater_carter_weir(a0, a1, policy);
 }
-void numbers_93(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_103(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::contracted_edge>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::kindsvater_carter_weir(a0, a1, policy), out);
 }
-void defaults_93(double* at) {
+void defaults_103(double* at) {
   io<::tankwright::plumbing::contracted_edge>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.rectangular_weir
-constexpr std::string_view fields_94[] = {"width", "head", "discharge_coefficient", "contractions", "approach_velocity"};
-constexpr std::string_view required_94[] = {"width", "head", "discharge_coefficient"};
-auto call_94([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_104[] = {"width", "head", "discharge_coefficient", "contractions", "approach_velocity"};
+constexpr std::string_view required_104[] = {"width", "head", "discharge_coefficient"};
+auto call_104([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   return ::tankwright::plumbing::rectangular_weir(io<::tankwright::plumbing::rectangular_weir_input>::fields(in));
 }
-void numbers_94(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_104(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::rectangular_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::rectangular_weir(a0), out);
 }
-void defaults_94(double* at) {
+void defaults_104(double* at) {
   io<::tankwright::plumbing::rectangular_weir_input>::defaults(at);
 }
 
 // plumbing.francis_weir
-constexpr std::string_view fields_95[] = {"width", "head", "contractions", "approach_velocity"};
-constexpr std::string_view required_95[] = {"width", "head"};
-auto call_95([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_105[] = {"width", "head", "contractions", "approach_velocity"};
+constexpr std::string_view required_105[] = {"width", "head"};
+auto call_105([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::francis_weir(io<::tankwright::plumbing::francis_weir_input>::fields(in), policy);
 }
-void numbers_95(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_105(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::francis_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::francis_weir(a0, policy), out);
 }
-void defaults_95(double* at) {
+void defaults_105(double* at) {
   io<::tankwright::plumbing::francis_weir_input>::defaults(at);
 }
 
 // plumbing.bazin_weir
-constexpr std::string_view fields_96[] = {"width", "head"};
-constexpr std::string_view required_96[] = {"width", "head"};
-auto call_96([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_106[] = {"width", "head"};
+constexpr std::string_view required_106[] = {"width", "head"};
+auto call_106([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::bazin_weir(io<::tankwright::plumbing::bazin_weir_input>::fields(in), policy);
 }
-void numbers_96(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_106(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::bazin_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::bazin_weir(a0, policy), out);
 }
-void defaults_96(double* at) {
+void defaults_106(double* at) {
   io<::tankwright::plumbing::bazin_weir_input>::defaults(at);
 }
 
 // plumbing.toothed_weir
-constexpr std::string_view fields_97[] = {"edge", "head"};
-constexpr std::string_view required_97[] = {"edge", "head"};
-auto call_97([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_97);
+constexpr std::string_view fields_107[] = {"edge", "head"};
+constexpr std::string_view required_107[] = {"edge", "head"};
+auto call_107([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_107);
   const auto a0 = must<::tankwright::plumbing::toothed_edge>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   return ::tankwright::plumbing::toothed_weir(a0, a1);
 }
-void numbers_97(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_107(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::toothed_edge>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::toothed_weir(a0, a1), out);
 }
-void defaults_97(double* at) {
+void defaults_107(double* at) {
   io<::tankwright::plumbing::toothed_edge>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.v_notch_weir
-constexpr std::string_view fields_98[] = {"opening", "head", "discharge_coefficient"};
-constexpr std::string_view required_98[] = {"opening", "head", "discharge_coefficient"};
-auto call_98([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_108[] = {"opening", "head", "discharge_coefficient"};
+constexpr std::string_view required_108[] = {"opening", "head", "discharge_coefficient"};
+auto call_108([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   return ::tankwright::plumbing::v_notch_weir(io<::tankwright::plumbing::v_notch_weir_input>::fields(in));
 }
-void numbers_98(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_108(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::v_notch_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::v_notch_weir(a0), out);
 }
-void defaults_98(double* at) {
+void defaults_108(double* at) {
   io<::tankwright::plumbing::v_notch_weir_input>::defaults(at);
 }
 
 // plumbing.shen_weir
-constexpr std::string_view fields_99[] = {"edge", "head"};
-constexpr std::string_view required_99[] = {"edge", "head"};
-auto call_99([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_99);
+constexpr std::string_view fields_109[] = {"edge", "head"};
+constexpr std::string_view required_109[] = {"edge", "head"};
+auto call_109([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_109);
   const auto a0 = must<::tankwright::plumbing::v_notch>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   const auto policy = in.policy();
   return ::tankwright::plumbing::shen_weir(a0, a1, policy);
 }
-void numbers_99(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_109(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::v_notch>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::shen_weir(a0, a1, policy), out);
 }
-void defaults_99(double* at) {
+void defaults_109(double* at) {
   io<::tankwright::plumbing::v_notch>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.standpipe_inlet
-constexpr std::string_view fields_100[] = {"edge", "head"};
-constexpr std::string_view required_100[] = {"edge", "head"};
-auto call_100([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_100);
+constexpr std::string_view fields_110[] = {"edge", "head"};
+constexpr std::string_view required_110[] = {"edge", "head"};
+auto call_110([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_110);
   const auto a0 = must<::tankwright::plumbing::standpipe>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   return ::tankwright::plumbing::standpipe_inlet(a0, a1);
 }
-void numbers_100(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_110(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::standpipe>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::standpipe_inlet(a0, a1), out);
 }
-void defaults_100(double* at) {
+void defaults_110(double* at) {
   io<::tankwright::plumbing::standpipe>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.submerged_share
-constexpr std::string_view fields_101[] = {"upstream_head", "downstream_head", "exponent"};
-constexpr std::string_view required_101[] = {"upstream_head", "downstream_head"};
-auto call_101([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::proportion> {
+constexpr std::string_view fields_111[] = {"upstream_head", "downstream_head", "exponent"};
+constexpr std::string_view required_111[] = {"upstream_head", "downstream_head"};
+auto call_111([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::proportion> {
   return ::tankwright::plumbing::submerged_share(io<::tankwright::plumbing::submergence_input>::fields(in));
 }
-void numbers_101(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_111(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::submergence_input>::take(in);
   io<::tankwright::proportion>::put(::tankwright::plumbing::submerged_share(a0), out);
 }
-void defaults_101(double* at) {
+void defaults_111(double* at) {
   io<::tankwright::plumbing::submergence_input>::defaults(at);
 }
 
@@ -3530,94 +3743,104 @@ const row rows[] = {
   {"plumbing.part_full_flow_with_pipe", "tankwright::plumbing::part_full_flow", "Colebrook 1939; Crane TP-410, ex. 7.26", required_11, fields_11, true, &key_of_type<::tankwright::plumbing::part_full_answer>, &answer_with<&call_11>, &make_with<&call_11>, {true, 6, 2}, &numbers_11, &defaults_11},
   {"plumbing.drain_mode_for", "tankwright::plumbing::drain_mode_for", "Hills 1983; EN 12056-3; Wyly and Eaton 1961; energy equation", required_12, fields_12, false, &key_of_type<::tankwright::plumbing::drain_answer>, &answer_with<&call_12>, &make_with<&call_12>, {false, 0, 0}, nullptr, nullptr},
   {"plumbing.one_drain_blocked", "tankwright::plumbing::one_drain_blocked", "as `drain_mode_for`", required_13, fields_13, false, &key_of_type<::tankwright::plumbing::blocked_answer>, &answer_with<&call_13>, &make_with<&call_13>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.outlet_through_with_orifice", "tankwright::plumbing::outlet_through", "textbook formula (Torricelli 1644 with a coefficient)", required_14, fields_14, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_14>, &make_with<&call_14>, {true, 2, 1}, &numbers_14, &defaults_14},
-  {"plumbing.outlet_through_with_resisting_pipe", "tankwright::plumbing::outlet_through", "energy equation", required_15, fields_15, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_15>, &make_with<&call_15>, {true, 2, 1}, &numbers_15, &defaults_15},
-  {"plumbing.outflow", "tankwright::plumbing::outflow", "textbook formula (Torricelli 1644 with a coefficient)", required_16, fields_16, false, nullptr, &answer_with<&call_16>, nullptr, {true, 2, 1}, &numbers_16, &defaults_16},
-  {"plumbing.emptying_time", "tankwright::plumbing::emptying_time", "textbook formula: Schaschke, ex. 6.3 and 6.4", required_17, fields_17, false, nullptr, &answer_with<&call_17>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.discharge_coefficient_from", "tankwright::plumbing::discharge_coefficient_from", "textbook formula: Lal, ex. 3.6", required_18, fields_18, false, nullptr, &answer_with<&call_18>, nullptr, {true, 5, 1}, &numbers_18, &defaults_18},
-  {"plumbing.laminar_emptying_time", "tankwright::plumbing::laminar_emptying_time", "Hagen-Poiseuille: Schaschke, ex. 6.10", required_19, fields_19, true, nullptr, &answer_with<&call_19>, nullptr, {true, 7, 1}, &numbers_19, &defaults_19},
-  {"plumbing.levelling_time", "tankwright::plumbing::levelling_time", "textbook formula: Schaschke, ex. 6.6; Lal, ex. 3.11", required_20, fields_20, false, nullptr, &answer_with<&call_20>, nullptr, {true, 5, 1}, &numbers_20, &defaults_20},
-  {"plumbing.steady_level", "tankwright::plumbing::steady_level", "textbook formula: Schaschke, ex. 6.8", required_21, fields_21, false, nullptr, &answer_with<&call_21>, nullptr, {true, 3, 1}, &numbers_21, &defaults_21},
-  {"plumbing.level_change_time", "tankwright::plumbing::level_change_time", "textbook formula: Schaschke, ex. 6.8", required_22, fields_22, false, nullptr, &answer_with<&call_22>, nullptr, {true, 5, 1}, &numbers_22, &defaults_22},
-  {"plumbing.edge_tail_time", "tankwright::plumbing::edge_tail_time", "the formulas of `weirs.hpp`, integrated in 1/sqrt(h)", required_23, fields_23, false, nullptr, &answer_with<&call_23>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.plain_weir_tail_time", "tankwright::plumbing::plain_weir_tail_time", "textbook formula: Lal, ex. 4.9", required_24, fields_24, false, nullptr, &answer_with<&call_24>, nullptr, {true, 5, 1}, &numbers_24, &defaults_24},
-  {"plumbing.v_notch_tail_time", "tankwright::plumbing::v_notch_tail_time", "textbook formula", required_25, fields_25, false, nullptr, &answer_with<&call_25>, nullptr, {true, 5, 1}, &numbers_25, &defaults_25},
-  {"plumbing.fill_stages", "tankwright::plumbing::fill_stages", "continuity", required_26, fields_26, false, nullptr, &answer_with<&call_26>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.fully_turbulent_factor", "tankwright::plumbing::fully_turbulent_factor", "Crane TP-410 (2009) appendix A; limit of Colebrook-White", required_27, fields_27, false, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_27>, &make_with<&call_27>, {true, 1, 1}, &numbers_27, &defaults_27},
-  {"plumbing.fitting_loss", "tankwright::plumbing::fitting_loss", "Crane TP-410 (2009) appendix A, values of n from memory", required_28, fields_28, false, nullptr, &answer_with<&call_28>, nullptr, {true, 2, 3}, &numbers_28, &defaults_28},
-  {"plumbing.entrance_loss", "tankwright::plumbing::entrance_loss", "Crane TP-410 (2009) appendix A", required_29, fields_29, false, nullptr, &answer_with<&call_29>, nullptr, {true, 3, 3}, &numbers_29, &defaults_29},
-  {"plumbing.section_change_loss", "tankwright::plumbing::section_change_loss", "Crane TP-410 (2009) ch. 2, from memory; Crane changes formula at 45 degrees, here they meet at 45.2 and 46.0", required_30, fields_30, false, nullptr, &answer_with<&call_30>, nullptr, {true, 3, 3}, &numbers_30, &defaults_30},
-  {"plumbing.tee_losses", "tankwright::plumbing::tee_losses", "Crane TP-410 (2009) ch. 2 with its errata", required_31, fields_31, false, &key_of_type<::tankwright::plumbing::tee_loss>, &answer_with<&call_31>, &make_with<&call_31>, {true, 5, 6}, &numbers_31, &defaults_31},
-  {"plumbing.hooper_loss", "tankwright::plumbing::hooper_loss", "Hooper 1981", required_32, fields_32, false, nullptr, &answer_with<&call_32>, nullptr, {true, 4, 3}, &numbers_32, &defaults_32},
-  {"plumbing.darby_loss", "tankwright::plumbing::darby_loss", "Darby 2001", required_33, fields_33, false, nullptr, &answer_with<&call_33>, nullptr, {true, 5, 3}, &numbers_33, &defaults_33},
-  {"plumbing.loss_from_flow_coefficient", "tankwright::plumbing::loss_from_flow_coefficient", "definition, IEC 60534; Crane TP-410M rounds the factor to 1.6e9", required_34, fields_34, false, &key_of_type<::tankwright::plumbing::loss_coefficient>, &answer_with<&call_34>, &make_with<&call_34>, {true, 2, 1}, &numbers_34, &defaults_34},
-  {"plumbing.flow_coefficient_from_loss", "tankwright::plumbing::flow_coefficient_from_loss", "definition, IEC 60534", required_35, fields_35, false, &key_of_type<::tankwright::plumbing::flow_coefficient>, &answer_with<&call_35>, &make_with<&call_35>, {true, 2, 1}, &numbers_35, &defaults_35},
-  {"plumbing.leaking_check_valve_with_loss_and_bore", "tankwright::plumbing::leaking_check_valve", "definition of Kv, IEC 60534", required_36, fields_36, false, &key_of_type<::tankwright::plumbing::check_valve>, &answer_with<&call_36>, &make_with<&call_36>, {true, 2, 1}, &numbers_36, &defaults_36},
-  {"plumbing.leaking_check_valve_with_gap", "tankwright::plumbing::leaking_check_valve", "orifice formula; definition of Kv, IEC 60534", required_37, fields_37, false, &key_of_type<::tankwright::plumbing::check_valve>, &answer_with<&call_37>, &make_with<&call_37>, {true, 1, 1}, &numbers_37, &defaults_37},
-  {"plumbing.on_bore", "tankwright::plumbing::on_bore", "continuity; Crane TP-410 (2009) ch. 2", required_38, fields_38, false, nullptr, &answer_with<&call_38>, nullptr, {true, 5, 3}, &numbers_38, &defaults_38},
-  {"plumbing.equivalent_length", "tankwright::plumbing::equivalent_length", "Crane TP-410 (2009) ch. 2", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {true, 3, 1}, &numbers_39, &defaults_39},
-  {"plumbing.mean_velocity", "tankwright::plumbing::mean_velocity", "continuity", required_40, fields_40, false, nullptr, &answer_with<&call_40>, nullptr, {true, 2, 1}, &numbers_40, &defaults_40},
-  {"plumbing.reynolds", "tankwright::plumbing::reynolds", "definition", required_41, fields_41, false, &key_of_type<::tankwright::plumbing::reynolds_number>, &answer_with<&call_41>, &make_with<&call_41>, {true, 4, 1}, &numbers_41, &defaults_41},
-  {"plumbing.friction_factor", "tankwright::plumbing::friction_factor", "Colebrook 1939; Hagen-Poiseuille; range of Moody 1944", required_42, fields_42, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_42>, &make_with<&call_42>, {true, 2, 1}, &numbers_42, &defaults_42},
-  {"plumbing.head_loss", "tankwright::plumbing::head_loss", "Colebrook 1939; Crane TP-410 (2009) ch. 1", required_43, fields_43, true, nullptr, &answer_with<&call_43>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.head_loss_gradient", "tankwright::plumbing::head_loss_gradient", "Colebrook 1939, differentiated", required_44, fields_44, true, nullptr, &answer_with<&call_44>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.flow_for_head", "tankwright::plumbing::flow_for_head", "Colebrook 1939", required_45, fields_45, true, nullptr, &answer_with<&call_45>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.friction_factor_haaland", "tankwright::plumbing::friction_factor_haaland", "Haaland 1983", required_46, fields_46, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_46>, &make_with<&call_46>, {true, 2, 1}, &numbers_46, &defaults_46},
-  {"plumbing.friction_factor_churchill", "tankwright::plumbing::friction_factor_churchill", "Churchill 1977", required_47, fields_47, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_47>, &make_with<&call_47>, {true, 2, 1}, &numbers_47, &defaults_47},
-  {"plumbing.friction_factor_serghides", "tankwright::plumbing::friction_factor_serghides", "Serghides 1984", required_48, fields_48, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_48>, &make_with<&call_48>, {true, 2, 1}, &numbers_48, &defaults_48},
-  {"plumbing.friction_factor_blasius", "tankwright::plumbing::friction_factor_blasius", "Blasius 1913", required_49, fields_49, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_49>, &make_with<&call_49>, {true, 1, 1}, &numbers_49, &defaults_49},
-  {"plumbing.head_loss_hazen_williams", "tankwright::plumbing::head_loss_hazen_williams", "Williams and Hazen 1905", required_50, fields_50, false, nullptr, &answer_with<&call_50>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.jet_reach", "tankwright::plumbing::jet_reach", "Torricelli; ballistics", required_51, fields_51, false, nullptr, &answer_with<&call_51>, nullptr, {true, 3, 1}, &numbers_51, &defaults_51},
-  {"plumbing.velocity_coefficient", "tankwright::plumbing::velocity_coefficient", "Torricelli; ballistics", required_52, fields_52, false, nullptr, &answer_with<&call_52>, nullptr, {true, 3, 1}, &numbers_52, &defaults_52},
-  {"plumbing.jet_height", "tankwright::plumbing::jet_height", "Bernoulli's equation", required_53, fields_53, false, nullptr, &answer_with<&call_53>, nullptr, {true, 3, 1}, &numbers_53, &defaults_53},
-  {"plumbing.flow_over", "tankwright::plumbing::flow_over", "the formulas of `weirs.hpp`; thick edge: EPA SWMM Reference Manual II, table 6-3", required_54, fields_54, true, &key_of_type<::tankwright::plumbing::overflow_flow>, &answer_with<&call_54>, &make_with<&call_54>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.head_over", "tankwright::plumbing::head_over", "the formulas of `weirs.hpp`", required_55, fields_55, true, &key_of_type<::tankwright::plumbing::overflow_head>, &answer_with<&call_55>, &make_with<&call_55>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.known_loss", "tankwright::plumbing::known_loss", "the caller", required_56, fields_56, false, nullptr, &answer_with<&call_56>, nullptr, {true, 1, 3}, &numbers_56, &defaults_56},
-  {"plumbing.pvc_pipe", "tankwright::plumbing::pvc_pipe", "ASTM D1785 Tables 1 and 2", required_57, fields_57, false, &key_of_type<::tankwright::plumbing::pvc_dimensions>, &answer_with<&call_57>, &make_with<&call_57>, {true, 2, 4}, &numbers_57, &defaults_57},
-  {"plumbing.metric_pvc_pipe", "tankwright::plumbing::metric_pvc_pipe", "EN ISO 1452-2 Table 2, from memory", required_58, fields_58, false, &key_of_type<::tankwright::plumbing::metric_dimensions>, &answer_with<&call_58>, &make_with<&call_58>, {true, 2, 3}, &numbers_58, &defaults_58},
-  {"plumbing.power_cut", "tankwright::plumbing::power_cut", "geometry; the formulas of `weirs.hpp`; orifice formula; energy equation with Colebrook 1939", required_59, fields_59, false, &key_of_type<::tankwright::plumbing::power_cut_answer>, &answer_with<&call_59>, &make_with<&call_59>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.worst_moment_of", "tankwright::plumbing::worst_moment_of", "as `power_cut`", required_60, fields_60, false, &key_of_type<::tankwright::plumbing::worst_moment>, &answer_with<&call_60>, &make_with<&call_60>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.power_cut_failures", "tankwright::plumbing::power_cut_failures", "as `power_cut`", required_61, fields_61, false, nullptr, &answer_with<&call_61>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.highest_safe_running_level", "tankwright::plumbing::highest_safe_running_level", "as `power_cut`", required_62, fields_62, false, nullptr, &answer_with<&call_62>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.deepest_safe_outlet", "tankwright::plumbing::deepest_safe_outlet", "as `power_cut`", required_63, fields_63, false, nullptr, &answer_with<&call_63>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.power_cut_transient", "tankwright::plumbing::power_cut_transient", "the formulas of `weirs.hpp`; orifice formula; energy equation with Colebrook 1939; the laws of box, drain pipes and falling columns are rules of this library", required_64, fields_64, false, &key_of_type<::tankwright::plumbing::power_cut_history>, &answer_with<&call_64>, &make_with<&call_64>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.curve_from_points", "tankwright::plumbing::curve_from_points", "Fritsch and Butland 1984", required_65, fields_65, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_65>, &make_with<&call_65>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.curve_from_three_points", "tankwright::plumbing::curve_from_three_points", "EPANET 2.2 user manual, three-point curve", required_66, fields_66, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_66>, &make_with<&call_66>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.curve_from_one_point", "tankwright::plumbing::curve_from_one_point", "EPANET 2.2 user manual, single-point curve", required_67, fields_67, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_67>, &make_with<&call_67>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.head_at", "tankwright::plumbing::head_at", "the pump's maker", required_68, fields_68, false, &key_of_type<::tankwright::plumbing::head_answer>, &answer_with<&call_68>, &make_with<&call_68>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.flow_at", "tankwright::plumbing::flow_at", "the pump's maker", required_69, fields_69, false, &key_of_type<::tankwright::plumbing::flow_answer>, &answer_with<&call_69>, &make_with<&call_69>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.best_point", "tankwright::plumbing::best_point", "d(Q H)/dQ = 0", required_70, fields_70, false, &key_of_type<::tankwright::plumbing::curve_point>, &answer_with<&call_70>, &make_with<&call_70>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.head_in_series", "tankwright::plumbing::head_in_series", "continuity and addition of heads", required_71, fields_71, false, &key_of_type<::tankwright::plumbing::head_answer>, &answer_with<&call_71>, &make_with<&call_71>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.flow_in_parallel", "tankwright::plumbing::flow_in_parallel", "addition of flows", required_72, fields_72, false, &key_of_type<::tankwright::plumbing::flow_answer>, &answer_with<&call_72>, &make_with<&call_72>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.at_speed_with_curve", "tankwright::plumbing::at_speed", "affinity laws; Crane TP-410 (2009) ch. 5", required_73, fields_73, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_73>, &make_with<&call_73>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.at_speed_with_point", "tankwright::plumbing::at_speed", "affinity laws; Crane TP-410 (2009) ch. 5", required_74, fields_74, false, &key_of_type<::tankwright::plumbing::pump_performance>, &answer_with<&call_74>, &make_with<&call_74>, {true, 4, 3}, &numbers_74, &defaults_74},
-  {"plumbing.power_drawn", "tankwright::plumbing::power_drawn", "Crane TP-410 (2009) ch. 5", required_75, fields_75, false, &key_of_type<::tankwright::plumbing::pump_power>, &answer_with<&call_75>, &make_with<&call_75>, {true, 6, 3}, &numbers_75, &defaults_75},
-  {"plumbing.power_in", "tankwright::plumbing::power_in", "head and efficiency do not depend on density", required_76, fields_76, false, nullptr, &answer_with<&call_76>, nullptr, {true, 4, 1}, &numbers_76, &defaults_76},
-  {"plumbing.npsh_available", "tankwright::plumbing::npsh_available", "Crane TP-410 (2009) ch. 5", required_77, fields_77, false, nullptr, &answer_with<&call_77>, nullptr, {true, 6, 1}, &numbers_77, &defaults_77},
-  {"plumbing.head_from_gauges", "tankwright::plumbing::head_from_gauges", "Bernoulli's equation", required_78, fields_78, false, nullptr, &answer_with<&call_78>, nullptr, {true, 8, 1}, &numbers_78, &defaults_78},
-  {"plumbing.vortex_submergence", "tankwright::plumbing::vortex_submergence", "ANSI/HI 9.8-1998; Gordon 1970", required_79, fields_79, false, nullptr, &answer_with<&call_79>, nullptr, {true, 2, 3}, &numbers_79, &defaults_79},
-  {"plumbing.restart", "tankwright::plumbing::restart", "geometry; ANSI/HI 9.8-1998; Gordon 1970", required_80, fields_80, false, &key_of_type<::tankwright::plumbing::restart_answer>, &answer_with<&call_80>, &make_with<&call_80>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.siphon_flow", "tankwright::plumbing::siphon_flow", "energy equation; Colebrook 1939", required_81, fields_81, true, nullptr, &answer_with<&call_81>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.siphon_crest_pressure", "tankwright::plumbing::siphon_crest_pressure", "energy equation: Cengel and Cimbala, ex. 5-7", required_82, fields_82, false, nullptr, &answer_with<&call_82>, nullptr, {true, 5, 1}, &numbers_82, &defaults_82},
-  {"plumbing.highest_siphon_crest", "tankwright::plumbing::highest_siphon_crest", "energy equation: Munson et al., ex. 3.10", required_83, fields_83, false, nullptr, &answer_with<&call_83>, nullptr, {true, 5, 1}, &numbers_83, &defaults_83},
-  {"plumbing.siphon_until_exposed", "tankwright::plumbing::siphon_until_exposed", "energy equation; Colebrook 1939", required_84, fields_84, true, &key_of_type<::tankwright::plumbing::siphon_run>, &answer_with<&call_84>, &make_with<&call_84>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.water_in_sump", "tankwright::plumbing::water_in_sump", "geometry", required_85, fields_85, false, nullptr, &answer_with<&call_85>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.sump_capacity", "tankwright::plumbing::sump_capacity", "geometry", required_86, fields_86, false, nullptr, &answer_with<&call_86>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.running_levels", "tankwright::plumbing::running_levels", "Rehbock 1929; Villemonte 1947; orifice formula", required_87, fields_87, false, &key_of_type<::tankwright::plumbing::running_sump>, &answer_with<&call_87>, &make_with<&call_87>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.pour_into_sump", "tankwright::plumbing::pour_into_sump", "geometry", required_88, fields_88, false, &key_of_type<::tankwright::plumbing::sump_at_rest>, &answer_with<&call_88>, &make_with<&call_88>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.level_after_evaporation", "tankwright::plumbing::level_after_evaporation", "geometry", required_89, fields_89, false, nullptr, &answer_with<&call_89>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.wave_speed", "tankwright::plumbing::wave_speed", "Joukowsky 1898; Korteweg 1878", required_90, fields_90, false, nullptr, &answer_with<&call_90>, nullptr, {true, 7, 1}, &numbers_90, &defaults_90},
-  {"plumbing.surge_on_closure", "tankwright::plumbing::surge_on_closure", "Joukowsky 1898", required_91, fields_91, false, &key_of_type<::tankwright::plumbing::surge>, &answer_with<&call_91>, &make_with<&call_91>, {true, 5, 3}, &numbers_91, &defaults_91},
-  {"plumbing.rehbock_weir", "tankwright::plumbing::rehbock_weir", "Rehbock 1929", required_92, fields_92, true, nullptr, &answer_with<&call_92>, nullptr, {true, 4, 1}, &numbers_92, &defaults_92},
-  {"plumbing.kindsvater_carter_weir", "tankwright::plumbing::kindsvater_carter_weir", "Kindsvater and Carter 1957", required_93, fields_93, true, nullptr, &answer_with<&call_93>, nullptr, {true, 4, 1}, &numbers_93, &defaults_93},
-  {"plumbing.rectangular_weir", "tankwright::plumbing::rectangular_weir", "Francis 1883", required_94, fields_94, false, nullptr, &answer_with<&call_94>, nullptr, {true, 5, 1}, &numbers_94, &defaults_94},
-  {"plumbing.francis_weir", "tankwright::plumbing::francis_weir", "Francis 1883", required_95, fields_95, true, nullptr, &answer_with<&call_95>, nullptr, {true, 4, 1}, &numbers_95, &defaults_95},
-  {"plumbing.bazin_weir", "tankwright::plumbing::bazin_weir", "Bazin 1888", required_96, fields_96, true, nullptr, &answer_with<&call_96>, nullptr, {true, 2, 1}, &numbers_96, &defaults_96},
-  {"plumbing.toothed_weir", "tankwright::plumbing::toothed_weir", "own rule, after Kindsvater and Carter 1957", required_97, fields_97, false, nullptr, &answer_with<&call_97>, nullptr, {true, 6, 1}, &numbers_97, &defaults_97},
-  {"plumbing.v_notch_weir", "tankwright::plumbing::v_notch_weir", "textbook formula: Sarkar, ex. 5.3; Schaschke, ex. 7.10", required_98, fields_98, false, nullptr, &answer_with<&call_98>, nullptr, {true, 3, 1}, &numbers_98, &defaults_98},
-  {"plumbing.shen_weir", "tankwright::plumbing::shen_weir", "Shen 1981", required_99, fields_99, true, nullptr, &answer_with<&call_99>, nullptr, {true, 2, 1}, &numbers_99, &defaults_99},
-  {"plumbing.standpipe_inlet", "tankwright::plumbing::standpipe_inlet", "EN 12056-3 (from memory)", required_100, fields_100, false, nullptr, &answer_with<&call_100>, nullptr, {true, 3, 1}, &numbers_100, &defaults_100},
-  {"plumbing.submerged_share", "tankwright::plumbing::submerged_share", "Villemonte 1947", required_101, fields_101, false, nullptr, &answer_with<&call_101>, nullptr, {true, 3, 1}, &numbers_101, &defaults_101},
+  {"plumbing.all_drains_blocked", "tankwright::plumbing::all_drains_blocked", "geometry; the formulas of `weirs.hpp`", required_14, fields_14, false, &key_of_type<::tankwright::plumbing::drains_blocked_answer>, &answer_with<&call_14>, &make_with<&call_14>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.outlet_through_with_orifice", "tankwright::plumbing::outlet_through", "textbook formula (Torricelli 1644 with a coefficient)", required_15, fields_15, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_15>, &make_with<&call_15>, {true, 2, 1}, &numbers_15, &defaults_15},
+  {"plumbing.outlet_through_with_resisting_pipe", "tankwright::plumbing::outlet_through", "energy equation", required_16, fields_16, false, &key_of_type<::tankwright::plumbing::effective_area>, &answer_with<&call_16>, &make_with<&call_16>, {true, 2, 1}, &numbers_16, &defaults_16},
+  {"plumbing.outflow", "tankwright::plumbing::outflow", "textbook formula (Torricelli 1644 with a coefficient)", required_17, fields_17, false, nullptr, &answer_with<&call_17>, nullptr, {true, 2, 1}, &numbers_17, &defaults_17},
+  {"plumbing.emptying_time", "tankwright::plumbing::emptying_time", "textbook formula: Schaschke, ex. 6.3 and 6.4", required_18, fields_18, false, nullptr, &answer_with<&call_18>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.discharge_coefficient_from", "tankwright::plumbing::discharge_coefficient_from", "textbook formula: Lal, ex. 3.6", required_19, fields_19, false, nullptr, &answer_with<&call_19>, nullptr, {true, 5, 1}, &numbers_19, &defaults_19},
+  {"plumbing.laminar_emptying_time", "tankwright::plumbing::laminar_emptying_time", "Hagen-Poiseuille: Schaschke, ex. 6.10", required_20, fields_20, true, nullptr, &answer_with<&call_20>, nullptr, {true, 7, 1}, &numbers_20, &defaults_20},
+  {"plumbing.levelling_time", "tankwright::plumbing::levelling_time", "textbook formula: Schaschke, ex. 6.6; Lal, ex. 3.11", required_21, fields_21, false, nullptr, &answer_with<&call_21>, nullptr, {true, 5, 1}, &numbers_21, &defaults_21},
+  {"plumbing.steady_level", "tankwright::plumbing::steady_level", "textbook formula: Schaschke, ex. 6.8", required_22, fields_22, false, nullptr, &answer_with<&call_22>, nullptr, {true, 3, 1}, &numbers_22, &defaults_22},
+  {"plumbing.level_change_time", "tankwright::plumbing::level_change_time", "textbook formula: Schaschke, ex. 6.8", required_23, fields_23, false, nullptr, &answer_with<&call_23>, nullptr, {true, 5, 1}, &numbers_23, &defaults_23},
+  {"plumbing.edge_tail_time", "tankwright::plumbing::edge_tail_time", "the formulas of `weirs.hpp`, integrated in 1/sqrt(h)", required_24, fields_24, false, nullptr, &answer_with<&call_24>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.plain_weir_tail_time", "tankwright::plumbing::plain_weir_tail_time", "textbook formula: Lal, ex. 4.9", required_25, fields_25, false, nullptr, &answer_with<&call_25>, nullptr, {true, 5, 1}, &numbers_25, &defaults_25},
+  {"plumbing.v_notch_tail_time", "tankwright::plumbing::v_notch_tail_time", "textbook formula", required_26, fields_26, false, nullptr, &answer_with<&call_26>, nullptr, {true, 5, 1}, &numbers_26, &defaults_26},
+  {"plumbing.fill_stages", "tankwright::plumbing::fill_stages", "continuity", required_27, fields_27, false, nullptr, &answer_with<&call_27>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.fully_turbulent_factor", "tankwright::plumbing::fully_turbulent_factor", "Crane TP-410 (2009) appendix A; limit of Colebrook-White", required_28, fields_28, false, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_28>, &make_with<&call_28>, {true, 1, 1}, &numbers_28, &defaults_28},
+  {"plumbing.fitting_loss", "tankwright::plumbing::fitting_loss", "Crane TP-410 (2009) appendix A, values of n from memory", required_29, fields_29, false, nullptr, &answer_with<&call_29>, nullptr, {true, 2, 3}, &numbers_29, &defaults_29},
+  {"plumbing.entrance_loss", "tankwright::plumbing::entrance_loss", "Crane TP-410 (2009) appendix A", required_30, fields_30, false, nullptr, &answer_with<&call_30>, nullptr, {true, 3, 3}, &numbers_30, &defaults_30},
+  {"plumbing.section_change_loss", "tankwright::plumbing::section_change_loss", "Crane TP-410 (2009) ch. 2, from memory; Crane changes formula at 45 degrees, here they meet at 45.2 and 46.0", required_31, fields_31, false, nullptr, &answer_with<&call_31>, nullptr, {true, 3, 3}, &numbers_31, &defaults_31},
+  {"plumbing.tee_losses", "tankwright::plumbing::tee_losses", "Crane TP-410 (2009) ch. 2 with its errata", required_32, fields_32, false, &key_of_type<::tankwright::plumbing::tee_loss>, &answer_with<&call_32>, &make_with<&call_32>, {true, 5, 6}, &numbers_32, &defaults_32},
+  {"plumbing.hooper_loss", "tankwright::plumbing::hooper_loss", "Hooper 1981", required_33, fields_33, false, nullptr, &answer_with<&call_33>, nullptr, {true, 4, 3}, &numbers_33, &defaults_33},
+  {"plumbing.darby_loss", "tankwright::plumbing::darby_loss", "Darby 2001", required_34, fields_34, false, nullptr, &answer_with<&call_34>, nullptr, {true, 5, 3}, &numbers_34, &defaults_34},
+  {"plumbing.loss_from_flow_coefficient", "tankwright::plumbing::loss_from_flow_coefficient", "definition, IEC 60534; Crane TP-410M rounds the factor to 1.6e9", required_35, fields_35, false, &key_of_type<::tankwright::plumbing::loss_coefficient>, &answer_with<&call_35>, &make_with<&call_35>, {true, 2, 1}, &numbers_35, &defaults_35},
+  {"plumbing.flow_coefficient_from_loss", "tankwright::plumbing::flow_coefficient_from_loss", "definition, IEC 60534", required_36, fields_36, false, &key_of_type<::tankwright::plumbing::flow_coefficient>, &answer_with<&call_36>, &make_with<&call_36>, {true, 2, 1}, &numbers_36, &defaults_36},
+  {"plumbing.leaking_check_valve_with_loss_and_bore", "tankwright::plumbing::leaking_check_valve", "definition of Kv, IEC 60534", required_37, fields_37, false, &key_of_type<::tankwright::plumbing::check_valve>, &answer_with<&call_37>, &make_with<&call_37>, {true, 2, 1}, &numbers_37, &defaults_37},
+  {"plumbing.leaking_check_valve_with_gap", "tankwright::plumbing::leaking_check_valve", "orifice formula; definition of Kv, IEC 60534", required_38, fields_38, false, &key_of_type<::tankwright::plumbing::check_valve>, &answer_with<&call_38>, &make_with<&call_38>, {true, 1, 1}, &numbers_38, &defaults_38},
+  {"plumbing.on_bore", "tankwright::plumbing::on_bore", "continuity; Crane TP-410 (2009) ch. 2", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {true, 5, 3}, &numbers_39, &defaults_39},
+  {"plumbing.equivalent_length", "tankwright::plumbing::equivalent_length", "Crane TP-410 (2009) ch. 2", required_40, fields_40, false, nullptr, &answer_with<&call_40>, nullptr, {true, 3, 1}, &numbers_40, &defaults_40},
+  {"plumbing.mean_velocity", "tankwright::plumbing::mean_velocity", "continuity", required_41, fields_41, false, nullptr, &answer_with<&call_41>, nullptr, {true, 2, 1}, &numbers_41, &defaults_41},
+  {"plumbing.reynolds", "tankwright::plumbing::reynolds", "definition", required_42, fields_42, false, &key_of_type<::tankwright::plumbing::reynolds_number>, &answer_with<&call_42>, &make_with<&call_42>, {true, 4, 1}, &numbers_42, &defaults_42},
+  {"plumbing.friction_factor", "tankwright::plumbing::friction_factor", "Colebrook 1939; Hagen-Poiseuille; range of Moody 1944", required_43, fields_43, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_43>, &make_with<&call_43>, {true, 2, 1}, &numbers_43, &defaults_43},
+  {"plumbing.head_loss", "tankwright::plumbing::head_loss", "Colebrook 1939; Crane TP-410 (2009) ch. 1", required_44, fields_44, true, nullptr, &answer_with<&call_44>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.head_loss_gradient", "tankwright::plumbing::head_loss_gradient", "Colebrook 1939, differentiated", required_45, fields_45, true, nullptr, &answer_with<&call_45>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.flow_for_head", "tankwright::plumbing::flow_for_head", "Colebrook 1939", required_46, fields_46, true, nullptr, &answer_with<&call_46>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.friction_factor_haaland", "tankwright::plumbing::friction_factor_haaland", "Haaland 1983", required_47, fields_47, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_47>, &make_with<&call_47>, {true, 2, 1}, &numbers_47, &defaults_47},
+  {"plumbing.friction_factor_churchill", "tankwright::plumbing::friction_factor_churchill", "Churchill 1977", required_48, fields_48, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_48>, &make_with<&call_48>, {true, 2, 1}, &numbers_48, &defaults_48},
+  {"plumbing.friction_factor_serghides", "tankwright::plumbing::friction_factor_serghides", "Serghides 1984", required_49, fields_49, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_49>, &make_with<&call_49>, {true, 2, 1}, &numbers_49, &defaults_49},
+  {"plumbing.friction_factor_blasius", "tankwright::plumbing::friction_factor_blasius", "Blasius 1913", required_50, fields_50, true, &key_of_type<::tankwright::plumbing::darcy_factor>, &answer_with<&call_50>, &make_with<&call_50>, {true, 1, 1}, &numbers_50, &defaults_50},
+  {"plumbing.head_loss_hazen_williams", "tankwright::plumbing::head_loss_hazen_williams", "Williams and Hazen 1905", required_51, fields_51, false, nullptr, &answer_with<&call_51>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.jet_reach", "tankwright::plumbing::jet_reach", "Torricelli; ballistics", required_52, fields_52, false, nullptr, &answer_with<&call_52>, nullptr, {true, 3, 1}, &numbers_52, &defaults_52},
+  {"plumbing.velocity_coefficient", "tankwright::plumbing::velocity_coefficient", "Torricelli; ballistics", required_53, fields_53, false, nullptr, &answer_with<&call_53>, nullptr, {true, 3, 1}, &numbers_53, &defaults_53},
+  {"plumbing.jet_height", "tankwright::plumbing::jet_height", "Bernoulli's equation", required_54, fields_54, false, nullptr, &answer_with<&call_54>, nullptr, {true, 3, 1}, &numbers_54, &defaults_54},
+  {"plumbing.flow_over", "tankwright::plumbing::flow_over", "the formulas of `weirs.hpp`; thick edge: EPA SWMM Reference Manual II, table 6-3", required_55, fields_55, true, &key_of_type<::tankwright::plumbing::overflow_flow>, &answer_with<&call_55>, &make_with<&call_55>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.head_over", "tankwright::plumbing::head_over", "the formulas of `weirs.hpp`", required_56, fields_56, true, &key_of_type<::tankwright::plumbing::overflow_head>, &answer_with<&call_56>, &make_with<&call_56>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.known_loss", "tankwright::plumbing::known_loss", "the caller", required_57, fields_57, false, nullptr, &answer_with<&call_57>, nullptr, {true, 1, 3}, &numbers_57, &defaults_57},
+  {"plumbing.pvc_pipe", "tankwright::plumbing::pvc_pipe", "ASTM D1785 Tables 1 and 2", required_58, fields_58, false, &key_of_type<::tankwright::plumbing::pvc_dimensions>, &answer_with<&call_58>, &make_with<&call_58>, {true, 2, 4}, &numbers_58, &defaults_58},
+  {"plumbing.metric_pvc_pipe", "tankwright::plumbing::metric_pvc_pipe", "EN ISO 1452-2 Table 2, from memory", required_59, fields_59, false, &key_of_type<::tankwright::plumbing::metric_dimensions>, &answer_with<&call_59>, &make_with<&call_59>, {true, 2, 3}, &numbers_59, &defaults_59},
+  {"plumbing.power_cut", "tankwright::plumbing::power_cut", "geometry; the formulas of `weirs.hpp`; orifice formula; energy equation with Colebrook 1939", required_60, fields_60, false, &key_of_type<::tankwright::plumbing::power_cut_answer>, &answer_with<&call_60>, &make_with<&call_60>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.worst_moment_of", "tankwright::plumbing::worst_moment_of", "as `power_cut`", required_61, fields_61, false, &key_of_type<::tankwright::plumbing::worst_moment>, &answer_with<&call_61>, &make_with<&call_61>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.power_cut_breaks_blocked", "tankwright::plumbing::power_cut_breaks_blocked", "as `power_cut`", required_62, fields_62, false, nullptr, &answer_with<&call_62>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.power_cut_check_valves", "tankwright::plumbing::power_cut_check_valves", "as `power_cut`", required_63, fields_63, false, nullptr, &answer_with<&call_63>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.power_cut_failures", "tankwright::plumbing::power_cut_failures", "as `power_cut`", required_64, fields_64, false, nullptr, &answer_with<&call_64>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.highest_safe_running_level", "tankwright::plumbing::highest_safe_running_level", "as `power_cut`", required_65, fields_65, false, nullptr, &answer_with<&call_65>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.deepest_safe_outlet", "tankwright::plumbing::deepest_safe_outlet", "as `power_cut`", required_66, fields_66, false, nullptr, &answer_with<&call_66>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.power_cut_transient", "tankwright::plumbing::power_cut_transient", "the formulas of `weirs.hpp`; orifice formula; energy equation with Colebrook 1939; the laws of box, drain pipes and falling columns are rules of this library", required_67, fields_67, false, &key_of_type<::tankwright::plumbing::power_cut_history>, &answer_with<&call_67>, &make_with<&call_67>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.carried_while_priming", "tankwright::plumbing::carried_while_priming", "Hills 1983; Wyly and Eaton 1961; EN 12056-3", required_68, fields_68, false, nullptr, &answer_with<&call_68>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.primes_itself", "tankwright::plumbing::primes_itself", "Hills 1983", required_69, fields_69, false, nullptr, &answer_with<&call_69>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.held_up_while_priming", "tankwright::plumbing::held_up_while_priming", "Hills 1983; Wyly and Eaton 1961", required_70, fields_70, false, &key_of_type<::tankwright::plumbing::priming_answer>, &answer_with<&call_70>, &make_with<&call_70>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.curve_from_points", "tankwright::plumbing::curve_from_points", "Fritsch and Butland 1984", required_71, fields_71, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_71>, &make_with<&call_71>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.curve_from_three_points", "tankwright::plumbing::curve_from_three_points", "EPANET 2.2 user manual, three-point curve", required_72, fields_72, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_72>, &make_with<&call_72>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.curve_from_one_point", "tankwright::plumbing::curve_from_one_point", "EPANET 2.2 user manual, single-point curve", required_73, fields_73, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_73>, &make_with<&call_73>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.head_at", "tankwright::plumbing::head_at", "the pump's maker", required_74, fields_74, false, &key_of_type<::tankwright::plumbing::head_answer>, &answer_with<&call_74>, &make_with<&call_74>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.flow_at", "tankwright::plumbing::flow_at", "the pump's maker", required_75, fields_75, false, &key_of_type<::tankwright::plumbing::flow_answer>, &answer_with<&call_75>, &make_with<&call_75>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.best_point", "tankwright::plumbing::best_point", "d(Q H)/dQ = 0", required_76, fields_76, false, &key_of_type<::tankwright::plumbing::curve_point>, &answer_with<&call_76>, &make_with<&call_76>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.head_in_series", "tankwright::plumbing::head_in_series", "continuity and addition of heads", required_77, fields_77, false, &key_of_type<::tankwright::plumbing::head_answer>, &answer_with<&call_77>, &make_with<&call_77>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.flow_in_parallel", "tankwright::plumbing::flow_in_parallel", "addition of flows", required_78, fields_78, false, &key_of_type<::tankwright::plumbing::flow_answer>, &answer_with<&call_78>, &make_with<&call_78>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.at_speed_with_curve", "tankwright::plumbing::at_speed", "affinity laws; Crane TP-410 (2009) ch. 5", required_79, fields_79, false, &key_of_type<::tankwright::plumbing::pump_curve>, &answer_with<&call_79>, &make_with<&call_79>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.at_speed_with_point", "tankwright::plumbing::at_speed", "affinity laws; Crane TP-410 (2009) ch. 5", required_80, fields_80, false, &key_of_type<::tankwright::plumbing::pump_performance>, &answer_with<&call_80>, &make_with<&call_80>, {true, 4, 3}, &numbers_80, &defaults_80},
+  {"plumbing.power_drawn", "tankwright::plumbing::power_drawn", "Crane TP-410 (2009) ch. 5", required_81, fields_81, false, &key_of_type<::tankwright::plumbing::pump_power>, &answer_with<&call_81>, &make_with<&call_81>, {true, 6, 3}, &numbers_81, &defaults_81},
+  {"plumbing.power_in", "tankwright::plumbing::power_in", "head and efficiency do not depend on density", required_82, fields_82, false, nullptr, &answer_with<&call_82>, nullptr, {true, 4, 1}, &numbers_82, &defaults_82},
+  {"plumbing.npsh_available", "tankwright::plumbing::npsh_available", "Crane TP-410 (2009) ch. 5", required_83, fields_83, false, nullptr, &answer_with<&call_83>, nullptr, {true, 6, 1}, &numbers_83, &defaults_83},
+  {"plumbing.head_from_gauges", "tankwright::plumbing::head_from_gauges", "Bernoulli's equation", required_84, fields_84, false, nullptr, &answer_with<&call_84>, nullptr, {true, 8, 1}, &numbers_84, &defaults_84},
+  {"plumbing.vortex_submergence", "tankwright::plumbing::vortex_submergence", "ANSI/HI 9.8-1998; Gordon 1970", required_85, fields_85, false, nullptr, &answer_with<&call_85>, nullptr, {true, 2, 3}, &numbers_85, &defaults_85},
+  {"plumbing.restart", "tankwright::plumbing::restart", "geometry; ANSI/HI 9.8-1998; Gordon 1970", required_86, fields_86, false, &key_of_type<::tankwright::plumbing::restart_answer>, &answer_with<&call_86>, &make_with<&call_86>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.siphon_flow", "tankwright::plumbing::siphon_flow", "energy equation; Colebrook 1939", required_87, fields_87, true, nullptr, &answer_with<&call_87>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.siphon_crest_pressure", "tankwright::plumbing::siphon_crest_pressure", "energy equation: Cengel and Cimbala, ex. 5-7", required_88, fields_88, false, nullptr, &answer_with<&call_88>, nullptr, {true, 5, 1}, &numbers_88, &defaults_88},
+  {"plumbing.highest_siphon_crest", "tankwright::plumbing::highest_siphon_crest", "energy equation: Munson et al., ex. 3.10", required_89, fields_89, false, nullptr, &answer_with<&call_89>, nullptr, {true, 5, 1}, &numbers_89, &defaults_89},
+  {"plumbing.siphon_until_exposed", "tankwright::plumbing::siphon_until_exposed", "energy equation; Colebrook 1939", required_90, fields_90, true, &key_of_type<::tankwright::plumbing::siphon_run>, &answer_with<&call_90>, &make_with<&call_90>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.jet_speed_at", "tankwright::plumbing::jet_speed_at", "Albertson et al. 1950", required_91, fields_91, false, nullptr, &answer_with<&call_91>, nullptr, {true, 3, 3}, &numbers_91, &defaults_91},
+  {"plumbing.jet_reaches", "tankwright::plumbing::jet_reaches", "Albertson et al. 1950", required_92, fields_92, false, nullptr, &answer_with<&call_92>, nullptr, {true, 3, 3}, &numbers_92, &defaults_92},
+  {"plumbing.friction_velocity_that_moves", "tankwright::plumbing::friction_velocity_that_moves", "Soulsby and Whitehouse 1997", required_93, fields_93, false, nullptr, &answer_with<&call_93>, nullptr, {true, 4, 1}, &numbers_93, &defaults_93},
+  {"plumbing.speed_that_moves", "tankwright::plumbing::speed_that_moves", "Soulsby and Whitehouse 1997; law of the wall", required_94, fields_94, false, nullptr, &answer_with<&call_94>, nullptr, {true, 4, 3}, &numbers_94, &defaults_94},
+  {"plumbing.water_in_sump", "tankwright::plumbing::water_in_sump", "geometry", required_95, fields_95, false, nullptr, &answer_with<&call_95>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.sump_capacity", "tankwright::plumbing::sump_capacity", "geometry", required_96, fields_96, false, nullptr, &answer_with<&call_96>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.running_levels", "tankwright::plumbing::running_levels", "Rehbock 1929; Villemonte 1947; orifice formula", required_97, fields_97, false, &key_of_type<::tankwright::plumbing::running_sump>, &answer_with<&call_97>, &make_with<&call_97>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.pour_into_sump", "tankwright::plumbing::pour_into_sump", "geometry", required_98, fields_98, false, &key_of_type<::tankwright::plumbing::sump_at_rest>, &answer_with<&call_98>, &make_with<&call_98>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.level_after_evaporation", "tankwright::plumbing::level_after_evaporation", "geometry", required_99, fields_99, false, nullptr, &answer_with<&call_99>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.wave_speed", "tankwright::plumbing::wave_speed", "Joukowsky 1898; Korteweg 1878", required_100, fields_100, false, nullptr, &answer_with<&call_100>, nullptr, {true, 7, 1}, &numbers_100, &defaults_100},
+  {"plumbing.surge_on_closure", "tankwright::plumbing::surge_on_closure", "Joukowsky 1898", required_101, fields_101, false, &key_of_type<::tankwright::plumbing::surge>, &answer_with<&call_101>, &make_with<&call_101>, {true, 5, 3}, &numbers_101, &defaults_101},
+  {"plumbing.rehbock_weir", "tankwright::plumbing::rehbock_weir", "Rehbock 1929", required_102, fields_102, true, nullptr, &answer_with<&call_102>, nullptr, {true, 4, 1}, &numbers_102, &defaults_102},
+  {"plumbing.kindsvater_carter_weir", "tankwright::plumbing::kindsvater_carter_weir", "Kindsvater and Carter 1957", required_103, fields_103, true, nullptr, &answer_with<&call_103>, nullptr, {true, 4, 1}, &numbers_103, &defaults_103},
+  {"plumbing.rectangular_weir", "tankwright::plumbing::rectangular_weir", "Francis 1883", required_104, fields_104, false, nullptr, &answer_with<&call_104>, nullptr, {true, 5, 1}, &numbers_104, &defaults_104},
+  {"plumbing.francis_weir", "tankwright::plumbing::francis_weir", "Francis 1883", required_105, fields_105, true, nullptr, &answer_with<&call_105>, nullptr, {true, 4, 1}, &numbers_105, &defaults_105},
+  {"plumbing.bazin_weir", "tankwright::plumbing::bazin_weir", "Bazin 1888", required_106, fields_106, true, nullptr, &answer_with<&call_106>, nullptr, {true, 2, 1}, &numbers_106, &defaults_106},
+  {"plumbing.toothed_weir", "tankwright::plumbing::toothed_weir", "own rule, after Kindsvater and Carter 1957", required_107, fields_107, false, nullptr, &answer_with<&call_107>, nullptr, {true, 6, 1}, &numbers_107, &defaults_107},
+  {"plumbing.v_notch_weir", "tankwright::plumbing::v_notch_weir", "textbook formula: Sarkar, ex. 5.3; Schaschke, ex. 7.10", required_108, fields_108, false, nullptr, &answer_with<&call_108>, nullptr, {true, 3, 1}, &numbers_108, &defaults_108},
+  {"plumbing.shen_weir", "tankwright::plumbing::shen_weir", "Shen 1981", required_109, fields_109, true, nullptr, &answer_with<&call_109>, nullptr, {true, 2, 1}, &numbers_109, &defaults_109},
+  {"plumbing.standpipe_inlet", "tankwright::plumbing::standpipe_inlet", "EN 12056-3 (from memory)", required_110, fields_110, false, nullptr, &answer_with<&call_110>, nullptr, {true, 3, 1}, &numbers_110, &defaults_110},
+  {"plumbing.submerged_share", "tankwright::plumbing::submerged_share", "Villemonte 1947", required_111, fields_111, false, nullptr, &answer_with<&call_111>, nullptr, {true, 3, 1}, &numbers_111, &defaults_111},
 };
 
 }  // namespace
@@ -3629,6 +3852,7 @@ std::span<const constant> plumbing_constants() {
     named("recommended_velocity", ::tankwright::plumbing::recommended_velocity),
     named("recommended_suction_velocity", ::tankwright::plumbing::recommended_suction_velocity),
     named("smooth_plastic", ::tankwright::plumbing::smooth_plastic),
+    named("usual_priming", ::tankwright::plumbing::usual_priming),
     named("pvc_modulus", ::tankwright::plumbing::pvc_modulus),
     named("water_bulk_modulus", ::tankwright::plumbing::water_bulk_modulus),
   };

@@ -8,12 +8,14 @@
 #include <tankwright/plumbing/circuit_parts.hpp>
 #include <tankwright/plumbing/circuit_tuning.hpp>
 #include <tankwright/plumbing/drain.hpp>
+#include <tankwright/plumbing/drains_blocked.hpp>
 #include <tankwright/plumbing/emptying.hpp>
 #include <tankwright/plumbing/filling.hpp>
 #include <tankwright/plumbing/fittings.hpp>
 #include <tankwright/plumbing/friction.hpp>
 #include <tankwright/plumbing/friction_cross_checks.hpp>
 #include <tankwright/plumbing/jet.hpp>
+#include <tankwright/plumbing/outlet_kind.hpp>
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
@@ -23,9 +25,12 @@
 #include <tankwright/plumbing/power_cut_limits.hpp>
 #include <tankwright/plumbing/power_cut_system.hpp>
 #include <tankwright/plumbing/power_cut_transient.hpp>
+#include <tankwright/plumbing/priming.hpp>
 #include <tankwright/plumbing/pump.hpp>
+#include <tankwright/plumbing/pvc_schedule.hpp>
 #include <tankwright/plumbing/restart.hpp>
 #include <tankwright/plumbing/siphon.hpp>
+#include <tankwright/plumbing/submerged_jet.hpp>
 #include <tankwright/plumbing/sump.hpp>
 #include <tankwright/plumbing/sump_plan.hpp>
 #include <tankwright/plumbing/vessel_shapes.hpp>
@@ -526,9 +531,67 @@ struct io<::tankwright::plumbing::drain_answer> {
     io<::tankwright::flow_rate>::put(v.stack, at);
     io<::tankwright::estimate<::tankwright::flow_rate>>::put(v.full, at);
     io<::tankwright::estimate<::tankwright::flow_rate>>::put(v.inlet, at);
+    io<::tankwright::estimate<::tankwright::flow_rate>>::put(v.carries, at);
     io<::tankwright::flow_rate>::put(v.surely, at);
     io<::tankwright::caution>::put(v.caution, at);
   }
+};
+
+template <>
+struct io<::tankwright::plumbing::drains_blocked_answer> {
+  static void write(answer& out, const ::tankwright::plumbing::drains_blocked_answer& v);
+  static void put(const ::tankwright::plumbing::drains_blocked_answer& v, double*& at) {
+    io<::tankwright::estimate<::tankwright::volume>>::put(v.delivered, at);
+    io<::tankwright::estimate<::tankwright::length>>::put(v.over_edge, at);
+    io<::tankwright::estimate<::tankwright::length>>::put(v.margin, at);
+    io<::tankwright::estimate<::tankwright::volume>>::put(v.on_the_floor, at);
+    io<::tankwright::duration>::put(v.until_dry, at);
+    io<::tankwright::caution>::put(v.caution, at);
+  }
+};
+
+template <>
+struct io<::tankwright::plumbing::sump> {
+  static ::tankwright::plumbing::sump read(const given& in);
+  static ::tankwright::plumbing::sump fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::plumbing::return_line> {
+  static ::tankwright::plumbing::return_line read(const given& in);
+  static ::tankwright::plumbing::return_line fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::plumbing::shared_pipe> {
+  static ::tankwright::plumbing::shared_pipe read(const given& in);
+  static ::tankwright::plumbing::shared_pipe fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::plumbing::power_cut_input> {
+  static ::tankwright::plumbing::power_cut_input read(const given& in);
+  static ::tankwright::plumbing::power_cut_input fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::plumbing::pump_inlet> {
+  static ::tankwright::plumbing::pump_inlet read(const given& in);
+  static ::tankwright::plumbing::pump_inlet fields(const given& in);
+  static ::tankwright::plumbing::pump_inlet take(const double*& at) {
+    return {.above_floor = io<::tankwright::length>::take(at), .bore = io<::tankwright::plumbing::pipe_bore>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::plumbing::pump_inlet& v, double*& at) {
+    io<::tankwright::length>::put(v.above_floor, at);
+    io<::tankwright::plumbing::pipe_bore>::put(v.bore, at);
+  }
+};
+
+template <>
+struct io<::tankwright::plumbing::drains_blocked_input> {
+  static ::tankwright::plumbing::drains_blocked_input read(const given& in);
+  static ::tankwright::plumbing::drains_blocked_input fields(const given& in);
 };
 
 template <>
@@ -732,6 +795,20 @@ struct io<::tankwright::plumbing::levelling> {
 };
 
 template <>
+struct io<::tankwright::plumbing::loose_grains> {
+  static ::tankwright::plumbing::loose_grains read(const given& in);
+  static ::tankwright::plumbing::loose_grains fields(const given& in);
+  static ::tankwright::plumbing::loose_grains take(const double*& at) {
+    return {.size = io<::tankwright::length>::take(at), .density = io<::tankwright::mass_density>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::plumbing::loose_grains& v, double*& at) {
+    io<::tankwright::length>::put(v.size, at);
+    io<::tankwright::mass_density>::put(v.density, at);
+  }
+};
+
+template <>
 struct io<::tankwright::plumbing::lying_cylinder> {
   static ::tankwright::plumbing::lying_cylinder read(const given& in);
   static ::tankwright::plumbing::lying_cylinder fields(const given& in);
@@ -909,33 +986,19 @@ struct io<::tankwright::plumbing::power_cut_history> {
 };
 
 template <>
-struct io<::tankwright::plumbing::sump> {
-  static ::tankwright::plumbing::sump read(const given& in);
-  static ::tankwright::plumbing::sump fields(const given& in);
-};
-
-template <>
-struct io<::tankwright::plumbing::return_line> {
-  static ::tankwright::plumbing::return_line read(const given& in);
-  static ::tankwright::plumbing::return_line fields(const given& in);
-};
-
-template <>
-struct io<::tankwright::plumbing::shared_pipe> {
-  static ::tankwright::plumbing::shared_pipe read(const given& in);
-  static ::tankwright::plumbing::shared_pipe fields(const given& in);
-};
-
-template <>
-struct io<::tankwright::plumbing::power_cut_input> {
-  static ::tankwright::plumbing::power_cut_input read(const given& in);
-  static ::tankwright::plumbing::power_cut_input fields(const given& in);
-};
-
-template <>
 struct io<::tankwright::plumbing::power_cut_transient_input> {
   static ::tankwright::plumbing::power_cut_transient_input read(const given& in);
   static ::tankwright::plumbing::power_cut_transient_input fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::plumbing::priming_answer> {
+  static void write(answer& out, const ::tankwright::plumbing::priming_answer& v);
+  static void put(const ::tankwright::plumbing::priming_answer& v, double*& at) {
+    io<::tankwright::estimate<::tankwright::flow_rate>>::put(v.taken, at);
+    io<::tankwright::estimate<::tankwright::volume>>::put(v.held_up, at);
+    io<::tankwright::caution>::put(v.caution, at);
+  }
 };
 
 template <>
@@ -963,20 +1026,6 @@ struct io<::tankwright::plumbing::pump_duty> {
     io<::tankwright::length>::put(v.head, at);
     io<::tankwright::proportion>::put(v.pump_efficiency, at);
     io<::tankwright::proportion>::put(v.motor_efficiency, at);
-  }
-};
-
-template <>
-struct io<::tankwright::plumbing::pump_inlet> {
-  static ::tankwright::plumbing::pump_inlet read(const given& in);
-  static ::tankwright::plumbing::pump_inlet fields(const given& in);
-  static ::tankwright::plumbing::pump_inlet take(const double*& at) {
-    return {.above_floor = io<::tankwright::length>::take(at), .bore = io<::tankwright::plumbing::pipe_bore>::take(at)};
-  }
-  static void defaults(double*& at);
-  static void put(const ::tankwright::plumbing::pump_inlet& v, double*& at) {
-    io<::tankwright::length>::put(v.above_floor, at);
-    io<::tankwright::plumbing::pipe_bore>::put(v.bore, at);
   }
 };
 
@@ -1186,6 +1235,20 @@ struct io<::tankwright::plumbing::stopped_flow> {
     io<::tankwright::velocity>::put(v.wave_speed, at);
     io<::tankwright::velocity>::put(v.change, at);
     io<::tankwright::length>::put(v.pipe, at);
+  }
+};
+
+template <>
+struct io<::tankwright::plumbing::submerged_jet> {
+  static ::tankwright::plumbing::submerged_jet read(const given& in);
+  static ::tankwright::plumbing::submerged_jet fields(const given& in);
+  static ::tankwright::plumbing::submerged_jet take(const double*& at) {
+    return {.bore = io<::tankwright::plumbing::pipe_bore>::take(at), .flow = io<::tankwright::flow_rate>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::plumbing::submerged_jet& v, double*& at) {
+    io<::tankwright::plumbing::pipe_bore>::put(v.bore, at);
+    io<::tankwright::flow_rate>::put(v.flow, at);
   }
 };
 

@@ -594,6 +594,19 @@ void io<::tankwright::room::open_water>::defaults(double*& at) {
   io<::tankwright::velocity>::put(v.air_speed, at);
 }
 
+::tankwright::room::plugged_in io<::tankwright::room::plugged_in>::read(const given& in) {
+  if (std::optional<::tankwright::room::plugged_in> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::room::plugged_in io<::tankwright::room::plugged_in>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"label", "draws", "power_factor"};
+  in.only(known);
+  ::tankwright::room::plugged_in v{.draws = must<::tankwright::power>(in, "draws")};
+  if (in.has("label")) v.label = must<std::string>(in, "label");
+  if (in.has("power_factor")) v.power_factor = must<double>(in, "power_factor");
+  return v;
+}
+
 void io<::tankwright::room::reservoir_limit>::write(answer& out, const ::tankwright::room::reservoir_limit& v) {
   out.begin();
   out.key("largest");
@@ -718,6 +731,28 @@ void io<::tankwright::room::running_load>::defaults(double*& at) {
   not_given(at, 1);
   io<double>::put(v.performance, at);
   io<::tankwright::proportion>::put(v.on, at);
+}
+
+::tankwright::room::stored_energy io<::tankwright::room::stored_energy>::read(const given& in) {
+  if (std::optional<::tankwright::room::stored_energy> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::room::stored_energy io<::tankwright::room::stored_energy>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"capacity", "usable", "inverter"};
+  in.only(known);
+  ::tankwright::room::stored_energy v{.capacity = must<::tankwright::energy>(in, "capacity")};
+  if (in.has("usable")) v.usable = must<::tankwright::proportion>(in, "usable");
+  if (in.has("inverter")) v.inverter = must<::tankwright::proportion>(in, "inverter");
+  return v;
+}
+void io<::tankwright::room::stored_energy>::defaults(double*& at) {
+  constexpr double zeros[3] = {};
+  const double* zero = zeros;
+  static_cast<void>(zero);
+  const ::tankwright::room::stored_energy v{.capacity = io<::tankwright::energy>::take(zero)};
+  not_given(at, 1);
+  io<::tankwright::proportion>::put(v.usable, at);
+  io<::tankwright::proportion>::put(v.inverter, at);
 }
 
 ::tankwright::room::tank_wall io<::tankwright::room::tank_wall>::read(const given& in) {
@@ -1500,11 +1535,49 @@ void defaults_37(double* at) {
   not_given(at, 1);
 }
 
-// room.temperature_course_of
-constexpr std::string_view fields_38[] = {"uncontrolled_tank", "time", "step"};
-constexpr std::string_view required_38[] = {"uncontrolled_tank", "time"};
-auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_course> {
+// room.current_of
+constexpr std::string_view fields_38[] = {"all", "supply"};
+constexpr std::string_view required_38[] = {"all", "supply"};
+auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::electric_current> {
   in.only(fields_38);
+  const auto a0 = must<std::span<const ::tankwright::room::plugged_in>>(in, "all");
+  const auto a1 = must<::tankwright::voltage>(in, "supply");
+  return ::tankwright::room::current_of(a0, a1);
+}
+
+// room.leakage_of
+constexpr std::string_view fields_39[] = {"all"};
+constexpr std::string_view required_39[] = {"all"};
+auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::electric_current>> {
+  in.only(fields_39);
+  const auto a0 = must<std::span<const ::tankwright::estimate<::tankwright::electric_current>>>(in, "all");
+  return ::tankwright::room::leakage_of(a0);
+}
+
+// room.battery_feeds
+constexpr std::string_view fields_40[] = {"from", "load"};
+constexpr std::string_view required_40[] = {"from", "load"};
+auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::duration>> {
+  in.only(fields_40);
+  const auto a0 = must<::tankwright::room::stored_energy>(in, "from");
+  const auto a1 = must<::tankwright::power>(in, "load");
+  return ::tankwright::room::battery_feeds(a0, a1);
+}
+void numbers_40(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::room::stored_energy>::take(in);
+  const auto a1 = io<::tankwright::power>::take(in);
+  io<::tankwright::estimate<::tankwright::duration>>::put(::tankwright::room::battery_feeds(a0, a1), out);
+}
+void defaults_40(double* at) {
+  io<::tankwright::room::stored_energy>::defaults(at);
+  not_given(at, 1);
+}
+
+// room.temperature_course_of
+constexpr std::string_view fields_41[] = {"uncontrolled_tank", "time", "step"};
+constexpr std::string_view required_41[] = {"uncontrolled_tank", "time"};
+auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_course> {
+  in.only(fields_41);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::duration>(in, "time");
   const auto a2 = may_or<::tankwright::duration>(in, "step", [] {
@@ -1517,10 +1590,10 @@ auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.largest_change
-constexpr std::string_view fields_39[] = {"uncontrolled_tank", "within", "window"};
-constexpr std::string_view required_39[] = {"uncontrolled_tank", "within"};
-auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_change> {
-  in.only(fields_39);
+constexpr std::string_view fields_42[] = {"uncontrolled_tank", "within", "window"};
+constexpr std::string_view required_42[] = {"uncontrolled_tank", "within"};
+auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_change> {
+  in.only(fields_42);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::duration>(in, "within");
   const auto a2 = may_or<::tankwright::duration>(in, "window", [] {
@@ -1533,10 +1606,10 @@ auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.time_to_temperature_with_heat_capacity
-constexpr std::string_view fields_40[] = {"uncontrolled_tank", "heat_capacity", "limit", "within"};
-constexpr std::string_view required_40[] = {"uncontrolled_tank", "heat_capacity", "limit"};
-auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
-  in.only(fields_40);
+constexpr std::string_view fields_43[] = {"uncontrolled_tank", "heat_capacity", "limit", "within"};
+constexpr std::string_view required_43[] = {"uncontrolled_tank", "heat_capacity", "limit"};
+auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
+  in.only(fields_43);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::estimate<::tankwright::heat_capacity>>(in, "heat_capacity");
   const auto a2 = must<::tankwright::temperature>(in, "limit");
@@ -1550,10 +1623,10 @@ auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.time_to_temperature
-constexpr std::string_view fields_41[] = {"uncontrolled_tank", "limit", "within"};
-constexpr std::string_view required_41[] = {"uncontrolled_tank", "limit"};
-auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
-  in.only(fields_41);
+constexpr std::string_view fields_44[] = {"uncontrolled_tank", "limit", "within"};
+constexpr std::string_view required_44[] = {"uncontrolled_tank", "limit"};
+auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
+  in.only(fields_44);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::temperature>(in, "limit");
   const auto a2 = may_or<::tankwright::duration>(in, "within", [] {
@@ -1566,10 +1639,10 @@ auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.top_off_rate
-constexpr std::string_view fields_42[] = {"evaporation", "fresh_water"};
-constexpr std::string_view required_42[] = {"evaporation"};
-auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
-  in.only(fields_42);
+constexpr std::string_view fields_45[] = {"evaporation", "fresh_water"};
+constexpr std::string_view required_45[] = {"evaporation"};
+auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
+  in.only(fields_45);
   const auto a0 = must<::tankwright::estimate<::tankwright::mass_flow>>(in, "evaporation");
   const auto a1 = may_or<::tankwright::temperature>(in, "fresh_water", [] {
     using namespace ::tankwright;
@@ -1579,12 +1652,12 @@ auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   const auto policy = in.policy();
   return ::tankwright::room::top_off_rate(a0, a1, policy);
 }
-void numbers_42(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_45(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::estimate<::tankwright::mass_flow>>::take(in);
   const auto a1 = io<::tankwright::temperature>::take(in);
   io<::tankwright::estimate<::tankwright::flow_rate>>::put(::tankwright::room::top_off_rate(a0, a1, policy), out);
 }
-void defaults_42(double* at) {
+void defaults_45(double* at) {
   not_given(at, 3);
   const auto a1 = [] {
     using namespace ::tankwright;
@@ -1595,148 +1668,148 @@ void defaults_42(double* at) {
 }
 
 // room.reservoir_lasts
-constexpr std::string_view fields_43[] = {"reservoir", "rate"};
-constexpr std::string_view required_43[] = {"reservoir", "rate"};
-auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::duration>> {
-  in.only(fields_43);
+constexpr std::string_view fields_46[] = {"reservoir", "rate"};
+constexpr std::string_view required_46[] = {"reservoir", "rate"};
+auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::duration>> {
+  in.only(fields_46);
   const auto a0 = must<::tankwright::volume>(in, "reservoir");
   const auto a1 = must<::tankwright::estimate<::tankwright::flow_rate>>(in, "rate");
   return ::tankwright::room::reservoir_lasts(a0, a1);
 }
-void numbers_43(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_46(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::volume>::take(in);
   const auto a1 = io<::tankwright::estimate<::tankwright::flow_rate>>::take(in);
   io<::tankwright::estimate<::tankwright::duration>>::put(::tankwright::room::reservoir_lasts(a0, a1), out);
 }
-void defaults_43(double* at) {
+void defaults_46(double* at) {
   not_given(at, 1);
   not_given(at, 3);
 }
 
 // room.stuck_valve
-constexpr std::string_view fields_44[] = {"reservoir_request", "reservoir"};
-constexpr std::string_view required_44[] = {"reservoir_request", "reservoir"};
-auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::stuck_valve_result> {
-  in.only(fields_44);
+constexpr std::string_view fields_47[] = {"reservoir_request", "reservoir"};
+constexpr std::string_view required_47[] = {"reservoir_request", "reservoir"};
+auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::stuck_valve_result> {
+  in.only(fields_47);
   const auto a0 = must<::tankwright::room::reservoir_request>(in, "reservoir_request");
   const auto a1 = must<::tankwright::volume>(in, "reservoir");
   const auto policy = in.policy();
   return ::tankwright::room::stuck_valve(a0, a1, policy);
 }
-void numbers_44(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_47(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::reservoir_request>::take(in);
   const auto a1 = io<::tankwright::volume>::take(in);
   io<::tankwright::room::stuck_valve_result>::put(::tankwright::room::stuck_valve(a0, a1, policy), out);
 }
-void defaults_44(double* at) {
+void defaults_47(double* at) {
   io<::tankwright::room::reservoir_request>::defaults(at);
   not_given(at, 1);
 }
 
 // room.largest_reservoir
-constexpr std::string_view fields_45[] = {"water", "volume", "lowest", "free_volume", "fresh_water"};
-constexpr std::string_view required_45[] = {"water", "volume", "lowest", "free_volume"};
-auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::reservoir_limit> {
+constexpr std::string_view fields_48[] = {"water", "volume", "lowest", "free_volume", "fresh_water"};
+constexpr std::string_view required_48[] = {"water", "volume", "lowest", "free_volume"};
+auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::reservoir_limit> {
   const auto policy = in.policy();
   return ::tankwright::room::largest_reservoir(io<::tankwright::room::reservoir_request>::fields(in), policy);
 }
 
 // room.return_level
-constexpr std::string_view fields_46[] = {"surface", "top_off", "running_level", "lowest_level"};
-constexpr std::string_view required_46[] = {"surface", "top_off", "running_level", "lowest_level"};
-auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::return_chamber_result> {
+constexpr std::string_view fields_49[] = {"surface", "top_off", "running_level", "lowest_level"};
+constexpr std::string_view required_49[] = {"surface", "top_off", "running_level", "lowest_level"};
+auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::return_chamber_result> {
   return ::tankwright::room::return_level(io<::tankwright::room::return_chamber>::fields(in));
 }
-void numbers_46(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_49(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::return_chamber>::take(in);
   io<::tankwright::room::return_chamber_result>::put(::tankwright::room::return_level(a0), out);
 }
-void defaults_46(double* at) {
+void defaults_49(double* at) {
   io<::tankwright::room::return_chamber>::defaults(at);
 }
 
 // room.transmittance
-constexpr std::string_view fields_47[] = {"label", "layers", "inside", "outside"};
-auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::thermal_transmittance> {
+constexpr std::string_view fields_50[] = {"label", "layers", "inside", "outside"};
+auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::thermal_transmittance> {
   return ::tankwright::room::transmittance(io<::tankwright::room::layered_wall>::fields(in));
 }
 
 // room.linear_warm_up_time
-constexpr std::string_view fields_48[] = {"heat_capacity", "from", "to", "heater", "loss", "stands_at"};
-constexpr std::string_view required_48[] = {"heat_capacity", "from", "to", "heater"};
-auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+constexpr std::string_view fields_51[] = {"heat_capacity", "from", "to", "heater", "loss", "stands_at"};
+constexpr std::string_view required_51[] = {"heat_capacity", "from", "to", "heater"};
+auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::room::linear_warm_up_time(io<::tankwright::room::linear_warm_up>::fields(in));
 }
-void numbers_48(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_51(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::linear_warm_up>::take(in);
   io<::tankwright::duration>::put(::tankwright::room::linear_warm_up_time(a0), out);
 }
-void defaults_48(double* at) {
+void defaults_51(double* at) {
   io<::tankwright::room::linear_warm_up>::defaults(at);
 }
 
 // room.warm_up
-constexpr std::string_view fields_49[] = {"tank", "heat_capacity", "target", "heater"};
-constexpr std::string_view required_49[] = {"tank", "heat_capacity", "target", "heater"};
-auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::warm_up_result> {
+constexpr std::string_view fields_52[] = {"tank", "heat_capacity", "target", "heater"};
+constexpr std::string_view required_52[] = {"tank", "heat_capacity", "target", "heater"};
+auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::warm_up_result> {
   const auto policy = in.policy();
   return ::tankwright::room::warm_up(io<::tankwright::room::warm_up_request>::fields(in), policy);
 }
 
 // room.settled_humidity_ratio
-constexpr std::string_view fields_50[] = {"dry_air", "outdoor", "source", "transfer", "surface"};
-constexpr std::string_view required_50[] = {"dry_air", "outdoor"};
-auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
+constexpr std::string_view fields_53[] = {"dry_air", "outdoor", "source", "transfer", "surface"};
+constexpr std::string_view required_53[] = {"dry_air", "outdoor"};
+auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
   return ::tankwright::room::settled_humidity_ratio(io<::tankwright::room::well_mixed_room>::fields(in));
 }
 
 // room.humidity_time_constant
-constexpr std::string_view fields_51[] = {"well_mixed_room", "air"};
-constexpr std::string_view required_51[] = {"well_mixed_room", "air"};
-auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
-  in.only(fields_51);
+constexpr std::string_view fields_54[] = {"well_mixed_room", "air"};
+constexpr std::string_view required_54[] = {"well_mixed_room", "air"};
+auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+  in.only(fields_54);
   const auto a0 = must<::tankwright::room::well_mixed_room>(in, "well_mixed_room");
   const auto a1 = must<::tankwright::mass>(in, "air");
   return ::tankwright::room::humidity_time_constant(a0, a1);
 }
 
 // room.humidity_ratio_after
-constexpr std::string_view fields_52[] = {"well_mixed_room", "start"};
-constexpr std::string_view required_52[] = {"well_mixed_room", "start"};
-auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
-  in.only(fields_52);
+constexpr std::string_view fields_55[] = {"well_mixed_room", "start"};
+constexpr std::string_view required_55[] = {"well_mixed_room", "start"};
+auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
+  in.only(fields_55);
   const auto a0 = must<::tankwright::room::well_mixed_room>(in, "well_mixed_room");
   const auto a1 = must<::tankwright::room::humidity_start>(in, "start");
   return ::tankwright::room::humidity_ratio_after(a0, a1);
 }
 
 // room.wet_bulb
-constexpr std::string_view fields_53[] = {"temperature", "humidity", "pressure"};
-constexpr std::string_view required_53[] = {"temperature", "humidity"};
-auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
+constexpr std::string_view fields_56[] = {"temperature", "humidity", "pressure"};
+constexpr std::string_view required_56[] = {"temperature", "humidity"};
+auto call_56([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
   const auto policy = in.policy();
   return ::tankwright::room::wet_bulb(io<::tankwright::room::air>::fields(in), policy);
 }
-void numbers_53(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_56(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air>::take(in);
   io<::tankwright::temperature>::put(::tankwright::room::wet_bulb(a0, policy), out);
 }
-void defaults_53(double* at) {
+void defaults_56(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
 // room.air_from_with_air_of_wet_bulb
-constexpr std::string_view fields_54[] = {"temperature", "wet_bulb", "pressure"};
-constexpr std::string_view required_54[] = {"temperature", "wet_bulb"};
-auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
+constexpr std::string_view fields_57[] = {"temperature", "wet_bulb", "pressure"};
+constexpr std::string_view required_57[] = {"temperature", "wet_bulb"};
+auto call_57([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
   const auto policy = in.policy();
   return ::tankwright::room::air_from(io<::tankwright::room::air_of_wet_bulb>::fields(in), policy);
 }
-void numbers_54(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_57(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air_of_wet_bulb>::take(in);
   io<::tankwright::room::air>::put(::tankwright::room::air_from(a0, policy), out);
 }
-void defaults_54(double* at) {
+void defaults_57(double* at) {
   io<::tankwright::room::air_of_wet_bulb>::defaults(at);
 }
 
@@ -1779,23 +1852,26 @@ const row rows[] = {
   {"room.running_costs", "tankwright::room::running_costs", "arithmetic", required_35, fields_35, false, &key_of_type<::tankwright::room::running_costs_result>, &answer_with<&call_35>, &make_with<&call_35>, {false, 0, 0}, nullptr, nullptr},
   {"room.saturation_pressure", "tankwright::room::saturation_pressure", "Hyland and Wexler 1983; ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6", required_36, fields_36, true, nullptr, &answer_with<&call_36>, nullptr, {true, 1, 1}, &numbers_36, &defaults_36},
   {"room.saturation_temperature", "tankwright::room::saturation_temperature", "Hyland and Wexler 1983", required_37, fields_37, true, nullptr, &answer_with<&call_37>, nullptr, {true, 1, 1}, &numbers_37, &defaults_37},
-  {"room.temperature_course_of", "tankwright::room::temperature_course_of", "energy balance; Dormand & Prince 1980", required_38, fields_38, true, &key_of_type<::tankwright::room::temperature_course>, &answer_with<&call_38>, &make_with<&call_38>, {false, 0, 0}, nullptr, nullptr},
-  {"room.largest_change", "tankwright::room::largest_change", "energy balance; Dormand & Prince 1980", required_39, fields_39, true, &key_of_type<::tankwright::room::temperature_change>, &answer_with<&call_39>, &make_with<&call_39>, {false, 0, 0}, nullptr, nullptr},
-  {"room.time_to_temperature_with_heat_capacity", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_40, fields_40, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_40>, &make_with<&call_40>, {false, 0, 0}, nullptr, nullptr},
-  {"room.time_to_temperature", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_41, fields_41, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_41>, &make_with<&call_41>, {false, 0, 0}, nullptr, nullptr},
-  {"room.top_off_rate", "tankwright::room::top_off_rate", "mass balance; density by TEOS-10", required_42, fields_42, true, nullptr, &answer_with<&call_42>, nullptr, {true, 4, 3}, &numbers_42, &defaults_42},
-  {"room.reservoir_lasts", "tankwright::room::reservoir_lasts", "arithmetic", required_43, fields_43, false, nullptr, &answer_with<&call_43>, nullptr, {true, 4, 3}, &numbers_43, &defaults_43},
-  {"room.stuck_valve", "tankwright::room::stuck_valve", "conservation of salt", required_44, fields_44, true, &key_of_type<::tankwright::room::stuck_valve_result>, &answer_with<&call_44>, &make_with<&call_44>, {true, 7, 3}, &numbers_44, &defaults_44},
-  {"room.largest_reservoir", "tankwright::room::largest_reservoir", "conservation of salt", required_45, fields_45, true, &key_of_type<::tankwright::room::reservoir_limit>, &answer_with<&call_45>, &make_with<&call_45>, {false, 0, 0}, nullptr, nullptr},
-  {"room.return_level", "tankwright::room::return_level", "mass balance", required_46, fields_46, false, &key_of_type<::tankwright::room::return_chamber_result>, &answer_with<&call_46>, &make_with<&call_46>, {true, 6, 6}, &numbers_46, &defaults_46},
-  {"room.transmittance", "tankwright::room::transmittance", "EN ISO 6946", {}, fields_47, false, nullptr, &answer_with<&call_47>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"room.linear_warm_up_time", "tankwright::room::linear_warm_up_time", "energy balance", required_48, fields_48, false, nullptr, &answer_with<&call_48>, nullptr, {true, 6, 1}, &numbers_48, &defaults_48},
-  {"room.warm_up", "tankwright::room::warm_up", "energy balance; Gauss and Legendre's quadrature", required_49, fields_49, true, &key_of_type<::tankwright::room::warm_up_result>, &answer_with<&call_49>, &make_with<&call_49>, {false, 0, 0}, nullptr, nullptr},
-  {"room.settled_humidity_ratio", "tankwright::room::settled_humidity_ratio", "mass balance", required_50, fields_50, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_50>, &make_with<&call_50>, {false, 0, 0}, nullptr, nullptr},
-  {"room.humidity_time_constant", "tankwright::room::humidity_time_constant", "mass balance", required_51, fields_51, false, nullptr, &answer_with<&call_51>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"room.humidity_ratio_after", "tankwright::room::humidity_ratio_after", "mass balance", required_52, fields_52, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_52>, &make_with<&call_52>, {false, 0, 0}, nullptr, nullptr},
-  {"room.wet_bulb", "tankwright::room::wet_bulb", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_53, fields_53, true, nullptr, &answer_with<&call_53>, nullptr, {true, 3, 1}, &numbers_53, &defaults_53},
-  {"room.air_from_with_air_of_wet_bulb", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_54, fields_54, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_54>, &make_with<&call_54>, {true, 3, 3}, &numbers_54, &defaults_54},
+  {"room.current_of", "tankwright::room::current_of", "definition of the power factor", required_38, fields_38, false, nullptr, &answer_with<&call_38>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.leakage_of", "tankwright::room::leakage_of", "Kirchhoff's law", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.battery_feeds", "tankwright::room::battery_feeds", "conservation of energy", required_40, fields_40, false, nullptr, &answer_with<&call_40>, nullptr, {true, 4, 3}, &numbers_40, &defaults_40},
+  {"room.temperature_course_of", "tankwright::room::temperature_course_of", "energy balance; Dormand & Prince 1980", required_41, fields_41, true, &key_of_type<::tankwright::room::temperature_course>, &answer_with<&call_41>, &make_with<&call_41>, {false, 0, 0}, nullptr, nullptr},
+  {"room.largest_change", "tankwright::room::largest_change", "energy balance; Dormand & Prince 1980", required_42, fields_42, true, &key_of_type<::tankwright::room::temperature_change>, &answer_with<&call_42>, &make_with<&call_42>, {false, 0, 0}, nullptr, nullptr},
+  {"room.time_to_temperature_with_heat_capacity", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_43, fields_43, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_43>, &make_with<&call_43>, {false, 0, 0}, nullptr, nullptr},
+  {"room.time_to_temperature", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_44, fields_44, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_44>, &make_with<&call_44>, {false, 0, 0}, nullptr, nullptr},
+  {"room.top_off_rate", "tankwright::room::top_off_rate", "mass balance; density by TEOS-10", required_45, fields_45, true, nullptr, &answer_with<&call_45>, nullptr, {true, 4, 3}, &numbers_45, &defaults_45},
+  {"room.reservoir_lasts", "tankwright::room::reservoir_lasts", "arithmetic", required_46, fields_46, false, nullptr, &answer_with<&call_46>, nullptr, {true, 4, 3}, &numbers_46, &defaults_46},
+  {"room.stuck_valve", "tankwright::room::stuck_valve", "conservation of salt", required_47, fields_47, true, &key_of_type<::tankwright::room::stuck_valve_result>, &answer_with<&call_47>, &make_with<&call_47>, {true, 7, 3}, &numbers_47, &defaults_47},
+  {"room.largest_reservoir", "tankwright::room::largest_reservoir", "conservation of salt", required_48, fields_48, true, &key_of_type<::tankwright::room::reservoir_limit>, &answer_with<&call_48>, &make_with<&call_48>, {false, 0, 0}, nullptr, nullptr},
+  {"room.return_level", "tankwright::room::return_level", "mass balance", required_49, fields_49, false, &key_of_type<::tankwright::room::return_chamber_result>, &answer_with<&call_49>, &make_with<&call_49>, {true, 6, 6}, &numbers_49, &defaults_49},
+  {"room.transmittance", "tankwright::room::transmittance", "EN ISO 6946", {}, fields_50, false, nullptr, &answer_with<&call_50>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.linear_warm_up_time", "tankwright::room::linear_warm_up_time", "energy balance", required_51, fields_51, false, nullptr, &answer_with<&call_51>, nullptr, {true, 6, 1}, &numbers_51, &defaults_51},
+  {"room.warm_up", "tankwright::room::warm_up", "energy balance; Gauss and Legendre's quadrature", required_52, fields_52, true, &key_of_type<::tankwright::room::warm_up_result>, &answer_with<&call_52>, &make_with<&call_52>, {false, 0, 0}, nullptr, nullptr},
+  {"room.settled_humidity_ratio", "tankwright::room::settled_humidity_ratio", "mass balance", required_53, fields_53, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_53>, &make_with<&call_53>, {false, 0, 0}, nullptr, nullptr},
+  {"room.humidity_time_constant", "tankwright::room::humidity_time_constant", "mass balance", required_54, fields_54, false, nullptr, &answer_with<&call_54>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.humidity_ratio_after", "tankwright::room::humidity_ratio_after", "mass balance", required_55, fields_55, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_55>, &make_with<&call_55>, {false, 0, 0}, nullptr, nullptr},
+  {"room.wet_bulb", "tankwright::room::wet_bulb", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_56, fields_56, true, nullptr, &answer_with<&call_56>, nullptr, {true, 3, 1}, &numbers_56, &defaults_56},
+  {"room.air_from_with_air_of_wet_bulb", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_57, fields_57, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_57>, &make_with<&call_57>, {true, 3, 3}, &numbers_57, &defaults_57},
 };
 
 }  // namespace
@@ -1808,6 +1884,7 @@ std::span<const constant> room_constants() {
     named("mould_surface_resistance", ::tankwright::room::mould_surface_resistance),
     named("mould_humidity", ::tankwright::room::mould_humidity),
     named("dripping_humidity", ::tankwright::room::dripping_humidity),
+    named("usual_leakage", ::tankwright::room::usual_leakage),
     named("glass_conductivity", ::tankwright::room::glass_conductivity),
     named("acrylic_conductivity", ::tankwright::room::acrylic_conductivity),
     named("plywood_conductivity", ::tankwright::room::plywood_conductivity),

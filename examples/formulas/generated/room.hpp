@@ -17,8 +17,10 @@
 #include <tankwright/room/humidity_course.hpp>
 #include <tankwright/room/moist_air.hpp>
 #include <tankwright/room/ranges.hpp>
+#include <tankwright/room/rating_point.hpp>
 #include <tankwright/room/running_cost.hpp>
 #include <tankwright/room/saturation.hpp>
+#include <tankwright/room/supply.hpp>
 #include <tankwright/room/tank_water.hpp>
 #include <tankwright/room/temperature_course.hpp>
 #include <tankwright/room/top_off.hpp>
@@ -408,6 +410,12 @@ struct io<::tankwright::room::open_water> {
 };
 
 template <>
+struct io<::tankwright::room::plugged_in> {
+  static ::tankwright::room::plugged_in read(const given& in);
+  static ::tankwright::room::plugged_in fields(const given& in);
+};
+
+template <>
 struct io<::tankwright::room::reservoir_limit> {
   static void write(answer& out, const ::tankwright::room::reservoir_limit& v);
 };
@@ -484,6 +492,21 @@ struct io<::tankwright::room::running_load> {
     io<::tankwright::room::electricity_price>::put(v.price, at);
     io<double>::put(v.performance, at);
     io<::tankwright::proportion>::put(v.on, at);
+  }
+};
+
+template <>
+struct io<::tankwright::room::stored_energy> {
+  static ::tankwright::room::stored_energy read(const given& in);
+  static ::tankwright::room::stored_energy fields(const given& in);
+  static ::tankwright::room::stored_energy take(const double*& at) {
+    return {.capacity = io<::tankwright::energy>::take(at), .usable = io<::tankwright::proportion>::take(at), .inverter = io<::tankwright::proportion>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::room::stored_energy& v, double*& at) {
+    io<::tankwright::energy>::put(v.capacity, at);
+    io<::tankwright::proportion>::put(v.usable, at);
+    io<::tankwright::proportion>::put(v.inverter, at);
   }
 };
 

@@ -17,12 +17,15 @@
 #include <tankwright/vessel/grains.hpp>
 #include <tankwright/vessel/hydrostatic.hpp>
 #include <tankwright/vessel/item.hpp>
+#include <tankwright/vessel/joints.hpp>
 #include <tankwright/vessel/leak_parts.hpp>
 #include <tankwright/vessel/leak_test.hpp>
 #include <tankwright/vessel/leak_test_planning.hpp>
 #include <tankwright/vessel/lid.hpp>
+#include <tankwright/vessel/lifting.hpp>
 #include <tankwright/vessel/materials.hpp>
 #include <tankwright/vessel/panel.hpp>
+#include <tankwright/vessel/panel_edges.hpp>
 #include <tankwright/vessel/panel_remarks.hpp>
 #include <tankwright/vessel/plywood.hpp>
 #include <tankwright/vessel/polygon.hpp>
@@ -579,6 +582,22 @@ struct io<::tankwright::vessel::grains> {
 };
 
 template <>
+struct io<::tankwright::vessel::hand_lift> {
+  static ::tankwright::vessel::hand_lift read(const given& in);
+  static ::tankwright::vessel::hand_lift fields(const given& in);
+  static ::tankwright::vessel::hand_lift take(const double*& at) {
+    return {.reach = io<::tankwright::length>::take(at), .height = io<::tankwright::length>::take(at), .travel = io<::tankwright::length>::take(at), .coupling = io<double>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::vessel::hand_lift& v, double*& at) {
+    io<::tankwright::length>::put(v.reach, at);
+    io<::tankwright::length>::put(v.height, at);
+    io<::tankwright::length>::put(v.travel, at);
+    io<double>::put(v.coupling, at);
+  }
+};
+
+template <>
 struct io<::tankwright::vessel::hole> {
   static ::tankwright::vessel::hole read(const given& in);
   static ::tankwright::vessel::hole fields(const given& in);
@@ -646,6 +665,12 @@ struct io<::tankwright::vessel::leak_test_stage> {
 };
 
 template <>
+struct io<::tankwright::vessel::leaning_wall> {
+  static ::tankwright::vessel::leaning_wall read(const given& in);
+  static ::tankwright::vessel::leaning_wall fields(const given& in);
+};
+
+template <>
 struct io<::tankwright::vessel::level_rise> {
   static ::tankwright::vessel::level_rise read(const given& in);
   static ::tankwright::vessel::level_rise fields(const given& in);
@@ -701,6 +726,12 @@ struct io<::tankwright::vessel::outside_measure> {
     io<::tankwright::length>::put(v.near_panel, at);
     io<::tankwright::length>::put(v.far_panel, at);
   }
+};
+
+template <>
+struct io<::tankwright::vessel::pane_hole> {
+  static ::tankwright::vessel::pane_hole read(const given& in);
+  static ::tankwright::vessel::pane_hole fields(const given& in);
 };
 
 template <>
@@ -1010,6 +1041,12 @@ template <>
 struct io<::tankwright::vessel::wetted_wall> {
   static ::tankwright::vessel::wetted_wall read(const given& in);
   static ::tankwright::vessel::wetted_wall fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::vessel::wood_screw> {
+  static ::tankwright::vessel::wood_screw read(const given& in);
+  static ::tankwright::vessel::wood_screw fields(const given& in);
 };
 
 }  // namespace tankwright_formulas

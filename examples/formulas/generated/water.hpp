@@ -8,6 +8,8 @@
 #include <tankwright/water/ammonia.hpp>
 #include <tankwright/water/ammonium_pka.hpp>
 #include <tankwright/water/blend.hpp>
+#include <tankwright/water/brine.hpp>
+#include <tankwright/water/carbonate.hpp>
 #include <tankwright/water/composition.hpp>
 #include <tankwright/water/conductivity.hpp>
 #include <tankwright/water/conductivity_meter.hpp>
@@ -17,6 +19,8 @@
 #include <tankwright/water/drift.hpp>
 #include <tankwright/water/exchange.hpp>
 #include <tankwright/water/freezing.hpp>
+#include <tankwright/water/gravity_scale.hpp>
+#include <tankwright/water/hardness_drift.hpp>
 #include <tankwright/water/heat.hpp>
 #include <tankwright/water/hydrometer.hpp>
 #include <tankwright/water/kernel.hpp>
@@ -26,6 +30,7 @@
 #include <tankwright/water/ph.hpp>
 #include <tankwright/water/refractive_index.hpp>
 #include <tankwright/water/refractometer.hpp>
+#include <tankwright/water/refractometer_scale.hpp>
 #include <tankwright/water/salinity.hpp>
 #include <tankwright/water/salt_mix.hpp>
 #include <tankwright/water/specific_gravity.hpp>
@@ -33,6 +38,7 @@
 #include <tankwright/water/thermal_conductivity.hpp>
 #include <tankwright/water/vapour.hpp>
 #include <tankwright/water/viscosity.hpp>
+#include <tankwright/water/weighed_volume.hpp>
 #include <tankwright/water/well_mixed.hpp>
 
 namespace tankwright_formulas {
@@ -288,6 +294,26 @@ struct io<::tankwright::water::body_material> {
 };
 
 template <>
+struct io<::tankwright::water::breathed_water> {
+  static void write(answer& out, const ::tankwright::water::breathed_water& v);
+  static void put(const ::tankwright::water::breathed_water& v, double*& at) {
+    io<double>::put(v.ph, at);
+    io<::tankwright::mass_density>::put(v.carbon_dioxide, at);
+    io<double>::put(v.partial_pressure, at);
+  }
+};
+
+template <>
+struct io<::tankwright::water::carbonate_constants> {
+  static void write(answer& out, const ::tankwright::water::carbonate_constants& v);
+  static void put(const ::tankwright::water::carbonate_constants& v, double*& at) {
+    io<double>::put(v.pk1, at);
+    io<double>::put(v.pk2, at);
+    io<double>::put(v.solubility, at);
+  }
+};
+
+template <>
 struct io<::tankwright::water::change_routine> {
   static ::tankwright::water::change_routine read(const given& in);
   static ::tankwright::water::change_routine fields(const given& in);
@@ -303,6 +329,23 @@ struct io<::tankwright::water::change_routine> {
     io<::tankwright::mass_density>::put(v.in_new_water, at);
     io<::tankwright::mass>::put(v.dose, at);
     io<::tankwright::flow_rate>::put(v.cleared, at);
+  }
+};
+
+template <>
+struct io<::tankwright::water::closed_water> {
+  static ::tankwright::water::closed_water read(const given& in);
+  static ::tankwright::water::closed_water fields(const given& in);
+  static ::tankwright::water::closed_water take(const double*& at) {
+    return {.ph = io<double>::take(at), .alkalinity = io<double>::take(at), .salinity = io<::tankwright::practical_salinity>::take(at), .temperature = io<::tankwright::temperature>::take(at), .gas_over_water = io<double>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::water::closed_water& v, double*& at) {
+    io<double>::put(v.ph, at);
+    io<double>::put(v.alkalinity, at);
+    io<::tankwright::practical_salinity>::put(v.salinity, at);
+    io<::tankwright::temperature>::put(v.temperature, at);
+    io<double>::put(v.gas_over_water, at);
   }
 };
 
@@ -388,6 +431,23 @@ struct io<::tankwright::water::evaporation_between> {
     io<::tankwright::practical_salinity>::put(v.first, at);
     io<::tankwright::practical_salinity>::put(v.second, at);
     io<::tankwright::temperature>::put(v.temperature, at);
+  }
+};
+
+template <>
+struct io<::tankwright::water::falling_level> {
+  static ::tankwright::water::falling_level read(const given& in);
+  static ::tankwright::water::falling_level fields(const given& in);
+  static ::tankwright::water::falling_level take(const double*& at) {
+    return {.start = io<double>::take(at), .falls_a_day = io<double>::take(at), .time = io<::tankwright::duration>::take(at), .changed = io<::tankwright::proportion>::take(at), .every = io<::tankwright::duration>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::water::falling_level& v, double*& at) {
+    io<double>::put(v.start, at);
+    io<double>::put(v.falls_a_day, at);
+    io<::tankwright::duration>::put(v.time, at);
+    io<::tankwright::proportion>::put(v.changed, at);
+    io<::tankwright::duration>::put(v.every, at);
   }
 };
 
@@ -670,6 +730,20 @@ struct io<::tankwright::water::salt_batch> {
 };
 
 template <>
+struct io<::tankwright::water::salt_standard> {
+  static ::tankwright::water::salt_standard read(const given& in);
+  static ::tankwright::water::salt_standard fields(const given& in);
+  static ::tankwright::water::salt_standard take(const double*& at) {
+    return {.salt = io<::tankwright::mass>::take(at), .water = io<::tankwright::mass>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::water::salt_standard& v, double*& at) {
+    io<::tankwright::mass>::put(v.salt, at);
+    io<::tankwright::mass>::put(v.water, at);
+  }
+};
+
+template <>
 struct io<::tankwright::water::saw_tooth> {
   static void write(answer& out, const ::tankwright::water::saw_tooth& v);
   static void put(const ::tankwright::water::saw_tooth& v, double*& at) {
@@ -763,6 +837,23 @@ template <>
 struct io<::tankwright::water::weighed_portion> {
   static ::tankwright::water::weighed_portion read(const given& in);
   static ::tankwright::water::weighed_portion fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::water::weighed_volume> {
+  static ::tankwright::water::weighed_volume read(const given& in);
+  static ::tankwright::water::weighed_volume fields(const given& in);
+  static ::tankwright::water::weighed_volume take(const double*& at) {
+    return {.volume = io<::tankwright::volume>::take(at), .shown = io<::tankwright::mass>::take(at), .volume_error = io<::tankwright::proportion>::take(at), .scale_error = io<::tankwright::mass>::take(at), .air = io<::tankwright::mass_density>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::water::weighed_volume& v, double*& at) {
+    io<::tankwright::volume>::put(v.volume, at);
+    io<::tankwright::mass>::put(v.shown, at);
+    io<::tankwright::proportion>::put(v.volume_error, at);
+    io<::tankwright::mass>::put(v.scale_error, at);
+    io<::tankwright::mass_density>::put(v.air, at);
+  }
 };
 
 }  // namespace tankwright_formulas

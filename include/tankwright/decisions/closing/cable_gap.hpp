@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/decisions/decision.hpp>
+#include <tankwright/room/humidity.hpp>
 
 namespace tankwright::decisions {
 
@@ -22,6 +23,7 @@ inline constexpr decision cable_gap{.id = "room.cable_gap",
                                     .day = day::closing,
                                     .question = "What do the gaps for pipes and cables let out?",
                                     .consequence = consequence::comfort,
+                                    .caution = room::moisture_caution.text,
                                     .answer = &answer_cable_gap};
 
 }  // namespace tankwright::decisions

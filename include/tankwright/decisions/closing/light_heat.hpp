@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/decisions/decision.hpp>
+#include <tankwright/room/heat_balance.hpp>
 
 namespace tankwright::decisions {
 
@@ -24,6 +25,7 @@ inline constexpr decision light_heat{.id = "room.lights",
                                      .question = "How much do the lights warm the water?",
                                      .consequence = consequence::animals,
                                      .recommendation = true,
+                                     .caution = room::water_and_electricity_caution.text,
                                      .answer = &answer_light_heat};
 
 }  // namespace tankwright::decisions

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/decisions/decision.hpp>
+#include <tankwright/room/humidity.hpp>
 
 namespace tankwright::decisions {
 
@@ -23,6 +24,7 @@ inline constexpr decision year_of_room{.id = "room.year",
                                        .day = day::closing,
                                        .question = "What does the room do month by month?",
                                        .consequence = consequence::comfort,
+                                       .caution = room::moisture_caution.text,
                                        .answer = &answer_year_of_room};
 
 }  // namespace tankwright::decisions

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/decisions/decision.hpp>
+#include <tankwright/life/nitrification.hpp>
 
 namespace tankwright::decisions {
 
@@ -22,6 +23,7 @@ inline constexpr decision feed_today{.id = "life.feed_today",
                                      .day = day::moving_in,
                                      .question = "What may they be fed today?",
                                      .consequence = consequence::animals,
+                                     .caution = life::film_caution.text,
                                      .answer = &answer_feed_today};
 
 }  // namespace tankwright::decisions

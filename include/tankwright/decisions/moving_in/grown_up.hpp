@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/decisions/decision.hpp>
+#include <tankwright/life/nitrification.hpp>
 
 namespace tankwright::decisions {
 
@@ -23,6 +24,7 @@ inline constexpr decision grown_up{.id = "life.growth",
                                    .day = day::moving_in,
                                    .question = "Is the filter still large enough when they are grown?",
                                    .consequence = consequence::animals,
+                                   .caution = life::film_caution.text,
                                    .answer = &answer_grown_up};
 
 }  // namespace tankwright::decisions

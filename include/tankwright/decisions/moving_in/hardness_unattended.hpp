@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tankwright/decisions/decision.hpp>
+#include <tankwright/water/alkalinity.hpp>
 #include <tankwright/water/hardness_drift.hpp>
 
 namespace tankwright::decisions {
@@ -24,6 +25,7 @@ inline constexpr decision hardness_unattended{.id = "life.drift",
                                               .day = day::moving_in,
                                               .question = "What is left of alkalinity and calcium when nobody doses?",
                                               .consequence = consequence::animals,
+                                              .caution = water::alkalinity_caution.text,
                                               .answer = &answer_hardness_unattended};
 
 }  // namespace tankwright::decisions
