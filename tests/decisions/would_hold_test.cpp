@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // Every cure of the demo, done to the plan and assessed anew: it holds, and one step less does not.
+#include <algorithm>
 #include <cmath>
 #include <fstream>
 #include <iterator>
@@ -50,12 +51,17 @@ verdict after(const plan::build& build, std::string_view id) {
 }  // namespace
 
 TEST_CASE("cures of the demo: each really holds, and one step less does not") {
+  // What nothing that can still be chosen mends: the room over the edge, a heater as large as winter needs, a cold house.
+  constexpr std::string_view without[] = {"plumbing.drains_blocked", "room.heater_sticks", "room.outage_rate"};
   const plan::build build = demo();
   const auto judged = decisions::assess_with_doubts(build);
   const auto all = decisions::what_would_hold(build, judged, {.most = 2});
   REQUIRE(all.size() >= 3);
+  std::size_t mended = 0;
   for (const auto& of : all) {
-    CHECK_MESSAGE(!of.cures.empty(), of.id, " has a cure");
+    const bool none = std::find(std::begin(without), std::end(without), of.id) != std::end(without);
+    CHECK_MESSAGE(of.cures.empty() == none, of.id, none ? " has no cure" : " has a cure");
+    mended += !of.cures.empty();
     for (const auto& c : of.cures) {
       const std::string said = decisions::sentence_of(c, text::unit_system::si);
       CHECK(said.find('%' + std::string{"v"}) == std::string::npos);
@@ -76,6 +82,7 @@ TEST_CASE("cures of the demo: each really holds, and one step less does not") {
       TW_HOLDS(done, after(nearly, of.id) != verdict::holds);
     }
   }
+  CHECK(mended >= 2);
 }
 
 TEST_CASE("cures: every key that can be searched has words, or is left out on purpose") {

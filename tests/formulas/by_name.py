@@ -407,7 +407,7 @@ def mistakes():
         ('density', '7', 'wrong_type', {}),
         (
             'density',
-            {**sea, 'temperature': '200 degC'},
+            {**sea, 'temperature': '100 degC'},
             'out_of_range',
             {'argument': 'temperature', 'unit': 'degC', 'source': 'Feistel 2008'},
         ),

@@ -218,6 +218,7 @@ class sampler {
         for (const moving& m : finder.all) {
           if (m.dimension == d) m.number->move_to(m.at(u));
         }
+        not_past_each_other(moved);
         return answers_of(moved, some);
       };
       const std::vector<finding> below = at(0.5 - aside);
@@ -248,6 +249,7 @@ class sampler {
       for (std::size_t j = p * part; j < end; ++j) {
         const std::span<const double> u = (*points_)[which[j]];
         for (const moving& m : finder.all) m.number->move_to(m.at(u[m.dimension]));
+        not_past_each_other(moved);
         asked.clear();
         for (const decision* d : some) {
           if (d->samples == 0 || which[j] < d->samples) asked.push_back(d);
@@ -262,6 +264,15 @@ class sampler {
   }
 
  private:
+  /// A running level that doubts move past the rim stands at it: nothing is left there, and no engine takes more.
+  static void not_past_each_other(plan::build& moved) {
+    if (!moved.plumbing || !moved.plumbing->sump) return;
+    plan::sump& s = *moved.plumbing->sump;
+    if (s.rim.known() && s.running_level.known() && s.running_level.si() > s.rim.si()) {
+      s.running_level.move_to(s.rim.si());
+    }
+  }
+
   /// Some keys stand for the doubt of others, which have one of their own here: it would count twice.
   static void no_doubts_of_engines(plan::build& moved) {
     if (moved.plumbing) {

@@ -20,6 +20,11 @@ TANKWRIGHT_INLINE void answer_return_flow(const situation& s, answers& out) {
   for (std::size_t i = 0; i < solved.central.outlets.size(); ++i) {
     const auto& outlet = solved.central.outlets[i];
     f.detail("flow", "gives", solved.band([i](const auto& at) { return at.outlets[i].flow; }), outlet.label);
+    const bool flows = outlet.state != plumbing::outlet_state::still && outlet.state != plumbing::outlet_state::reversed;
+    if (!flows) {
+      f.margin("least", "comes out of it", solved.band([i](const auto& at) { return at.outlets[i].flow; }), flow_rate{},
+               outlet.label);
+    }
     if (outlet.state == plumbing::outlet_state::still) f.note += "Nothing comes out of " + outlet.label + ". ";
     if (outlet.state == plumbing::outlet_state::reversed) f.note += "Water runs back into " + outlet.label + ". ";
   }
@@ -28,7 +33,7 @@ TANKWRIGHT_INLINE void answer_return_flow(const situation& s, answers& out) {
     if (pump.state == plumbing::pump_state::shut) f.note += pump.label + " lifts nothing: too high for it. ";
     if (pump.state == plumbing::pump_state::past_end) f.note += pump.label + " runs past the end of its curve. ";
   }
-  f.verdict = f.note.empty() ? verdict::for_information : verdict::does_not_hold;
+  if (f.verdict == verdict::does_not_hold) f.happens = f.note.substr(0, f.note.find(". ")) + ".";
   f.source(plumbing::todini_pilati_1988).next("time a bucket at each return");
 }
 
