@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <tankwright/vessel/cautions.hpp>
 #include <tankwright/vessel/materials.hpp>
 
 #include "worked.hpp"

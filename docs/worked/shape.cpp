@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <tankwright/core/units.hpp>
 #include <tankwright/vessel/shape.hpp>
 
 #include "worked.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <string>
+#include <tankwright/core/units.hpp>
 #include <tankwright/decisions/verdict.hpp>
 
 #include "worked.hpp"

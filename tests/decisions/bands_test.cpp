@@ -95,7 +95,7 @@ TEST_CASE("calibration: the bands of every finding of the demo hold 95 % of plai
       if (found == all.end() || f.verdict == decisions::verdict::not_enough_known) continue;
       counted& c = found->second;
       const auto& wanted_number = base->numbers[c.number];
-      bool positive = true;
+      bool all_positive = true;
       for (const auto& n : f.numbers) {
         if (!of_reason.contains(n.value.reason)) of_reason[n.value.reason] = even(random);
         const double x = moved_in_band(n.value, of_reason[n.value.reason]);
@@ -103,9 +103,9 @@ TEST_CASE("calibration: the bands of every finding of the demo hold 95 % of plai
           c.answered += 1.0;
           c.inside += x >= wanted_number.value.low && x <= wanted_number.value.high;
         }
-        if (n.as == decisions::role::margin && !(x > 0.0)) positive = false;
+        if (n.as == decisions::role::margin && !(x > 0.0)) all_positive = false;
       }
-      c.positive += positive;
+      c.positive += all_positive;
     }
   }
   const double count = static_cast<double>(wanted);

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <tankwright/decisions/said.hpp>
+#include <tankwright/decisions/situation.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/decisions/assessment.hpp>
 #include <tankwright/decisions/decision.hpp>
@@ -36,6 +38,12 @@ void answer_badly(const decisions::situation&, answers& out) {
 }
 
 }  // namespace
+
+TEST_CASE("what is said in a sentence: number and unit, in the plan's units") {
+  const evidence about{"tankwright::decisions::said", kind::wiring, "three digits, written out"};
+  plan::build build;
+  TW_HOLDS(about, decisions::said(decisions::situation{build}, litres(663.2)) == "663 L");
+}
 
 TEST_CASE("of several margins the gravest decides, among equals the smallest of its kind") {
   finding f;

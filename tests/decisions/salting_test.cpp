@@ -122,6 +122,34 @@ TEST_CASE("salt.readings: what each instrument shows, and a probe where there is
   CHECK_FALSE(answered(td::instrument_readings, to_match()).find("conductivity"));
 }
 
+TEST_CASE("salting: against what is printed elsewhere") {
+  // UNESCO 44: 1023.34306 kg/m3 at S 35 and 25 degC, 997.04796 in pure water; together 1.026373 on the scale 25C/25C.
+  const plan::build at_25 = changed(to_match(), {{"water.older_tank.hydrometer", "1.026373"},
+                                                 {"water.older_tank.temperature", "25 °C"},
+                                                 {"water.older_tank.scale", "25C/25C"}});
+  TW_CHECK((evidence{"tankwright::decisions::answer_salt_target", kind::published, "EOS-80, UNESCO 44 (1983)"}),
+           band(answered(td::salt_target, at_25), "salinity").central, 35.0, within(0.02));
+  // Seawater of S 35 at 15 degC of IPTS-68, 14.9964 of today's scale: 42.914 mS/cm.
+  const plan::build standard = changed({}, {{"water.target", "35"}, {"water.temperature", "14.9964 °C"},
+                                            {"water.probe", "true"}});
+  TW_CHECK((evidence{"tankwright::decisions::answer_instrument_readings", kind::published, "Culkin and Smith 1980"}),
+           band(answered(td::instrument_readings, standard), "conductivity").central, 4.2914, within(1e-4));
+  // The check value of Garcia and Gordon 1992: 274.610 umol/kg at S 35 and 10 degC; 1026.952 kg/m3 (UNESCO 44).
+  const plan::build cold = changed({}, {{"water.target", "35"}, {"water.temperature", "10 °C"}});
+  TW_CHECK((evidence{"tankwright::decisions::answer_saturation_oxygen", kind::published, "Garcia and Gordon 1992"}),
+           band(answered(td::saturation_oxygen, cold), "saturation").central, 274.610e-6 * 31.9988e-3 * 1026.952,
+           relative(5e-4));
+  // Law of mass action: a pH one higher makes the ratio of free to bound ammonia ten times as large.
+  const auto ratio = [](const char* ph) {
+    const auto f = answered(td::ammonia_free_part, changed(to_match(), {{"water.ammonia_nitrogen", "0.05 mg/L"},
+                                                                        {"water.ph", ph}, {"water.ph_scale", "total"}}));
+    const double part = band(f, "part").central;
+    return part / (1.0 - part);
+  };
+  TW_CHECK((evidence{"tankwright::decisions::answer_ammonia_free_part", kind::identity, "law of mass action"}),
+           ratio("8.5") / ratio("7.5"), 10.0, relative(1e-9));
+}
+
 TEST_CASE("water.oxygen and water.ammonia: in water of the target") {
   const auto oxygen = answered(td::saturation_oxygen, changed(to_match(), {{"water.air_pressure", "1008 hPa"}}));
   TW_CHECK(of_oxygen, band(oxygen, "saturation").central,

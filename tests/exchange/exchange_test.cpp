@@ -121,6 +121,7 @@ TEST_CASE("exchange: every mistake of a file in one reading, each at its line") 
   CHECK(json.mistakes.front().pointer == "/plumbing/return/0/bore");
   const auto data = nlohmann::json::parse(te::mistakes_to_json(json.mistakes));
   TW_HOLDS(by_nlohmann("tankwright::exchange::mistakes_to_json"), data["mistakes"].size() == json.mistakes.size());
+  TW_HOLDS(by_nlohmann("tankwright::exchange::write_mistakes"), data["mistakes"][0]["pointer"] == "/plumbing/return/0/bore");
 }
 
 TEST_CASE("exchange: what is no plan is refused before it is parsed") {

@@ -11,8 +11,8 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence bounds{"tankwright::plan::rules::bounds_of", kind::identity, "geometry by hand"};
-const evidence sump{"tankwright::plan::rules::sump_bounds_of", kind::identity, "geometry by hand"};
+const evidence bounds{"tankwright::plan::validate", kind::identity, "geometry by hand"};
+const evidence sump{"tankwright::plan::validate", kind::identity, "geometry by hand"};
 
 }  // namespace
 
