@@ -64,7 +64,7 @@ void restart(benchmark::State& state) {
                        .inlet = {.above_floor = tw::metres(0.05), .bore = tp::pipe_bore{tw::millimetres(40.0)}},
                        .surge = tw::millimetres(40.0)};
   for (auto _ : state) {
-    benchmark::DoNotOptimize(in);
+    benchmark::DoNotOptimize(&in);
     benchmark::DoNotOptimize(tp::restart(in));
   }
   tw::bench::per_value(state, 1);
