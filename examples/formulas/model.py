@@ -213,7 +213,6 @@ class Model:
         kind = Kind('class', spelled, full, source=record)
         kind.scope = full.rsplit('::', 1)[0] if '::' in full else ''
         self.kinds[key] = kind
-        short = full.split('::')[-1]
         base = re.match(r'(?:public\s+)?([\w:]+)<(\w+)>$', record.base)
         sources = []
         if base and base.group(1) == 'core::scalar':
@@ -385,7 +384,7 @@ class Model:
                     text += f'  static {kind.cpp} take(const double*& at) {{\n    return {{'
                     taken = [f'.{n} = io<{k.cpp}>::take(at)' for n, k, _, _ in kind.fields if k.kind != 'caution']
                     text += self.in_order(kind, taken + self.silent(kind)) + '};\n  }\n'
-                    text += f'  static void defaults(double*& at);\n'
+                    text += '  static void defaults(double*& at);\n'
                 text += f'  static void put(const {kind.cpp}& v, double*& at) {{\n'
                 text += ''.join(f'    io<{k.cpp}>::put(v.{n}, at);\n' for n, k, _, _ in kind.fields) + '  }\n'
         return text + '};\n\n'
@@ -472,7 +471,7 @@ class Model:
 
     def read_ways(self, kind):
         if not kind.ways:
-            return f'  in.only({{}});\n  in.refuse_name({{}});\n'
+            return '  in.only({});\n  in.refuse_name({});\n'
         if len(kind.ways) == 1:
             way, maker, wanted = kind.ways[0]
             if len(wanted) > 1:  # a constructor of several: an object of fields

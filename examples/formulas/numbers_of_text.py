@@ -2,7 +2,6 @@
 """Numbers out of the text of the headers: defaults, constants and limits, as far as they are written with the makers of
 units.hpp, numbers and each other. What is worked out in any other way is left out of the list."""
 import ast
-import math
 import operator
 import re
 

@@ -10,7 +10,6 @@ import csv
 import json
 import math
 import random
-import re
 import subprocess
 import sys
 from pathlib import Path

@@ -208,7 +208,6 @@ class Scanner:
         for text, offset, body in self.pieces(start, end):
             first = offset + len(text) - len(text.lstrip())
             bare = re.sub(r'\[\[.*?\]\]', ' ', text).strip()
-            name = '::'.join(path)
             if not bare:
                 continue
             space = re.match(r'(?:inline\s+)?namespace\s*([\w:]*)$', bare)
@@ -347,7 +346,7 @@ class Scanner:
 
     def member_function(self, record, short, bare, access):
         constructor = re.match(rf'(?:constexpr\s+|explicit\s+|inline\s+)*{short}\s*\(', bare)
-        maker = re.match(rf'static\s+constexpr\s+(\w+)\s+from_(\w+)\s*\(', bare)
+        maker = re.match(r'static\s+constexpr\s+(\w+)\s+from_(\w+)\s*\(', bare)
         reader = re.match(r'(?:constexpr\s+)?((?:const\s+)?[\w:]+(?:<.*?>)?\s*&?)\s*(?<![\w])(\w+)\(\)\s*const', bare)
         if access == 'public' and (constructor or maker) and '= delete' not in bare:
             found = constructor or maker

@@ -10,7 +10,8 @@ need codespell shellcheck pyflakes3
 mapfile -t texts < <(git ls-files '*.md' '*.hpp' '*.ipp' '*.cpp' '*.h' '*.c' '*.py' '*.sh' '*.toml' '*.js' '*.jsx' '*.mjs' '*.css' '*.html' '*.txt' |
   grep -v 'tests/lint/words.txt\|/licences/\|LICENSE')
 mapfile -t scripts < <(git ls-files '*.sh'; echo .ci/run)
-mapfile -t pythons < <(git ls-files '*.py')
+# A package names in its __init__.py what it offers.
+mapfile -t pythons < <(git ls-files '*.py' | grep -v '/__init__.py$')
 codespell --quiet-level 3 --ignore-words tests/lint/words.txt "${texts[@]}"
 shellcheck -x --severity=warning "${scripts[@]}"
 pyflakes3 "${pythons[@]}"
