@@ -3,6 +3,7 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/closing/evaporated.hpp>
+#include <tankwright/decisions/closing/heater_sticks.hpp>
 #include <tankwright/decisions/closing/heater_time.hpp>
 #include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
@@ -16,15 +17,11 @@ TANKWRIGHT_INLINE void answer_heater_time(const situation& s, answers& out) {
   if (!h.heater || !h.highest) return;
   finding& f = out.ask(heater_time);
   const room_case& c = s.room();
-  if (!c.gives_any()) {
-    f.unknown(detail::what_is_missing(c, detail::needs_seasons));
-    return;
-  }
-  if (!c.all_water || c.in.heating->walls.empty()) {
-    f.unknown(!c.all_water ? detail::needs_water : detail::needs_walls);
-    return;
-  }
   const season when = c.gives(season::summer) ? season::summer : season::winter;
+  if (const char* missing = detail::missing_for_warmth(c, when)) {
+    f.unknown(missing);
+    return;
+  }
   const room::tank_heat tank = heat_of(c, c.solved(when), powered::on_average);
   const range_policy policy = policy_for(tank.air);
   const auto store = heat_store_of(c);
