@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/text/measured.hpp>
 #include <tankwright/numerics/monte_carlo.hpp>
+#include <tankwright/text/measured.hpp>
 
 #include "bench.hpp"
 

@@ -53,15 +53,16 @@ void closed_forms(benchmark::State& state) {
     benchmark::DoNotOptimize(net);
     const auto load = life::nitrogen_from_feed({.food = tw::grams_per_day(40.0), .protein = tw::fraction(0.45)});
     const auto needs = life::needs_of_nitrification(load.ammonia.central);
-    const auto level = life::steady_ammonia(
-        {.load = load.ammonia.central, .surfaces = surfaces, .temperature = tw::celsius(25.0)});
-    const auto cut = life::time_to_oxygen_limit({.tank = {.net = net, .use = needs.oxygen.central,
+    const auto level =
+        life::steady_ammonia({.load = load.ammonia.central, .surfaces = surfaces, .temperature = tw::celsius(25.0)});
+    const auto cut = life::time_to_oxygen_limit({.tank = {.net = net,
+                                                          .use = needs.oxygen.central,
                                                           .saturation = tw::milligrams_per_litre(6.8),
                                                           .aeration = tw::per_hour(0.03)},
                                                  .start = tw::milligrams_per_litre(6.5)});
     const auto clear = life::time_to_remove({.net = net, .loops = loops}, tw::fraction(0.9));
-    const auto drip = life::share_of_tank_water({.start = tw::litres(20.0), .flow = tw::litres_per_minute(0.1)},
-                                                tw::hours(2.0));
+    const auto drip =
+        life::share_of_tank_water({.start = tw::litres(20.0), .flow = tw::litres_per_minute(0.1)}, tw::hours(2.0));
     sum += level.share_of_capacity.central + (cut.time ? cut.time->value() : 0.0) + clear.turnovers + drip.value();
   }
   benchmark::DoNotOptimize(sum);

@@ -10,8 +10,9 @@ namespace room = tankwright::room;
 namespace {
 
 std::vector<room::wet_surface> surfaces() {
-  return {{.label = "display", .area = tw::square_metres(2.16)},
-          {.label = "sump", .area = tw::square_metres(0.54), .agitation = room::gently_moving, .covered = tw::percent(60)}};
+  return {
+      {.label = "display", .area = tw::square_metres(2.16)},
+      {.label = "sump", .area = tw::square_metres(0.54), .agitation = room::gently_moving, .covered = tw::percent(60)}};
 }
 room::tank_water water() { return {.temperature = tw::celsius(25.0), .salinity = tw::practical_salinity{35.0}}; }
 room::air air(double t, double humidity) {

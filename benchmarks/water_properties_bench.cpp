@@ -26,9 +26,7 @@ void each(benchmark::State& state, Property property) {
 using S = tw::practical_salinity;
 using T = tw::temperature;
 
-BENCHMARK_CAPTURE(each, vapour_pressure_raw, [](S, T t) {
-  return water::kernel::saturation_hyland_wexler(t.value());
-});
+BENCHMARK_CAPTURE(each, vapour_pressure_raw, [](S, T t) { return water::kernel::saturation_hyland_wexler(t.value()); });
 BENCHMARK_CAPTURE(each, vapour_pressure, [](S, T t) { return water::vapour_pressure(t); });
 BENCHMARK_CAPTURE(each, vapour_pressure_of_seawater, [](S s, T t) { return water::vapour_pressure(s, t); });
 BENCHMARK_CAPTURE(each, water_activity, [](S s, T t) { return water::water_activity(s, t); });
@@ -39,9 +37,7 @@ BENCHMARK_CAPTURE(each, latent_heat, [](S s, T t) { return water::latent_heat(s,
 BENCHMARK_CAPTURE(each, thermal_conductivity, [](S s, T t) { return water::thermal_conductivity_of(s, t); });
 BENCHMARK_CAPTURE(each, surface_tension, [](S s, T t) { return water::surface_tension_of(s, t); });
 BENCHMARK_CAPTURE(each, oxygen, [](S s, T t) { return water::oxygen_saturation_concentration(s, t); });
-BENCHMARK_CAPTURE(each, free_ammonia, [](S s, T t) {
-  return water::free_ammonia_fraction(water::ph_nbs{8.2}, s, t);
-});
+BENCHMARK_CAPTURE(each, free_ammonia, [](S s, T t) { return water::free_ammonia_fraction(water::ph_nbs{8.2}, s, t); });
 BENCHMARK_CAPTURE(each, how_much_salt, [](S s, T t) {
   return water::salt_for_new_water(
       {.volume = tw::litres(2150.0), .target = s, .temperature = t, .mix_yield = tw::fraction(0.87)});

@@ -55,10 +55,8 @@ BENCHMARK(salinity_from_specific_gravity);
 void salinity_from_hydrometer(benchmark::State& state) {
   double reading = 1.020;
   for (auto _ : state) {
-    benchmark::DoNotOptimize(
-        tw::water::salinity_from_hydrometer({.reading = reading,
-                                             .water = tw::celsius(26.0),
-                                             .instrument = {.scale = tw::water::scale_60f_60f}}));
+    benchmark::DoNotOptimize(tw::water::salinity_from_hydrometer(
+        {.reading = reading, .water = tw::celsius(26.0), .instrument = {.scale = tw::water::scale_60f_60f}}));
     reading = reading < 1.028 ? reading + 1e-5 : 1.020;
   }
   tw::bench::per_value(state, 1);

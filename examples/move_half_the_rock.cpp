@@ -18,10 +18,11 @@ int main() {
   const auto first_day = life::balance_of_moved_rock(
       {.proven = load, .share_moved = tw::fraction(0.5), .new_load = load, .net = tw::litres(2000.0)});
   // [/balance]
-  std::printf("by the balance of the first day, half of the rock is short of %.2f g of nitrogen:\n"
-              "ammonia would rise by %.2f mg/L a day if no bacteria grew and none worked harder\n\n",
-              tw::in_grams_per_day(first_day.shortfall.as_nitrogen()),
-              tw::in_milligrams_per_litre(first_day.daily_rise.as_nitrogen()));
+  std::printf(
+      "by the balance of the first day, half of the rock is short of %.2f g of nitrogen:\n"
+      "ammonia would rise by %.2f mg/L a day if no bacteria grew and none worked harder\n\n",
+      tw::in_grams_per_day(first_day.shortfall.as_nitrogen()),
+      tw::in_milligrams_per_litre(first_day.daily_rise.as_nitrogen()));
 
   // [ways]
   const auto rock = [&](double day, double share) {

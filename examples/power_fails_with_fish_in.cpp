@@ -49,8 +49,7 @@ int main() {
       {.label = "battery air", .bubbles = tw::per_hour(0.5), .alpha = tw::fraction(0.7)},
   };
   const auto lasts = [&](std::size_t first_ways) {
-    const auto in = life::aeration_rate(
-        {.net = net, .temperature = water, .ways = std::span{ways}.first(first_ways)});
+    const auto in = life::aeration_rate({.net = net, .temperature = water, .ways = std::span{ways}.first(first_ways)});
     return life::time_to_oxygen_limit(
         {.tank = {.net = net, .use = use, .saturation = saturation, .aeration = in}, .start = saturation * 0.95});
   };

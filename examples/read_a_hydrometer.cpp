@@ -10,9 +10,8 @@ namespace water = tankwright::water;
 
 int main() {
   // [salinity]
-  const auto tank = water::salinity_from_hydrometer({.reading = 1.0245,
-                                                     .water = tw::celsius(26.0),
-                                                     .instrument = {.scale = water::scale_60f_60f}});
+  const auto tank = water::salinity_from_hydrometer(
+      {.reading = 1.0245, .water = tw::celsius(26.0), .instrument = {.scale = water::scale_60f_60f}});
   std::printf("salinity of the tank: %.1f (%.1f to %.1f)\n", tank.central.value(), tank.low.value(), tank.high.value());
   // [salinity]
   std::printf("because: %.*s\n\n", static_cast<int>(tank.reason.size()), tank.reason.data());
@@ -22,9 +21,9 @@ int main() {
   std::printf("new water at %.0f degC matches when\n", tw::in_celsius(bucket));
   std::printf("  the same hydrometer shows        %.4f\n",
               water::hydrometer_reading(target, bucket, {.scale = water::scale_60f_60f}));
-  std::printf("  a plastic one marked 25/25 shows %.4f\n",
-              water::hydrometer_reading(target, bucket,
-                                        {.scale = water::scale_25_25, .body = water::hydrometer_plastic}));
+  std::printf(
+      "  a plastic one marked 25/25 shows %.4f\n",
+      water::hydrometer_reading(target, bucket, {.scale = water::scale_25_25, .body = water::hydrometer_plastic}));
   std::printf("  a conductivity probe shows       %.2f mS/cm, not compensated\n",
               tw::in_millisiemens_per_centimetre(water::conductivity_from_salinity(target, bucket)));
   const auto meter = water::linearly_compensated(water::conductivity_from_salinity(target, bucket), bucket,

@@ -54,8 +54,8 @@ int main() {
                 tw::in_centimetres(cut.running[i].level.central), tw::in_centimetres(cut.settled[i].level.central));
   }
   // [margin]
-  std::printf("\nleft below the rim: %.1f cm, at worst %.1f cm (highest in '%s')\n", tw::in_centimetres(cut.margin.central),
-              tw::in_centimetres(cut.margin.low), cut.worst.chamber.c_str());
+  std::printf("\nleft below the rim: %.1f cm, at worst %.1f cm (highest in '%s')\n",
+              tw::in_centimetres(cut.margin.central), tw::in_centimetres(cut.margin.low), cut.worst.chamber.c_str());
   for (const auto& c : tp::power_cut_failures(system)) {
     if (c.failure != tp::power_cut_failure::siphon_break_blocked) continue;
     std::printf("with the siphon break of the %s blocked %.1f cm, at worst %.0f L on the floor\n", c.label.c_str(),

@@ -12,11 +12,11 @@ namespace life = tankwright::life;
 namespace {
 
 life::start_up tank() {
-  return {.net = tw::litres(2000.0),
-          .temperature = tw::celsius(25.0),
-          .oxygen = tw::milligrams_per_litre(6.5),
-          .seedings = {{.when = {.at = tw::days(0.0)},
-                        .added = life::bacteria{tw::milligrams(2.0), tw::milligrams(2.0)}}}};
+  return {
+      .net = tw::litres(2000.0),
+      .temperature = tw::celsius(25.0),
+      .oxygen = tw::milligrams_per_litre(6.5),
+      .seedings = {{.when = {.at = tw::days(0.0)}, .added = life::bacteria{tw::milligrams(2.0), tw::milligrams(2.0)}}}};
 }
 
 double number(tw::mass_concentration level) { return tw::in_milligrams_per_litre(level); }
@@ -49,7 +49,8 @@ void seeding() {
     plan.loads = {{.from = tw::days(0.0), .load = load}};
     plan.seedings.push_back(
         {.when = {.at = tw::days(0.0)},
-         .added = life::bacteria_on({.load = load, .temperature = tw::celsius(25.0), .share_moved = tw::fraction(share)})});
+         .added =
+             life::bacteria_on({.load = load, .temperature = tw::celsius(25.0), .share_moved = tw::fraction(share)})});
     plan.horizon = tw::days(16.0);
     plan.every = tw::days(0.2);
     runs.push_back(life::simulate_start_up(plan));

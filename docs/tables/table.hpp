@@ -22,7 +22,7 @@ inline std::string fixed(double value, int digits) {
 
 /// One grid of numbers under a heading.
 struct grid {
-  std::string heading;  ///< empty where the page has one grid
+  std::string heading;        ///< empty where the page has one grid
   std::string rows, columns;  ///< what runs down, what runs across, with their units
   std::vector<std::string> down{}, across{};
   std::vector<std::vector<std::string>> cells{};  ///< one row for each of `down`; an empty cell is a dash on the page
@@ -64,7 +64,8 @@ inline std::string as_markdown(const page& p) {
       text += "\n";
     }
   }
-  return text + "\n" + p.after + "\n\nAs data: [" + p.file + ".csv](" + p.file + ".csv). All tables: [contents](README.md).\n";
+  return text + "\n" + p.after + "\n\nAs data: [" + p.file + ".csv](" + p.file +
+         ".csv). All tables: [contents](README.md).\n";
 }
 
 inline std::string as_csv(const page& p) {

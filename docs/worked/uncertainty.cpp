@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/core/units.hpp>
 #include <tankwright/core/measured.hpp>
+#include <tankwright/core/units.hpp>
 #include <tankwright/numerics/uncertainty.hpp>
 
 #include "worked.hpp"

@@ -3,7 +3,7 @@
 #include "tankwright.h"
 
 int main(void) {
-  tw_plan *plan = NULL;
+  tw_plan* plan = NULL;
   char *findings = NULL, *error = NULL;
   tw_plan_demo(&plan, NULL);
   tw_plan_set(plan, "plumbing.return[1].below_edge", "35 mm +/- 5 mm", NULL);

@@ -28,12 +28,12 @@ struct arguments {
   std::string page{};                 ///< file to write
   std::string save{};                 ///< file to save the plan to
   bool compact = false;
-  bool quick = false;          ///< central values alone
-  std::string finding{};       ///< asked directly about
-  std::string key{};           ///< by which it should hold, or that runs
-  std::string from{};          ///< first and last value of that key
+  bool quick = false;     ///< central values alone
+  std::string finding{};  ///< asked directly about
+  std::string key{};      ///< by which it should hold, or that runs
+  std::string from{};     ///< first and last value of that key
   std::string to{};
-  std::string other{};         ///< a plan to be put beside the first
+  std::string other{};  ///< a plan to be put beside the first
   std::optional<tankwright::text::unit_system> units{};
 };
 

@@ -116,8 +116,12 @@ class waiting {
       case tw::decisions::stage::bands:
         std::fprintf(stderr, "\r\033[Ktrying what is doubtful: %zu of %zu", done, of);
         break;
-      case tw::decisions::stage::shares: std::fputs("\r\033[Klooking for what matters", stderr); break;
-      case tw::decisions::stage::cures: std::fputs("\r\033[Klooking for what would hold", stderr); break;
+      case tw::decisions::stage::shares:
+        std::fputs("\r\033[Klooking for what matters", stderr);
+        break;
+      case tw::decisions::stage::cures:
+        std::fputs("\r\033[Klooking for what would hold", stderr);
+        break;
     }
     std::fflush(stderr);
   }
@@ -130,23 +134,24 @@ class waiting {
 
 tw::decisions::advice advice_for(const commission::arguments& given, const tw::plan::build& build) {
   waiting tell;
-  return tw::decisions::advise(build, {.doubts = !given.quick,
-                                       .run = on_all_processors,
-                                       .progress = [&](tw::decisions::stage at, std::size_t done, std::size_t of) {
-                                         tell(at, done, of);
-                                       }});
+  return tw::decisions::advise(
+      build, {.doubts = !given.quick,
+              .run = on_all_processors,
+              .progress = [&](tw::decisions::stage at, std::size_t done, std::size_t of) { tell(at, done, of); }});
 }
 
 int report(const commission::arguments& given, const tw::plan::build& build) {
   const auto all = advice_for(given, build);
   const auto units = given.units.value_or(*build.units);
   switch (given.as) {
-    case form::text: return print(report::as_text(all, units));
+    case form::text:
+      return print(report::as_text(all, units));
     case form::json: {
       const auto pictures = given.compact ? std::vector<tw::decisions::figure>{} : tw::decisions::figures_of(build);
       return print(tw::exchange::report_to_json(all, pictures, {.indent = given.compact ? 0u : 2u}));
     }
-    case form::page: break;
+    case form::page:
+      break;
   }
   tw::exchange::write_file(given.page, report::as_html(all, tw::decisions::figures_of(build), units),
                            given.plan.value_or(""));
@@ -193,16 +198,22 @@ int answer(const commission::arguments& given, const tw::plan::build& build) {
 int run(const std::vector<std::string_view>& words) {
   const commission::arguments given = commission::arguments_from(words);
   switch (given.does) {
-    case task::help: return print(commission::usage);
-    case task::demo: return print(demo_plan);
-    case task::keys: return print(list_of_keys());
-    case task::schema: return print(tw::exchange::plan_schema());
-    case task::starter: return print(tw::exchange::starter_plan(given.units.value_or(tw::text::unit_system::si)));
+    case task::help:
+      return print(commission::usage);
+    case task::demo:
+      return print(demo_plan);
+    case task::keys:
+      return print(list_of_keys());
+    case task::schema:
+      return print(tw::exchange::plan_schema());
+    case task::starter:
+      return print(tw::exchange::starter_plan(given.units.value_or(tw::text::unit_system::si)));
     case task::report:
     case task::hold:
     case task::vary:
     case task::beside:
-    case task::check: break;
+    case task::check:
+      break;
   }
   const std::string name = given.plan.value_or("demo plan");
   const std::string text = given.plan ? tw::exchange::read_file(*given.plan) : std::string{demo_plan};

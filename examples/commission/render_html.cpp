@@ -80,18 +80,22 @@ svg text { stroke: none; }
 
 std::string_view shade(verdict says) {
   switch (says) {
-    case verdict::holds: return "good";
-    case verdict::thin_margin: return "thin";
-    case verdict::does_not_hold: return "bad";
-    case verdict::not_enough_known: return "open";
-    case verdict::for_information: break;
+    case verdict::holds:
+      return "good";
+    case verdict::thin_margin:
+      return "thin";
+    case verdict::does_not_hold:
+      return "bad";
+    case verdict::not_enough_known:
+      return "open";
+    case verdict::for_information:
+      break;
   }
   return "plain";
 }
 
 std::string paragraph(std::string_view kind, std::string_view text) {
-  return text.empty() ? std::string{}
-                      : "<p class=\"" + std::string{kind} + "\">" + escaped(text) + "</p>\n";
+  return text.empty() ? std::string{} : "<p class=\"" + std::string{kind} + "\">" + escaped(text) + "</p>\n";
 }
 
 /// The verdict in words, with the chance that it holds.
@@ -201,8 +205,8 @@ std::string as_html(const advice& all, const figures& pictures, unit_system unit
   }
   std::string list;
   for (const auto& m : all.first) {
-    list += "<li>" + escaped(m.what) + ". With a chance of " + escaped(chance_text(m.turns)) + " it turns: <a href=\"#" +
-            escaped(m.id) + "\">" + escaped(m.question) + "</a></li>\n";
+    list += "<li>" + escaped(m.what) + ". With a chance of " + escaped(chance_text(m.turns)) +
+            " it turns: <a href=\"#" + escaped(m.id) + "\">" + escaped(m.question) + "</a></li>\n";
   }
   if (!list.empty()) out += "<section><h2>Measure first</h2>\n<ol class=\"first\">\n" + list + "</ol></section>\n";
   if (screen.hold > 0) {
@@ -225,8 +229,8 @@ std::string page_of(std::string_view title, std::string_view body) {
   return "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
          "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
          "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +
-         escaped(title) + "</title>\n<style>" + std::string{style} + "</style>\n</head>\n<body>\n<h1>" + escaped(title) +
-         "</h1>\n" + std::string{body} + "</body>\n</html>\n";
+         escaped(title) + "</title>\n<style>" + std::string{style} + "</style>\n</head>\n<body>\n<h1>" +
+         escaped(title) + "</h1>\n" + std::string{body} + "</body>\n</html>\n";
 }
 
 std::string as_html(const assessment& all, const figures& pictures, unit_system units) {

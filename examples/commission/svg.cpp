@@ -53,7 +53,9 @@ double step_of(double span) {
 struct axis_unit {
   std::string_view quantity;
   std::string_view symbol;
-  [[nodiscard]] double operator()(double si) const { return tankwright::text::number_in(amount{quantity, si, si, si}, symbol); }
+  [[nodiscard]] double operator()(double si) const {
+    return tankwright::text::number_in(amount{quantity, si, si, si}, symbol);
+  }
 };
 
 axis_unit unit_for(std::string_view quantity, double largest, text::unit_system units) {
@@ -225,11 +227,20 @@ std::string escaped(std::string_view text) {
   std::string out;
   for (const char c : text) {
     switch (c) {
-      case '&': out += "&amp;"; break;
-      case '<': out += "&lt;"; break;
-      case '>': out += "&gt;"; break;
-      case '"': out += "&quot;"; break;
-      default: out += c;
+      case '&':
+        out += "&amp;";
+        break;
+      case '<':
+        out += "&lt;";
+        break;
+      case '>':
+        out += "&gt;";
+        break;
+      case '"':
+        out += "&quot;";
+        break;
+      default:
+        out += c;
     }
   }
   return out;
@@ -247,8 +258,8 @@ std::string as_svg(const figure& given, text::unit_system units) {
   std::string legend;
   for (std::size_t i = 0; i < f.curves.size(); ++i) {
     if (f.curves[i].label.empty()) continue;
-    legend += "<span class=\"key c" + std::to_string(i % 6) + (f.curves[i].as == stroke::dashed ? " dashed" : "") + "\">" +
-              escaped(f.curves[i].label) + "</span>\n";
+    legend += "<span class=\"key c" + std::to_string(i % 6) + (f.curves[i].as == stroke::dashed ? " dashed" : "") +
+              "\">" + escaped(f.curves[i].label) + "</span>\n";
   }
   if (!legend.empty()) out += "<p class=\"legend\">" + legend + "</p>\n";
   return out + "</figure>\n";

@@ -24,8 +24,8 @@
 #include <tankwright/plumbing/power_cut_limits.hpp>
 #include <tankwright/plumbing/power_cut_system.hpp>
 #include <tankwright/plumbing/power_cut_transient.hpp>
-#include <tankwright/plumbing/pump.hpp>
 #include <tankwright/plumbing/priming.hpp>
+#include <tankwright/plumbing/pump.hpp>
 #include <tankwright/plumbing/pvc_schedule.hpp>
 #include <tankwright/plumbing/restart.hpp>
 #include <tankwright/plumbing/siphon.hpp>

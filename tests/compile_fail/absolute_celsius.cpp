@@ -7,7 +7,8 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  (void)tw::water::density(tw::practical_salinity{35.0}, 25.0 * boost::units::absolute<boost::units::celsius::temperature>());
+  (void)tw::water::density(tw::practical_salinity{35.0},
+                           25.0 * boost::units::absolute<boost::units::celsius::temperature>());
 #else
   (void)tw::water::density(tw::practical_salinity{35.0}, tw::celsius(25.0));
 #endif

@@ -7,10 +7,9 @@ namespace water = tankwright::water;
 
 void attempt() {
 #ifdef MISTAKE
-  (void)water::left_after_flow({.volume = tw::litres_per_hour(800), .flow = tw::litres_per_hour(40),
-                                .time = tw::hours(7)});
+  (void)water::left_after_flow(
+      {.volume = tw::litres_per_hour(800), .flow = tw::litres_per_hour(40), .time = tw::hours(7)});
 #else
-  (void)water::left_after_flow({.volume = tw::litres(800), .flow = tw::litres_per_hour(40),
-                                .time = tw::hours(7)});
+  (void)water::left_after_flow({.volume = tw::litres(800), .flow = tw::litres_per_hour(40), .time = tw::hours(7)});
 #endif
 }

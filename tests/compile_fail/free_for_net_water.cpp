@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 // mistake: the water that moves taken for all the water there is to salt
 // says: conver|no match
-#include <vector>
 #include <tankwright/vessel/displacement.hpp>
+#include <vector>
 namespace tw = tankwright;
 namespace vessel = tankwright::vessel;
 void attempt() {

@@ -6,11 +6,13 @@ namespace tw = tankwright;
 void attempt() {
   const auto total = tw::water::total_ammonia::from_nitrogen(tw::milligrams_per_litre(0.2));
 #ifdef MISTAKE
-  const tw::water::ammonia_sample bag{.total = total, .ph = 7.8, .salinity = tw::practical_salinity{35.0},
-                                      .temperature = tw::celsius(25.0)};
+  const tw::water::ammonia_sample bag{
+      .total = total, .ph = 7.8, .salinity = tw::practical_salinity{35.0}, .temperature = tw::celsius(25.0)};
 #else
-  const tw::water::ammonia_sample bag{.total = total, .ph = tw::water::ph_nbs{7.8},
-                                      .salinity = tw::practical_salinity{35.0}, .temperature = tw::celsius(25.0)};
+  const tw::water::ammonia_sample bag{.total = total,
+                                      .ph = tw::water::ph_nbs{7.8},
+                                      .salinity = tw::practical_salinity{35.0},
+                                      .temperature = tw::celsius(25.0)};
 #endif
   (void)tw::life::match_waters({.bag = bag, .tank = bag});
 }

@@ -6,8 +6,10 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  const tw::relative_humidity damp{60.0}; (void)damp;
+  const tw::relative_humidity damp{60.0};
+  (void)damp;
 #else
-  const tw::relative_humidity damp = tw::relative_humidity::from_percent(60.0); (void)damp;
+  const tw::relative_humidity damp = tw::relative_humidity::from_percent(60.0);
+  (void)damp;
 #endif
 }

@@ -6,8 +6,10 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  const tw::length height = 0.75; (void)height;
+  const tw::length height = 0.75;
+  (void)height;
 #else
-  const tw::length height = tw::metres(0.75); (void)height;
+  const tw::length height = tw::metres(0.75);
+  (void)height;
 #endif
 }

@@ -7,10 +7,14 @@ namespace water = tankwright::water;
 
 void attempt() {
 #ifdef MISTAKE
-  (void)water::salt_for_new_water({.volume = tw::litres(2150), .target = tw::practical_salinity{35.0},
-                                   .temperature = tw::celsius(24.0), .mix_yield = 0.87});
+  (void)water::salt_for_new_water({.volume = tw::litres(2150),
+                                   .target = tw::practical_salinity{35.0},
+                                   .temperature = tw::celsius(24.0),
+                                   .mix_yield = 0.87});
 #else
-  (void)water::salt_for_new_water({.volume = tw::litres(2150), .target = tw::practical_salinity{35.0},
-                                   .temperature = tw::celsius(24.0), .mix_yield = tw::fraction(0.87)});
+  (void)water::salt_for_new_water({.volume = tw::litres(2150),
+                                   .target = tw::practical_salinity{35.0},
+                                   .temperature = tw::celsius(24.0),
+                                   .mix_yield = tw::fraction(0.87)});
 #endif
 }

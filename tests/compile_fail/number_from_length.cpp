@@ -6,8 +6,10 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  const double height = tw::metres(0.75); (void)height;
+  const double height = tw::metres(0.75);
+  (void)height;
 #else
-  const double height = tw::in_metres(tw::metres(0.75)); (void)height;
+  const double height = tw::in_metres(tw::metres(0.75));
+  (void)height;
 #endif
 }

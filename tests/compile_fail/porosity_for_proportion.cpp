@@ -6,8 +6,10 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  const tw::proportion part = tw::porosity{0.4}; (void)part;
+  const tw::proportion part = tw::porosity{0.4};
+  (void)part;
 #else
-  const tw::proportion part = tw::fraction(0.4); (void)part;
+  const tw::proportion part = tw::fraction(0.4);
+  (void)part;
 #endif
 }

@@ -6,8 +6,10 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  const tw::temperature sum = tw::celsius(20.0) + tw::celsius(5.0); (void)sum;
+  const tw::temperature sum = tw::celsius(20.0) + tw::celsius(5.0);
+  (void)sum;
 #else
-  const tw::temperature sum = tw::celsius(20.0) + tw::celsius_steps(5.0); (void)sum;
+  const tw::temperature sum = tw::celsius(20.0) + tw::celsius_steps(5.0);
+  (void)sum;
 #endif
 }

@@ -7,8 +7,10 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  const tw::temperature_difference warmer = tw::celsius(5.0); (void)warmer;
+  const tw::temperature_difference warmer = tw::celsius(5.0);
+  (void)warmer;
 #else
-  const tw::temperature_difference warmer = tw::celsius_steps(5.0); (void)warmer;
+  const tw::temperature_difference warmer = tw::celsius_steps(5.0);
+  (void)warmer;
 #endif
 }

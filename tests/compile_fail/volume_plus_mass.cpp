@@ -6,8 +6,10 @@ namespace tw = tankwright;
 
 void attempt() {
 #ifdef MISTAKE
-  const auto sum = tw::litres(1.0) + tw::kilograms(1.0); (void)sum;
+  const auto sum = tw::litres(1.0) + tw::kilograms(1.0);
+  (void)sum;
 #else
-  const auto sum = tw::litres(1.0) + tw::millilitres(1.0); (void)sum;
+  const auto sum = tw::litres(1.0) + tw::millilitres(1.0);
+  (void)sum;
 #endif
 }

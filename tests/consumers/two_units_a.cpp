@@ -3,4 +3,6 @@
 
 tankwright::length from_the_other_unit();
 
-int main() { return tankwright::in_metres(from_the_other_unit()) == tankwright::in_metres(tankwright::metres(2.0)) ? 0 : 1; }
+int main() {
+  return tankwright::in_metres(from_the_other_unit()) == tankwright::in_metres(tankwright::metres(2.0)) ? 0 : 1;
+}

@@ -22,7 +22,8 @@ TEST_CASE("amount: the SI number under the name of the quantity") {
   CHECK(amount_of(1.0264).quantity == "number");
   CHECK(amount_of(litres(2150.0)).is_sharp());
 
-  const amount leak = amount_of(estimate<flow_rate>{litres_per_day(2.0), litres_per_day(3.0), litres_per_day(5.0), "gauge"});
+  const amount leak =
+      amount_of(estimate<flow_rate>{litres_per_day(2.0), litres_per_day(3.0), litres_per_day(5.0), "gauge"});
   TW_CHECK(si, leak.low, 2e-3 / 86400.0, relative(3e-16));
   TW_CHECK(si, leak.high, 5e-3 / 86400.0, relative(3e-16));
   CHECK(leak.quantity == "flow_rate");

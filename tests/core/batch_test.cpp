@@ -14,8 +14,13 @@ using namespace tankwright::core;
 TEST_CASE("batch: square roots are those of std::sqrt, to the last bit") {
   std::mt19937_64 random{20260801};
   MESSAGE("seed 20260801");
-  const double odd_ones[] = {0.0, -0.0, 1.0, std::numeric_limits<double>::denorm_min(), std::numeric_limits<double>::min(),
-                             std::numeric_limits<double>::max(), std::numeric_limits<double>::infinity()};
+  const double odd_ones[] = {0.0,
+                             -0.0,
+                             1.0,
+                             std::numeric_limits<double>::denorm_min(),
+                             std::numeric_limits<double>::min(),
+                             std::numeric_limits<double>::max(),
+                             std::numeric_limits<double>::infinity()};
   for (int round = 0; round < 2000; ++round) {
     block values{};
     for (std::size_t i = 0; i < block_size; ++i) {
@@ -65,7 +70,8 @@ TEST_CASE("batch: check_all refuses what check refuses, for the first bad elemen
           };
           const std::vector<double> batch{0.5, 0.5, x, x, 0.5};
           CHECK(outcome([&] { check("f", limit, x, policy); }) == outcome([&] {
-                  check_all("f", limit, batch.size(), [&](std::size_t i) { return batch[i]; }, policy);
+                  check_all(
+                      "f", limit, batch.size(), [&](std::size_t i) { return batch[i]; }, policy);
                 }));
         }
       }

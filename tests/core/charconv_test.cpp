@@ -177,7 +177,8 @@ TEST_CASE("charconv: both write the same digits") {
     good += core::number_from_digits(core::shortest_digits_of(buffer, x), back) && same_bits(back, x);
     count += 2;
   };
-  for (const double x : {0.0, -0.0, 0.5, 2.5, 1e15, -1234.5678, DBL_MAX, -DBL_MAX, DBL_TRUE_MIN, 9.9999999995}) agree(x);
+  for (const double x : {0.0, -0.0, 0.5, 2.5, 1e15, -1234.5678, DBL_MAX, -DBL_MAX, DBL_TRUE_MIN, 9.9999999995})
+    agree(x);
   for (long i = 0; i < rounds() / 100; ++i) agree(draw());
   CHECK(good == count);
 }
@@ -200,8 +201,8 @@ TEST_CASE("charconv: the fallback finds as few digits as the standard library do
     ++count;
     good += significant(shortest_by_printf(text, sizeof text, x)) == significant(core::shortest_digits_of(buffer, x));
   };
-  for (const double x : {0.0, 1e14, 1e15, 1e17, 123456789012345.0, 5e-324, 1e-310, 2.2250738585072014e-308, 0.1, 1.0 / 3.0,
-                         9007199254740991.0, 999999999999999.9}) {
+  for (const double x : {0.0, 1e14, 1e15, 1e17, 123456789012345.0, 5e-324, 1e-310, 2.2250738585072014e-308, 0.1,
+                         1.0 / 3.0, 9007199254740991.0, 999999999999999.9}) {
     agree(x);
   }
   for (long i = 0; i < rounds() / 100; ++i) {
@@ -209,8 +210,8 @@ TEST_CASE("charconv: the fallback finds as few digits as the standard library do
     // A number of a few digits, of any size: subnormal ones among them.
     const auto digits = static_cast<double>(1 + draw.bits()() % 100'000'000'000'000ull);
     const int shift = static_cast<int>(draw.bits()() % 640) - 330;
-    const std::string text = std::to_string(static_cast<long long>(std::fmod(digits, std::pow(10.0, i % 15 + 1)))) + "e" +
-                             std::to_string(shift);
+    const std::string text = std::to_string(static_cast<long long>(std::fmod(digits, std::pow(10.0, i % 15 + 1)))) +
+                             "e" + std::to_string(shift);
     if (const double x = by_strtod(text); std::isfinite(x)) agree(x);
   }
   CHECK(good == count);

@@ -122,8 +122,8 @@ TEST_CASE("estimate arithmetic: units come out as they do for plain quantities")
   static_assert(std::is_same_v<decltype(side / side), estimate<double>>);
   static_assert(std::is_same_v<decltype(2.0 * side), estimate<length>>);
   static_assert(std::is_same_v<decltype(leak * days(1.0)), estimate<volume>>);
-  static_assert(std::is_same_v<decltype(estimate<temperature>{celsius(25)} - celsius(20)),
-                               estimate<temperature_difference>>);
+  static_assert(
+      std::is_same_v<decltype(estimate<temperature>{celsius(25)} - celsius(20)), estimate<temperature_difference>>);
   static_assert(std::is_same_v<decltype(estimate<temperature>{celsius(25)} + kelvin_steps(1)), estimate<temperature>>);
   static_assert((side * metres(2.0)).high == square_metres(8.0));  // at compile time too
 

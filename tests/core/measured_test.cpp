@@ -51,10 +51,11 @@ TEST_CASE("measured: the mean of readings, NIST StRD certified values") {
     return readings;
   };
   // How far the certified deviation can be reached: the readings are not exact in binary (NumAcc4 holds 0.1 to 2e-9).
-  const reference_set sets[] = {{"NumAcc1", {10000001.0, 10000003.0, 10000002.0}, 10000002.0, 1.0, 1e-15},
-                                {"NumAcc2", thousand_and_one(1.2, 1.1, 1.3), 1.2, 0.1, 1e-14},
-                                {"NumAcc3", thousand_and_one(1000000.2, 1000000.1, 1000000.3), 1000000.2, 0.1, 1e-9},
-                                {"NumAcc4", thousand_and_one(10000000.2, 10000000.1, 10000000.3), 10000000.2, 0.1, 1e-8}};
+  const reference_set sets[] = {
+      {"NumAcc1", {10000001.0, 10000003.0, 10000002.0}, 10000002.0, 1.0, 1e-15},
+      {"NumAcc2", thousand_and_one(1.2, 1.1, 1.3), 1.2, 0.1, 1e-14},
+      {"NumAcc3", thousand_and_one(1000000.2, 1000000.1, 1000000.3), 1000000.2, 0.1, 1e-9},
+      {"NumAcc4", thousand_and_one(10000000.2, 10000000.1, 10000000.3), 10000000.2, 0.1, 1e-8}};
   for (const auto& set : sets) {
     const evidence certified{"tankwright::mean_of", kind::published, std::string{"NIST StRD, "} + set.name};
     const auto n = static_cast<double>(set.readings.size());

@@ -12,8 +12,10 @@ using namespace tankwright::testing;
 
 namespace {
 template <class T>
-concept addable = requires(T a, T b) { a + b; };
-}
+concept addable = requires(T a, T b) {
+  a + b;
+};
+}  // namespace
 
 TEST_CASE("thin types: a proportion is made from a fraction or from per cent, and read as either") {
   const auto definition = [](const char* function) { return evidence{function, kind::identity, "1 % = 1/100"}; };

@@ -13,11 +13,10 @@ namespace {
 /// Makers and readers of the unit table by name, for the functions that `rows` ask for.
 std::map<std::string, row_handler> makers_and_readers(const std::vector<reference_row>& rows) {
   const std::map<std::string, row_handler> all{
-#define TANKWRIGHT_HANDLERS(quantity_name, unit_name, symbol, factor)                                                 \
-  {"tankwright::" #unit_name, [](const reference_row& row) { return unit_name(row["number"]).value(); }},              \
-  {"tankwright::in_" #unit_name, [](const reference_row& row) {                                                        \
-     return in_##unit_name(quantity_name::from_value(row["si"]));                                                      \
-   }},
+#define TANKWRIGHT_HANDLERS(quantity_name, unit_name, symbol, factor)                                     \
+  {"tankwright::" #unit_name, [](const reference_row& row) { return unit_name(row["number"]).value(); }}, \
+      {"tankwright::in_" #unit_name,                                                                      \
+       [](const reference_row& row) { return in_##unit_name(quantity_name::from_value(row["si"])); }},
       TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_HANDLERS)
 #undef TANKWRIGHT_HANDLERS
   };
@@ -56,7 +55,8 @@ TEST_CASE("units: a number comes back as it went in") {
 
 TEST_CASE("units: no symbol stands for two units") {
   std::set<std::string_view> symbols;
-#define TANKWRIGHT_SYMBOL(quantity_name, unit_name, symbol, factor) CHECK_MESSAGE(symbols.insert(symbol).second, symbol);
+#define TANKWRIGHT_SYMBOL(quantity_name, unit_name, symbol, factor) \
+  CHECK_MESSAGE(symbols.insert(symbol).second, symbol);
   TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_SYMBOL)
 #undef TANKWRIGHT_SYMBOL
 }

@@ -9,13 +9,15 @@
 using namespace tankwright;
 using namespace tankwright::testing;
 
-TEST_CASE("advice: a chance that can be worked out by hand, cures for what is open, and nothing of it by central values") {
+TEST_CASE(
+    "advice: a chance that can be worked out by hand, cures for what is open, and nothing of it by central values") {
   // Rim 252 mm, known to 3 mm; water at 250 mm, known to 4 mm: P(2 + a > b), a even within 3, b within 4, is
   // 1 - the integral of (2 - a)/8 over a/6 from -3 to 2 = 1 - 12.5/48.
   plan::build build = basin();
   give(build, {{"plumbing.sump.rim", "252 mm"}});
   std::size_t told = 0;
-  const auto all = decisions::advise(build, {.samples = 512, .cures = 1, .progress = [&](auto, auto, auto) { ++told; }});
+  const auto all =
+      decisions::advise(build, {.samples = 512, .cures = 1, .progress = [&](auto, auto, auto) { ++told; }});
   const evidence by_hand{"tankwright::decisions::advise", kind::identity, "areas of a rectangle, by hand"};
   REQUIRE(all.chance_for("sump.running").has_value());
   TW_CHECK(by_hand, *all.chance_for("sump.running"), 1.0 - 12.5 / 48.0, within(0.01));

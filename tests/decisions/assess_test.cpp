@@ -71,16 +71,20 @@ TEST_CASE("first screen: by verdict, the gravest consequence first, recommendati
   add("fine", verdict::holds, decisions::consequence::flood);
   const auto screen = decisions::screen_of(all);
   TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.does_not_hold.size() == 2);
-  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.does_not_hold.front()->id == "injury");
-  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.recommendations.front()->id == "advice");
+  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"),
+           screen.does_not_hold.front()->id == "injury");
+  TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"),
+           screen.recommendations.front()->id == "advice");
   TW_HOLDS(property_of("tankwright::decisions::screen_of", "the order of the page"), screen.hold == 1);
   decisions::finding f;
   f.margin("left", "left", metres(1.0), metres(0.0)).answer("found", "found", metres(2.0));
-  TW_HOLDS(property_of("tankwright::decisions::headline_of", "the answer before the margin"), decisions::headline_of(f)->id == "found");
+  TW_HOLDS(property_of("tankwright::decisions::headline_of", "the answer before the margin"),
+           decisions::headline_of(f)->id == "found");
 }
 
 TEST_CASE("verdict by chance: at 50 and 97.5 %, and at the smallest useful room") {
-  const evidence rule{"tankwright::decisions::judge_by_chance", kind::identity, "the rule as it is stated, case by case"};
+  const evidence rule{"tankwright::decisions::judge_by_chance", kind::identity,
+                      "the rule as it is stated, case by case"};
   TW_HOLDS(rule, decisions::judge_by_chance(0.4999, 1.0, 0.0) == verdict::does_not_hold);
   TW_HOLDS(rule, decisions::judge_by_chance(0.5, 1.0, 0.0) == verdict::thin_margin);
   TW_HOLDS(rule, decisions::judge_by_chance(0.9749, 1.0, 0.0) == verdict::thin_margin);
@@ -93,9 +97,8 @@ TEST_CASE("bands: the doubts of a plan, and a band that holds 95 of 100 plain ra
   plan::build build = basin();
   plan::set(build, "plumbing.return[1].below_edge", "20 mm +/- 10 mm");
   const auto doubts = decisions::doubts_of(build);
-  const auto outlet = std::find_if(doubts.begin(), doubts.end(), [](const auto& d) {
-    return d.path == "plumbing.return[return].below_edge";
-  });
+  const auto outlet = std::find_if(doubts.begin(), doubts.end(),
+                                   [](const auto& d) { return d.path == "plumbing.return[return].below_edge"; });
   REQUIRE(outlet != doubts.end());
   TW_CHECK(wired("tankwright::decisions::doubts_of"), outlet->half_width, 0.010, relative(1e-12));
   CHECK_FALSE(outlet->assumed);
@@ -126,7 +129,8 @@ TEST_CASE("what would hold: an outlet that is too deep is raised, and one step l
     for (const auto& c : cure.changes) plan::set(changed, c.path, c.to);
     const auto after = decisions::assess_with_doubts(changed, {.samples = 256});
     CHECK(cure.changes.front().is.has_value());
-    TW_HOLDS(property_of("tankwright::decisions::what_would_hold", "every cure holds"), after.all.at("sump.power_cut").verdict == verdict::holds);
+    TW_HOLDS(property_of("tankwright::decisions::what_would_hold", "every cure holds"),
+             after.all.at("sump.power_cut").verdict == verdict::holds);
   }
   const auto raised = decisions::value_that_holds(build, "plumbing.return[return].below_edge", "sump.power_cut", quick);
   REQUIRE(raised.has_value());
@@ -136,7 +140,8 @@ TEST_CASE("what would hold: an outlet that is too deep is raised, and one step l
   plan::set_si(less, "plumbing.return[return].below_edge", at + 0.003);
   TW_HOLDS(property_of("tankwright::decisions::value_that_holds", "one step less does not hold"),
            decisions::assess_with_doubts(less, {.samples = 256}).all.at("sump.power_cut").verdict != verdict::holds);
-  CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.sump.rim", "sump.power_cut", quick), invalid_input);
+  CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.sump.rim", "sump.power_cut", quick),
+                  invalid_input);
   CHECK_THROWS_AS((void)decisions::value_that_holds(build, "plumbing.reserve", "sump.power_cut", quick), invalid_input);
   CHECK_THROWS_AS((void)decisions::what_would_hold(build, "salt.mix", quick), invalid_input);
   const auto fine = decisions::what_would_hold(basin(), "sump.power_cut", quick);
@@ -155,14 +160,16 @@ TEST_CASE("while a key runs, and two plans side by side") {
   const auto course = decisions::finding_while(basin(), "plumbing.return[1].below_edge", 0.0, 0.2, 5, "sump.power_cut");
   REQUIRE(course.size() == 5);
   for (std::size_t i = 1; i < course.size(); ++i) {
-    TW_HOLDS(property_of("tankwright::decisions::finding_while", "a deeper outlet leaves less"), course[i].answer->margin()->value.central <
-                                                               course[i - 1].answer->margin()->value.central);
+    TW_HOLDS(property_of("tankwright::decisions::finding_while", "a deeper outlet leaves less"),
+             course[i].answer->margin()->value.central < course[i - 1].answer->margin()->value.central);
   }
-  CHECK_THROWS_AS((void)decisions::finding_while(basin(), "plumbing.lift", 0.0, 1.0, 1, "sump.power_cut"), invalid_input);
+  CHECK_THROWS_AS((void)decisions::finding_while(basin(), "plumbing.lift", 0.0, 1.0, 1, "sump.power_cut"),
+                  invalid_input);
   plan::build deeper = basin();
   plan::set(deeper, "plumbing.return[1].below_edge", "200 mm");
   const auto apart = decisions::compare(basin(), deeper);
   REQUIRE(apart.changed.size() == 1);
-  TW_HOLDS(property_of("tankwright::decisions::compare", "what was changed, and no more"), apart.changed.front().from == "20 mm");
+  TW_HOLDS(property_of("tankwright::decisions::compare", "what was changed, and no more"),
+           apart.changed.front().from == "20 mm");
   TW_HOLDS(property_of("tankwright::decisions::compare", "what was changed, and no more"), !apart.moved.empty());
 }

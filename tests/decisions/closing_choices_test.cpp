@@ -31,8 +31,10 @@ evidence wired(const char* answer) { return {answer, kind::property, "the same f
 TEST_CASE("lids: weight of a sheet against what one may lift at arm's length") {
   const evidence hand = by_hand("tankwright::decisions::answer_lid_lift");
   plan::build build = lagoon();  // 0.48 m by 8 mm of acrylic, 0.48 m by 6 mm of glass
-  give(build, {{"vessel.lid[1].width", "1.2 m"}, {"vessel.lid[1].above_feet", "1.25 m"},
-               {"vessel.lid[2].width", "1.2 m"}, {"vessel.lid[2].above_feet", "1.25 m"}});
+  give(build, {{"vessel.lid[1].width", "1.2 m"},
+               {"vessel.lid[1].above_feet", "1.25 m"},
+               {"vessel.lid[2].width", "1.2 m"},
+               {"vessel.lid[2].above_feet", "1.25 m"}});
   const auto f = answered(decisions::lid_lift, build);
   TW_CHECK(hand, number(f, "mass", "glass lid"), 0.48 * 1.2 * 0.006 * 2500.0, relative(1e-3));
   const double most = 23.0 * 0.5 * 0.85 * 1.0 * 0.9;
@@ -54,7 +56,8 @@ TEST_CASE("gaps: as much open water, and its share") {
   const auto all = answered(decisions::daily_evaporation, build);
   // A tenth of the open display is a tenth of what the display lets out; sump and weir let out more per area.
   const double part = number(f, "share", "display, winter");
-  const evidence order{"tankwright::decisions::answer_cable_gap", kind::property, "a tenth of the largest of three surfaces"};
+  const evidence order{"tankwright::decisions::answer_cable_gap", kind::property,
+                       "a tenth of the largest of three surfaces"};
   TW_HOLDS(order, (part > 0.04 && part < 0.1));
   const evidence hand = by_hand("tankwright::decisions::answer_cable_gap");
   TW_CHECK(hand, number(f, "gap", "display, winter"), part * number(all, "evaporation", "winter"), relative(1e-6));
@@ -73,7 +76,8 @@ TEST_CASE("lights: watts in the mean of the day, and the swing they make") {
   // 24 W * 0.6 * 86400 s over 2000 L * 1023 kg/m3 * 4.0 kJ/(kg K).
   TW_CHECK(hand, number(f, "swing"), 24.0 * 0.6 * 86400.0 / (2.0 * 1023.3 * 3996.0), relative(0.01));
   CHECK(f.verdict == verdict::holds);
-  judged(answered(decisions::light_heat, build, {{"room.appliance[2].power", "2000 W"}}), verdict::does_not_hold, "left");
+  judged(answered(decisions::light_heat, build, {{"room.appliance[2].power", "2000 W"}}), verdict::does_not_hold,
+         "left");
   CHECK(asked(decisions::light_heat, some_room()).empty());
 }
 
@@ -87,7 +91,8 @@ TEST_CASE("heater stuck: less time than its power alone would take is not possib
   TW_HOLDS(hand, (number(f, "after") > alone * 0.97 && number(f, "after") < 2.0 * alone));
   judged(f, verdict::does_not_hold, "left");  // looked at every twelve hours
   CHECK(answered(decisions::heater_time, build, {{"room.heating.looked_every", "1 h"}}).verdict == verdict::holds);
-  const auto small = answered(decisions::heater_time, build, {{"room.heating.heater", "20 W"}, {"room.heating.highest", "40 °C"}});
+  const auto small =
+      answered(decisions::heater_time, build, {{"room.heating.heater", "20 W"}, {"room.heating.highest", "40 °C"}});
   CHECK(small.verdict == verdict::holds);
   CHECK(small.note.find("cannot cook") != std::string::npos);
   CHECK(asked(decisions::heater_time, some_room()).empty());
@@ -106,8 +111,9 @@ TEST_CASE("year: a year of equal months is a season, and a wet month is found") 
   TW_CHECK(same, number(f, "wettest"), number(f, "driest"), relative(1e-9));
   (void)winter;
   plan::build wet = build;
-  give(wet, {{"room.year.outdoors", "3 °C, 3 °C, 5 °C, 9 °C, 14 °C, 18 °C, 26 °C, 20 °C, 15 °C, 10 °C, 6 °C, 3 °C"},
-             {"room.year.indoors", "22 °C, 22 °C, 22 °C, 22 °C, 22 °C, 24 °C, 26 °C, 24 °C, 22 °C, 22 °C, 22 °C, 22 °C"}});
+  give(wet,
+       {{"room.year.outdoors", "3 °C, 3 °C, 5 °C, 9 °C, 14 °C, 18 °C, 26 °C, 20 °C, 15 °C, 10 °C, 6 °C, 3 °C"},
+        {"room.year.indoors", "22 °C, 22 °C, 22 °C, 22 °C, 22 °C, 24 °C, 26 °C, 24 °C, 22 °C, 22 °C, 22 °C, 22 °C"}});
   const auto g = answered(decisions::year_of_room, wet);
   CHECK(g.find("wettest")->label.find("July") != std::string::npos);
   judged(g, verdict::does_not_hold, "left");
@@ -119,28 +125,39 @@ TEST_CASE("year: a year of equal months is a season, and a wet month is found") 
 
 TEST_CASE("week of heat: the balance at the highest temperature, and the best of what may be done") {
   plan::build build = some_room();
-  give(build, {{"room.heat_week.indoors", "31 °C"}, {"room.heat_week.humidity", "60 %"}, {"room.heat_week.highest", "28 °C"},
-               {"room.heat_week.chiller", "600 W"}, {"room.heat_week.fan", "2 m/s"}, {"room.heat_week.night", "20 °C"}});
+  give(build, {{"room.heat_week.indoors", "31 °C"},
+               {"room.heat_week.humidity", "60 %"},
+               {"room.heat_week.highest", "28 °C"},
+               {"room.heat_week.chiller", "600 W"},
+               {"room.heat_week.fan", "2 m/s"},
+               {"room.heat_week.night", "20 °C"}});
   const auto f = answered(decisions::heat_week, build);
   const evidence hand = by_hand("tankwright::decisions::answer_heat_week");
   TW_CHECK(hand, number(f, "chiller"), number(f, "nothing") + 600.0, relative(1e-9));
-  TW_CHECK(hand, number(f, "left"), std::max({number(f, "nothing"), number(f, "fan"), number(f, "chiller"), number(f, "windows")}),
+  TW_CHECK(hand, number(f, "left"),
+           std::max({number(f, "nothing"), number(f, "fan"), number(f, "chiller"), number(f, "windows")}),
            relative(1e-12));
   TW_HOLDS(wired("tankwright::decisions::answer_heat_week"), number(f, "fan") > number(f, "nothing"));
   TW_HOLDS(wired("tankwright::decisions::answer_heat_week"), number(f, "windows") > number(f, "nothing"));
   CHECK(f.verdict == verdict::holds);
   plan::build hot = build;
-  for (const char* key : {"room.heat_week.chiller", "room.heat_week.fan", "room.heat_week.night"}) plan::clear(hot, key);
-  give(hot, {{"room.heat_week.indoors", "34 °C"}, {"room.heat_week.humidity", "85 %"}, {"room.heat_week.highest", "27 °C"}});
+  for (const char* key : {"room.heat_week.chiller", "room.heat_week.fan", "room.heat_week.night"})
+    plan::clear(hot, key);
+  give(hot,
+       {{"room.heat_week.indoors", "34 °C"}, {"room.heat_week.humidity", "85 %"}, {"room.heat_week.highest", "27 °C"}});
   judged(answered(decisions::heat_week, hot), verdict::does_not_hold, "left");
   CHECK(asked(decisions::heat_week, some_room()).empty());
 }
 
 TEST_CASE("running year: water, devices and consumables") {
   plan::build build = some_room();
-  give(build, {{"room.running.water_change", "10 %"}, {"room.running.every", "14 d"}, {"room.running.price_of_water", "5"},
-               {"room.running.price_of_salt", "3"}, {"room.running.recovery", "25 %"},
-               {"room.running.consumable[1].label", "carbon"}, {"room.running.consumable[1].price", "20"},
+  give(build, {{"room.running.water_change", "10 %"},
+               {"room.running.every", "14 d"},
+               {"room.running.price_of_water", "5"},
+               {"room.running.price_of_salt", "3"},
+               {"room.running.recovery", "25 %"},
+               {"room.running.consumable[1].label", "carbon"},
+               {"room.running.consumable[1].price", "20"},
                {"room.running.consumable[1].every", "73.05 d"}});
   const auto w = answered(decisions::water_of_the_year, build);
   const evidence hand = by_hand("tankwright::decisions::answer_water_of_the_year");
@@ -152,7 +169,8 @@ TEST_CASE("running year: water, devices and consumables") {
   TW_CHECK(hand, number(w, "fed"), 4.0 * number(w, "purified"), relative(1e-9));
   TW_CHECK(hand, number(w, "water_cost"), 5.0 * number(w, "fed"), relative(1e-9));
   const auto all = answered(decisions::daily_evaporation, build);
-  TW_CHECK(hand, number(w, "top_off"), 0.5 * (number(all, "evaporation", "winter") + number(all, "evaporation", "summer")) * 86400.0 * 365.25,
+  TW_CHECK(hand, number(w, "top_off"),
+           0.5 * (number(all, "evaporation", "winter") + number(all, "evaporation", "summer")) * 86400.0 * 365.25,
            relative(0.005));  // a kilogram is a litre within that
   const auto c = answered(decisions::consumables, build);
   TW_CHECK(by_hand("tankwright::decisions::answer_consumables"), number(c, "all"), 100.0, relative(1e-9));

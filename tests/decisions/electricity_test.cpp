@@ -53,8 +53,8 @@ TEST_CASE("circuits: volt-amperes over volts against 80 % of the breaker, on bot
   judged(answered(decisions::circuit_load, wired(), {{"room.appliance[2].power", "2000 W"}}), verdict::does_not_hold,
          "left", "wall");
   plan::build empty = wired();
-  give(empty, {{"room.circuit[2].label", "spare"}, {"room.circuit[2].voltage", "120 V"},
-               {"room.circuit[2].breaker", "15 A"}});
+  give(empty,
+       {{"room.circuit[2].label", "spare"}, {"room.circuit[2].voltage", "120 V"}, {"room.circuit[2].breaker", "15 A"}});
   TW_CHECK(hand, number(answered(decisions::circuit_load, empty), "left", "spare"), 12.0, relative(1e-12));
 }
 
@@ -63,8 +63,8 @@ TEST_CASE("circuits: what is plugged into a circuit that is not there is a mista
   give(build, {{"room.appliance[1].circuit", "wal"}});
   CHECK(mistakes_of(build).find("room.appliance[pump].circuit: wal is no circuit of the plan") != std::string::npos);
   build = wired();
-  give(build, {{"room.circuit[2].label", "wall"}, {"room.circuit[2].voltage", "120 V"},
-               {"room.circuit[2].breaker", "15 A"}});
+  give(build,
+       {{"room.circuit[2].label", "wall"}, {"room.circuit[2].voltage", "120 V"}, {"room.circuit[2].breaker", "15 A"}});
   CHECK(mistakes_of(build).find("wall is the label of two circuits") != std::string::npos);
 }
 
@@ -75,8 +75,8 @@ TEST_CASE("residual current: leakages against 30 % of the rating, on both sides 
   TW_CHECK(hand, number(f, "left", "wall"), 0.009 - 0.002, relative(1e-12));
   CHECK(f.verdict == verdict::holds);
   // A class A of 5 mA carries 1.5 mA only.
-  judged(answered(decisions::residual_current, wired(), {{"room.circuit[1].trips_at", "5 mA"}}),
-         verdict::does_not_hold, "left", "wall");
+  judged(answered(decisions::residual_current, wired(), {{"room.circuit[1].trips_at", "5 mA"}}), verdict::does_not_hold,
+         "left", "wall");
   plan::build bare = wired();
   for (const char* key : {"room.appliance[1].circuit", "room.appliance[2].circuit"}) plan::clear(bare, key);
   TW_CHECK(hand, number(answered(decisions::residual_current, bare), "left", "wall"), 0.009, relative(1e-12));
@@ -97,8 +97,7 @@ TEST_CASE("backup: half of a battery through its inverter, what comes first firs
   judged(answered(decisions::backup_power, wired(), {{"room.backup.capacity", "100 Wh"}}), verdict::does_not_hold,
          "left");
   // Exactly empty when help comes does not hold.
-  judged(answered(decisions::backup_power, wired(), {{"room.backup.lasts", "40.8 h"}}), verdict::does_not_hold,
-         "left");
+  judged(answered(decisions::backup_power, wired(), {{"room.backup.lasts", "40.8 h"}}), verdict::does_not_hold, "left");
   const auto weak = answered(decisions::backup_power, wired(), {{"room.backup.generator", "50 W"}});
   CHECK(weak.verdict == verdict::thin_margin);
   TW_CHECK(hand, number(weak, "generator_left"), -19.0, relative(1e-12));

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
-#include <tankwright/decisions/said.hpp>
-#include <tankwright/decisions/situation.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/decisions/assessment.hpp>
 #include <tankwright/decisions/decision.hpp>
 #include <tankwright/decisions/finding.hpp>
+#include <tankwright/decisions/said.hpp>
 #include <tankwright/decisions/situation.hpp>
 
 #include "support/check.hpp"
@@ -113,10 +112,10 @@ TEST_CASE("the worst verdict of some findings, and a finding by its id") {
   };
   TW_HOLDS(worst, decisions::worst_of({}) == verdict::for_information);
   TW_HOLDS(worst, decisions::worst_of({of(verdict::holds), of(verdict::for_information)}) == verdict::holds);
-  TW_HOLDS(worst, decisions::worst_of({of(verdict::thin_margin), of(verdict::not_enough_known)}) ==
-                      verdict::not_enough_known);
-  TW_HOLDS(worst, decisions::worst_of({of(verdict::does_not_hold), of(verdict::not_enough_known)}) ==
-                      verdict::does_not_hold);
+  TW_HOLDS(worst,
+           decisions::worst_of({of(verdict::thin_margin), of(verdict::not_enough_known)}) == verdict::not_enough_known);
+  TW_HOLDS(worst,
+           decisions::worst_of({of(verdict::does_not_hold), of(verdict::not_enough_known)}) == verdict::does_not_hold);
   decisions::assessment all{.title = "plan", .findings = {of(verdict::holds)}};
   all.findings[0].id = "a.b";
   TW_HOLDS(about, all.find("a.b") == &all.findings[0] && all.find("a") == nullptr);

@@ -26,32 +26,19 @@ constexpr double metre_of_sea = 1023.343 * 9.80665;
 /// The lagoon, 0.85 m high inside, with plywood, a rail, a corner, a seam and a hole.
 plan::build of_wood() {
   plan::build build = lagoon();
-  give(build, {{"vessel.plywood[1].label", "back wall"},
-               {"vessel.plywood[1].spacing", "0.40 m"},
-               {"vessel.plywood[1].thickness", "18 mm"},
-               {"vessel.plywood[1].strength", "9 MPa"},
-               {"vessel.plywood[1].modulus", "7 GPa"},
-               {"vessel.plywood[1].spans", "three or more"},
-               {"vessel.plywood[1].span_over_sag", "150"},
-               {"vessel.top_rail[1].label", "front rail"},
-               {"vessel.top_rail[1].breadth", "45 mm"},
-               {"vessel.top_rail[1].depth", "120 mm"},
-               {"vessel.top_rail[1].modulus", "11 GPa"},
-               {"vessel.top_rail[1].allowable", "8 MPa"},
-               {"vessel.joint[1].label", "left corner"},
-               {"vessel.joint[1].wall_width", "1.00 m"},
-               {"vessel.joint[1].screw_diameter", "5 mm"},
-               {"vessel.joint[1].penetration", "40 mm"},
-               {"vessel.joint[1].spacing", "100 mm"},
-               {"vessel.joint[1].gravity", "0.50"},
-               {"vessel.seam[1].label", "window"},
-               {"vessel.seam[1].pane_width", "0.40 m"},
-               {"vessel.seam[1].lower_edge", "0.20 m"},
-               {"vessel.seam[1].bite", "12 mm"},
-               {"vessel.bulkhead[1].label", "drain hole"},
-               {"vessel.bulkhead[1].hole", "60 mm"},
-               {"vessel.bulkhead[1].height", "0.70 m"},
-               {"vessel.bulkhead[1].to_edge", "150 mm"},
+  give(build, {{"vessel.plywood[1].label", "back wall"},   {"vessel.plywood[1].spacing", "0.40 m"},
+               {"vessel.plywood[1].thickness", "18 mm"},   {"vessel.plywood[1].strength", "9 MPa"},
+               {"vessel.plywood[1].modulus", "7 GPa"},     {"vessel.plywood[1].spans", "three or more"},
+               {"vessel.plywood[1].span_over_sag", "150"}, {"vessel.top_rail[1].label", "front rail"},
+               {"vessel.top_rail[1].breadth", "45 mm"},    {"vessel.top_rail[1].depth", "120 mm"},
+               {"vessel.top_rail[1].modulus", "11 GPa"},   {"vessel.top_rail[1].allowable", "8 MPa"},
+               {"vessel.joint[1].label", "left corner"},   {"vessel.joint[1].wall_width", "1.00 m"},
+               {"vessel.joint[1].screw_diameter", "5 mm"}, {"vessel.joint[1].penetration", "40 mm"},
+               {"vessel.joint[1].spacing", "100 mm"},      {"vessel.joint[1].gravity", "0.50"},
+               {"vessel.seam[1].label", "window"},         {"vessel.seam[1].pane_width", "0.40 m"},
+               {"vessel.seam[1].lower_edge", "0.20 m"},    {"vessel.seam[1].bite", "12 mm"},
+               {"vessel.bulkhead[1].label", "drain hole"}, {"vessel.bulkhead[1].hole", "60 mm"},
+               {"vessel.bulkhead[1].height", "0.70 m"},    {"vessel.bulkhead[1].to_edge", "150 mm"},
                {"vessel.bulkhead[1].thickness", "15 mm"}});
   return build;
 }
@@ -64,10 +51,11 @@ TEST_CASE("plywood: bending and sag of the lowest strip, on both sides") {
   const double q = metre_of_sea * 0.85, l = 0.4, t = 0.018;
   const double used = q * l * l / 10.0 / (9e6 * t * t / 6.0 * 0.9);
   TW_CHECK(hand, number(f, "used", "back wall"), used, relative(1e-5));
-  TW_CHECK(hand, number(f, "sag", "back wall"), 2.0 * 0.00688421 * q * l * l * l * l / (7e9 * t * t * t / 12.0), relative(1e-5));
+  TW_CHECK(hand, number(f, "sag", "back wall"), 2.0 * 0.00688421 * q * l * l * l * l / (7e9 * t * t * t / 12.0),
+           relative(1e-5));
   CHECK(f.verdict == verdict::holds);
-  judged(answered(decisions::plywood_walls, of_wood(), {{"vessel.plywood[1].spacing", "0.9 m"}}), verdict::does_not_hold,
-         "sag_left", "back wall");
+  judged(answered(decisions::plywood_walls, of_wood(), {{"vessel.plywood[1].spacing", "0.9 m"}}),
+         verdict::does_not_hold, "sag_left", "back wall");
   // A strip above the rim carries nothing.
   const auto dry = answered(decisions::plywood_walls, of_wood(), {{"vessel.plywood[1].lower_edge", "0.85 m"}});
   TW_CHECK(hand, number(dry, "used", "back wall"), 0.0, within(1e-12));
@@ -107,7 +95,8 @@ TEST_CASE("corners: screws by the wood code against half the wall; glue beside t
                               {{"vessel.joint[1].glue_width", "40 mm"}, {"vessel.joint[1].glue_shear", "0.35 MPa"}});
   TW_CHECK(hand, number(glued, "holds", "left corner"), 0.35e6 * 0.04, relative(1e-9));
   plan::build none = of_wood();
-  for (const char* key : {"screw_diameter", "penetration", "spacing", "gravity"}) plan::clear(none, std::string{"vessel.joint[1]."} + key);
+  for (const char* key : {"screw_diameter", "penetration", "spacing", "gravity"})
+    plan::clear(none, std::string{"vessel.joint[1]."} + key);
   CHECK(answered(decisions::corner_joints, none).verdict == verdict::not_enough_known);
 }
 
@@ -118,8 +107,8 @@ TEST_CASE("seams: stress against a band that the trade does not agree on") {
   TW_CHECK(hand, number(f, "stress", "window"), in_it, relative(1e-5));
   TW_CHECK(hand, number(f, "left", "window"), 1.0 - in_it / 138e3, relative(1e-4));
   CHECK(f.verdict == verdict::thin_margin);
-  judged(answered(decisions::silicone_seams, of_wood(), {{"vessel.seam[1].bite", "6 mm"}}), verdict::does_not_hold, "left",
-         "window");
+  judged(answered(decisions::silicone_seams, of_wood(), {{"vessel.seam[1].bite", "6 mm"}}), verdict::does_not_hold,
+         "left", "window");
   CHECK(answered(decisions::silicone_seams, of_wood(), {{"vessel.seam[1].bite", "150 mm"}}).verdict == verdict::holds);
 }
 
@@ -141,7 +130,9 @@ TEST_CASE("holes: two diameters from the edge, the push of the water, toughened 
 TEST_CASE("drips: ten drops a minute are 0.72 litres a day, and the sum is judged") {
   const evidence hand = by_hand("tankwright::decisions::answer_drips");
   plan::build build;
-  give(build, {{"hold.surface", "2.4 m2"}, {"hold.drip[1].label", "seam"}, {"hold.drip[1].drops", "10"},
+  give(build, {{"hold.surface", "2.4 m2"},
+               {"hold.drip[1].label", "seam"},
+               {"hold.drip[1].drops", "10"},
                {"hold.drip[1].over", "1 min"}});
   CHECK(plan::validate(build).empty());
   const auto f = answered(decisions::drips, build);
@@ -150,8 +141,9 @@ TEST_CASE("drips: ten drops a minute are 0.72 litres a day, and the sum is judge
   const auto measured = answered(decisions::drips, build, {{"hold.drip[1].drop", "0.05 mL"}});
   TW_CHECK(hand, number(measured, "left"), 1e-3 / 86400.0 - 10 * 0.05e-6 / 60.0, relative(1e-9));
   CHECK(measured.verdict == verdict::holds);
-  const auto two = answered(decisions::drips, build,
-                            {{"hold.drip[2].label", "union"}, {"hold.drip[2].drops", "30"}, {"hold.drip[2].over", "60 s"}});
+  const auto two =
+      answered(decisions::drips, build,
+               {{"hold.drip[2].label", "union"}, {"hold.drip[2].drops", "30"}, {"hold.drip[2].over", "60 s"}});
   TW_CHECK(hand, number(two, "all"), 40 * 0.05e-6 / 60.0, relative(1e-12));
   judged(two, verdict::does_not_hold, "left");
 }
@@ -159,8 +151,11 @@ TEST_CASE("drips: ten drops a minute are 0.72 litres a day, and the sum is judge
 TEST_CASE("parts: the display is tight and the sump is not") {
   plan::build build;
   test_for_leaks(build);
-  give(build, {{"hold.part[1].label", "sump"}, {"hold.part[1].surface", "0.9 m2"}, {"hold.part[1].depth", "0.3 m"},
-               {"hold.part[1].levels", "300 mm, 297 mm, 294.5 mm, 292 mm, 289 mm, 286.5 mm, 284 mm, 281.5 mm, 279 mm"}});
+  give(build,
+       {{"hold.part[1].label", "sump"},
+        {"hold.part[1].surface", "0.9 m2"},
+        {"hold.part[1].depth", "0.3 m"},
+        {"hold.part[1].levels", "300 mm, 297 mm, 294.5 mm, 292 mm, 289 mm, 286.5 mm, 284 mm, 281.5 mm, 279 mm"}});
   CHECK(plan::validate(build).empty());
   const evidence hand = by_hand("tankwright::decisions::answer_tested_parts");
   const auto f = answered(decisions::tested_parts, build);

@@ -75,9 +75,7 @@ TEST_CASE("leak: without a pan the air of the room says what evaporates") {
   TW_CHECK(by_hand, number(no_air, "evaporation"), 0.0, within(metres_per_second(1e-18)));
   const auto f =
       answered(decisions::leak, build,
-               {{"hold.air_temperature", "20 °C"},
-                {"hold.air_humidity", "50 %"},
-                {"hold.water_temperature", "20 °C"}});
+               {{"hold.air_temperature", "20 °C"}, {"hold.air_humidity", "50 %"}, {"hold.water_temperature", "20 °C"}});
   // A still surface of a room at 20 degC and 50 %: 1 to 3 mm a day (pools at rest, common practice).
   TW_HOLDS(evaporated, number(f, "evaporation") > 0.5e-3 / 86400.0 && number(f, "evaporation") < 4e-3 / 86400.0);
   TW_HOLDS(evaporated, number(f, "leak") < number(no_air, "leak"));

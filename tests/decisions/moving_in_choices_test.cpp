@@ -63,10 +63,16 @@ TEST_CASE("grown: food as the use of oxygen, against the mature filter") {
 
 TEST_CASE("bags: oxygen, temperature, and what opening frees") {
   plan::build build;
-  give(build, {{"life.bag[1].label", "eels"}, {"life.bag[1].animals", "200 g"}, {"life.bag[1].water", "4 L"},
-               {"life.bag[1].gas", "8 L"}, {"life.bag[1].oxygen_use", "300"}, {"life.bag[1].closed_for", "10 h"},
-               {"life.bag[1].filled_at", "25 °C"}, {"life.bag[1].surroundings", "10 °C"},
-               {"life.bag[1].time_constant", "20 h"}, {"life.bag[1].lowest", "18 °C"}});
+  give(build, {{"life.bag[1].label", "eels"},
+               {"life.bag[1].animals", "200 g"},
+               {"life.bag[1].water", "4 L"},
+               {"life.bag[1].gas", "8 L"},
+               {"life.bag[1].oxygen_use", "300"},
+               {"life.bag[1].closed_for", "10 h"},
+               {"life.bag[1].filled_at", "25 °C"},
+               {"life.bag[1].surroundings", "10 °C"},
+               {"life.bag[1].time_constant", "20 h"},
+               {"life.bag[1].lowest", "18 °C"}});
   CHECK(plan::validate(build).empty());
   const auto f = answered(decisions::transport_bags, build);
   const evidence hand = by_hand("tankwright::decisions::answer_transport_bags");
@@ -76,9 +82,10 @@ TEST_CASE("bags: oxygen, temperature, and what opening frees") {
   TW_CHECK(hand, number(f, "temperature", "eels"), 273.15 + 10.0 + 15.0 * std::exp(-0.5), within(1e-9));
   TW_CHECK(hand, number(f, "warm", "eels"), 10.0 + 15.0 * std::exp(-0.5) - 18.0, relative(1e-9));
   CHECK(f.verdict == verdict::holds);
-  judged(answered(decisions::transport_bags, build, {{"life.bag[1].lowest", "22 °C"}}), verdict::does_not_hold, "warm", "eels");
-  judged(answered(decisions::transport_bags, build, {{"life.bag[1].oxygen", "21 %"}, {"life.bag[1].closed_for", "40 h"},
-                                                     {"life.bag[1].lowest", "5 °C"}}),
+  judged(answered(decisions::transport_bags, build, {{"life.bag[1].lowest", "22 °C"}}), verdict::does_not_hold, "warm",
+         "eels");
+  judged(answered(decisions::transport_bags, build,
+                  {{"life.bag[1].oxygen", "21 %"}, {"life.bag[1].closed_for", "40 h"}, {"life.bag[1].lowest", "5 °C"}}),
          verdict::does_not_hold, "oxygen", "eels");
   const auto still = answered(decisions::transport_bags, build, {{"life.bag[1].oxygen_use", "0"}});
   CHECK(still.find("lasts", "eels") == nullptr);
@@ -88,16 +95,21 @@ TEST_CASE("skimmer cup: room over what comes in a day") {
   plan::build build;
   give(build, {{"life.skimmer.room", "2 L"}, {"life.skimmer.fills", "0.25 L/d"}, {"life.skimmer.unattended", "5 d"}});
   const auto f = answered(decisions::skimmer_cup_days, build);
-  TW_CHECK(by_hand("tankwright::decisions::answer_skimmer_cup_days"), number(f, "left"), 3.0 * 86400.0, relative(1e-12));
+  TW_CHECK(by_hand("tankwright::decisions::answer_skimmer_cup_days"), number(f, "left"), 3.0 * 86400.0,
+           relative(1e-12));
   CHECK(f.verdict == verdict::holds);
-  judged(answered(decisions::skimmer_cup_days, build, {{"life.skimmer.unattended", "8 d"}}), verdict::does_not_hold, "left");
+  judged(answered(decisions::skimmer_cup_days, build, {{"life.skimmer.unattended", "8 d"}}), verdict::does_not_hold,
+         "left");
 }
 
 TEST_CASE("alkalinity and calcium unattended: even falls, and water changes") {
   const evidence hand = by_hand("tankwright::decisions::answer_hardness_unattended");
   plan::build build;
-  give(build, {{"life.drift.unattended", "10 d"}, {"life.drift.alkalinity_now", "8"}, {"life.drift.alkalinity_lowest", "6.5"},
-               {"life.drift.alkalinity_a_day", "0.1"}, {"life.drift.calcium_now", "420 mg/L"},
+  give(build, {{"life.drift.unattended", "10 d"},
+               {"life.drift.alkalinity_now", "8"},
+               {"life.drift.alkalinity_lowest", "6.5"},
+               {"life.drift.alkalinity_a_day", "0.1"},
+               {"life.drift.calcium_now", "420 mg/L"},
                {"life.drift.calcium_lowest", "400 mg/L"}});
   const auto f = answered(decisions::hardness_unattended, build);
   TW_CHECK(hand, number(f, "alkalinity"), 7.0, relative(1e-12));
@@ -113,7 +125,9 @@ TEST_CASE("alkalinity and calcium unattended: even falls, and water changes") {
 
 TEST_CASE("timetable: from what the filter takes to the whole, and a day by which it is wanted") {
   plan::build build = settled();
-  give(build, {{"life.timetable.start", "50 %"}, {"life.timetable.step", "25 %"}, {"life.timetable.rest", "60 d"},
+  give(build, {{"life.timetable.start", "50 %"},
+               {"life.timetable.step", "25 %"},
+               {"life.timetable.rest", "60 d"},
                {"life.ammonia_below", "5 mg/L"}});
   const auto f = answered(decisions::timetable, build);
   const evidence hand = by_hand("tankwright::decisions::answer_timetable");

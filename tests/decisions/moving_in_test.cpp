@@ -75,9 +75,11 @@ TEST_CASE("the filter today: films as far as seeded, the rock as it survived its
 TEST_CASE("the filter when mature: every film, and all of what the rock carried") {
   const finding f = answered(moving_in(), "life.filter_later");
   const double films = (26.0 + 15.0) * per_film;
-  TW_CHECK(by_hand("filter_later"), grams_of(value_of(f, "takes").low), poor * films + 0.75 * load_low, relative(1e-12));
+  TW_CHECK(by_hand("filter_later"), grams_of(value_of(f, "takes").low), poor * films + 0.75 * load_low,
+           relative(1e-12));
   TW_CHECK(by_hand("filter_later"), grams_of(value_of(f, "left").central), films - 0.25 * load, relative(1e-12));
-  TW_CHECK(by_hand("filter_later"), grams_of(value_of(f, "left").low), poor * films - 0.25 * load_high, relative(1e-12));
+  TW_CHECK(by_hand("filter_later"), grams_of(value_of(f, "left").low), poor * films - 0.25 * load_high,
+           relative(1e-12));
   CHECK(f.verdict == verdict::holds);
 }
 
@@ -237,7 +239,8 @@ TEST_CASE("the weeks are three simulations, and may be left out") {
          .seedings = {{.when = {.at = days(0.0)}, .added = life::bacteria{milligrams(2.0), milligrams(2.0)}},
                       {.when = {.at = days(0.0)}, .added = on(0.75 * loads[which])},
                       {.when = {.at = days(0.0), .every = days(7.0), .times = 6}, .added = on(0.02)}},
-         .loads = {{.from = days(0.0), .load = fed(0.5 * loads[which])}, {.from = days(28.0), .load = fed(loads[which])}},
+         .loads = {{.from = days(0.0), .load = fed(0.5 * loads[which])},
+                   {.from = days(28.0), .load = fed(loads[which])}},
          .every = days(0.5),
          .ammonia_oxidisers = a,
          .nitrite_oxidisers = n}));
@@ -291,8 +294,8 @@ TEST_CASE("a large meal a week is a saw-tooth in the forecast too") {
   TW_HOLDS(property, value_of(weekly, "ammonia").central > 2.0 * daily);
   // As much nitrogen in all: what was oxidised and what is left.
   const decisions::situation s{b, known_state()};
-  const auto run = life::simulate_start_up(decisions::start_up_of(
-      s.life(), {.speed = 1.0, .alive = 1.0, .food = &estimate<life::nitrogen_load>::central}));
+  const auto run = life::simulate_start_up(
+      decisions::start_up_of(s.life(), {.speed = 1.0, .alive = 1.0, .food = &estimate<life::nitrogen_load>::central}));
   const double mean = wet_protein * 0.16;
   // Half of them from day 0, all from day 28: meals on days 0, 7, 14, 21, then 28, 35, 42, 49, 56 of the sixty.
   TW_CHECK(property, run.summary.nitrogen_added, grams(7.0 * mean * (4 * 0.5 + 5)), relative(1e-9));
@@ -361,8 +364,8 @@ TEST_CASE("the oxygen of a power cut by hand") {
   TW_CHECK(by_hand("oxygen_in_power_cut"), value_of(f, "bare").low,
            3600.0 * (start - 4.0) * v / (1.3 * animals + filter), relative(1e-9));
   const double at_ten = after(start, k + battery, use, 10.0);
-  TW_CHECK(by_hand("oxygen_in_power_cut"), value_of(f, "aided").central,
-           3600.0 * (10.0 + until(at_ten, k, use, 4.0)), relative(1e-9));
+  TW_CHECK(by_hand("oxygen_in_power_cut"), value_of(f, "aided").central, 3600.0 * (10.0 + until(at_ten, k, use, 4.0)),
+           relative(1e-9));
   // Help after 8 h: judged after 16, the last six of them without the battery.
   TW_CHECK(by_hand("oxygen_in_power_cut"), value_of(f, "left").central, 1e-3 * (after(at_ten, k, use, 6.0) - 4.0),
            relative(1e-8));
@@ -409,7 +412,8 @@ TEST_CASE("circulation: the flow that clears it against the flow that is needed"
   const double rounds = std::log(100.0);
   TW_CHECK(by_hand("dose_cleared"), value_of(f, "time").central, 3600.0 * rounds * 1950.0 / 540.0, relative(1e-12));
   TW_CHECK(by_hand("dose_cleared"), value_of(f, "needed").high, rounds * 2.010 / 86400.0, relative(1e-12));
-  TW_CHECK(by_hand("dose_cleared"), value_of(f, "left").central, (0.54 - rounds * 1.95 / 24.0) / 3600.0, relative(1e-11));
+  TW_CHECK(by_hand("dose_cleared"), value_of(f, "left").central, (0.54 - rounds * 1.95 / 24.0) / 3600.0,
+           relative(1e-11));
   TW_CHECK(by_hand("dose_cleared"), value_of(f, "turnover").central, 6.0 / 1.95 / 3600.0, relative(1e-12));
   CHECK(f.verdict == verdict::holds);
   plan::set(b, "life.circulation.clear_within", seconds(3600.0 * rounds * 1950.0 / 540.0 * 1.001));
@@ -450,7 +454,8 @@ TEST_CASE("arrivals: each difference against its limit, and the ammonia once the
   CHECK(f.note.find("Apart too far: salinity temperature pH.") != std::string::npos);
 
   // Clean water of their own salinity a little off: each limit from both sides, and at equality.
-  with(b, {{"life.arrivals.ammonia_nitrogen", "0 mg/L"}, {"life.arrivals.ph", "8.1"},
+  with(b, {{"life.arrivals.ammonia_nitrogen", "0 mg/L"},
+           {"life.arrivals.ph", "8.1"},
            {"life.arrivals.temperature", "24 °C"}});
   const auto at = [&](double salinity) {
     plan::set(b, "life.arrivals.practical_salinity", practical_salinity{salinity});
@@ -493,9 +498,13 @@ TEST_CASE("room to swim is that of the animals with the least of it, and a recom
   CHECK(f.verdict == verdict::holds);
   CHECK(decisions::verdict_words(f) == "as recommended");
   CHECK(f.margin()->id == "width_left");
-  with(b, {{"life.animals[2].name", "rays"}, {"life.animals[2].each", "3 kg"}, {"life.animals[2].count", "1"},
-           {"life.animals[2].oxygen_use", "100"}, {"life.animals[2].measured_at_mass", "3 kg"},
-           {"life.animals[2].measured_at", "24 °C"}, {"life.animals[2].adult", "40 cm"},
+  with(b, {{"life.animals[2].name", "rays"},
+           {"life.animals[2].each", "3 kg"},
+           {"life.animals[2].count", "1"},
+           {"life.animals[2].oxygen_use", "100"},
+           {"life.animals[2].measured_at_mass", "3 kg"},
+           {"life.animals[2].measured_at", "24 °C"},
+           {"life.animals[2].adult", "40 cm"},
            {"life.animals[2].speed", "0.2 m/s"}});
   f = answered(b, "life.room");
   CHECK(f.note.starts_with("Tightest for the rays."));
@@ -536,8 +545,8 @@ TEST_CASE("every finding about animals or chemicals carries its caution, its day
     CHECK(f.consequence == decisions::consequence::animals);
     CHECK_FALSE(f.caution.empty());
     CHECK_FALSE(f.sources.empty());
-    const bool judged = f.verdict == verdict::holds || f.verdict == verdict::thin_margin ||
-                        f.verdict == verdict::does_not_hold;
+    const bool judged =
+        f.verdict == verdict::holds || f.verdict == verdict::thin_margin || f.verdict == verdict::does_not_hold;
     CHECK(judged == (f.margin() != nullptr));
     CHECK((f.verdict != verdict::does_not_hold || f.recommendation || !f.happens.empty()));
     for (const decisions::number& n : f.numbers) {

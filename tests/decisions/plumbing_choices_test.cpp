@@ -43,8 +43,10 @@ plan::build with_rivals() {
 
 TEST_CASE("fittings: four elbows, a ball valve and an entrance, by Crane's n and the bore") {
   const auto f = answered(decisions::fittings_cost, basin(),
-                          {{"plumbing.return[1].loss", "0"}, {"plumbing.return[1].elbows", "4"},
-                           {"plumbing.return[1].ball_valves", "1"}, {"plumbing.return[1].entrances", "1"}});
+                          {{"plumbing.return[1].loss", "0"},
+                           {"plumbing.return[1].elbows", "4"},
+                           {"plumbing.return[1].ball_valves", "1"},
+                           {"plumbing.return[1].entrances", "1"}});
   // Friction of rough steel of 0.0018 in in 57 mm, by hand.
   const double turbulent = 0.25 / std::pow(std::log10(0.0018 * 0.0254 / (3.7 * 0.057)), 2.0);
   const evidence crane = by_hand("tankwright::decisions::answer_fittings_cost");
@@ -52,11 +54,12 @@ TEST_CASE("fittings: four elbows, a ball valve and an entrance, by Crane's n and
   TW_CHECK(crane, band(f, "loss", "return pipe").high, (4 * 30 * 1.3 + 3 * 1.5) * turbulent + 0.5 * 1.15,
            relative(1e-9));
   const evidence sum{"tankwright::plan::loss_of", kind::identity, "worked by hand"};
-  TW_CHECK(sum, band(f, "loss", "return pipe").low,
-           (4 * 30 * 0.7 + 3 * 0.5) * turbulent + 0.5 * 0.85, relative(1e-9));
+  TW_CHECK(sum, band(f, "loss", "return pipe").low, (4 * 30 * 0.7 + 3 * 0.5) * turbulent + 0.5 * 0.85, relative(1e-9));
   const double flow = number(answered(decisions::return_flow, basin(),
-                                      {{"plumbing.return[1].loss", "0"}, {"plumbing.return[1].elbows", "4"},
-                                       {"plumbing.return[1].ball_valves", "1"}, {"plumbing.return[1].entrances", "1"}}),
+                                      {{"plumbing.return[1].loss", "0"},
+                                       {"plumbing.return[1].elbows", "4"},
+                                       {"plumbing.return[1].ball_valves", "1"},
+                                       {"plumbing.return[1].entrances", "1"}}),
                              "total");
   const double v = flow / (0.25 * pi * 0.057 * 0.057);
   TW_CHECK(crane, number(f, "head", "return pipe"), number(f, "loss", "return pipe") * v * v / (2 * g), relative(1e-9));
@@ -144,8 +147,10 @@ TEST_CASE("suction: water over the inlet against a vortex, and the head that is 
 TEST_CASE("jets: 6.2 D/x at the sand, against what moves it; a wide opening, a long way, nothing to dig") {
   plan::build build = lagoon();
   build.plumbing = basin().plumbing;
-  give(build, {{"plumbing.return[1].nozzle", "30 mm"}, {"plumbing.return[1].to_sand", "0.8 m"},
-               {"plumbing.return[1].to_wall", "2 m"}, {"vessel.sand[1].grain", "1 mm"}});
+  give(build, {{"plumbing.return[1].nozzle", "30 mm"},
+               {"plumbing.return[1].to_sand", "0.8 m"},
+               {"plumbing.return[1].to_wall", "2 m"},
+               {"vessel.sand[1].grain", "1 mm"}});
   const double flow = number(answered(decisions::return_flow, build), "total");
   const double u0 = flow / (0.25 * pi * 0.03 * 0.03);
   const evidence hand = by_hand("tankwright::decisions::answer_jet_reach");

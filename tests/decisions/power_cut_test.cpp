@@ -36,8 +36,8 @@ double head_over_edge() { return number(answered(decisions::overflow_head, basin
 TEST_CASE("dry floor: the margin by volumes, and the verdict on both sides") {
   const auto f = answered(decisions::dry_floor, basin());
   // 0.3 mm: a thin film stays on the edge while the levels settle.
-  TW_CHECK(by_hand("tankwright::decisions::answer_dry_floor"), number(f, "left"), margin_by_hand(head_over_edge(), 0.020),
-           within(1.5e-3));
+  TW_CHECK(by_hand("tankwright::decisions::answer_dry_floor"), number(f, "left"),
+           margin_by_hand(head_over_edge(), 0.020), within(1.5e-3));
   CHECK(f.verdict == verdict::holds);
   const auto deep = answered(decisions::dry_floor, basin(), {{"plumbing.return[1].below_edge", "200 mm"}});
   CHECK(deep.verdict == verdict::does_not_hold);
@@ -94,7 +94,8 @@ TEST_CASE("running level and outlet depth: at the limit the worst case keeps the
 
 TEST_CASE("restart: with nothing held up the pump's chamber stays at its running level") {
   plan::build build = basin();
-  give(build, {{"plumbing.pump_inlet.above_floor", "30 mm"}, {"plumbing.pump_inlet.bore", "80 mm"},
+  give(build, {{"plumbing.pump_inlet.above_floor", "30 mm"},
+               {"plumbing.pump_inlet.bore", "80 mm"},
                {"plumbing.surge", "0 mm"}});
   const auto f = answered(decisions::pump_restart, build);
   TW_CHECK(by_hand("tankwright::decisions::answer_pump_restart"), number(f, "lowest"), 0.250, within(1e-6));

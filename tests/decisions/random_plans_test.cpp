@@ -187,7 +187,8 @@ std::optional<std::string> broken(const plan::build& build, const monotone_pair&
   if (!x || !y || x->place != y->place) return std::nullopt;
   ++compared;
   const double step = up * pair.sign * (y->value.central - x->value.central);
-  if (step >= -std::fmax(1e-5 * scale_of(x->value), good_to(pair.finding, pair.number))) return std::nullopt;  // what is followed in time is good to some 1e-6
+  if (step >= -std::fmax(1e-5 * scale_of(x->value), good_to(pair.finding, pair.number)))
+    return std::nullopt;  // what is followed in time is good to some 1e-6
   return std::string{pair.key} + " from " + std::to_string(before) + " by " + std::to_string(factor) + ": " +
          pair.finding + "." + pair.number + " from " + std::to_string(x->value.central) + " by " +
          std::to_string(pair.sign * step) + (x->place.empty() ? "" : " at " + x->place);

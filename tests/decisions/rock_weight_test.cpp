@@ -32,8 +32,10 @@ TEST_CASE("rock weight: rock full of air may float, and heavy rock does not hold
   const auto f = answered(decisions::rock_weight, build);
   judged(f, verdict::thin_margin, "down", "outcrops");
   CHECK_FALSE(f.note.empty());
-  give(build, {{"vessel.rock[1].kind", "branch tips"}, {"vessel.rock[3].label", "anchor"},
-               {"vessel.rock[3].dry_mass", "200 kg"}, {"vessel.rock[3].submerged_mass", "120 kg"}});
+  give(build, {{"vessel.rock[1].kind", "branch tips"},
+               {"vessel.rock[3].label", "anchor"},
+               {"vessel.rock[3].dry_mass", "200 kg"},
+               {"vessel.rock[3].submerged_mass", "120 kg"}});
   const auto tips = answered(decisions::rock_weight, build);
   CHECK(tips.verdict != verdict::holds);
   CHECK(tips.margin()->place == "outcrops");

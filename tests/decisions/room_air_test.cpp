@@ -38,7 +38,8 @@ TEST_CASE("room.evaporation: what the settled air takes, as fresh water a day, w
   const auto f = answered(td::daily_evaporation, some_room());
   const auto winter = room::humidity_balance(winter_by_hand());
   const double fresh = water::density(practical_salinity{0.0}, celsius(20.0)).value();
-  TW_CHECK(of_loss, band(f, "evaporation", "winter").central, winter.central.evaporation.value() / fresh, relative(1e-12));
+  TW_CHECK(of_loss, band(f, "evaporation", "winter").central, winter.central.evaporation.value() / fresh,
+           relative(1e-12));
   TW_CHECK(of_loss, band(f, "evaporation", "winter").high,
            std::max(winter.low.evaporation, winter.high.evaporation).value() / fresh, relative(1e-12));
   CHECK(band(f, "uncovered", "winter").central > band(f, "evaporation", "winter").central);
@@ -77,7 +78,8 @@ TEST_CASE("room.humidity: holds, is thin, does not hold, through the whole band 
 TEST_CASE("room.humidity and room.drying: one judgement of the room's dryness") {
   // A machine that holds its set point; one that is too small. Only room.humidity judges.
   const auto with = [](const char* litres_a_day) {
-    return changed(some_room(), {{"room.dehumidifier.capacity", litres_a_day}, {"room.dehumidifier.set_point", "55 %"},
+    return changed(some_room(), {{"room.dehumidifier.capacity", litres_a_day},
+                                 {"room.dehumidifier.set_point", "55 %"},
                                  {"room.dehumidifier.power", "500 W"}});
   };
   const auto held = answered(td::room_humidity, with("60 L/d"));
@@ -104,10 +106,9 @@ TEST_CASE("room.humidity and room.drying: one judgement of the room's dryness") 
 
 TEST_CASE("room.humidity: no cliff for the dehumidifier where its curve ends") {
   const auto at = [](const char* indoors) {
-    const auto f = answered(td::room_humidity,
-                            changed(some_room(), {{"room.dehumidifier.capacity", "60 L/d"},
-                                                  {"room.dehumidifier.set_point", "55 %"},
-                                                  {"room.winter.indoors", indoors}}));
+    const auto f = answered(td::room_humidity, changed(some_room(), {{"room.dehumidifier.capacity", "60 L/d"},
+                                                                     {"room.dehumidifier.set_point", "55 %"},
+                                                                     {"room.winter.indoors", indoors}}));
     return band(f, "humidity", "winter").central;
   };
   TW_CHECK((evidence{"tankwright::decisions::answer_room_humidity", kind::property, "no jump at 21 degC"}),
@@ -130,8 +131,8 @@ TEST_CASE("room.window and room.wall: the humidity of the room against the one t
   const auto drips = answered(td::dripping_window, some_room(), {{"room.winter.coldest_night", "-40 °C"}});
   judged(drips, verdict::does_not_hold, "below");
   CHECK_FALSE(drips.measure_next.empty());
-  CHECK(answered(td::outside_wall, some_room(), {{"room.wall.transmittance", "0.2 W/(m2 K)"},
-                                                  {"room.air_changes", "2 1/h"}})
+  CHECK(answered(td::outside_wall, some_room(),
+                 {{"room.wall.transmittance", "0.2 W/(m2 K)"}, {"room.air_changes", "2 1/h"}})
             .verdict == verdict::holds);
   judged(answered(td::outside_wall, some_room(), {{"room.wall.transmittance", "3 W/(m2 K)"}}), verdict::does_not_hold,
          "below");
@@ -149,8 +150,8 @@ TEST_CASE("room: what is missing is said; what is not asked is not answered") {
   }
   CHECK(asked(td::dripping_window, bare).empty());
   CHECK(asked(td::outside_wall, bare).empty());
-  const auto window = answered(td::dripping_window, changed(bare, {{"room.window.transmittance", "2 W/(m2 K)"},
-                                                                   {"room.display.area", "2 m2"}}));
+  const auto window = answered(
+      td::dripping_window, changed(bare, {{"room.window.transmittance", "2 W/(m2 K)"}, {"room.display.area", "2 m2"}}));
   CHECK(window.measure_next.front().find("in winter") != std::string::npos);
 }
 

@@ -57,7 +57,8 @@ TEST_CASE("room.heater: on both sides of what is needed; without walls not enoug
   judged(with(needed.central - 10.0), verdict::does_not_hold, "left");
   plan::build no_walls = some_room();
   plan::clear(no_walls, "room.heating.wall");
-  for (const auto* d : {&td::heater_choice, &td::summer_cooling, &td::warm_up_time, &td::heat_outage, &td::running_cost}) {
+  for (const auto* d :
+       {&td::heater_choice, &td::summer_cooling, &td::warm_up_time, &td::heat_outage, &td::running_cost}) {
     const auto f = answered(*d, no_walls);
     CHECK(f.verdict == verdict::not_enough_known);
     CHECK(f.measure_next.front().find("give the walls of the tank") == 0);
@@ -70,8 +71,8 @@ TEST_CASE("room.cooling: the sum of the parts with everything on") {
   auto t = heat_by_hand(summer_by_hand());
   t.sources = {{.label = "pump", .heat = watts(120.0)}, {.label = "lights", .heat = watts(60.0)}};
   const auto b = room::heat_balance(t);
-  const power out = b.gains - b.evaporation.central - b.convection.central - b.make_up.central - b.radiation - b.covers -
-                    b.walls;
+  const power out =
+      b.gains - b.evaporation.central - b.convection.central - b.make_up.central - b.radiation - b.covers - b.walls;
   TW_CHECK(of_cooling, band(f, "needed").central, out.value(), within(1e-9));
   plan::build no_summer = some_room();
   plan::clear(no_summer, "room.summer");
@@ -90,8 +91,8 @@ TEST_CASE("room.warm_up: no quicker than without losses, and with sand, rock and
   TW_CHECK(of_warm_up, band(strong, "time").central, capacity * 13.0 / 900e3, relative(0.01));
   CHECK(f.verdict == verdict::holds);
   const amount needed = band(answered(td::heater_choice, some_room()), "needed");
-  const auto weak = answered(td::warm_up_time,
-                             changed(some_room(), {{"room.heating.heater", with_unit(needed.high - 0.01, "W")}}));
+  const auto weak =
+      answered(td::warm_up_time, changed(some_room(), {{"room.heating.heater", with_unit(needed.high - 0.01, "W")}}));
   CHECK(weak.verdict == verdict::thin_margin);
   CHECK_FALSE(weak.find("time"));
   judged(answered(td::warm_up_time, some_room(), {{"room.heating.heater", "25 W"}}), verdict::does_not_hold, "left");
@@ -108,8 +109,10 @@ TEST_CASE("room.warm_up: water colder than the formulas silences itself, not the
 
 TEST_CASE("the heat store: water, stone and half of each sheet") {
   plan::build build = some_room();
-  give(build, {{"room.heating.wall[2].label", "front"}, {"room.heating.wall[2].area", "2 m2"},
-               {"room.heating.wall[2].material", "glass"}, {"room.heating.wall[2].thickness", "19 mm"}});
+  give(build, {{"room.heating.wall[2].label", "front"},
+               {"room.heating.wall[2].area", "2 m2"},
+               {"room.heating.wall[2].material", "glass"},
+               {"room.heating.wall[2].thickness", "19 mm"}});
   const td::situation s{build};
   const room::tank_water sea{.temperature = celsius(25.0), .salinity = practical_salinity{35.0}};
   TW_CHECK(of_store, td::heat_store_of(s.room()).low.value(),

@@ -14,12 +14,16 @@ namespace td = tankwright::decisions;
 namespace {
 
 const evidence by_hand{"tankwright::decisions::answer_salinity_match", kind::wiring, "the same calls by hand"};
-const evidence balance{"tankwright::decisions::answer_salinity_match", kind::identity, "conservation of salt and water"};
+const evidence balance{"tankwright::decisions::answer_salinity_match", kind::identity,
+                       "conservation of salt and water"};
 
 plan::build two_waters() {
   plan::build build;
-  give(build, {{"water.temperature", "24 °C"}, {"water.new_water", "2000 L"}, {"water.mix_yield", "90 %"},
-               {"water.match_within", "0.5"}, {"water.older_tank.practical_salinity", "35"},
+  give(build, {{"water.temperature", "24 °C"},
+               {"water.new_water", "2000 L"},
+               {"water.mix_yield", "90 %"},
+               {"water.match_within", "0.5"},
+               {"water.older_tank.practical_salinity", "35"},
                {"water.now.practical_salinity", "35.2"}});
   return build;
 }
@@ -56,7 +60,9 @@ TEST_CASE("salt.match: holds, is thin, does not hold; a margin of zero does not 
 TEST_CASE("salt.match: the margin is near enough less how far apart, at each end of both bands") {
   plan::build read = two_waters();
   plan::clear(read, "water.now");
-  give(read, {{"water.now.hydrometer", "1.0236"}, {"water.now.temperature", "24 °C"}, {"water.now.scale", "60F/60F"},
+  give(read, {{"water.now.hydrometer", "1.0236"},
+              {"water.now.temperature", "24 °C"},
+              {"water.now.scale", "60F/60F"},
               {"water.now.division", "0.0005"}});
   const auto now = water::salinity_from_hydrometer(
       {.reading = 1.0236, .water = celsius(24.0), .instrument = {.scale = water::scale_60f_60f, .division = 0.0005}});
@@ -76,14 +82,20 @@ TEST_CASE("salt.match: a correction's band holds readings, volume and yield") {
   plan::build read = two_waters();
   plan::clear(read, "water.now");
   plan::clear(read, "water.mix_yield");
-  give(read, {{"water.now.hydrometer", "1.0236"}, {"water.now.temperature", "24 °C"}, {"water.now.scale", "60F/60F"},
-              {"water.now.division", "0.0005"}, {"water.new_water_uncertainty", "3 %"}});
+  give(read, {{"water.now.hydrometer", "1.0236"},
+              {"water.now.temperature", "24 °C"},
+              {"water.now.scale", "60F/60F"},
+              {"water.now.division", "0.0005"},
+              {"water.new_water_uncertainty", "3 %"}});
   const auto now = water::salinity_from_hydrometer(
       {.reading = 1.0236, .water = celsius(24.0), .instrument = {.scale = water::scale_60f_60f, .division = 0.0005}});
   const auto mix = band(answered(td::salinity_match, read), "mix");
   const auto add = [&](double litre, practical_salinity from, double yield) {
-    return in_kilograms(water::raise_salinity({.volume = litres(litre), .from = from, .target = practical_salinity{35.0},
-                                               .temperature = celsius(24.0), .mix_yield = fraction(yield)})
+    return in_kilograms(water::raise_salinity({.volume = litres(litre),
+                                               .from = from,
+                                               .target = practical_salinity{35.0},
+                                               .temperature = celsius(24.0),
+                                               .mix_yield = fraction(yield)})
                             .mix);
   };
   TW_CHECK(by_hand, mix.low, add(1940.0, now.high, 1.0), relative(1e-12));

@@ -84,7 +84,7 @@ TEST_CASE("instrument check: in purified water, and in a standard as dense as th
   plan::build build = to_mix();
   give(build, {{"water.hydrometer.scale", "20C/20C"}, {"water.hydrometer.division", "0.0005"}});
   const auto f = answered(decisions::instrument_check, build);
-  TW_CHECK(hand, number(f, "fresh"), 1.0, within(1e-9));  // at the temperature of its scale
+  TW_CHECK(hand, number(f, "fresh"), 1.0, within(1e-9));                     // at the temperature of its scale
   TW_CHECK(hand, number(f, "standard"), 1024.763 / 998.2067, within(4e-6));  // EOS-80 by hand
   // 3.7 % by the printed table: 1024.8 lies between 2 % (1012.5) and 4 % (1026.8).
   const double share = 0.02 + 0.02 * (1024.763 - 1012.5) / (1026.8 - 1012.5);
@@ -96,7 +96,8 @@ TEST_CASE("instrument check: in purified water, and in a standard as dense as th
 TEST_CASE("unknown instrument: a band of two without checks, a fraction of it with them") {
   const evidence hand = by_hand("tankwright::decisions::answer_unknown_instrument");
   plan::build build = to_mix();
-  give(build, {{"water.unknown_instrument.reading", "1.0265"}, {"water.unknown_instrument.temperature", "20 °C"},
+  give(build, {{"water.unknown_instrument.reading", "1.0265"},
+               {"water.unknown_instrument.temperature", "20 °C"},
                {"water.unknown_instrument.division", "0.00001"}});
   const auto before = answered(decisions::unknown_instrument, build);
   CHECK(band(before, "salinity").high - band(before, "salinity").low > 1.5);
@@ -124,8 +125,10 @@ TEST_CASE("weighed: a litre of seawater on a scale in air") {
   plan::build build = to_mix();
   // 1024.763 kg/m3 less the air, over the conventional weights.
   const double shown = (1024.763 - 1.2) / (1.0 - 1.2 / 8000.0);
-  give(build, {{"water.weighed.volume", "1 L"}, {"water.weighed.empty", "250 g"},
-               {"water.weighed.temperature", "20 °C"}, {"water.weighed.volume_error", "0.02 %"},
+  give(build, {{"water.weighed.volume", "1 L"},
+               {"water.weighed.empty", "250 g"},
+               {"water.weighed.temperature", "20 °C"},
+               {"water.weighed.volume_error", "0.02 %"},
                {"water.weighed.scale_error", "0.1 g"}});
   plan::set_si(build, "water.weighed.full", 0.25 + shown * 1e-3);
   const auto f = answered(decisions::weighed_salinity, build);

@@ -44,8 +44,10 @@ TEST_CASE("sand bed: a slope on each side of its angle of repose, and at it") {
   judged(answered(decisions::sand_bed, exact), verdict::does_not_hold, "left");
   // Of two beds the steeper one decides.
   const auto two = answered(decisions::sand_bed, lagoon(),
-                            {{"vessel.sand[2].shallow_end", "0 m"}, {"vessel.sand[2].deep_end", "0.2 m"},
-                             {"vessel.sand[2].run", "0.2 m"}, {"vessel.sand[2].area", "0.2 m²"}});
+                            {{"vessel.sand[2].shallow_end", "0 m"},
+                             {"vessel.sand[2].deep_end", "0.2 m"},
+                             {"vessel.sand[2].run", "0.2 m"},
+                             {"vessel.sand[2].area", "0.2 m²"}});
   judged(two, verdict::does_not_hold, "left", "sand 2");
 }
 

@@ -38,8 +38,8 @@ TEST_CASE("a power failure: the findings of its day and what else the power keep
   for (const finding& f : whole.findings) {
     const bool belongs = f.day == decisions::day::power_cut || f.id == "life.power_cut" || f.id == "room.outage";
     expected += belongs;
-    const auto there = std::find_if(answer.findings.begin(), answer.findings.end(),
-                                    [&](const finding& g) { return same(f, g); });
+    const auto there =
+        std::find_if(answer.findings.begin(), answer.findings.end(), [&](const finding& g) { return same(f, g); });
     TW_HOLDS(about, belongs == (there != answer.findings.end()));
   }
   TW_HOLDS(about, expected >= 1 && answer.findings.size() == expected);
@@ -56,7 +56,8 @@ TEST_CASE("a changeover: steps in order, and one more for what does not hold yet
   const scenario answer = decisions::changeover(b);
   // Without a volume of water the filter is not known, and the arrivals do not fit.
   const auto of = [&](std::string_view id) {
-    const auto it = std::find_if(answer.findings.begin(), answer.findings.end(), [&](const auto& f) { return f.id == id; });
+    const auto it =
+        std::find_if(answer.findings.begin(), answer.findings.end(), [&](const auto& f) { return f.id == id; });
     REQUIRE_MESSAGE(it != answer.findings.end(), std::string{id});
     return it->verdict;
   };

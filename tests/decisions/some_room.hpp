@@ -64,13 +64,13 @@ namespace tankwright::testing {
 
 /// Winter of `some_room`, written out.
 [[nodiscard]] inline room::tank_room winter_by_hand() {
-  room::tank_room r{.room = {.volume = cubic_metres(60.0),
-                             .air_changes = per_hour(0.5),
-                             .temperature = celsius(22.0),
-                             .outdoor = {.temperature = celsius(3.0),
-                                         .humidity = relative_humidity::from_percent(85.0)}},
-                    .water = {.temperature = celsius(25.0), .salinity = practical_salinity{35.0}},
-                    .surfaces = {}};
+  room::tank_room r{
+      .room = {.volume = cubic_metres(60.0),
+               .air_changes = per_hour(0.5),
+               .temperature = celsius(22.0),
+               .outdoor = {.temperature = celsius(3.0), .humidity = relative_humidity::from_percent(85.0)}},
+      .water = {.temperature = celsius(25.0), .salinity = practical_salinity{35.0}},
+      .surfaces = {}};
   const auto wet = [&](const char* label, double square_metre, room::agitation agitation, double covered) {
     room::wet_surface s{.label = label, .area = square_metres(square_metre)};
     s.agitation = agitation;

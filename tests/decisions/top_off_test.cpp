@@ -78,7 +78,7 @@ TEST_CASE("room.stuck: the rim, and the salt") {
   };
   CHECK(reservoir(81.0).verdict == verdict::holds);
   CHECK(reservoir(89.0).verdict == verdict::thin_margin);
-  judged(reservoir(90.0), verdict::does_not_hold, "rim_left", "rim") ;
+  judged(reservoir(90.0), verdict::does_not_hold, "rim_left", "rim");
   const auto spills = reservoir(91.0);
   judged(spills, verdict::does_not_hold, "rim_left", "rim");
   TW_CHECK(of_stuck, band(spills, "spilt").central, 1e-3, relative(1e-9));

@@ -45,8 +45,8 @@ TEST_CASE("the smallest useful room: at it thin, a step more holds") {
 
 TEST_CASE("what is no number, or a band upside down, is not enough known") {
   const double nan = std::nan(""), inf = HUGE_VAL;
-  for (const amount& a : {between(nan, 1.0, 2.0), between(1.0, nan, 2.0), between(inf, inf, inf), between(-inf, 1.0, 2.0),
-                          between(1.0, inf, inf), between(2.0, 1.0, 3.0)}) {
+  for (const amount& a : {between(nan, 1.0, 2.0), between(1.0, nan, 2.0), between(inf, inf, inf),
+                          between(-inf, 1.0, 2.0), between(1.0, inf, inf), between(2.0, 1.0, 3.0)}) {
     TW_HOLDS(rule, judge(a, 0.0) == verdict::not_enough_known);
   }
 }

@@ -14,9 +14,13 @@ const evidence made{"tankwright::decisions::case_of", kind::identity, "volumes b
 
 TEST_CASE("vessel case: the state gets the water net of sand, rock and equipment") {
   plan::build build;  // 2 m by 1 m by 0.5 m of water; 0.1 m of sand with 0.45 of pores is 0.11 m3 of grains
-  give(build, {{"vessel.length", "2 m"}, {"vessel.width", "1 m"}, {"vessel.height", "0.6 m"},
-               {"vessel.water_level", "0.5 m"}, {"vessel.sand[1].depth", "0.1 m"},
-               {"vessel.equipment[1].volume", "10 L"}, {"vessel.equipment[1].mass", "5 kg"}});
+  give(build, {{"vessel.length", "2 m"},
+               {"vessel.width", "1 m"},
+               {"vessel.height", "0.6 m"},
+               {"vessel.water_level", "0.5 m"},
+               {"vessel.sand[1].depth", "0.1 m"},
+               {"vessel.equipment[1].volume", "10 L"},
+               {"vessel.equipment[1].mass", "5 kg"}});
   const decisions::situation s{build};
   const double pores = vessel::aragonite_sand.pores.central.value();
   const double grains = 0.2 * (1.0 - pores);

@@ -60,7 +60,9 @@ TEST_CASE("exchange: the plans that ship come back from TOML and from JSON as th
     TW_HOLDS(there_and_back("tankwright::exchange::to_toml"), te::to_toml(from_toml.build) == toml);
     TW_HOLDS(there_and_back("tankwright::exchange::to_json"), te::to_json(from_json.build) == json);
     TW_HOLDS(there_and_back("tankwright::exchange::read_plan"), te::to_toml(from_json.build) == toml);
-    const auto report = [](const plan::build& b) { return te::report_to_json(decisions::assess(b), {}, {.indent = 0}); };
+    const auto report = [](const plan::build& b) {
+      return te::report_to_json(decisions::assess(b), {}, {.indent = 0});
+    };
     const std::string whole = report(first.build);
     TW_HOLDS(there_and_back("tankwright::exchange::report_to_json"), report(from_json.build) == whole);
     const auto parsed = nlohmann::json::parse(whole);
@@ -72,7 +74,8 @@ TEST_CASE("exchange: the plans that ship come back from TOML and from JSON as th
         const auto& own = all.findings[i].numbers[j];
         if (!own.place.empty() || !std::isfinite(own.value.central)) continue;
         while (n[k]["id"].get<std::string>() != own.id) ++k;
-        TW_HOLDS(by_nlohmann("tankwright::exchange::report_to_json"), n[k]["central"].get<double>() == own.value.central);
+        TW_HOLDS(by_nlohmann("tankwright::exchange::report_to_json"),
+                 n[k]["central"].get<double>() == own.value.central);
         ++k;
       }
     }
@@ -98,9 +101,10 @@ TEST_CASE("exchange: notes, doubts, odd texts and exact numbers survive") {
 }
 
 TEST_CASE("exchange: every mistake of a file in one reading, each at its line") {
-  const auto read = te::read_plan("[vessel]\nlength = \"2 m\"\nwidht = \"1 m\"\nheight = \"0.8 kg\"\n"
-                                  "water_level = 3\n[[plumbing]]\nlift = \"1 m\"\n",
-                                  te::notation::toml);
+  const auto read = te::read_plan(
+      "[vessel]\nlength = \"2 m\"\nwidht = \"1 m\"\nheight = \"0.8 kg\"\n"
+      "water_level = 3\n[[plumbing]]\nlift = \"1 m\"\n",
+      te::notation::toml);
   std::vector<std::size_t> lines;
   for (const auto& m : read.mistakes) lines.push_back(m.line);
   TW_HOLDS((evidence{"tankwright::exchange::line_of", kind::identity, "counted by hand"}),
@@ -110,18 +114,21 @@ TEST_CASE("exchange: every mistake of a file in one reading, each at its line") 
   CHECK(line("title = \"\"\"abc\n\n\n").find("my.toml:1: a text begins here") == 0);
   CHECK(line("[~a]\n") == "my.toml:1: a name cannot begin with ~");
   CHECK(line("title = \"abc\n[water]\n").find("my.toml:1: a text begins here and is not closed on its line") == 0);
-  CHECK(line("title = \"a\\u009bb\"\n[water]\ntemperature = \"24 C\"\n").find("control character") != std::string::npos);
+  CHECK(line("title = \"a\\u009bb\"\n[water]\ntemperature = \"24 C\"\n").find("control character") !=
+        std::string::npos);
   CHECK(line("format = 7\n[water]\n").find("newer version") != std::string::npos);
   CHECK(line("").find("empty") != std::string::npos);
   CHECK(line("[water]\ntemperature = \"77 C\"\n").find("did you mean 77 °F?") != std::string::npos);
-  CHECK(line("title = \"a\\u0000b\"\n[water]\ntemperature = \"24 C\"\n").find("control character") != std::string::npos);
+  CHECK(line("title = \"a\\u0000b\"\n[water]\ntemperature = \"24 C\"\n").find("control character") !=
+        std::string::npos);
   // JSON says where by its pointer.
   const auto json = te::read_plan(R"({"plumbing": {"return": [{"label": "a", "bore": "5 kg"}]}})", te::notation::json);
   REQUIRE(!json.mistakes.empty());
   CHECK(json.mistakes.front().pointer == "/plumbing/return/0/bore");
   const auto data = nlohmann::json::parse(te::mistakes_to_json(json.mistakes));
   TW_HOLDS(by_nlohmann("tankwright::exchange::mistakes_to_json"), data["mistakes"].size() == json.mistakes.size());
-  TW_HOLDS(by_nlohmann("tankwright::exchange::write_mistakes"), data["mistakes"][0]["pointer"] == "/plumbing/return/0/bore");
+  TW_HOLDS(by_nlohmann("tankwright::exchange::write_mistakes"),
+           data["mistakes"][0]["pointer"] == "/plumbing/return/0/bore");
 }
 
 TEST_CASE("exchange: what is no plan is refused before it is parsed") {
@@ -233,7 +240,8 @@ TEST_CASE("a character of UTF-8 is as long as the standard says, and what is non
 }
 
 TEST_CASE("what toml++ takes for granted is refused with its line") {
-  const evidence toml{"tankwright::exchange::document_from_toml", kind::published, "TOML 1.0: none of these is a document"};
+  const evidence toml{"tankwright::exchange::document_from_toml", kind::published,
+                      "TOML 1.0: none of these is a document"};
   const auto refused = [&](std::string_view text, std::size_t line) {
     CAPTURE(std::string{text.substr(0, 80)});
     try {

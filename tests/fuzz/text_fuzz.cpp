@@ -34,7 +34,8 @@ void try_one(std::string_view text) {
     const double si = tw::core::si_number(quantity);
     demand(std::isfinite(si), "not finite", text);
     for (const auto system : {tw::text::unit_system::si, tw::text::unit_system::us}) {
-      if (!std::isfinite(tw::text::number_in(quantity, tw::text::everyday_unit(quantity, system)))) continue;  // 1e308 m in inches
+      if (!std::isfinite(tw::text::number_in(quantity, tw::text::everyday_unit(quantity, system))))
+        continue;  // 1e308 m in inches
       const std::string printed = tw::text::of(quantity, system, tw::text::significant(17));
       try {
         demand(same<Q>(si, tw::core::si_number(tw::text::parse<Q>(printed))), "does not read back", text, printed);
@@ -47,12 +48,15 @@ void try_one(std::string_view text) {
     if constexpr (std::is_same_v<Q, tw::length>) {
       const std::string tape = tw::text::feet_and_inches(quantity);
       if (std::fabs(si) < 1e6) {
-        demand(std::fabs(tw::text::parse<Q>(tape).value() - si) <= 0.0254 / 32.0 + 1e-9, "tape does not read back", text, tape);
+        demand(std::fabs(tw::text::parse<Q>(tape).value() - si) <= 0.0254 / 32.0 + 1e-9, "tape does not read back",
+               text, tape);
       }
     }
   } catch (const tw::text_error& e) {
-    demand(e.position() <= e.text().size() && e.text().size() <= tw::text::detail::longest_text, "position outside", text);
-    demand(!e.reason().empty() && !e.expected().empty() && e.details().function == "tankwright::text::parse", "silent", text);
+    demand(e.position() <= e.text().size() && e.text().size() <= tw::text::detail::longest_text, "position outside",
+           text);
+    demand(!e.reason().empty() && !e.expected().empty() && e.details().function == "tankwright::text::parse", "silent",
+           text);
     demand(std::string_view{e.what()}.size() < 1200, "a message that is long", text);
   }
 }
@@ -63,22 +67,54 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   if (size == 0) return 0;
   const std::string_view text{reinterpret_cast<const char*>(data) + 1, size - 1};
   switch (data[0] % 16) {
-    case 0: try_one<tw::length>(text); break;
-    case 1: try_one<tw::volume>(text); break;
-    case 2: try_one<tw::flow_rate>(text); break;
-    case 3: try_one<tw::temperature>(text); break;
-    case 4: try_one<tw::temperature_difference>(text); break;
-    case 5: try_one<tw::mass>(text); break;
-    case 6: try_one<tw::duration>(text); break;
-    case 7: try_one<tw::pressure>(text); break;
-    case 8: try_one<tw::gauge_pressure>(text); break;
-    case 9: try_one<tw::electrical_conductivity>(text); break;
-    case 10: try_one<tw::proportion>(text); break;
-    case 11: try_one<tw::relative_humidity>(text); break;
-    case 12: try_one<tw::practical_salinity>(text); break;
-    case 13: try_one<tw::absolute_salinity>(text); break;
-    case 14: try_one<tw::thermal_transmittance>(text); break;
-    default: try_one<double>(text); break;
+    case 0:
+      try_one<tw::length>(text);
+      break;
+    case 1:
+      try_one<tw::volume>(text);
+      break;
+    case 2:
+      try_one<tw::flow_rate>(text);
+      break;
+    case 3:
+      try_one<tw::temperature>(text);
+      break;
+    case 4:
+      try_one<tw::temperature_difference>(text);
+      break;
+    case 5:
+      try_one<tw::mass>(text);
+      break;
+    case 6:
+      try_one<tw::duration>(text);
+      break;
+    case 7:
+      try_one<tw::pressure>(text);
+      break;
+    case 8:
+      try_one<tw::gauge_pressure>(text);
+      break;
+    case 9:
+      try_one<tw::electrical_conductivity>(text);
+      break;
+    case 10:
+      try_one<tw::proportion>(text);
+      break;
+    case 11:
+      try_one<tw::relative_humidity>(text);
+      break;
+    case 12:
+      try_one<tw::practical_salinity>(text);
+      break;
+    case 13:
+      try_one<tw::absolute_salinity>(text);
+      break;
+    case 14:
+      try_one<tw::thermal_transmittance>(text);
+      break;
+    default:
+      try_one<double>(text);
+      break;
   }
   try {
     const auto measured = tw::text::parse_measured<tw::length>(text);

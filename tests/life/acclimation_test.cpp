@@ -12,15 +12,19 @@ namespace {
 
 const evidence inverse{"tankwright::life::time_to_share", kind::property, "round trip with share_of_tank_water"};
 const evidence mixture{"tankwright::life::mixed_at", kind::identity, "half of each"};
-const evidence pace{"tankwright::life::gentle_flow", kind::identity, "3 of salinity at 0.5 an hour in 20 L: 20 L in 6 h"};
+const evidence pace{"tankwright::life::gentle_flow", kind::identity,
+                    "3 of salinity at 0.5 an hour in 20 L: 20 L in 6 h"};
 const evidence never_faster{"tankwright::life::gentle_flow", kind::property, "no hour changes more than the pace"};
 
 twl::drip drip_of(const reference_row& row) {
-  return {.start = litres(row["V"]), .flow = litres_per_minute(row["Q"]),
+  return {.start = litres(row["V"]),
+          .flow = litres_per_minute(row["Q"]),
           .vessel = row.text("vessel") == "filling" ? twl::drip_vessel::filling : twl::drip_vessel::overflowing};
 }
 twl::water_step step(double s0, double s1, double t0, double t1) {
-  return {.salinity_from = practical_salinity{s0}, .salinity_to = practical_salinity{s1}, .temperature_from = celsius(t0),
+  return {.salinity_from = practical_salinity{s0},
+          .salinity_to = practical_salinity{s1},
+          .temperature_from = celsius(t0),
           .temperature_to = celsius(t1)};
 }
 

@@ -12,7 +12,8 @@ namespace twl = tankwright::life;
 
 namespace {
 
-const evidence loops_add{"tankwright::life::removal_rate", kind::identity, "loops add: (8000 x 0.5 + 2000 x 1)/2000 an hour"};
+const evidence loops_add{"tankwright::life::removal_rate", kind::identity,
+                         "loops add: (8000 x 0.5 + 2000 x 1)/2000 an hour"};
 const evidence turns{"tankwright::life::turnover_rate", kind::identity, "(8000 + 2000)/2000 an hour"};
 const evidence inverse{"tankwright::life::turnovers_for", kind::property, "round trip with share_removed"};
 const evidence cleared{"tankwright::life::flow_cleared", kind::identity, "8000 x 0.5 + 2000 x 1 L/h"};
@@ -40,8 +41,8 @@ TEST_CASE("circulation: reference table") {
   };
   const auto flow = [](const reference_row& row) {
     return in_cubic_metres_per_hour(twl::treatment_flow_for({.made = grams_per_day(row["made"]),
-                                                       .level = milligrams_per_litre(row["C"]),
-                                                       .efficiency = fraction(row["eta"])}));
+                                                             .level = milligrams_per_litre(row["C"]),
+                                                             .efficiency = fraction(row["eta"])}));
   };
   check_rows(reference_rows("life/circulation.csv"), {{"tankwright::life::share_removed", removed},
                                                       {"tankwright::life::turnovers_for", turnovers},
@@ -62,7 +63,8 @@ TEST_CASE("circulation: turnovers and shares are each other's inverse") {
   for (double p = 0.0; p < 0.9999; p += 0.01) {
     for (const double eta : {0.1, 0.5, 1.0}) {
       const double n = twl::turnovers_for(fraction(p), fraction(eta));
-      TW_CHECK(inverse, twl::share_removed(n, fraction(eta)), fraction(p), (tolerance{.absolute = 1e-15, .relative = 1e-14}));
+      TW_CHECK(inverse, twl::share_removed(n, fraction(eta)), fraction(p),
+               (tolerance{.absolute = 1e-15, .relative = 1e-14}));
     }
   }
 }
@@ -72,8 +74,7 @@ TEST_CASE("circulation: what the loops clear, and the flow for a level") {
   TW_CHECK(cleared, twl::flow_cleared({}), flow_rate{}, tolerance{});
   const mass_flow made = grams_per_day(5.0);
   const twl::loop found[] = {
-      {.flow = twl::treatment_flow_for(
-           {.made = made, .level = milligrams_per_litre(0.1), .efficiency = fraction(0.3)}),
+      {.flow = twl::treatment_flow_for({.made = made, .level = milligrams_per_litre(0.1), .efficiency = fraction(0.3)}),
        .efficiency = fraction(0.3)}};
   TW_CHECK(kept,
            water::settled_concentration({.volume = litres(2000.0), .made = made, .cleared = twl::flow_cleared(found)}),
@@ -82,20 +83,21 @@ TEST_CASE("circulation: what the loops clear, and the flow for a level") {
 
 TEST_CASE("circulation: bad input") {
   const twl::loop backwards[] = {{.label = "skimmer loop", .flow = litres_per_hour(-3.0)}};
-  CHECK_THROWS_WITH_AS((void)twl::turnover_rate({.net = litres(100.0), .loops = backwards}),
-                       "tankwright::life::turnover_rate: skimmer loop: flow = -3 L/h is not possible; expected 0 to 1e+10 L/h",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)twl::turnover_rate({.net = litres(100.0), .loops = backwards}),
+      "tankwright::life::turnover_rate: skimmer loop: flow = -3 L/h is not possible; expected 0 to 1e+10 L/h",
+      invalid_input);
   const twl::loop idle[] = {{.label = "idle", .flow = litres_per_hour(100.0), .efficiency = fraction(0.0)}};
   // A pump that lifts nothing is an answer, not a mistake: it never clears.
   CHECK_FALSE(twl::time_to_remove({.net = litres(100.0), .loops = idle}, fraction(0.5)).time);
   CHECK_FALSE(twl::time_to_remove({.net = litres(100.0), .loops = std::span<const twl::loop>{}}, fraction(0.5)).time);
   CHECK_THROWS_AS((void)twl::turnovers_for(fraction(0.5), fraction(0.0)), invalid_input);
-  check_edges(twl::net_volume_limits, [](double x, range_policy) {
-    return twl::removal_rate({.net = litres(x), .loops = two_loops});
-  });
+  check_edges(twl::net_volume_limits,
+              [](double x, range_policy) { return twl::removal_rate({.net = litres(x), .loops = two_loops}); });
   check_edges(twl::share_removed_limits, [](double x, range_policy) { return twl::turnovers_for(fraction(x)); });
   check_edges(twl::turnovers_limits, [](double x, range_policy) { return twl::share_removed(x); });
-  check_edges(twl::removal_efficiency_limits, [](double x, range_policy) { return twl::share_removed(1.0, fraction(x)); });
+  check_edges(twl::removal_efficiency_limits,
+              [](double x, range_policy) { return twl::share_removed(1.0, fraction(x)); });
   check_edges(twl::loop_flow_limits, [](double x, range_policy) {
     const twl::loop one[] = {{.label = "", .flow = litres_per_hour(x)}};
     return twl::flow_cleared(one);

@@ -9,12 +9,17 @@ using namespace tankwright::testing;
 namespace twl = tankwright::life;
 
 namespace {
-const evidence contact{"tankwright::life::foam_contact_of", kind::identity, "50 L at 1500 L/h: 120 s; 1500 L/h on 1000 L: 1.5/h"};
+const evidence contact{"tankwright::life::foam_contact_of", kind::identity,
+                       "50 L at 1500 L/h: 120 s; 1500 L/h on 1000 L: 1.5/h"};
 
-twl::foam_contact of(double litres_in_column, double flow, double salinity, range_policy policy = range_policy::published) {
-  return twl::foam_contact_of({.water_in_column = litres(litres_in_column), .flow = litres_per_hour(flow),
-                               .net = litres(1000.0), .salinity = practical_salinity{salinity},
-                               .temperature = celsius(25.0)}, policy);
+twl::foam_contact of(double litres_in_column, double flow, double salinity,
+                     range_policy policy = range_policy::published) {
+  return twl::foam_contact_of({.water_in_column = litres(litres_in_column),
+                               .flow = litres_per_hour(flow),
+                               .net = litres(1000.0),
+                               .salinity = practical_salinity{salinity},
+                               .temperature = celsius(25.0)},
+                              policy);
 }
 }  // namespace
 

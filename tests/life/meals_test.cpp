@@ -70,8 +70,8 @@ TEST_CASE("meals: daily food asks for its mean, a meal into little water for all
   };
   TW_CHECK(capacity, asked(days(1.0), litres(2000.0)), grams_per_day(0.5), relative(1e-14));
   TW_CHECK(capacity, asked(hours(6.0), litres(2000.0)), grams_per_day(0.5), relative(1e-14));
-  TW_CHECK(capacity, asked(days(7.0), litres(1.0)), grams_per_day(3.5), relative(1e-9));     // nothing thins it out
-  TW_CHECK(capacity, asked(days(7.0), litres(1e9)), grams_per_day(0.5), relative(1e-4));     // all of it does
+  TW_CHECK(capacity, asked(days(7.0), litres(1.0)), grams_per_day(3.5), relative(1e-9));  // nothing thins it out
+  TW_CHECK(capacity, asked(days(7.0), litres(1e9)), grams_per_day(0.5), relative(1e-4));  // all of it does
   TW_CHECK(capacity, asked(days(1.0 + 1e-9), litres(10.0)), grams_per_day(0.5), relative(1e-8));  // no jump at a day
   double before = 0.0;
   for (double every = 0.5; every < 30.0; every *= 1.3) {
@@ -109,12 +109,10 @@ TEST_CASE("meals: the same level as a steady load where food is given daily") {
   const std::array meals{regular_meal{.mean = per_day_of(0.6)}};
   for (const double film : {3.0, 5.0, 20.0, 200.0}) {
     const std::array surfaces{life::filter_surface{.wet = square_metres(film)}};
-    const auto level = life::steady_ammonia(
-        {.load = per_day_of(0.6), .surfaces = surfaces, .temperature = celsius(21.0)});
-    const auto fed = life::highest_ammonia({.meals = meals,
-                                            .film = square_metres(film),
-                                            .net = litres(700.0),
-                                            .temperature = celsius(21.0)});
+    const auto level =
+        life::steady_ammonia({.load = per_day_of(0.6), .surfaces = surfaces, .temperature = celsius(21.0)});
+    const auto fed = life::highest_ammonia(
+        {.meals = meals, .film = square_metres(film), .net = litres(700.0), .temperature = celsius(21.0)});
     TW_CHECK(steady, fed->as_nitrogen(), level.central->as_nitrogen(), relative(1e-12));
   }
 }
@@ -130,7 +128,7 @@ TEST_CASE("meals: what cannot be is refused") {
   CHECK_THROWS_AS((void)with(std::nan("")), invalid_input);
   CHECK_THROWS_AS((void)with(4000.0), invalid_input);
   const std::array meals{regular_meal{.mean = per_day_of(0.6)}};
-  CHECK_THROWS_AS((void)life::highest_ammonia({.meals = meals, .film = square_metres(1.0), .net = litres(1.0),
-                                               .temperature = celsius(33.0)}),
+  CHECK_THROWS_AS((void)life::highest_ammonia(
+                      {.meals = meals, .film = square_metres(1.0), .net = litres(1.0), .temperature = celsius(33.0)}),
                   out_of_range);
 }

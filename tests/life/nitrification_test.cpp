@@ -10,13 +10,17 @@ namespace twl = tankwright::life;
 
 namespace {
 
-const evidence rate_grows{"tankwright::life::nitrification_rate", kind::property, "grows with ammonia, and with warmth"};
+const evidence rate_grows{"tankwright::life::nitrification_rate", kind::property,
+                          "grows with ammonia, and with warmth"};
 const evidence plateau{"tankwright::life::nitrification_rate", kind::property, "continuous where the plateau starts"};
 const evidence capacity_is_sum{"tankwright::life::capacity_of", kind::identity, "sum of area times rate"};
 const evidence seeded{"tankwright::life::capacity_of", kind::identity, "half seeded is half of the mature capacity"};
-const evidence balance{"tankwright::life::steady_ammonia", kind::identity, "at the steady level the capacity is the load"};
-const evidence share{"tankwright::life::steady_ammonia", kind::identity, "share = load over the capacity on the plateau"};
-const evidence grains{"tankwright::life::grain_surface", kind::identity, "6 (1 - n)/d: 0.2 mm, n = 0.4 gives 18000 m2/m3"};
+const evidence balance{"tankwright::life::steady_ammonia", kind::identity,
+                       "at the steady level the capacity is the load"};
+const evidence share{"tankwright::life::steady_ammonia", kind::identity,
+                     "share = load over the capacity on the plateau"};
+const evidence grains{"tankwright::life::grain_surface", kind::identity,
+                      "6 (1 - n)/d: 0.2 mm, n = 0.4 gives 18000 m2/m3"};
 
 water::total_ammonia ammonia(double milligrams) {
   return water::total_ammonia::from_nitrogen(milligrams_per_litre(milligrams));
@@ -24,7 +28,7 @@ water::total_ammonia ammonia(double milligrams) {
 twl::nitrogen_load load(double grams) { return twl::nitrogen_load::from_nitrogen(grams_per_day(grams)); }
 
 double areal_rate(double level, double t, const twl::film& film = twl::seawater_film,
-            range_policy policy = range_policy::published) {
+                  range_policy policy = range_policy::published) {
   return in_grams_per_square_metre_day(
       twl::nitrification_rate({.ammonia = ammonia(level), .temperature = celsius(t), .film = film}, policy).central);
 }
@@ -45,13 +49,15 @@ TEST_CASE("nitrification: reference table") {
     return row.has("over") ? here / areal_rate(row["TAN"], row["over"], film_of(row)) : here;
   };
   const auto area_for = [](const reference_row& row) {
-    const area needed = twl::film_area_for(load(row["load"]), {.ammonia = ammonia(row["TAN"]), .temperature = celsius(row["t"]),
-                                                               .film = film_of(row)}).central;
+    const area needed =
+        twl::film_area_for(load(row["load"]),
+                           {.ammonia = ammonia(row["TAN"]), .temperature = celsius(row["t"]), .film = film_of(row)})
+            .central;
     return row.has("surface") ? in_litres(needed / square_metres_per_cubic_metre(row["surface"]))
                               : in_square_metres(needed);
   };
-  check_rows(reference_rows("life/nitrification.csv"), {{"tankwright::life::nitrification_rate", areal},
-                                                        {"tankwright::life::film_area_for", area_for}});
+  check_rows(reference_rows("life/nitrification.csv"),
+             {{"tankwright::life::nitrification_rate", areal}, {"tankwright::life::film_area_for", area_for}});
 }
 
 TEST_CASE("nitrification: the rate follows ammonia and warmth without a jump") {
@@ -92,11 +98,11 @@ TEST_CASE("nitrification: the steady ammonia gives the load back") {
     twl::film film = twl::seawater_film;
     film.order = order;
     for (const double grams : {0.1, 1.0, 5.0}) {
-      const auto found = twl::steady_ammonia(
-          {.load = load(grams), .surfaces = surfaces, .temperature = celsius(26.0), .film = film});
+      const auto found =
+          twl::steady_ammonia({.load = load(grams), .surfaces = surfaces, .temperature = celsius(26.0), .film = film});
       REQUIRE(found.central.has_value());
-      const auto capacity = twl::capacity_of(
-          surfaces, {.ammonia = *found.central, .temperature = celsius(26.0), .film = film});
+      const auto capacity =
+          twl::capacity_of(surfaces, {.ammonia = *found.central, .temperature = celsius(26.0), .film = film});
       TW_CHECK(balance, capacity.today.central.as_nitrogen(), grams_per_day(grams), relative(1e-13));
       if (found.high) CHECK(*found.low < *found.high);
     }
@@ -123,8 +129,10 @@ TEST_CASE("nitrification: the surface of grains") {
 }
 
 TEST_CASE("nitrification: bad input") {
-  check_edges({"ammonia", "mg/L", not_negative}, [](double x, range_policy p) { return areal_rate(x, 24.0, twl::seawater_film, p); });
-  check_edges(twl::film_temperature_limits, [](double t, range_policy p) { return areal_rate(1.0, t, twl::seawater_film, p); });
+  check_edges({"ammonia", "mg/L", not_negative},
+              [](double x, range_policy p) { return areal_rate(x, 24.0, twl::seawater_film, p); });
+  check_edges(twl::film_temperature_limits,
+              [](double t, range_policy p) { return areal_rate(1.0, t, twl::seawater_film, p); });
   const twl::film_water water{.ammonia = ammonia(1.0), .temperature = celsius(24.0)};
   const twl::filter_surface negative[] = {{.label = "old rock", .wet = square_metres(-1.0)}};
   CHECK_THROWS_WITH_AS((void)twl::capacity_of(negative, water),
@@ -133,6 +141,7 @@ TEST_CASE("nitrification: bad input") {
   const twl::filter_surface bare[] = {{.label = "new media", .wet = square_metres(5.0), .seeded = fraction(0.0)}};
   CHECK_THROWS_AS((void)twl::steady_ammonia({.load = load(1.0), .surfaces = bare, .temperature = celsius(24.0)}),
                   invalid_input);
-  CHECK_THROWS_AS((void)twl::film_area_for(load(1.0), {.ammonia = ammonia(0.0), .temperature = celsius(24.0)}), invalid_input);
+  CHECK_THROWS_AS((void)twl::film_area_for(load(1.0), {.ammonia = ammonia(0.0), .temperature = celsius(24.0)}),
+                  invalid_input);
   CHECK_THROWS_AS((void)twl::film_area_for(load(-1.0), water), invalid_input);
 }

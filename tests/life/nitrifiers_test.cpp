@@ -10,17 +10,20 @@ namespace twl = tankwright::life;
 
 namespace {
 
-const evidence half_rate{"tankwright::life::net_growth", kind::identity, "at N = K and without decay: half of the largest"};
+const evidence half_rate{"tankwright::life::net_growth", kind::identity,
+                         "at N = K and without decay: half of the largest"};
 const evidence grows{"tankwright::life::net_growth", kind::property, "grows with nitrogen and oxygen"};
-const evidence doubling{"tankwright::life::net_growth", kind::regression, "doubling time at 25 degC, computed beforehand"};
+const evidence doubling{"tankwright::life::net_growth", kind::regression,
+                        "doubling time at 25 degC, computed beforehand"};
 const evidence share_of_rate{"tankwright::life::slowed", kind::identity, "share of the growth rate, decay unchanged"};
 const evidence steady{"tankwright::life::bacteria_on", kind::identity,
                       "they oxidise the load at the nitrogen level where growth equals decay"};
 
 rate net(const twl::nitrifier& group, double n, double oxygen, double t,
          range_policy policy = range_policy::published) {
-  return twl::net_growth(group, {.nitrogen = milligrams_per_litre(n), .oxygen = milligrams_per_litre(oxygen),
-                                 .temperature = celsius(t)}, policy);
+  return twl::net_growth(
+      group, {.nitrogen = milligrams_per_litre(n), .oxygen = milligrams_per_litre(oxygen), .temperature = celsius(t)},
+      policy);
 }
 
 const evidence half_moved{"tankwright::life::bacteria_on", kind::property, "half of the rock carries half of them"};
@@ -45,7 +48,8 @@ TEST_CASE("nitrifiers: reference table") {
 TEST_CASE("nitrifiers: growth") {
   twl::nitrifier undying = twl::nitrite_oxidisers_2014;
   undying.decay = per_day(0.0);
-  TW_CHECK(half_rate, net(undying, 0.20, 0.90, 20.0), per_day(0.25), relative(1e-14));  // half for nitrogen, half for oxygen
+  TW_CHECK(half_rate, net(undying, 0.20, 0.90, 20.0), per_day(0.25),
+           relative(1e-14));  // half for nitrogen, half for oxygen
   for (const auto* group : {&twl::ammonia_oxidisers_2014, &twl::nitrite_oxidisers_2014}) {
     for (double n = 0.0; n < 5.0; n += 0.1) {
       TW_HOLDS(grows, net(*group, n + 0.1, 6.0, 25.0) > net(*group, n, 6.0, 25.0));
@@ -56,7 +60,8 @@ TEST_CASE("nitrifiers: growth") {
   TW_CHECK(share_of_rate, slow.growth.get(), per_day(0.36), relative(1e-14));
   CHECK(slow.decay.get() == twl::ammonia_oxidisers_2014.decay.get());
   CHECK(net(twl::ammonia_oxidisers_2014, 1.0, 0.0, 20.0) < per_day(0.0));
-  TW_CHECK(doubling, std::log(2.0) / net(twl::ammonia_oxidisers_2014, 1e5, 1e5, 25.0), hours(15.4), within(hours(0.05)));
+  TW_CHECK(doubling, std::log(2.0) / net(twl::ammonia_oxidisers_2014, 1e5, 1e5, 25.0), hours(15.4),
+           within(hours(0.05)));
 }
 
 TEST_CASE("nitrifiers: bacteria on a working filter") {
@@ -84,10 +89,11 @@ TEST_CASE("nitrifiers: bad input") {
   broken.yield = 0.0;
   CHECK_THROWS_AS((void)net(broken, 1.0, 6.0, 20.0), invalid_input);
   CHECK_THROWS_AS((void)twl::slowed(broken, fraction(0.0)), invalid_input);
-  CHECK_THROWS_AS((void)twl::bacteria_on({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(-1.0)),
-                                          .temperature = celsius(25.0)}),
+  CHECK_THROWS_AS((void)twl::bacteria_on(
+                      {.load = twl::nitrogen_load::from_nitrogen(grams_per_day(-1.0)), .temperature = celsius(25.0)}),
                   invalid_input);
   CHECK_THROWS_AS((void)twl::bacteria_on({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(1.0)),
-                                          .temperature = celsius(25.0), .share_moved = fraction(1.2)}),
+                                          .temperature = celsius(25.0),
+                                          .share_moved = fraction(1.2)}),
                   invalid_input);
 }

@@ -10,7 +10,8 @@ namespace twl = tankwright::life;
 
 namespace {
 
-const evidence proportional{"tankwright::life::nitrogen_from_feed", kind::property, "proportional to food and to protein"};
+const evidence proportional{"tankwright::life::nitrogen_from_feed", kind::property,
+                            "proportional to food and to protein"};
 const evidence round_trip{"tankwright::life::nitrate_level", kind::property, "from and to the ion"};
 const evidence between{"tankwright::life::needs_of_nitrification", kind::published,
                        "Gujer and Jenkins 1974: 4.32 g O2/g N lies within the band"};
@@ -25,10 +26,10 @@ twl::feed_nitrogen of_feed(double kilograms, double protein) {
 }
 
 const estimate<mass_flow>& part_of(const twl::nitrification_needs& needs, const std::string& what) {
-  return what == "oxygen"         ? needs.oxygen
-         : what == "alkalinity"   ? needs.alkalinity
-         : what == "cells"        ? needs.cells
-                                  : needs.carbon_dioxide;
+  return what == "oxygen"       ? needs.oxygen
+         : what == "alkalinity" ? needs.alkalinity
+         : what == "cells"      ? needs.cells
+                                : needs.carbon_dioxide;
 }
 
 }  // namespace
@@ -56,13 +57,15 @@ TEST_CASE("nitrogen: reference table") {
   };
   const auto bicarbonate = [](const reference_row& row) {
     const auto level = [](double number) { return water::alkalinity::from_milligrams_caco3_per_litre(number); };
-    return in_grams(water::alkalinity_to_add({.volume = litres(row["V"]), .from = level(0.0), .target = level(row["rise"])})
-                        .sodium_bicarbonate);
+    return in_grams(
+        water::alkalinity_to_add({.volume = litres(row["V"]), .from = level(0.0), .target = level(row["rise"])})
+            .sodium_bicarbonate);
   };
   const auto lasts = [](const reference_row& row) {
     const auto level = water::alkalinity::from_milliequivalents_per_litre;
     const auto left = twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(row["load"])),
-                                                  .net = litres(row["V"]), .now = level(row["now"]),
+                                                  .net = litres(row["V"]),
+                                                  .now = level(row["now"]),
                                                   .lowest = level(row["lowest"])});
     return in_days(left.lasts.value().central);
   };
@@ -90,8 +93,10 @@ TEST_CASE("nitrogen: levels keep what they were made from, and cannot be mixed")
 
 TEST_CASE("nitrogen: feed") {
   const auto one = of_feed(0.1, 0.5);
-  TW_HOLDS(proportional, std::fabs(raw(of_feed(0.2, 0.5).bound.as_nitrogen()) / raw(one.bound.as_nitrogen()) - 2.0) < 1e-14);
-  TW_HOLDS(proportional, std::fabs(raw(of_feed(0.1, 0.25).bound.as_nitrogen()) / raw(one.bound.as_nitrogen()) - 0.5) < 1e-14);
+  TW_HOLDS(proportional,
+           std::fabs(raw(of_feed(0.2, 0.5).bound.as_nitrogen()) / raw(one.bound.as_nitrogen()) - 2.0) < 1e-14);
+  TW_HOLDS(proportional,
+           std::fabs(raw(of_feed(0.1, 0.25).bound.as_nitrogen()) / raw(one.bound.as_nitrogen()) - 0.5) < 1e-14);
   CHECK(one.ammonia.low < one.ammonia.central);
   CHECK(one.ammonia.central < one.ammonia.high);
   CHECK(one.ammonia.high < one.bound);
@@ -105,8 +110,8 @@ TEST_CASE("nitrogen: what nitrification needs") {
   TW_HOLDS(between, in_grams_per_day(needs.oxygen.low) <= 4.32 && 4.32 <= in_grams_per_day(needs.oxygen.high));
   // Ebeling et al.: 0.976 of the nitrogen becomes nitrate, the rest is in 0.197 g of cells.
   const double cells = in_grams_per_day(needs.cells.high);
-  TW_CHECK(electrons, in_grams_per_day(needs.oxygen.low), 0.976 * twl::detail::oxygen_per_oxidised_nitrogen(cells / 0.976),
-           relative(2e-3));
+  TW_CHECK(electrons, in_grams_per_day(needs.oxygen.low),
+           0.976 * twl::detail::oxygen_per_oxidised_nitrogen(cells / 0.976), relative(2e-3));
   for (const auto* band : {&needs.oxygen, &needs.alkalinity, &needs.carbon_dioxide, &needs.cells}) {
     TW_HOLDS(ordered, band->low <= band->central && band->central <= band->high);
   }
@@ -119,8 +124,10 @@ TEST_CASE("nitrogen: what nitrification needs") {
 TEST_CASE("nitrogen: how long the alkalinity lasts") {
   const auto level = water::alkalinity::from_milliequivalents_per_litre;
   const auto of = [&](double load, double net, double now, double lowest) {
-    return twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(load)), .net = litres(net),
-                                       .now = level(now), .lowest = level(lowest)});
+    return twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(load)),
+                                       .net = litres(net),
+                                       .now = level(now),
+                                       .lowest = level(lowest)});
   };
   const auto found = of(1.5, 2000.0, 2.6, 2.0);
   TW_HOLDS(lasts_longer, found.lasts->low <= found.lasts->central && found.lasts->central < found.lasts->high);

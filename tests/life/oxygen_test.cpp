@@ -15,17 +15,23 @@ namespace {
 const evidence closed{"tankwright::life::oxygen_after", kind::identity, "closed form in extended precision"};
 const evidence inverse{"tankwright::life::time_to_oxygen_limit", kind::identity,
                        "at the time found, oxygen_after gives the limit"};
-const evidence faster{"tankwright::life::time_to_oxygen_limit", kind::property, "more air lasts longer, more use shorter"};
+const evidence faster{"tankwright::life::time_to_oxygen_limit", kind::property,
+                      "more air lasts longer, more use shorter"};
 const evidence steady{"tankwright::life::steady_oxygen", kind::identity, "k (C* - C) V = R"};
-const evidence holds{"tankwright::life::aeration_to_keep", kind::identity, "with the aeration found the level is steady"};
-const evidence continuous{"tankwright::life::time_to_oxygen_limit", kind::property, "tends to (C0 - C) V/R without air"};
+const evidence holds{"tankwright::life::aeration_to_keep", kind::identity,
+                     "with the aeration found the level is steady"};
+const evidence continuous{"tankwright::life::time_to_oxygen_limit", kind::property,
+                          "tends to (C0 - C) V/R without air"};
 
 twl::oxygen_balance tank(double milligrams_per_hour_used, double k, double saturation = 6.8) {
-  return {.net = litres(2000.0), .use = milligrams_per_hour(milligrams_per_hour_used),
-          .saturation = milligrams_per_litre(saturation), .aeration = per_hour(k)};
+  return {.net = litres(2000.0),
+          .use = milligrams_per_hour(milligrams_per_hour_used),
+          .saturation = milligrams_per_litre(saturation),
+          .aeration = per_hour(k)};
 }
 std::optional<duration> countdown(const twl::oxygen_balance& of, double start, double limit) {
-  return twl::time_to_oxygen_limit({.tank = of, .start = milligrams_per_litre(start)}, milligrams_per_litre(limit)).time;
+  return twl::time_to_oxygen_limit({.tank = of, .start = milligrams_per_litre(start)}, milligrams_per_litre(limit))
+      .time;
 }
 
 }  // namespace
@@ -36,7 +42,8 @@ TEST_CASE("oxygen: reference table") {
     return twl::aeration_rate({.net = litres(row["V"]), .temperature = celsius(25.0), .ways = ways});
   };
   const auto limit = [&](const reference_row& row) {
-    const twl::oxygen_balance of{.net = litres(row["V"]), .use = milligrams_per_hour(row["use"]),
+    const twl::oxygen_balance of{.net = litres(row["V"]),
+                                 .use = milligrams_per_hour(row["use"]),
                                  .saturation = milligrams_per_litre(row.has("saturation") ? row["saturation"] : 6.8),
                                  .aeration = row.has("surface") ? surface_rate(row) : per_hour(row["k"])};
     return in_hours(*countdown(of, row["start"], row["limit"]));
@@ -46,15 +53,16 @@ TEST_CASE("oxygen: reference table") {
     return in_hours(twl::time_to_aerate({.tank = balance(row), .start = milligrams_per_litre(row["start"])},
                                         milligrams_per_litre(row["level"])));
   };
-  check_rows(reference_rows("life/oxygen.csv"),
-             {{"tankwright::life::time_to_oxygen_limit", limit},
-              {"tankwright::life::aeration_rate", [&](const reference_row& row) { return in_per_hour(surface_rate(row)); }},
-              {"tankwright::life::transfer_at",
-               [](const reference_row& row) { return in_per_hour(twl::transfer_at(per_hour(1.0), celsius(row["t"]))); }},
-              {"tankwright::life::time_to_aerate", batch},
-              {"tankwright::life::oxygen_transfer", [&](const reference_row& row) {
-                 return in_grams_per_hour(twl::oxygen_transfer(balance(row), milligrams_per_litre(row["level"])));
-               }}});
+  check_rows(
+      reference_rows("life/oxygen.csv"),
+      {{"tankwright::life::time_to_oxygen_limit", limit},
+       {"tankwright::life::aeration_rate", [&](const reference_row& row) { return in_per_hour(surface_rate(row)); }},
+       {"tankwright::life::transfer_at",
+        [](const reference_row& row) { return in_per_hour(twl::transfer_at(per_hour(1.0), celsius(row["t"]))); }},
+       {"tankwright::life::time_to_aerate", batch},
+       {"tankwright::life::oxygen_transfer", [&](const reference_row& row) {
+          return in_grams_per_hour(twl::oxygen_transfer(balance(row), milligrams_per_litre(row["level"])));
+        }}});
 }
 
 TEST_CASE("oxygen: the course, the countdown and the steady level agree") {
@@ -68,7 +76,8 @@ TEST_CASE("oxygen: the course, the countdown and the steady level agree") {
           const long double lh = static_cast<long double>(h);
           const long double r = static_cast<long double>(use) / 2000.0L;
           const long double pulled = -std::expm1(-lk * lh);
-          const long double expected = static_cast<long double>(start) + pulled * (6.8L - static_cast<long double>(start)) -
+          const long double expected = static_cast<long double>(start) +
+                                       pulled * (6.8L - static_cast<long double>(start)) -
                                        r * (k == 0.0 ? lh : pulled / lk);
           TW_CHECK(closed, twl::oxygen_after(course, hours(h)),
                    milligrams_per_litre(static_cast<double>(std::fmax(expected, 0.0L))),
@@ -80,8 +89,8 @@ TEST_CASE("oxygen: the course, the countdown and the steady level agree") {
         CHECK(time.has_value() == !stays_above);
         if (time) {
           TW_CHECK(inverse, twl::oxygen_after(course, *time), milligrams_per_litre(4.0), relative(1e-12));
-          TW_HOLDS(faster, !countdown(tank(use, k + 0.01), start, 4.0) || *countdown(tank(use, k + 0.01), start, 4.0) >= *time ||
-                               start > 6.8);
+          TW_HOLDS(faster, !countdown(tank(use, k + 0.01), start, 4.0) ||
+                               *countdown(tank(use, k + 0.01), start, 4.0) >= *time || start > 6.8);
           TW_HOLDS(faster, *countdown(tank(use * 1.01, k), start, 4.0) < *time);
         }
         if (level) {
@@ -124,17 +133,20 @@ TEST_CASE("oxygen: bad input") {
   const auto course = [](double start) {
     return twl::oxygen_course{.tank = tank(3000.0, 0.5), .start = milligrams_per_litre(start)};
   };
-  check_edges(twl::oxygen_level_limits, [&](double x, range_policy) { return twl::oxygen_after(course(x), hours(1.0)); });
+  check_edges(twl::oxygen_level_limits,
+              [&](double x, range_policy) { return twl::oxygen_after(course(x), hours(1.0)); });
   check_edges(twl::oxygen_use_limits, [](double x, range_policy) { return twl::steady_oxygen(tank(x, 0.5)); });
-  check_edges(twl::oxygen_saturation_limits, [](double x, range_policy) { return twl::steady_oxygen(tank(1.0, 0.5, x)); });
+  check_edges(twl::oxygen_saturation_limits,
+              [](double x, range_policy) { return twl::steady_oxygen(tank(1.0, 0.5, x)); });
   check_edges(twl::bubbles_limits, [](double x, range_policy) { return twl::steady_oxygen(tank(1.0, x)); });
-  check_edges({"oxygen limit", "mg/L", not_negative}, [&](double x, range_policy) {
-    return twl::time_to_oxygen_limit(course(6.0), milligrams_per_litre(x));
-  });
-  check_edges({"time", "h", not_negative}, [&](double x, range_policy) { return twl::oxygen_after(course(6.0), hours(x)); });
+  check_edges({"oxygen limit", "mg/L", not_negative},
+              [&](double x, range_policy) { return twl::time_to_oxygen_limit(course(6.0), milligrams_per_litre(x)); });
+  check_edges({"time", "h", not_negative},
+              [&](double x, range_policy) { return twl::oxygen_after(course(6.0), hours(x)); });
   CHECK_THROWS_AS((void)twl::aeration_to_keep(tank(3000.0, 0.0), milligrams_per_litre(6.8)), invalid_input);
   CHECK_THROWS_AS((void)twl::time_to_aerate(course(3.0), milligrams_per_litre(6.8)), invalid_input);
   CHECK_THROWS_AS((void)twl::time_to_aerate(course(3.0), milligrams_per_litre(2.0)), invalid_input);
   CHECK_THROWS_AS((void)twl::time_to_aerate({.tank = tank(0.0, 0.0), .start = milligrams_per_litre(3.0)},
-                                            milligrams_per_litre(5.0)), invalid_input);
+                                            milligrams_per_litre(5.0)),
+                  invalid_input);
 }

@@ -17,9 +17,12 @@ const evidence warmer{"tankwright::life::oxygen_use", kind::identity, "ten kelvi
 const evidence rule{"tankwright::life::oxygen_for_feed", kind::identity, "1 kg/d of feed: 0.4, 0.45, 0.5 kg/d"};
 
 twl::animals fish(double kilograms_each) {
-  return {.label = "fish", .each = kilograms(kilograms_each), .count = 5.0,
+  return {.label = "fish",
+          .each = kilograms(kilograms_each),
+          .count = 5.0,
           .measured = twl::specific_oxygen_use::from_milligrams_per_kilogram_hour(300.0),
-          .measured_at_mass = kilograms(0.5), .measured_at = celsius(25.0)};
+          .measured_at_mass = kilograms(0.5),
+          .measured_at = celsius(25.0)};
 }
 
 }  // namespace
@@ -27,13 +30,12 @@ twl::animals fish(double kilograms_each) {
 TEST_CASE("oxygen use: reference table") {
   const auto use = [](const reference_row& row) {
     const bool routine = row.text("activity") == "routine";
-    const twl::animals group{
-        .each = kilograms(row["each"]),
-        .measured = twl::specific_oxygen_use::from_milligrams_per_kilogram_hour(row["measured"]),
-        .measured_at_mass = kilograms(row["at_mass"]),
-        .measured_at = celsius(25.0),
-        .mass_exponent = row["exponent"],
-        .activity = routine ? twl::routine_over_standard : row["activity"]};
+    const twl::animals group{.each = kilograms(row["each"]),
+                             .measured = twl::specific_oxygen_use::from_milligrams_per_kilogram_hour(row["measured"]),
+                             .measured_at_mass = kilograms(row["at_mass"]),
+                             .measured_at = celsius(25.0),
+                             .mass_exponent = row["exponent"],
+                             .activity = routine ? twl::routine_over_standard : row["activity"]};
     const double found = twl::in_milligrams_per_kilogram_hour(twl::oxygen_use(group, celsius(25.0)).per_mass);
     return routine ? found / row["measured"] : found;
   };
@@ -53,7 +55,8 @@ TEST_CASE("oxygen use: scaling with mass, temperature and activity") {
       const long double per_mass = 300.0L * std::pow(static_cast<long double>(each) / 0.5L, -0.2L) *
                                    std::pow(2.5L, (static_cast<long double>(t) - 25.0L) / 10.0L) * 1.8L;
       TW_CHECK(scaling, twl::oxygen_use(group, celsius(t)).use,
-               milligrams_per_hour(static_cast<double>(per_mass * static_cast<long double>(each) * 5.0L)), relative(1e-12));
+               milligrams_per_hour(static_cast<double>(per_mass * static_cast<long double>(each) * 5.0L)),
+               relative(1e-12));
     }
   }
   auto shark = fish(2.0);
@@ -73,10 +76,11 @@ TEST_CASE("oxygen use: the rule by feed") {
 TEST_CASE("oxygen use: bad input names the animals") {
   auto group = fish(-0.1);
   group.label = "garden eels";
-  CHECK_THROWS_WITH_AS((void)twl::oxygen_use(group, celsius(25.0)),
-                       "tankwright::life::oxygen_use: garden eels: mass of one animal = -0.1 kg is not possible; expected "
-                       "1e-08 to 1000000 kg",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)twl::oxygen_use(group, celsius(25.0)),
+      "tankwright::life::oxygen_use: garden eels: mass of one animal = -0.1 kg is not possible; expected "
+      "1e-08 to 1000000 kg",
+      invalid_input);
   const auto broken = [](auto change) {
     auto one = fish(1.0);
     change(one);

@@ -10,14 +10,15 @@ namespace twl = tankwright::life;
 
 namespace {
 
-const evidence ratios{"tankwright::life::swim_clearance", kind::identity, "4.8 m and 1.5 m for 0.8 m: 6 and 1.875 lengths"};
+const evidence ratios{"tankwright::life::swim_clearance", kind::identity,
+                      "4.8 m and 1.5 m for 0.8 m: 6 and 1.875 lengths"};
 const evidence wanted{"tankwright::life::swim_clearance", kind::common_practice, "three lengths by two"};
 const evidence lengths{"tankwright::life::body_lengths_per_time", kind::published,
                        "Graham et al. 1990: 1.1 L/s of a lemon shark of 0.70 m, 0.77 m/s"};
 
 twl::clearance of(double animal, double run, double width, double speed) {
-  return twl::swim_clearance({.animal = metres(animal), .run = metres(run), .width = metres(width),
-                              .speed = metres_per_second(speed)});
+  return twl::swim_clearance(
+      {.animal = metres(animal), .run = metres(run), .width = metres(width), .speed = metres_per_second(speed)});
 }
 
 }  // namespace
@@ -25,7 +26,8 @@ twl::clearance of(double animal, double run, double width, double speed) {
 TEST_CASE("space: reference table") {
   const auto constant = [](double value) {
     return [value](const reference_row& row) {
-      const double per_second = in_per_second(twl::body_lengths_per_time(metres_per_second(row["U"]), metres(row["L"])));
+      const double per_second =
+          in_per_second(twl::body_lengths_per_time(metres_per_second(row["U"]), metres(row["L"])));
       CHECK(compare(per_second, value, relative(1e-12)).good);
       return value;
     };
@@ -34,12 +36,15 @@ TEST_CASE("space: reference table") {
     const auto radius = twl::escape_turn_radius(metres(row["L"]));
     return in_metres(row.text("end") == "low" ? radius.low : radius.high);
   };
-  const auto glide = [](const reference_row& row) { return in_seconds(of(1.0, row["run"], 1.0, row["speed"]).crossing); };
-  check_rows(reference_rows("life/space.csv"),
-             {{"tankwright::life::critical_speed_lemon_shark_70_cm", constant(twl::critical_speed_lemon_shark_70_cm)},
-              {"tankwright::life::critical_speed_leopard_shark_120_cm", constant(twl::critical_speed_leopard_shark_120_cm)},
-              {"tankwright::life::escape_turn_radius", turn},
-              {"tankwright::life::swim_clearance", glide}});
+  const auto glide = [](const reference_row& row) {
+    return in_seconds(of(1.0, row["run"], 1.0, row["speed"]).crossing);
+  };
+  check_rows(
+      reference_rows("life/space.csv"),
+      {{"tankwright::life::critical_speed_lemon_shark_70_cm", constant(twl::critical_speed_lemon_shark_70_cm)},
+       {"tankwright::life::critical_speed_leopard_shark_120_cm", constant(twl::critical_speed_leopard_shark_120_cm)},
+       {"tankwright::life::escape_turn_radius", turn},
+       {"tankwright::life::swim_clearance", glide}});
 }
 
 TEST_CASE("space: body lengths and verdicts, labelled informal") {
@@ -48,7 +53,8 @@ TEST_CASE("space: body lengths and verdicts, labelled informal") {
   TW_CHECK(ratios, room.width_in_lengths, 1.875, relative(1e-14));
   TW_CHECK(wanted, room.run_wanted, metres(2.4), relative(1e-14));
   TW_CHECK(wanted, room.width_wanted, metres(1.6), relative(1e-14));
-  TW_CHECK(lengths, twl::body_lengths_per_time(metres_per_second(0.77), metres(0.70)), per_second(1.1), relative(1e-12));
+  TW_CHECK(lengths, twl::body_lengths_per_time(metres_per_second(0.77), metres(0.70)), per_second(1.1),
+           relative(1e-12));
   CHECK(room.run_enough);
   CHECK_FALSE(room.width_enough);
   CHECK(room.rule.find("Informal") != std::string_view::npos);
@@ -61,7 +67,6 @@ TEST_CASE("space: bad input") {
   check_edges(twl::clear_width_limits, [](double x, range_policy) { return of(1.0, 4.0, x, 0.3); });
   check_edges(twl::swim_speed_limits, [](double x, range_policy) { return of(1.0, 4.0, 2.0, x); });
   check_edges(twl::body_length_limits, [](double x, range_policy) { return twl::escape_turn_radius(metres(x)); });
-  check_edges(twl::swim_speed_limits, [](double x, range_policy) {
-    return twl::body_lengths_per_time(metres_per_second(x), metres(1.0));
-  });
+  check_edges(twl::swim_speed_limits,
+              [](double x, range_policy) { return twl::body_lengths_per_time(metres_per_second(x), metres(1.0)); });
 }

@@ -28,12 +28,14 @@ const evidence negligible{simulate, kind::property, "what is eaten up is gone, t
 const evidence more_seed{simulate, kind::property, "more seed never slows the start"};
 const evidence scale_free{simulate, kind::property, "twice the tank with twice of everything is the same"};
 const evidence sampling{simulate, kind::property, "the interval of the samples does not matter"};
-const evidence peaks{simulate, kind::property, "the peak is not below any sample, and close to the highest of fine samples"};
+const evidence peaks{simulate, kind::property,
+                     "the peak is not below any sample, and close to the highest of fine samples"};
 const evidence alkalinity{simulate, kind::identity, "alkalinity of all the nitrogen oxidised"};
 const evidence ready{simulate, kind::property, "clear after the time found, not clear before"};
 const evidence culture{simulate, kind::common_practice, "bottled culture once a week while the sand is new: it helps"};
 const evidence together{simulate, kind::common_practice, "rock and fish move together: less ammonia than fish alone"};
-const evidence order{"tankwright::life::compare_start_ups", kind::identity, "the summaries of simulate_start_up, ordered"};
+const evidence order{"tankwright::life::compare_start_ups", kind::identity,
+                     "the summaries of simulate_start_up, ordered"};
 
 twl::nitrogen_load load(double grams) { return twl::nitrogen_load::from_nitrogen(grams_per_day(grams)); }
 water::total_ammonia ammonia(double mg) { return water::total_ammonia::from_nitrogen(milligrams_per_litre(mg)); }
@@ -43,7 +45,10 @@ double nitrate_of(const twl::start_up_sample& s) { return in_milligrams_per_litr
 
 /// 1000 L; bacteria in mg/L, so that grams are mg/L.
 twl::start_up basic(double t, double tan, double cells) {
-  return {.net = litres(1000.0), .temperature = celsius(t), .oxygen = milligrams_per_litre(6.5), .ammonia = ammonia(tan),
+  return {.net = litres(1000.0),
+          .temperature = celsius(t),
+          .oxygen = milligrams_per_litre(6.5),
+          .ammonia = ammonia(tan),
           .seedings = {{.when = {.at = days(0.0)}, .added = twl::bacteria{grams(cells), grams(cells)}}}};
 }
 
@@ -53,7 +58,8 @@ twl::start_up eventful() {
   plan.nitrate = twl::nitrate_level::from_nitrogen(milligrams_per_litre(5.0));
   plan.seedings.push_back({.when = {.at = days(7.0), .every = days(7.0), .times = 4},
                            .added = twl::bacteria{milligrams(20.0), milligrams(5.0)}});
-  plan.loads = {{.from = days(3.3), .load = load(0.2)}, {.from = days(20.0), .load = load(1.0)},
+  plan.loads = {{.from = days(3.3), .load = load(0.2)},
+                {.from = days(20.0), .load = load(1.0)},
                 {.from = days(40.0), .load = load(0.5)}};
   plan.doses = {{.when = {.at = days(0.5), .every = days(2.0), .times = 6}, .rise = ammonia(0.5)}};
   plan.water_changes = {{.when = {.at = days(10.0), .every = days(10.0), .times = 5}, .part = fraction(0.25)}};
@@ -102,16 +108,16 @@ std::vector<std::array<long double, 5>> by_odeint(const twl::start_up& plan) {
     add(d.when, 1, [&, rise = real(in_milligrams_per_litre(d.rise->as_nitrogen()))] { s += rise; });
   }
   for (const auto& b : plan.seedings) {
-    add(b.when, 2, [&, ga = real(in_grams(b.added->ammonia_oxidisers)), gn = real(in_grams(b.added->nitrite_oxidisers))] {
-      xa += ga, xn += gn;
-    });
+    add(b.when, 2,
+        [&, ga = real(in_grams(b.added->ammonia_oxidisers)), gn = real(in_grams(b.added->nitrite_oxidisers))] {
+          xa += ga, xn += gn;
+        });
   }
   for (const auto& l : plan.loads) {
     add({.at = l.from}, 3, [&, grams = real(in_grams_per_day(l.load->as_nitrogen()))] { feed = grams; });
   }
-  std::stable_sort(events.begin(), events.end(), [](const event& x, const event& y) {
-    return x.at != y.at ? x.at < y.at : x.rank < y.rank;
-  });
+  std::stable_sort(events.begin(), events.end(),
+                   [](const event& x, const event& y) { return x.at != y.at ? x.at < y.at : x.rank < y.rank; });
 
   std::vector<std::array<real, 5>> samples;
   real now = 0;
@@ -132,8 +138,10 @@ std::vector<std::array<long double, 5>> by_odeint(const twl::start_up& plan) {
       const real mn = n.mu * no2 / (n.half + no2);
       dq = {ma / a.yield * xa, mn / n.yield * xn, ma - a.decay, mn - n.decay};
     };
-    static const odeint::runge_kutta_fehlberg78<state, real, state, real> fehlberg{};  // static: GCC sees it initialised
-    odeint::integrate_adaptive(odeint::make_controlled(real(1e-15), real(1e-13), fehlberg), rhs, y, start, end, real(1e-4));
+    static const odeint::runge_kutta_fehlberg78<state, real, state, real>
+        fehlberg{};  // static: GCC sees it initialised
+    odeint::integrate_adaptive(odeint::make_controlled(real(1e-15), real(1e-13), fehlberg), rhs, y, start, end,
+                               real(1e-4));
     pools(y, end);
     no3 += y[1];
     now = end;
@@ -173,11 +181,13 @@ void check_against_odeint(const twl::start_up& plan) {
 void check_ledger(const twl::start_up& plan) {
   const auto found = twl::simulate_start_up(plan);
   const auto& last = found.samples.back();
-  const mass there = (last.ammonia.as_nitrogen() + last.nitrite.as_nitrogen() + last.nitrate.as_nitrogen()) * plan.net.get();
+  const mass there =
+      (last.ammonia.as_nitrogen() + last.nitrite.as_nitrogen() + last.nitrate.as_nitrogen()) * plan.net.get();
   TW_CHECK(conserved, there + found.summary.nitrogen_removed, found.summary.nitrogen_added, relative(1e-10));
   for (const auto& s : found.samples) {
     TW_HOLDS(positive_pools, tan_of(s) >= 0.0 && nitrite_of(s) >= 0.0 && nitrate_of(s) >= 0.0 &&
-                                 s.living.ammonia_oxidisers.value() >= 0.0 && s.living.nitrite_oxidisers.value() >= 0.0);
+                                 s.living.ammonia_oxidisers.value() >= 0.0 &&
+                                 s.living.nitrite_oxidisers.value() >= 0.0);
     TW_HOLDS(peaks, s.ammonia <= found.summary.ammonia.level && s.nitrite <= found.summary.nitrite.level);
   }
 }
@@ -264,8 +274,9 @@ TEST_CASE("start-up: what a step leaves below zero is clipped, and not lost") {
     run.state[twl::detail::ammonia] += trace;
     run.jumped();
     run.run_until("tankwright::test", 330.0);
-    TW_CHECK(conserved, milligrams_per_litre(run.state[twl::detail::ammonia] + run.state[twl::detail::nitrite] +
-                                             run.state[twl::detail::nitrate]),
+    TW_CHECK(conserved,
+             milligrams_per_litre(run.state[twl::detail::ammonia] + run.state[twl::detail::nitrite] +
+                                  run.state[twl::detail::nitrate]),
              milligrams_per_litre(1e-3 + trace), relative(1e-14));
     TW_HOLDS(negligible, run.state[twl::detail::ammonia] >= 0.0 && run.state[twl::detail::ammonia] < 1e-10);
   }
@@ -313,7 +324,8 @@ TEST_CASE("start-up: what must not matter does not") {
     TW_CHECK(scale_free, large.samples[i].ammonia.as_nitrogen(), one.samples[i].ammonia.as_nitrogen(), close);
     TW_CHECK(sampling, often.samples[5 * i].nitrite.as_nitrogen(), one.samples[i].nitrite.as_nitrogen(), close);
   }
-  TW_CHECK(sampling, seldom.summary.nitrite.level.as_nitrogen(), one.summary.nitrite.level.as_nitrogen(), relative(1e-7));
+  TW_CHECK(sampling, seldom.summary.nitrite.level.as_nitrogen(), one.summary.nitrite.level.as_nitrogen(),
+           relative(1e-7));
   TW_CHECK(sampling, *seldom.summary.clear_since, *one.summary.clear_since, relative(1e-6));
 }
 
@@ -358,9 +370,9 @@ TEST_CASE("start-up: the habits of the trade come out") {
   TW_HOLDS(culture, clear_days(cultured) < clear_days(bare));
   // Fish move: with half of their rock, or without.
   auto with_rock = bare;
-  with_rock.seedings = {{.when = {.at = days(0.0)},
-                         .added = twl::bacteria_on({.load = load(0.3), .temperature = celsius(26.0),
-                                                    .share_moved = fraction(0.5)})}};
+  with_rock.seedings = {
+      {.when = {.at = days(0.0)},
+       .added = twl::bacteria_on({.load = load(0.3), .temperature = celsius(26.0), .share_moved = fraction(0.5)})}};
   const auto half = twl::simulate_start_up(with_rock).summary;
   TW_HOLDS(together, half.ammonia.level < ammonia(0.3));
   TW_HOLDS(together, ammonia(1.0) < twl::simulate_start_up(bare).summary.ammonia.level);
@@ -439,8 +451,9 @@ TEST_CASE("start-up: bad input says what is wrong") {
   plan = eventful();
   plan.label = "plan B";
   plan.water_changes[0].when.at = days(-1.0);
-  CHECK_THROWS_WITH_AS((void)twl::simulate_start_up(plan),
-                       "tankwright::life::simulate_start_up: plan B: time of a water change = -1 d is not possible; expected 0 "
-                       "to 100000 d",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)twl::simulate_start_up(plan),
+      "tankwright::life::simulate_start_up: plan B: time of a water change = -1 d is not possible; expected 0 "
+      "to 100000 d",
+      invalid_input);
 }

@@ -29,19 +29,22 @@ twl::stocking_question question() {
 }  // namespace
 
 TEST_CASE("stocking steps: what is left over is the area between load and capacity") {
-  const auto a = twl::ammonia_of_step({.before = nitrogen(1.0), .after = nitrogen(2.0), .growth = per_day(0.1), .net = litres(1000.0)});
+  const auto a = twl::ammonia_of_step(
+      {.before = nitrogen(1.0), .after = nitrogen(2.0), .growth = per_day(0.1), .net = litres(1000.0)});
   // Summed in small steps: 2 g/d less 1 g/d e^(0.1 t) until they meet.
   double sum = 0.0;
   const double until = std::log(2.0) / 0.1, dt = until / 200000.0;
   for (int i = 0; i < 200000; ++i) sum += (2.0 - std::exp(0.1 * (i + 0.5) * dt)) * dt;
   TW_CHECK(step, in_days(a.catches_up), until, relative(1e-12));
   TW_CHECK(step, in_milligrams_per_litre(a.left_over.as_nitrogen()), sum, relative(1e-8));  // g in 1000 L
-  const auto none = twl::ammonia_of_step({.before = nitrogen(1.0), .after = nitrogen(1.0), .growth = per_day(0.1), .net = litres(1000.0)});
+  const auto none = twl::ammonia_of_step(
+      {.before = nitrogen(1.0), .after = nitrogen(1.0), .growth = per_day(0.1), .net = litres(1000.0)});
   TW_CHECK(step, none.left_over.as_nitrogen().value(), 0.0, within(0.0));
   // The two forms of the kernel meet, against long double.
   for (const double x : {1.00005, 1.0000999, 1.000101, 1.001, 3.0}) {
     TW_CHECK(step, twl::kernel::left_over(1.0, x, 0.1),
-             static_cast<double>(twl::kernel::left_over<long double>(1.0L, static_cast<long double>(x), 0.1L)), relative(1e-7));
+             static_cast<double>(twl::kernel::left_over<long double>(1.0L, static_cast<long double>(x), 0.1L)),
+             relative(1e-7));
   }
 }
 
@@ -89,12 +92,17 @@ TEST_CASE("stocking steps: edges of the ranges") {
     return twl::stocking_dates(ask);
   };
   check_edges(twl::step_share_limits, [&](double x, range_policy) {
-    return with([&](auto& a) { a.start = fraction(x); a.step = fraction(1.0); a.below = water::total_ammonia::from_nitrogen(milligrams_per_litre(1e6)); });
+    return with([&](auto& a) {
+      a.start = fraction(x);
+      a.step = fraction(1.0);
+      a.below = water::total_ammonia::from_nitrogen(milligrams_per_litre(1e6));
+    });
   });
   check_edges(twl::step_rest_limits, [&](double x, range_policy) { return with([&](auto& a) { a.rest = days(x); }); });
   CHECK_THROWS_AS((void)with([](auto& a) { a.growth = per_day(0.0); }), invalid_input);
   CHECK_THROWS_AS((void)with([](auto& a) { a.net = litres(0.0); }), invalid_input);
   CHECK_THROWS_AS((void)with([](auto& a) { a.whole = nitrogen(0.0); }), invalid_input);
-  CHECK_THROWS_AS((void)twl::ammonia_of_step({.before = nitrogen(2.0), .after = nitrogen(1.0), .growth = per_day(0.1), .net = litres(1.0)}),
+  CHECK_THROWS_AS((void)twl::ammonia_of_step(
+                      {.before = nitrogen(2.0), .after = nitrogen(1.0), .growth = per_day(0.1), .net = litres(1.0)}),
                   invalid_input);
 }

@@ -10,16 +10,19 @@ namespace twl = tankwright::life;
 namespace {
 
 const evidence differences{"tankwright::life::match_waters", kind::identity, "tank less bag"};
-const evidence both_ph{"tankwright::life::match_waters", kind::published,
-                       "Clegg and Whitfield 1995 in ammFrac of the package wql: free fraction .0440 at pH 8 and .0282 at pH "
-                       "7.8 (free scale), 25 degC, S 35"};
+const evidence both_ph{
+    "tankwright::life::match_waters", kind::published,
+    "Clegg and Whitfield 1995 in ammFrac of the package wql: free fraction .0440 at pH 8 and .0282 at pH "
+    "7.8 (free scale), 25 degC, S 35"};
 const evidence first_day{"tankwright::life::balance_of_moved_rock", kind::identity,
                          "4 g/d proven, half moved, 3 g/d new: 1 g/d short, 0.5 mg/L a day in 2000 L"};
 const evidence more_rock{"tankwright::life::balance_of_moved_rock", kind::property, "more rock, less shortfall"};
 
 water::ammonia_sample water_of(double s, double t, water::ph_reading ph, double tan) {
-  return {.total = water::total_ammonia::from_nitrogen(milligrams_per_litre(tan)), .ph = ph,
-          .salinity = practical_salinity{s}, .temperature = celsius(t)};
+  return {.total = water::total_ammonia::from_nitrogen(milligrams_per_litre(tan)),
+          .ph = ph,
+          .salinity = practical_salinity{s},
+          .temperature = celsius(t)};
 }
 twl::rock_balance move(double share, double new_load) {
   const auto load = [](double g) { return twl::nitrogen_load::from_nitrogen(grams_per_day(g)); };
@@ -44,8 +47,10 @@ TEST_CASE("transfer: do the waters match") {
   CHECK(found.temperature_matches);
   CHECK_FALSE(found.ammonia_safe);  // 0.05 mg/L is reached at the tank's pH, within the band
   CHECK(found.caution.text.find("veterinarian") != std::string_view::npos);
-  CHECK_FALSE(twl::match_waters({.bag = water_of(32.0, 25.0, water::ph_free{8.0}, 0.0), .tank = tank}).salinity_matches);
-  CHECK_FALSE(twl::match_waters({.bag = water_of(35.0, 23.0, water::ph_free{8.0}, 0.0), .tank = tank}).temperature_matches);
+  CHECK_FALSE(
+      twl::match_waters({.bag = water_of(32.0, 25.0, water::ph_free{8.0}, 0.0), .tank = tank}).salinity_matches);
+  CHECK_FALSE(
+      twl::match_waters({.bag = water_of(35.0, 23.0, water::ph_free{8.0}, 0.0), .tank = tank}).temperature_matches);
   CHECK_FALSE(twl::match_waters({.bag = water_of(35.0, 25.0, water::ph_free{7.2}, 0.0), .tank = tank}).ph_matches);
   CHECK(twl::match_waters({.bag = water_of(35.0, 25.0, water::ph_free{7.2}, 0.0), .tank = tank}).ammonia_safe);
 }
@@ -66,10 +71,11 @@ TEST_CASE("transfer: moved rock against load") {
 
 TEST_CASE("transfer: bad input") {
   const auto tank = water_of(35.0, 25.0, water::ph_total{8.0}, 0.0);
-  CHECK_THROWS_WITH_AS((void)twl::match_waters({.bag = water_of(35.0, 25.0, water::ph_nbs{7.5}, 1.0), .tank = tank}),
-                       "tankwright::life::match_waters: pH = 7.5 is on another scale than the tank's pH: measure both with one "
-                       "probe",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)twl::match_waters({.bag = water_of(35.0, 25.0, water::ph_nbs{7.5}, 1.0), .tank = tank}),
+      "tankwright::life::match_waters: pH = 7.5 is on another scale than the tank's pH: measure both with one "
+      "probe",
+      invalid_input);
   CHECK_THROWS_AS((void)twl::match_waters({.bag = water_of(35.0, 25.0, water::ph_total{8.0}, -1.0), .tank = tank}),
                   invalid_input);
   CHECK_THROWS_AS((void)twl::match_waters({.bag = tank, .tank = tank, .limits = {.salinity = -1.0}}), invalid_input);

@@ -49,7 +49,8 @@ TEST_CASE("monte carlo: the numbers are spread as they should be") {
   CHECK(distance([&](std::size_t i) { return random.normal(i); }, normal_below) < 1.95);
   for (const double freedom : {1.0, 4.0, 30.0}) {
     const boost::math::students_t t{freedom};
-    CHECK(distance([&](std::size_t i) { return random.student(i, freedom); }, [&](double x) { return cdf(t, x); }) < 1.95);
+    CHECK(distance([&](std::size_t i) { return random.student(i, freedom); }, [&](double x) { return cdf(t, x); }) <
+          1.95);
   }
   const auto of_shape = [&](spread shape, auto below) {
     const detail::raw_input input{0.0, 1.0, shape, 1.0};
@@ -129,11 +130,11 @@ TEST_CASE("monte carlo: JCGM 101, 9.5, calibration of a gauge block") {
                             double width_a, double part_a, double width_t, double part_t) {
     return ls + d + d1 + d2 - ls * (width_a * part_a * (theta + swing) + alpha * width_t * part_t) - 50e6;
   };
-  const auto result = simulate(
-      {.samples = 200'000, .coverage = 0.99}, deviation, few_readings(50000623.0, 25.0, 18.0),
-      few_readings(215.0, 6.0, 24.0), few_readings(0.0, 4.0, 5.0), few_readings(0.0, 7.0, 8.0),
-      rectangular(11.5e-6, 2e-6), with_uncertainty(-0.1, 0.2), arcsine(0.0, 0.5), rectangular(1e-6, 0.1e-6),
-      rectangular(0.0, 1.0), rectangular(0.050, 0.025), rectangular(0.0, 1.0));
+  const auto result =
+      simulate({.samples = 200'000, .coverage = 0.99}, deviation, few_readings(50000623.0, 25.0, 18.0),
+               few_readings(215.0, 6.0, 24.0), few_readings(0.0, 4.0, 5.0), few_readings(0.0, 7.0, 8.0),
+               rectangular(11.5e-6, 2e-6), with_uncertainty(-0.1, 0.2), arcsine(0.0, 0.5), rectangular(1e-6, 0.1e-6),
+               rectangular(0.0, 1.0), rectangular(0.050, 0.025), rectangular(0.0, 1.0));
   const auto table_11 = about(kind::published, "JCGM 101:2008, 9.5, table 11 (read in a reproduction)");
   TW_CHECK(table_11, result.uncertainty, 36.0, tolerance{.absolute = 0.5});
   const auto recalled = about(kind::from_memory, "JCGM 101:2008, 9.5, table 11");
@@ -146,7 +147,8 @@ TEST_CASE("monte carlo: a logarithm, where the spread leans to a side") {
   // Table 9.2 of NPL DEM-ES-011, and its closed form: ln x with x rectangular between 0.1 and 1.1.
   const auto npl = about(kind::published, "NPL DEM-ES-011, 9.2 (read in a reproduction)");
   const auto exact = about(kind::identity, "moments of ln x in closed form");
-  const auto result = simulate({.samples = 400'000}, [](double x) { return std::log(x); }, rectangular(0.6, 0.5));
+  const auto result = simulate(
+      {.samples = 400'000}, [](double x) { return std::log(x); }, rectangular(0.6, 0.5));
   TW_CHECK(npl, result.value, -0.665, tolerance{.absolute = 2e-3});
   TW_CHECK(npl, result.uncertainty, 0.606, tolerance{.absolute = 2e-3});
   TW_CHECK(npl, result.shortest_low, -1.895, tolerance{.absolute = 5e-3});
@@ -167,8 +169,8 @@ TEST_CASE("monte carlo: correlations, normal and not") {
     TW_CHECK(copula, normal.uncertainty, std::sqrt(25.0 - 24.0 * r), tolerance{.absolute = 0.03});
     // Rectangular inputs show (6/pi) asin(r/2).
     const double shown = 6.0 / std::numbers::pi * std::asin(0.5 * r);
-    const auto flat = simulate(how, difference, rectangular(1.0, 3.0 * std::sqrt(3.0)),
-                               rectangular(2.0, 4.0 * std::sqrt(3.0)));
+    const auto flat =
+        simulate(how, difference, rectangular(1.0, 3.0 * std::sqrt(3.0)), rectangular(2.0, 4.0 * std::sqrt(3.0)));
     TW_CHECK(copula, flat.uncertainty, std::sqrt(25.0 - 24.0 * shown), tolerance{.absolute = 0.03});
     CHECK(std::fabs(shown - r) <= 0.04 * std::fabs(r) + 1e-15);
   }
@@ -184,14 +186,16 @@ TEST_CASE("monte carlo: the first order agrees where the function is straight") 
   const auto law = about(kind::identity, "law of propagation for a function that is nearly straight");
   TW_CHECK(law, drawn.value, first.value, within(litres(0.1)));
   TW_CHECK(law, drawn.uncertainty, first.uncertainty, relative(0.01));
-  for (std::size_t i = 0; i < 3; ++i) TW_CHECK(law, drawn.shares[i], first.inputs[i].share, tolerance{.absolute = 0.01});
+  for (std::size_t i = 0; i < 3; ++i)
+    TW_CHECK(law, drawn.shares[i], first.inputs[i].share, tolerance{.absolute = 0.01});
   const evidence band{"tankwright::numerics::as_estimate", kind::identity, "the same numbers"};
   TW_CHECK(band, as_estimate(drawn).low, drawn.low, tolerance{});
   TW_CHECK(band, as_estimate(drawn).high, drawn.high, tolerance{});
 }
 
 TEST_CASE("monte carlo: probabilities and quantiles of the results") {
-  const auto result = simulate({.samples = 100'000}, [](double x) { return x; }, rectangular(5.0, 5.0));
+  const auto result = simulate(
+      {.samples = 100'000}, [](double x) { return x; }, rectangular(5.0, 5.0));
   CHECK(std::fabs(result.probability_below(3.0) - 0.3) < 0.005);
   CHECK(result.probability_below(-1.0) == 0.0);
   CHECK(result.probability_below(11.0) == 1.0);
@@ -203,7 +207,8 @@ TEST_CASE("monte carlo: probabilities and quantiles of the results") {
 }
 
 TEST_CASE("monte carlo: the interval has the coverage it claims, by the count of 7.7") {
-  const auto result = simulate({.samples = 1000, .coverage = 0.9}, [](double x) { return x; }, with_uncertainty(0.0, 1.0));
+  const auto result = simulate(
+      {.samples = 1000, .coverage = 0.9}, [](double x) { return x; }, with_uncertainty(0.0, 1.0));
   // r = (M - q)/2 = 50 of the sorted results, counted from 1, and r + q.
   CHECK(result.low == result.results[49]);
   CHECK(result.high == result.results[949]);
@@ -212,8 +217,9 @@ TEST_CASE("monte carlo: the interval has the coverage it claims, by the count of
 
 TEST_CASE("monte carlo: reproducible by seed, also from several threads at once") {
   const auto run = [](std::uint64_t seed) {
-    return simulate({.samples = 20'000, .seed = seed}, [](double a, double b) { return a * b; },
-                    with_uncertainty(3.0, 0.1), rectangular(2.0, 0.3));
+    return simulate(
+        {.samples = 20'000, .seed = seed}, [](double a, double b) { return a * b; }, with_uncertainty(3.0, 0.1),
+        rectangular(2.0, 0.3));
   };
   const auto once = run(7);
   CHECK(run(7).results == once.results);
@@ -234,9 +240,10 @@ TEST_CASE("monte carlo: draws that the function refuses") {
     return x;
   };
   const auto x = with_uncertainty(1.0, 1.0);  // one in six is negative
-  CHECK_THROWS_WITH_AS((void)simulate({.samples = 1000}, not_below_zero, x), doctest::Contains("tankwright::test: x = -"),
-                       invalid_input);
-  CHECK_THROWS_AS((void)simulate({.samples = 1000, .refused_allowed = percent(10.0)}, not_below_zero, x), invalid_input);
+  CHECK_THROWS_WITH_AS((void)simulate({.samples = 1000}, not_below_zero, x),
+                       doctest::Contains("tankwright::test: x = -"), invalid_input);
+  CHECK_THROWS_AS((void)simulate({.samples = 1000, .refused_allowed = percent(10.0)}, not_below_zero, x),
+                  invalid_input);
   const auto result = simulate({.samples = 10'000, .refused_allowed = percent(20.0)}, not_below_zero, x);
   CHECK(result.refused + result.results.size() == 10'000);
   CHECK(result.refused > 1400);
@@ -247,12 +254,13 @@ TEST_CASE("monte carlo: draws that the function refuses") {
 TEST_CASE("monte carlo: bad input is refused by name") {
   const auto same = [](double x) { return x; };
   const auto one = with_uncertainty(1.0, 0.1);
-  CHECK_THROWS_WITH_AS((void)simulate({.samples = 0}, same, one), doctest::Contains("tankwright::numerics::simulate: samples = 0"),
-                       invalid_input);
+  CHECK_THROWS_WITH_AS((void)simulate({.samples = 0}, same, one),
+                       doctest::Contains("tankwright::numerics::simulate: samples = 0"), invalid_input);
   CHECK_THROWS_WITH_AS((void)simulate({.samples = 100, .coverage = 0.999}, same, one),
                        "tankwright::numerics::simulate: samples = 100 are too few for the coverage", invalid_input);
   CHECK_THROWS_AS((void)simulate({.coverage = 0.0}, same, one), invalid_input);
-  CHECK_THROWS_WITH_AS((void)simulate({.samples = 100}, [](double) { return std::nan(""); }, one),
+  CHECK_THROWS_WITH_AS((void)simulate(
+                           {.samples = 100}, [](double) { return std::nan(""); }, one),
                        doctest::Contains("result = nan"), invalid_input);
   const auto sum = [](double a, double b) { return a + b; };
   CHECK_THROWS_WITH_AS((void)simulate({.correlations = {{0, 1, 0.5}}}, sum, one, few_readings(1.0, 0.1, 4.0)),

@@ -48,15 +48,14 @@ TEST_CASE("normal: the tail against Boost.Math, and the printed table") {
     TW_CHECK(boost, normal_above(z), static_cast<double>(cdf(complement(law, static_cast<long double>(z)))),
              relative(1e-15 + 2e-16 * z * z));  // z / sqrt(2) is rounded
   }
-  const evidence table{"tankwright::numerics::normal_above", kind::published,
-                       "Abramowitz and Stegun 1964, table 26.1"};
+  const evidence table{"tankwright::numerics::normal_above", kind::published, "Abramowitz and Stegun 1964, table 26.1"};
   TW_CHECK(table, normal_above(1.0), 1.0 - 0.841344746068543, tolerance{.absolute = 5e-16});
   TW_CHECK(table, normal_above(2.0), 1.0 - 0.977249868051821, tolerance{.absolute = 5e-16});
 }
 
 TEST_CASE("normal: what is no probability and no number is refused") {
-  for (const double bad : {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(), 0.0, 1.0,
-                           -0.5, 1.5}) {
+  for (const double bad :
+       {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(), 0.0, 1.0, -0.5, 1.5}) {
     CHECK_THROWS_AS((void)normal_quantile(bad), invalid_input);
   }
   CHECK_THROWS_AS((void)normal_above(std::numeric_limits<double>::quiet_NaN()), invalid_input);

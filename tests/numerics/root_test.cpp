@@ -20,7 +20,8 @@ const evidence known{"tankwright::numerics::bracketed_root", kind::identity, "fu
 template <class F>
 int evaluations(F f, double a, double b, double root) {
   int count = 0;
-  const double x = numerics::bracketed_root(here, "x", [&](double at) { return ++count, f(at); }, a, b);
+  const double x = numerics::bracketed_root(
+      here, "x", [&](double at) { return ++count, f(at); }, a, b);
   TW_CHECK(known, x, root, relative(8.0 * eps));
   return count;
 }
@@ -47,17 +48,22 @@ TEST_CASE("root: flat, steep, odd and discontinuous functions") {
   const auto colebrook = [](double f) { return 1.0 / std::sqrt(f) + 2.0 * std::log10(2.51 / (1e5 * std::sqrt(f))); };
   CHECK(std::fabs(colebrook(numerics::bracketed_root(here, "f", colebrook, 1e-4, 1.0))) < 1e-13);
   // A root of ninth order is flat over a wide interval: the answer can only be as good as the function shows it.
-  const double flat = numerics::bracketed_root(here, "x", [](double x) { return std::pow(x - 1.0, 9); }, 0.0, 5.0);
+  const double flat = numerics::bracketed_root(
+      here, "x", [](double x) { return std::pow(x - 1.0, 9); }, 0.0, 5.0);
   CHECK(std::fabs(flat - 1.0) < 1e-14);
   // A jump through zero is found as if it were a root.
-  const double jump = numerics::bracketed_root(here, "x", [](double x) { return x < 0.7 ? -1.0 : 2.0; }, 0.0, 1.0);
+  const double jump = numerics::bracketed_root(
+      here, "x", [](double x) { return x < 0.7 ? -1.0 : 2.0; }, 0.0, 1.0);
   CHECK(std::fabs(jump - 0.7) <= 4.0 * eps);
 }
 
 TEST_CASE("root: an end of the bracket may be the root") {
-  CHECK(numerics::bracketed_root(here, "x", [](double x) { return x; }, 0.0, 1.0) == 0.0);
-  CHECK(numerics::bracketed_root(here, "x", [](double x) { return x - 1.0; }, 0.0, 1.0) == 1.0);
-  CHECK(numerics::bracketed_root(here, "x", [](double x) { return x * 0.0; }, 2.0, 3.0) == 2.0);
+  CHECK(numerics::bracketed_root(
+            here, "x", [](double x) { return x; }, 0.0, 1.0) == 0.0);
+  CHECK(numerics::bracketed_root(
+            here, "x", [](double x) { return x - 1.0; }, 0.0, 1.0) == 1.0);
+  CHECK(numerics::bracketed_root(
+            here, "x", [](double x) { return x * 0.0; }, 2.0, 3.0) == 2.0);
 }
 
 TEST_CASE("root: the tolerances are kept, and in long double too") {
@@ -66,15 +72,15 @@ TEST_CASE("root: the tolerances are kept, and in long double too") {
   const double rough = numerics::bracketed_root(here, "x", counted, -5.0, 5.0, {.absolute = 1e-2, .relative = 0.0});
   CHECK(std::fabs(rough - std::numbers::ln10) <= 2e-2);
   CHECK(count < 14);
-  const long double fine = numerics::bracketed_root(here, "x", [](long double x) { return x * x - 2.0L; }, 0.0L, 2.0L);
+  const long double fine = numerics::bracketed_root(
+      here, "x", [](long double x) { return x * x - 2.0L; }, 0.0L, 2.0L);
   CHECK(std::fabs(fine - std::numbers::sqrt2_v<long double>) < 1e-18L);
 }
 
 TEST_CASE("root: no change of sign, NaN, and the cap on iterations") {
   const auto squared = [](double x) { return x * x + 1.0; };
   CHECK_THROWS_WITH_AS((void)numerics::bracketed_root(here, "flow", squared, -1.0, 2.0),
-                       "tankwright::test: flow between -1 and 2 gives no change of sign",
-                       no_convergence);
+                       "tankwright::test: flow between -1 and 2 gives no change of sign", no_convergence);
   try {
     (void)numerics::bracketed_root(here, "flow", squared, 2.0, -1.0);
   } catch (const no_convergence& e) {
@@ -83,12 +89,18 @@ TEST_CASE("root: no change of sign, NaN, and the cap on iterations") {
     CHECK(e.details().high == 2.0);
   }
   constexpr double nan = std::numeric_limits<double>::quiet_NaN();
-  CHECK_THROWS_AS((void)numerics::bracketed_root(here, "x", [](double) { return nan; }, 0.0, 1.0), no_convergence);
-  CHECK_THROWS_AS((void)numerics::bracketed_root(here, "x", [](double x) { return x; }, nan, 1.0), no_convergence);
-  // NaN inside the bracket must not end as an answer.
-  CHECK_THROWS_AS((void)numerics::bracketed_root(here, "x", [](double x) { return x > 0.2 && x < 0.8 ? nan : x - 0.5; }, 0.0, 1.0),
+  CHECK_THROWS_AS((void)numerics::bracketed_root(
+                      here, "x", [](double) { return nan; }, 0.0, 1.0),
                   no_convergence);
-  CHECK_THROWS_WITH_AS((void)numerics::bracketed_root(here, "x", [](double x) { return std::exp(x) - 10.0; }, -5.0, 5.0,
-                                            numerics::root_options<double>{.iterations = 2}),
+  CHECK_THROWS_AS((void)numerics::bracketed_root(
+                      here, "x", [](double x) { return x; }, nan, 1.0),
+                  no_convergence);
+  // NaN inside the bracket must not end as an answer.
+  CHECK_THROWS_AS((void)numerics::bracketed_root(
+                      here, "x", [](double x) { return x > 0.2 && x < 0.8 ? nan : x - 0.5; }, 0.0, 1.0),
+                  no_convergence);
+  CHECK_THROWS_WITH_AS((void)numerics::bracketed_root(
+                           here, "x", [](double x) { return std::exp(x) - 10.0; }, -5.0, 5.0,
+                           numerics::root_options<double>{.iterations = 2}),
                        doctest::Contains("did not converge"), no_convergence);
 }

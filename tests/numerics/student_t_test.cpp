@@ -24,8 +24,8 @@ evidence boost_of(const char* name) {
 TEST_CASE("student t: tail, density and quantile against Boost.Math, few degrees of freedom and many") {
   const auto above = boost_of("student_t_above"), density = boost_of("student_t_density"),
              quantiles = boost_of("student_t_quantile");
-  for (const double nu : {1.0, 1.5, 2.0, 5.0, 10.0, 23.0, 200.0, 99.9, 100.1, 5000.0, 99999.9, 1e5, 1e6,
-                          1e9, 1e15, 1e40}) {
+  for (const double nu :
+       {1.0, 1.5, 2.0, 5.0, 10.0, 23.0, 200.0, 99.9, 100.1, 5000.0, 99999.9, 1e5, 1e6, 1e9, 1e15, 1e40}) {
     CAPTURE(nu);
     const boost::math::students_t_distribution<long double> t{nu};
     for (const double p : {1e-100, 1e-30, 1e-6, 0.02, 0.2, 0.49, 0.500001, 0.6, 0.75, 0.9, 0.95, 0.975, 0.99, 0.9999}) {

@@ -46,12 +46,10 @@ TEST_CASE("uncertainty: the end gauge, H.1 of the GUM") {
   TW_CHECK(h1, d.degrees_of_freedom, 25.6, tolerance{.absolute = 0.05});
 
   const auto length_of_gauge = [](double ls, double difference, double dalpha, double theta, double alpha,
-                                  double dtheta) {
-    return ls + difference - ls * (dalpha * theta + alpha * dtheta);
-  };
-  const auto l = propagate({.coverage = 0.99}, length_of_gauge, normal(50000623.0, 25.0, 18.0),
-                           normal(215.0, 9.7, 25.6), normal(0.0, 0.58e-6, 50.0), normal(-0.1, 0.41),
-                           normal(11.5e-6, 1.2e-6), normal(0.0, 0.029, 2.0));
+                                  double dtheta) { return ls + difference - ls * (dalpha * theta + alpha * dtheta); };
+  const auto l =
+      propagate({.coverage = 0.99}, length_of_gauge, normal(50000623.0, 25.0, 18.0), normal(215.0, 9.7, 25.6),
+                normal(0.0, 0.58e-6, 50.0), normal(-0.1, 0.41), normal(11.5e-6, 1.2e-6), normal(0.0, 0.029, 2.0));
   TW_CHECK(h1, l.value, 50000838.0, tolerance{.absolute = 0.5});
   TW_CHECK(h1, l.uncertainty, 32.0, tolerance{.absolute = 0.5});
   TW_CHECK(h1, l.inputs[0].uncertainty, 25.0, tolerance{.absolute = 0.5});
@@ -99,7 +97,8 @@ TEST_CASE("uncertainty: resistance and reactance, H.2 of the GUM, correlated") {
   const auto fr = [](double v, double i, double phi) { return v / i * std::cos(phi); };
   const auto fx = [](double v, double i, double phi) { return v / i * std::sin(phi); };
   const auto fz = [](double v, double i, double) { return v / i; };
-  const evidence table_h4{"tankwright::numerics::propagate", kind::from_memory, "JCGM 100:2008, table H.4, correlations"};
+  const evidence table_h4{"tankwright::numerics::propagate", kind::from_memory,
+                          "JCGM 100:2008, table H.4, correlations"};
   TW_CHECK(table_h4, between(fr, fx, r.uncertainty, x.uncertainty), -0.588, tolerance{.absolute = 5e-4});
   TW_CHECK(table_h4, between(fr, fz, r.uncertainty, z.uncertainty), -0.485, tolerance{.absolute = 5e-4});
   TW_CHECK(table_h4, between(fx, fz, x.uncertainty, z.uncertainty), 0.993, tolerance{.absolute = 5e-4});
@@ -144,8 +143,9 @@ TEST_CASE("uncertainty: slopes against analytic derivatives, from tiny to large 
 
 TEST_CASE("uncertainty: quantities go in and come out") {
   const auto box = [](length l, length w, length h) { return volume{l * w * h}; };
-  const auto result = propagate(box, rectangular(metres(2.4), millimetres(6.0)),
-                                rectangular(metres(0.9), millimetres(6.0)), to_the_nearest(metres(0.8), millimetres(10.0)));
+  const auto result =
+      propagate(box, rectangular(metres(2.4), millimetres(6.0)), rectangular(metres(0.9), millimetres(6.0)),
+                to_the_nearest(metres(0.8), millimetres(10.0)));
   static_assert(std::is_same_v<decltype(result.value), volume>);
   TW_CHECK(analytic, result.value, litres(1728.0), relative(1e-15));
   const double a = 0.006 / std::sqrt(3.0) / 2.4, b = 0.006 / std::sqrt(3.0) / 0.9, c = 0.01 / std::sqrt(12.0) / 0.8;
@@ -157,7 +157,8 @@ TEST_CASE("uncertainty: quantities go in and come out") {
   CHECK(result.coverage == 0.95);
 
   // A temperature is a point, its uncertainty a difference; a proportion and a salinity keep their types.
-  const auto warmer = propagate([](temperature t) { return t + kelvin_steps(1.0); }, with_uncertainty(celsius(25.0), kelvin_steps(0.2)));
+  const auto warmer = propagate([](temperature t) { return t + kelvin_steps(1.0); },
+                                with_uncertainty(celsius(25.0), kelvin_steps(0.2)));
   static_assert(std::is_same_v<decltype(warmer.uncertainty), temperature_difference>);
   CHECK(compare(warmer.uncertainty, kelvin_steps(0.2), relative(1e-10)).good);
   const auto half = propagate([](practical_salinity s) { return practical_salinity{0.5 * s.value()}; },
@@ -179,8 +180,8 @@ TEST_CASE("uncertainty: correlations") {
   const auto difference = [](double a, double b) { return a - b; };
   for (const double r : {-1.0, -0.5, 0.0, 0.5, 1.0}) {
     const propagation how{.correlations = {{0, 1, r}}};
-    TW_CHECK(analytic, propagate(how, sum, normal(1.0, 3.0), normal(2.0, 4.0)).uncertainty,
-             std::sqrt(25.0 + 24.0 * r), (tolerance{.absolute = 1e-7, .relative = 1e-11}));
+    TW_CHECK(analytic, propagate(how, sum, normal(1.0, 3.0), normal(2.0, 4.0)).uncertainty, std::sqrt(25.0 + 24.0 * r),
+             (tolerance{.absolute = 1e-7, .relative = 1e-11}));
     TW_CHECK(analytic, propagate(how, difference, normal(1.0, 3.0), normal(2.0, 4.0)).uncertainty,
              std::sqrt(25.0 - 24.0 * r), (tolerance{.absolute = 1e-7, .relative = 1e-11}));
   }
@@ -190,13 +191,18 @@ TEST_CASE("uncertainty: correlations") {
 }
 
 TEST_CASE("uncertainty: coverage factors against Boost.Math") {
-  const evidence boost{"tankwright::numerics::propagate", kind::library, "Boost.Math, Student's t and normal quantiles"};
+  const evidence boost{"tankwright::numerics::propagate", kind::library,
+                       "Boost.Math, Student's t and normal quantiles"};
   for (const double coverage : {0.5, 0.6827, 0.9, 0.95, 0.99}) {
     for (const double freedom : {1.0, 2.0, 5.5, 16.0, 100.0}) {
-      const double k = propagate({.coverage = coverage}, [](double x) { return x; }, normal(0.0, 1.0, freedom)).factor;
+      const double k = propagate(
+                           {.coverage = coverage}, [](double x) { return x; }, normal(0.0, 1.0, freedom))
+                           .factor;
       TW_CHECK(boost, k, quantile(boost::math::students_t{std::floor(freedom)}, 0.5 + 0.5 * coverage), relative(1e-11));
     }
-    const double k = propagate({.coverage = coverage}, [](double x) { return x; }, normal(0.0, 1.0)).factor;
+    const double k = propagate(
+                         {.coverage = coverage}, [](double x) { return x; }, normal(0.0, 1.0))
+                         .factor;
     TW_CHECK(boost, k, quantile(boost::math::normal{}, 0.5 + 0.5 * coverage), relative(1e-12));
   }
 }
@@ -240,18 +246,22 @@ TEST_CASE("uncertainty: bad input is refused by name") {
   refused({.correlations = {{0, 1, std::numeric_limits<double>::quiet_NaN()}}}, "correlation coefficient = nan");
   refused({.correlations = {{0, 2, 0.5}}}, "correlated input = 2 does not exist; there are 2 inputs, counted from 0");
   refused({.correlations = {{1, 1, 0.5}}}, "correlated input = 1 is named as both of a pair");
-  CHECK_THROWS_WITH_AS((void)propagate({.correlations = {{0, 1, 0.9}, {1, 2, 0.9}, {0, 2, -0.9}}},
-                                       [](double a, double b, double c) { return a + b + c; }, one, one, one),
+  CHECK_THROWS_WITH_AS((void)propagate(
+                           {.correlations = {{0, 1, 0.9}, {1, 2, 0.9}, {0, 2, -0.9}}},
+                           [](double a, double b, double c) { return a + b + c; }, one, one, one),
                        doctest::Contains("contradicts the other correlations"), invalid_input);
   CHECK_THROWS_WITH_AS((void)propagate([](double) { return std::nan(""); }, one),
-                       "tankwright::numerics::propagate: result = nan is not possible; expected a finite number", invalid_input);
+                       "tankwright::numerics::propagate: result = nan is not possible; expected a finite number",
+                       invalid_input);
   CHECK_THROWS_AS((void)propagate([](double x) { return x; }, normal(1.0, -0.1)), invalid_input);
   CHECK_THROWS_AS((void)propagate([](double x) { return x; }, normal(1.0, 0.1, 0.5)), invalid_input);
   // What the function itself refuses at the measured value comes through as it is.
-  CHECK_THROWS_WITH_AS((void)propagate([](double x) {
-                         core::check("tankwright::test", {"depth", "m", not_negative}, x);
-                         return x;
-                       }, normal(-1.0, 0.1)),
+  CHECK_THROWS_WITH_AS((void)propagate(
+                           [](double x) {
+                             core::check("tankwright::test", {"depth", "m", not_negative}, x);
+                             return x;
+                           },
+                           normal(-1.0, 0.1)),
                        doctest::Contains("tankwright::test: depth = -1 m"), invalid_input);
   // A function that has a value at one point only.
   CHECK_THROWS_AS((void)propagate([](double x) { return x == 1.0 ? 1.0 : std::nan(""); }, one), error);

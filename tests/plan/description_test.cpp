@@ -71,7 +71,8 @@ TEST_CASE("description: pipes, sheets and names of elements, as they were given"
   const auto given = [](const char* function) { return evidence{function, kind::wiring, "as given"}; };
   plan::build build = basin();
   const plan::return_pipe& pipe = build.plumbing->returns.front();
-  TW_CHECK(given("tankwright::plan::bore_of"), plan::bore_of(pipe.pipe.bore).diameter(), millimetres(57.0), relative(1e-14));
+  TW_CHECK(given("tankwright::plan::bore_of"), plan::bore_of(pipe.pipe.bore).diameter(), millimetres(57.0),
+           relative(1e-14));
   const auto run = plan::run_of(pipe.pipe, "x");
   TW_CHECK(given("tankwright::plan::run_of"), run.length, metres(1.6), relative(1e-14));
   TW_CHECK(given("tankwright::plan::run_of"), run.fittings.central.value(), 5.0, relative(1e-14));

@@ -10,7 +10,9 @@ using namespace tankwright::testing;
 
 namespace {
 
-evidence about(const char* function) { return {std::string{"tankwright::plan::"} + function, kind::identity, "by hand"}; }
+evidence about(const char* function) {
+  return {std::string{"tankwright::plan::"} + function, kind::identity, "by hand"};
+}
 
 plan::key_info length_key() { return {.name = "run", .means = "a run", .quantity = "length"}; }
 
@@ -34,7 +36,8 @@ TEST_CASE("a quantity with its unit and its doubt, there and back") {
   TW_CHECK(about("give_quantity"), v.doubt().half_width, 0.005, relative(1e-12));
   read("1 3/8 in");
   TW_CHECK(about("give_quantity"), v.get(), metres(1.375 * 0.0254), relative(1e-15));
-  for (const std::string_view wrong : {"", "35", "35 kg", "mm", "35 mm +/- -5 mm", "40 mm .. 30 mm", "35 mm 3", "nan"}) {
+  for (const std::string_view wrong :
+       {"", "35", "35 kg", "mm", "35 mm +/- -5 mm", "40 mm .. 30 mm", "35 mm 3", "nan"}) {
     CAPTURE(wrong);
     const plan::value<length> before = v;
     CHECK_THROWS_AS(read(wrong), text_error);
@@ -55,7 +58,8 @@ TEST_CASE("words: those of the list, and the nearest is said") {
   TW_HOLDS(about("give_word"), *w == side::right);
   TW_HOLDS(about("text_at"), plan::text_at(here) == "right");
   CHECK_THROWS_WITH_AS(plan::give_word(here, "rigth"),
-                       "\"rigth\" is not known here; did you mean \"right\"?; expected \"left\", \"right\"", text_error);
+                       "\"rigth\" is not known here; did you mean \"right\"?; expected \"left\", \"right\"",
+                       text_error);
   CHECK_THROWS_AS(plan::give_word(here, ""), text_error);
   CHECK_THROWS_AS(plan::give_word(here, "Right"), text_error);
   TW_HOLDS(about("give_word"), *w == side::right);

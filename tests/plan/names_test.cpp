@@ -8,7 +8,8 @@ using namespace tankwright;
 using namespace tankwright::testing;
 
 namespace {
-const evidence apart{"tankwright::plan::letters_apart", kind::identity, "the restricted edit distance, counted by hand"};
+const evidence apart{"tankwright::plan::letters_apart", kind::identity,
+                     "the restricted edit distance, counted by hand"};
 const evidence nearest{"tankwright::plan::nearest_name", kind::identity, "by hand"};
 }  // namespace
 
@@ -22,12 +23,12 @@ TEST_CASE("letters apart: added, dropped, changed, swapped") {
   is("width", "width", 0);
   is("", "", 0);
   is("", "abc", 3);
-  is("widht", "width", 1);    // swapped
-  is("widh", "width", 1);     // dropped
-  is("widths", "width", 1);   // added
-  is("wadth", "width", 1);    // changed
+  is("widht", "width", 1);   // swapped
+  is("widh", "width", 1);    // dropped
+  is("widths", "width", 1);  // added
+  is("wadth", "width", 1);   // changed
   is("kitten", "sitting", 3);
-  is("ca", "abc", 3);         // the restricted distance: no letter is touched twice
+  is("ca", "abc", 3);  // the restricted distance: no letter is touched twice
   const std::string long_word(1000, 'a');
   is(long_word, std::string(1000, 'b'), 64);  // the first 64 letters count: the work is bounded
 }
@@ -51,7 +52,7 @@ TEST_CASE("the nearest name, where one is near") {
   TW_HOLDS(nearest, near("widht") == "width");
   TW_HOLDS(nearest, near("heigth") == "height");
   TW_HOLDS(nearest, near("waterlevel") == "water_level");
-  TW_HOLDS(nearest, near("rim") == "");        // two of three letters differ
+  TW_HOLDS(nearest, near("rim") == "");  // two of three letters differ
   TW_HOLDS(nearest, near("rum") == "run");
   TW_HOLDS(nearest, near("something else") == "");
   TW_HOLDS(nearest, plan::nearest_name("width", {}).empty());

@@ -11,7 +11,9 @@ using namespace tankwright::testing;
 
 namespace {
 
-evidence about(const char* function) { return {std::string{"tankwright::plan::"} + function, kind::identity, "by hand"}; }
+evidence about(const char* function) {
+  return {std::string{"tankwright::plan::"} + function, kind::identity, "by hand"};
+}
 
 /// Two returns, one labelled.
 plan::build two_returns() {
@@ -55,8 +57,8 @@ TEST_CASE("a key is set from text and read back as it was written") {
   TW_HOLDS(about("get"), plan::get(build, "plumbing.pump.flows") == "0 L/h, 1500 L/h, 2000 L/h");
   TW_CHECK(about("get_si"), plan::get_si(build, "life.room.run"), 2.0, relative(1e-15));
   TW_CHECK(about("get_si"), plan::get_si(build, "life.arrivals.temperature"), 295.65, relative(1e-15));
-  TW_HOLDS(about("get_si"), std::isnan(plan::get_si(build, "life.room.width")));                 // nobody said
-  TW_CHECK(about("get_si"), plan::get_si(build, "life.arrivals.step"), 0.25, relative(1e-15));   // taken by default
+  TW_HOLDS(about("get_si"), std::isnan(plan::get_si(build, "life.room.width")));                // nobody said
+  TW_CHECK(about("get_si"), plan::get_si(build, "life.arrivals.step"), 0.25, relative(1e-15));  // taken by default
   TW_HOLDS(about("get"), plan::get(build, "life.arrivals.step").empty());
 }
 
@@ -67,8 +69,8 @@ TEST_CASE("a search moves the number, and unit and doubt stay") {
   TW_HOLDS(about("set_si"), plan::get(build, "life.room.run") == "150 cm +/- 2 cm");
   plan::set(build, "life.room.run", metres(3.0));
   TW_CHECK(about("set_si"), plan::get_si(build, "life.room.run"), 3.0, relative(1e-15));
-  CHECK_THROWS_WITH_AS(plan::set(build, "life.room.run", litres(3.0)),
-                       "life.room.run: holds a length, not a volume", invalid_input);
+  CHECK_THROWS_WITH_AS(plan::set(build, "life.room.run", litres(3.0)), "life.room.run: holds a length, not a volume",
+                       invalid_input);
   CHECK_THROWS_AS(plan::set_si(build, "life.forecast", 1.0), invalid_input);
   CHECK_THROWS_AS(plan::set_si(build, "life.food", 1.0), invalid_input);
   CHECK_THROWS_AS((void)plan::get_si(build, "life.forecast"), invalid_input);

@@ -71,25 +71,28 @@ TEST_CASE("reading: each of the five ways reaches the engines as it was given") 
   const auto input_of = [](key_texts keys) { return plan::inputs_of(*with(keys).water->now); };
   TW_CHECK(to_inputs, std::get<practical_salinity>(input_of({{"water.now.practical_salinity", "34.5"}})).value(), 34.5,
            relative(1e-15));
-  const auto hydrometer = std::get<water::hydrometer_observation>(
-      input_of({{"water.now.hydrometer", "1.0245"}, {"water.now.temperature", "26 °C"}, {"water.now.scale", "60F/60F"},
-                {"water.now.body", "plastic"}, {"water.now.division", "0.0005"}}));
+  const auto hydrometer = std::get<water::hydrometer_observation>(input_of({{"water.now.hydrometer", "1.0245"},
+                                                                            {"water.now.temperature", "26 °C"},
+                                                                            {"water.now.scale", "60F/60F"},
+                                                                            {"water.now.body", "plastic"},
+                                                                            {"water.now.division", "0.0005"}}));
   TW_CHECK(to_inputs, hydrometer.reading.get(), 1.0245, relative(1e-15));
   TW_CHECK(to_inputs, in_celsius(hydrometer.water), 26.0, within(1e-12));
   CHECK(hydrometer.instrument.body.name == water::hydrometer_plastic.name);
   CHECK(hydrometer.instrument.division == 0.0005);
-  const auto refractometer = std::get<water::refractometer_observation>(
-      input_of({{"water.now.refractometer", "35"}, {"water.now.temperature", "20 °C"}, {"water.now.scale", "seawater"},
-                {"water.now.compensation", "none"}}));
+  const auto refractometer = std::get<water::refractometer_observation>(input_of({{"water.now.refractometer", "35"},
+                                                                                  {"water.now.temperature", "20 °C"},
+                                                                                  {"water.now.scale", "seawater"},
+                                                                                  {"water.now.compensation", "none"}}));
   CHECK(refractometer.instrument.scale.get() == water::refractometer_scale::seawater);
   CHECK(refractometer.instrument.compensation.get() == water::temperature_compensation::none);
   CHECK(refractometer.instrument.division == 1.0);
   const auto probe = std::get<plan::probe_observation>(
       input_of({{"water.now.conductivity", "53 mS/cm"}, {"water.now.temperature", "25 °C"}}));
   TW_CHECK(to_inputs, in_millisiemens_per_centimetre(probe.shown), 53.0, relative(1e-14));
-  const auto meter = std::get<water::compensated_reading>(
-      input_of({{"water.now.compensated_conductivity", "53 mS/cm"}, {"water.now.temperature", "20 °C"},
-                {"water.now.coefficient", "2 %/K"}}));
+  const auto meter = std::get<water::compensated_reading>(input_of({{"water.now.compensated_conductivity", "53 mS/cm"},
+                                                                    {"water.now.temperature", "20 °C"},
+                                                                    {"water.now.coefficient", "2 %/K"}}));
   TW_CHECK(to_inputs, in_percent_per_kelvin(meter.coefficient), 2.0, relative(1e-14));
 }
 
@@ -98,10 +101,11 @@ TEST_CASE("reading: a salinity is known, or read through its instrument with its
   TW_CHECK(of_reading, known.low.value(), 35.0, relative(1e-15));
   TW_CHECK(of_reading, known.high.value(), 35.0, relative(1e-15));
   // PSS-78 by definition: 42.914 mS/cm at 15 degC (IPTS-68) is practical salinity 35.
-  const auto probe = plan::salinity_of(plan::probe_observation{.shown = millisiemens_per_centimetre(42.914),
-                                                              .water = celsius(15.0 / 1.00024)});
-  TW_CHECK((evidence{"tankwright::plan::salinity_of", kind::published, "PSS-78, UNESCO 1981: C(35,15,0) = 42.914 mS/cm"}),
-           probe.central.value(), 35.0, within(1e-4));
+  const auto probe = plan::salinity_of(
+      plan::probe_observation{.shown = millisiemens_per_centimetre(42.914), .water = celsius(15.0 / 1.00024)});
+  TW_CHECK(
+      (evidence{"tankwright::plan::salinity_of", kind::published, "PSS-78, UNESCO 1981: C(35,15,0) = 42.914 mS/cm"}),
+      probe.central.value(), 35.0, within(1e-4));
   TW_CHECK(of_reading, probe.high.value() - probe.central.value(), plan::probe_uncertainty, within(1e-12));
   CHECK_THROWS_AS((void)plan::salinity_of(practical_salinity{50.0}), out_of_range);
   CHECK_THROWS_AS((void)plan::salinity_of(practical_salinity{-1.0}), invalid_input);

@@ -14,7 +14,8 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence found{"tankwright::plan::validate", kind::identity, "the limits of the descriptions, a step to each side"};
+const evidence found{"tankwright::plan::validate", kind::identity,
+                     "the limits of the descriptions, a step to each side"};
 const evidence listed{"tankwright::plan::all_keys", kind::identity, "each key can be set where the list says it is"};
 
 bool is_number(const plan::key_row& row) {
@@ -180,7 +181,8 @@ TEST_CASE("validate: a doubt is a number from 0 on, a word is one of its list, a
   TW_HOLDS(found, reasons(build) == "life.surface[1]: needs one of area, volume, bed\n");
   build.life->surface[0].area = square_metres(2.0);
   build.life->surface[0].bed = square_metres(2.0);
-  TW_HOLDS(found, reasons(build).starts_with("life.surface[1].bed: is given beside area; give one of them, not both\n"));
+  TW_HOLDS(found,
+           reasons(build).starts_with("life.surface[1].bed: is given beside area; give one of them, not both\n"));
   build.life->surface[0].bed.clear();
   TW_HOLDS(found, reasons(build).empty());
   build.units.give(7);

@@ -21,15 +21,19 @@ plan::build read_by_hydrometer() {
 
 plan::build read_by_refractometer() {
   plan::build build = some_water();
-  give(build, {{"water.now.refractometer", "35"}, {"water.now.temperature", "20 °C"}, {"water.now.scale", "seawater"},
+  give(build, {{"water.now.refractometer", "35"},
+               {"water.now.temperature", "20 °C"},
+               {"water.now.scale", "seawater"},
                {"water.now.compensation", "automatic"}});
   return build;
 }
 
 plan::build with_trial() {
   plan::build build = some_water();
-  give(build, {{"water.trial_batch.mix", "420 g"}, {"water.trial_batch.fresh_water", "10 kg"},
-               {"water.trial_batch.reached", "34.8"}, {"water.trial_batch.reading_error", "0.5"}});
+  give(build, {{"water.trial_batch.mix", "420 g"},
+               {"water.trial_batch.fresh_water", "10 kg"},
+               {"water.trial_batch.reached", "34.8"},
+               {"water.trial_batch.reading_error", "0.5"}});
   return build;
 }
 
@@ -42,7 +46,8 @@ TEST_CASE("water rules: sound plans pass") {
   accepted(with_trial(), {});
   accepted(some_water(), {{"water.now.practical_salinity", "34"}, {"water.older_tank.practical_salinity", "35"}});
   accepted(some_water(), {{"water.now.conductivity", "50 mS/cm"}, {"water.now.temperature", "24 °C"}});
-  accepted(some_water(), {{"water.now.compensated_conductivity", "50 mS/cm"}, {"water.now.temperature", "24 °C"},
+  accepted(some_water(), {{"water.now.compensated_conductivity", "50 mS/cm"},
+                          {"water.now.temperature", "24 °C"},
                           {"water.now.coefficient", "2 %/K"}});
 }
 
@@ -54,7 +59,8 @@ TEST_CASE("water rules: a specific gravity is not a salinity") {
   accepted(some_water(), {{"water.target", "0.98"}});
   accepted(some_water(), {{"water.target", "1.11"}});
   refused(some_water(), {{"water.now.practical_salinity", "1.025"}}, "water.now.practical_salinity", says);
-  refused(some_water(), {{"water.older_tank.practical_salinity", "1.025"}}, "water.older_tank.practical_salinity", says);
+  refused(some_water(), {{"water.older_tank.practical_salinity", "1.025"}}, "water.older_tank.practical_salinity",
+          says);
   refused(with_trial(), {{"water.trial_batch.reached", "1.025"}}, "water.trial_batch.reached", says);
   refused(read_by_refractometer(), {{"water.now.refractometer", "1.025"}}, "water.now.refractometer",
           "1.025 is a specific gravity; give the parts per thousand");
@@ -97,8 +103,8 @@ TEST_CASE("water rules: each reading has what its instrument needs, and no more"
           "water.now.conductivity");
   refused(some_water(), {{"water.now.practical_salinity", "35"}, {"water.now.temperature", "24 °C"}},
           "water.now.temperature", "says nothing of a reading by practical_salinity", "water.now.practical_salinity");
-  refused(some_water(), {{"water.now.practical_salinity", "35"}, {"water.now.hydrometer", "1.02"}}, "water.now.hydrometer",
-          "give one of them, not both", "water.now.practical_salinity");
+  refused(some_water(), {{"water.now.practical_salinity", "35"}, {"water.now.hydrometer", "1.02"}},
+          "water.now.hydrometer", "give one of them, not both", "water.now.practical_salinity");
   refused(some_water(), {{"water.now.note", "soon"}}, "water.now", "needs one of practical_salinity, hydrometer");
 }
 
@@ -125,8 +131,9 @@ TEST_CASE("water rules: volume, ice, targets, ammonia") {
   refused(some_water(), {{"water.target", "34"}, {"water.older_tank.practical_salinity", "35"}}, "water.older_tank",
           "give one of them, not both", "water.target");
   refused(some_water(), {{"water.ammonia", "0.1 mg/L"}}, "water.ph", "is missing");
-  refused(some_water(), {{"water.ammonia", "0.1 mg/L"}, {"water.ammonium", "0.1 mg/L"}, {"water.ph", "8.1"},
-                         {"water.ph_scale", "nbs"}},
-          "water.ammonium", "give one of them, not both", "water.ammonia");
+  refused(
+      some_water(),
+      {{"water.ammonia", "0.1 mg/L"}, {"water.ammonium", "0.1 mg/L"}, {"water.ph", "8.1"}, {"water.ph_scale", "nbs"}},
+      "water.ammonium", "give one of them, not both", "water.ammonia");
   refused(some_water(), {{"water.ph", "8.1"}}, "water.ph", "needs ph_scale beside it");
 }

@@ -177,8 +177,8 @@ TEST_CASE("emptying: two tanks, inflow and a fall to nothing") {
   const double steady = tp::steady_level(tank).value(), k = hole.value().value() * std::sqrt(19.6133);
   for (const double from : {0.05, 0.8}) {
     const double to = 0.9 * steady + 0.1 * from;
-    const double sum = tankwright::numerics::integral([&](double u) { return 1.3 * 2.0 * u / (tank.inflow->value() - k * u); },
-                                            std::sqrt(from), std::sqrt(to), 64);
+    const double sum = tankwright::numerics::integral(
+        [&](double u) { return 1.3 * 2.0 * u / (tank.inflow->value() - k * u); }, std::sqrt(from), std::sqrt(to), 64);
     TW_CHECK(both, tp::level_change_time(tank, {metres(from), metres(to)}), seconds(sum), relative(1e-12));
   }
 }
@@ -204,7 +204,7 @@ TEST_CASE("emptying: over an edge") {
   const evidence plain{"tankwright::plumbing::plain_weir_tail_time", kind::identity, "quadrature of A/Q"};
   const double c = 2.0 / 3.0 * std::sqrt(19.6133) * 0.62;
   const double sum = tankwright::numerics::integral([&](double w) { return 2.0 * 2.16 / (c * 0.4) + 0.0 * w; },
-                                          1.0 / std::sqrt(0.02), 1.0 / std::sqrt(0.001), 4);
+                                                    1.0 / std::sqrt(0.02), 1.0 / std::sqrt(0.001), 4);
   TW_CHECK(plain,
            tp::plain_weir_tail_time({.plan = square_metres(2.16),
                                      .width = metres(0.4),
@@ -213,7 +213,8 @@ TEST_CASE("emptying: over an edge") {
            seconds(sum), relative(1e-13));
   const evidence notch{"tankwright::plumbing::v_notch_tail_time", kind::identity, "quadrature of A/Q"};
   const double k = 8.0 / 15.0 * 0.6 * std::sqrt(19.6133);  // 90 degrees: tan 45 = 1
-  const double slow = tankwright::numerics::integral([&](double h) { return 2.16 / (k * std::pow(h, 2.5)); }, 0.01, 0.03, 64);
+  const double slow =
+      tankwright::numerics::integral([&](double h) { return 2.16 / (k * std::pow(h, 2.5)); }, 0.01, 0.03, 64);
   TW_CHECK(notch,
            tp::v_notch_tail_time({.plan = square_metres(2.16),
                                   .opening = degrees(90.0),
@@ -236,8 +237,8 @@ TEST_CASE("emptying: over an edge") {
   const evidence wall{"tankwright::plumbing::edge_tail_time", kind::property, "finer quadrature"};
   const tp::full_width_edge over{.width = metres(0.4), .crest_height = metres(0.5)};
   const auto area_over_flow = [&](double h) { return 2.16 / tp::rehbock_weir(over, metres(h), extrapolate).value(); };
-  const double fine =
-      tankwright::numerics::integral(area_over_flow, 0.001, 0.005, 200) + tankwright::numerics::integral(area_over_flow, 0.005, 0.02, 200);
+  const double fine = tankwright::numerics::integral(area_over_flow, 0.001, 0.005, 200) +
+                      tankwright::numerics::integral(area_over_flow, 0.005, 0.02, 200);
   TW_CHECK(wall, tp::edge_tail_time({.plan = square_metres(2.16), .edge = over, .from = millimetres(20.0)}),
            seconds(fine), relative(1e-5));
 }
@@ -251,10 +252,10 @@ TEST_CASE("emptying: what cannot be is refused by name") {
   CHECK_THROWS_WITH_AS(empty(tp::bowl{metres(0.4)}, metres(0.9), metres(0.0))(),
                        "tankwright::plumbing::emptying_time: from = 0.9 m stands above the vessel, 0.8 m",
                        invalid_input);
-  CHECK_THROWS_WITH_AS(
-      empty(square_metres(0.0), metres(0.9), metres(0.0))(),
-      "tankwright::plumbing::emptying_time: vessel: plan area = 0 m2 is not possible; expected more than 0 and at most 1000000 m2",
-      invalid_input);
+  CHECK_THROWS_WITH_AS(empty(square_metres(0.0), metres(0.9), metres(0.0))(),
+                       "tankwright::plumbing::emptying_time: vessel: plan area = 0 m2 is not possible; expected more "
+                       "than 0 and at most 1000000 m2",
+                       invalid_input);
   CHECK_THROWS_WITH_AS(
       empty(tp::plan_profile{{metres(0.1), square_metres(1.0)}}, metres(0.9), metres(0.0))(),
       "tankwright::plumbing::emptying_time: vessel has a plan profile that does not start at the floor", invalid_input);

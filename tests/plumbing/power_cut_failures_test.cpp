@@ -77,7 +77,8 @@ TEST_CASE("power cut failures: each judged in itself") {
   TW_CHECK(of_valves, valves[1].margin.central, millimetres(100.0), within(millimetres(1e-6)));
   // Leaking ends as failing does; holding keeps all that is below the edge.
   TW_CHECK(by_hand, find(all, failure::check_valve_leaks).margin.central, millimetres(84.0), within(millimetres(1e-6)));
-  TW_CHECK(by_hand, find(all, failure::check_valve_holds).margin.central, millimetres(100.0), within(millimetres(1e-6)));
+  TW_CHECK(by_hand, find(all, failure::check_valve_holds).margin.central, millimetres(100.0),
+           within(millimetres(1e-6)));
   // 30 L of top-off are 60 mm of sump.
   TW_CHECK(by_hand, find(all, failure::top_off_stuck).margin.central, millimetres(24.0), within(millimetres(1e-5)));
   for (const auto& c : all) CHECK((c.margin.low <= c.margin.central && c.margin.central <= c.margin.high));

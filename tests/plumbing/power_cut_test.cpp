@@ -104,7 +104,8 @@ TEST_CASE("power cut: one chamber by hand") {
   const auto sharp_system = sharp(display(), one_chamber(), returns());
   TW_CHECK(by_hand, *tp::highest_safe_running_level(sharp_system), millimetres(250.0 + 63.402655 - 2.0 * worse),
            within(millimetres(1e-6)));
-  TW_CHECK(by_hand, *tp::deepest_safe_outlet(sharp_system), millimetres(10.0 + 31.701328 - worse), within(millimetres(1e-6)));
+  TW_CHECK(by_hand, *tp::deepest_safe_outlet(sharp_system), millimetres(10.0 + 31.701328 - worse),
+           within(millimetres(1e-6)));
 }
 
 TEST_CASE("power cut: three chambers by hand") {
@@ -126,7 +127,8 @@ TEST_CASE("power cut: three chambers by hand") {
   CHECK(cut.worst.chamber == "drains");
   auto dry_drain = sharp(display(), three_chambers(0.05), returns());
   dry_drain.display.drains.clear();
-  TW_CHECK(by_hand, tp::power_cut(dry_drain).margin.central, millimetres(400.0 - 316.359150), within(millimetres(1e-6)));
+  TW_CHECK(by_hand, tp::power_cut(dry_drain).margin.central, millimetres(400.0 - 316.359150),
+           within(millimetres(1e-6)));
 
   // From 150 mm all three make one: (131.548551 + 43.298672) L over 0.55 m2.
   const auto more = tp::power_cut(sharp(display(), three_chambers(0.15), returns()));
@@ -141,11 +143,10 @@ TEST_CASE("power cut: what the trade knows") {
                       "1 1/4 in off the display are 2 1/2 in in a sump of half its plan"};
   const double flow = 100.0 * std::pow(31.75, 1.5) / 7500.0;  // L/s over the standpipe of 100 mm at 1 1/4 in
   tp::display_tank bare{.surface = square_metres(1.0), .edge = display().edge};
-  std::vector<tp::return_line> above{
-      {.label = "return A",
-       .flow = litres_per_second(flow),
-       .outlet_below_edge = millimetres(-5.0),
-       .pipe = fitting("return A")}};
+  std::vector<tp::return_line> above{{.label = "return A",
+                                      .flow = litres_per_second(flow),
+                                      .outlet_below_edge = millimetres(-5.0),
+                                      .pipe = fitting("return A")}};
   const auto cut = tp::power_cut(sharp(bare, one_chamber(0.5, 0.4 - 0.0635), above));
   TW_CHECK(half, cut.head_over_edge.central, inches(1.25), relative(1e-12));
   TW_CHECK(half, cut.settled[0].level.central - cut.running[0].level.central, inches(2.5), relative(1e-12));
@@ -294,23 +295,23 @@ TEST_CASE("power cut: random systems keep their water and their bands in order")
 TEST_CASE("power cut: the margin is that of the worst moment, not of the rest") {
   // Two drain pipes let their water go with the first fall of the display, into a small first chamber.
   const evidence equations{"tankwright::plumbing::power_cut", kind::identity, "the same equations by Euler's method"};
-  auto in = sharp({.surface = square_metres(1.0),
-                   .edge = tp::full_width_edge{.width = metres(0.5), .crest_height = metres(0.5)},
-                   .drains = {pipe("drain 1", 52.0, 2.2), pipe("drain 2", 52.0, 2.2)}},
-                  {.rim = metres(0.339),
-                   .running_level = metres(0.12),
-                   .chambers = {{.label = "drains", .plan = square_metres(0.10)},
-                                {.label = "skimmer", .plan = square_metres(0.20)},
-                                {.label = "pump", .plan = square_metres(0.40)}},
-                   .baffles = {{.crest = metres(0.30), .width = metres(0.25)},
-                               {.crest = metres(0.25), .width = metres(0.40)}}},
-                  {{.label = "return",
-                    .flow = litres_per_hour(8000.0),
-                    .outlet_below_edge = millimetres(30.0),
-                    .pipe = tp::pipe_run{.label = "return",
-                                         .bore = tp::pipe_bore{millimetres(34.0)},
-                                         .length = metres(2.0),
-                                         .fittings = tp::known_loss(4.0)}}});
+  auto in = sharp(
+      {.surface = square_metres(1.0),
+       .edge = tp::full_width_edge{.width = metres(0.5), .crest_height = metres(0.5)},
+       .drains = {pipe("drain 1", 52.0, 2.2), pipe("drain 2", 52.0, 2.2)}},
+      {.rim = metres(0.339),
+       .running_level = metres(0.12),
+       .chambers = {{.label = "drains", .plan = square_metres(0.10)},
+                    {.label = "skimmer", .plan = square_metres(0.20)},
+                    {.label = "pump", .plan = square_metres(0.40)}},
+       .baffles = {{.crest = metres(0.30), .width = metres(0.25)}, {.crest = metres(0.25), .width = metres(0.40)}}},
+      {{.label = "return",
+        .flow = litres_per_hour(8000.0),
+        .outlet_below_edge = millimetres(30.0),
+        .pipe = tp::pipe_run{.label = "return",
+                             .bore = tp::pipe_bore{millimetres(34.0)},
+                             .length = metres(2.0),
+                             .fittings = tp::known_loss(4.0)}}});
   plain_system s;
   s.flow = 8.0 / 3600.0;
   s.drain_contents = 2.0 * plain::contents({0.052, 2.2, 0.0});
@@ -348,25 +349,25 @@ TEST_CASE("power cut: a gap into a small pump chamber needs head") {
   // 4.8 L/s under a gap of 21 mm: (0.0048 / (0.61 x 0.21 x 0.021))^2 / 2g = 0.163 m for 210 mm of width, and 60 mm for
   // 350 mm. The back-siphon has to pass it the other way.
   const evidence orifice{"tankwright::plumbing::power_cut", kind::identity, "orifice formula by hand"};
-  auto in = sharp({.surface = square_metres(2.0),
-                   .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
-                  {.rim = metres(0.45),
-                   .running_level = metres(0.20),
-                   .chambers = {{.label = "drains", .plan = square_metres(0.60)},
-                                {.label = "pump", .plan = square_metres(0.03)}},
-                   .baffles = {{.crest = metres(0.44), .width = metres(0.35), .gap = metres(0.021)}}},
-                  {{.label = "return",
-                    .flow = litres_per_hour(9000.0),
-                    .outlet_below_edge = millimetres(50.0),
-                    .pipe = tp::pipe_run{.label = "return",
-                                         .bore = tp::pipe_bore{millimetres(50.0)},
-                                         .length = metres(2.0),
-                                         .fittings = tp::known_loss(1.3)}}});
+  auto in = sharp(
+      {.surface = square_metres(2.0), .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
+      {.rim = metres(0.45),
+       .running_level = metres(0.20),
+       .chambers = {{.label = "drains", .plan = square_metres(0.60)}, {.label = "pump", .plan = square_metres(0.03)}},
+       .baffles = {{.crest = metres(0.44), .width = metres(0.35), .gap = metres(0.021)}}},
+      {{.label = "return",
+        .flow = litres_per_hour(9000.0),
+        .outlet_below_edge = millimetres(50.0),
+        .pipe = tp::pipe_run{.label = "return",
+                             .bore = tp::pipe_bore{millimetres(50.0)},
+                             .length = metres(2.0),
+                             .fittings = tp::known_loss(1.3)}}});
   const auto cut = tp::power_cut(in);
   const auto one_level = in.sump.rim.get() - cut.settled[1].level.central;
   CHECK(cut.worst.chamber == "pump");
   CHECK(cut.margin.central < one_level - millimetres(25.0));
-  const double flow = 0.25 * plain::pi * 0.05 * 0.05 * std::sqrt(2.0 * plain::g * 1.3 / 3.1);  // about 4.8 L/s, without wall
+  const double flow =
+      0.25 * plain::pi * 0.05 * 0.05 * std::sqrt(2.0 * plain::g * 1.3 / 3.1);  // about 4.8 L/s, without wall
   const double head = std::pow(flow / (0.61 * 0.35 * 0.021), 2.0) / (2.0 * plain::g);
   TW_HOLDS(orifice, cut.margin.central > one_level - metres(head));
 }
@@ -451,8 +452,8 @@ TEST_CASE("power cut: nothing jumps when an input moves by a millionth") {
 
 TEST_CASE("power cut: sizes that nothing has are refused, NaN everywhere") {
   const auto good = sharp(display(), three_chambers(0.15), returns());
-  for (const double bad : {1e100, -1.0, std::numeric_limits<double>::quiet_NaN(),
-                           std::numeric_limits<double>::infinity()}) {
+  for (const double bad :
+       {1e100, -1.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
     CAPTURE(bad);
     const auto refused = [&](auto change) {
       auto in = good;

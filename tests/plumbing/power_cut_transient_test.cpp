@@ -67,8 +67,7 @@ TEST_CASE("transient: the display falls over its edge as the closed form says") 
   // first.
   auto in = lagoon();
   in.system.display = {.surface = square_metres(1.0), .edge = tp::standpipe{tp::pipe_bore{millimetres(100.0)}}};
-  in.system.returns = {
-      {.label = "return A", .flow = litres_per_hour(6000.0), .outlet_below_edge = millimetres(-30.0)}};
+  in.system.returns = {{.label = "return A", .flow = litres_per_hour(6000.0), .outlet_below_edge = millimetres(-30.0)}};
   const auto history = tp::power_cut_transient(in);
   const double c = 100.0 * std::pow(1000.0, 1.5) / 7500.0 * 1e-3;
   REQUIRE(history.time.size() == 121);
@@ -183,9 +182,8 @@ TEST_CASE("transient: above the rim water leaves, and holds no siphon back") {
   const evidence flood{"tankwright::plumbing::power_cut_transient", kind::identity, "volumes by hand, closed form"};
   auto in = lagoon();
   in.system.display = {.surface = square_metres(2.0), .edge = in.system.display.edge};
-  in.system.sump = {.rim = metres(0.3),
-                    .running_level = metres(0.2),
-                    .chambers = {{.label = "sump", .plan = square_metres(0.25)}}};
+  in.system.sump = {
+      .rim = metres(0.3), .running_level = metres(0.2), .chambers = {{.label = "sump", .plan = square_metres(0.25)}}};
   in.system.returns = {{.label = "return A",
                         .flow = litres_per_hour(0.0),
                         .outlet_below_edge = millimetres(100.0),

@@ -67,16 +67,18 @@ TEST_CASE("submerged jet: order and edges") {
              static_cast<double>(twp::kernel::threshold_of_motion<long double>(d_star)), relative(1e-14));
   }
   check_edges(twp::jet_bore_limits, [](double d, range_policy) {
-    return twp::jet_reaches({.bore = twp::pipe_bore{metres(d)}, .flow = litres_per_hour(100.0)}, metres_per_second(0.1));
+    return twp::jet_reaches({.bore = twp::pipe_bore{metres(d)}, .flow = litres_per_hour(100.0)},
+                            metres_per_second(0.1));
   });
   check_edges(twp::jet_flow_limits, [](double q, range_policy) {
     return twp::jet_speed_at({.bore = twp::pipe_bore{metres(0.02)}, .flow = flow_rate::from_value(q)}, metres(1.0));
   });
   check_edges(twp::jet_distance_limits, [](double x, range_policy) { return twp::jet_speed_at(jet(), metres(x)); });
-  check_edges(twp::jet_speed_limits, [](double u, range_policy) {
-    return twp::jet_reaches(jet(), metres_per_second(u));
-  });
-  check_edges(twp::grain_size_limits, [&](double d, range_policy) { return twp::speed_that_moves({.size = metres(d)}, sea); });
-  CHECK_THROWS_AS((void)twp::speed_that_moves({.size = metres(0.001), .density = kilograms_per_cubic_metre(1000.0)}, sea),
-                  invalid_input);
+  check_edges(twp::jet_speed_limits,
+              [](double u, range_policy) { return twp::jet_reaches(jet(), metres_per_second(u)); });
+  check_edges(twp::grain_size_limits,
+              [&](double d, range_policy) { return twp::speed_that_moves({.size = metres(d)}, sea); });
+  CHECK_THROWS_AS(
+      (void)twp::speed_that_moves({.size = metres(0.001), .density = kilograms_per_cubic_metre(1000.0)}, sea),
+      invalid_input);
 }

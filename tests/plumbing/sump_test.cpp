@@ -268,7 +268,8 @@ TEST_CASE("sump: chambers before the drains carry nothing") {
   const auto all = tp::running_levels(s, litres_per_second(2.0));
   const auto second = tp::running_levels(s, litres_per_second(2.0), 1);
   CHECK(all.chambers[0].level.central > metres(0.30));
-  TW_CHECK(unused, second.chambers[0].level.central, metres(0.30), tolerance{});  // full to its crest, and no head over it
+  TW_CHECK(unused, second.chambers[0].level.central, metres(0.30),
+           tolerance{});  // full to its crest, and no head over it
   TW_CHECK(unused, second.chambers[1].level.central, all.chambers[1].level.central, tolerance{});
   // Joined by a gap it stands with the next, and where the next stands above the crest too.
   s.baffles[0].gap = metres(0.02);

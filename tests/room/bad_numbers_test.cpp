@@ -32,8 +32,8 @@ void with_bad_air(std::string_view what, Call call) {
     return call(twr::air{.temperature = celsius(22.0), .humidity = humid(x)}, p);
   });
   refuses_bad_numbers("pressure", [&](double x, policy p) {
-    return call(twr::air{.temperature = celsius(22.0), .humidity = humid(0.5), .pressure = absolute_pressure{pascals(x)}},
-                p);
+    return call(
+        twr::air{.temperature = celsius(22.0), .humidity = humid(0.5), .pressure = absolute_pressure{pascals(x)}}, p);
   });
 }
 
@@ -47,18 +47,16 @@ void with_bad_surface(std::string_view what, Call call) {
     return std::vector<twr::wet_surface>{s};
   };
   using surface = twr::wet_surface;
-  refuses_bad_numbers("area", [&](double x, policy p) {
-    return call(one([&](surface& s) { s.area = square_metres(x); }), p);
-  });
+  refuses_bad_numbers("area",
+                      [&](double x, policy p) { return call(one([&](surface& s) { s.area = square_metres(x); }), p); });
   refuses_bad_numbers("agitation", [&](double x, policy p) {
     return call(one([&](surface& s) { s.agitation = twr::agitation{x}; }), p);
   });
   refuses_bad_numbers("air speed", [&](double x, policy p) {
     return call(one([&](surface& s) { s.air_speed = metres_per_second(x); }), p);
   });
-  refuses_bad_numbers("covered", [&](double x, policy p) {
-    return call(one([&](surface& s) { s.covered = fraction(x); }), p);
-  });
+  refuses_bad_numbers("covered",
+                      [&](double x, policy p) { return call(one([&](surface& s) { s.covered = fraction(x); }), p); });
   refuses_bad_numbers("cover", [&](double x, policy p) {
     return call(one([&](surface& s) { s.cover = {"cover", fraction(x)}; }), p);
   });
@@ -84,7 +82,8 @@ void with_bad_tank(std::string_view what, Call call) {
   };
   using heat = twr::tank_heat;
   with_bad_air(what, [&](const twr::air& a, policy p) { return call(tank([&](heat& t) { t.air = a; }), p); });
-  with_bad_water(what, [&](const twr::tank_water& w, policy p) { return call(tank([&](heat& t) { t.water = w; }), p); });
+  with_bad_water(what,
+                 [&](const twr::tank_water& w, policy p) { return call(tank([&](heat& t) { t.water = w; }), p); });
   with_bad_surface(what, [&](const auto& s, policy p) { return call(tank([&](heat& t) { t.surfaces = s; }), p); });
   refuses_bad_numbers("wall area", [&](double x, policy p) {
     return call(tank([&](heat& t) { t.walls[0].area = square_metres(x); }), p);
@@ -92,18 +91,14 @@ void with_bad_tank(std::string_view what, Call call) {
   refuses_bad_numbers("wall transmittance", [&](double x, policy p) {
     return call(tank([&](heat& t) { t.walls[0].transmittance = watts_per_square_metre_kelvin(x); }), p);
   });
-  refuses_bad_numbers("outside", [&](double x, policy p) {
-    return call(tank([&](heat& t) { t.walls[0].outside = warm(x); }), p);
-  });
-  refuses_bad_numbers("source", [&](double x, policy p) {
-    return call(tank([&](heat& t) { t.sources[0].heat = watts(x); }), p);
-  });
-  refuses_bad_numbers("surroundings", [&](double x, policy p) {
-    return call(tank([&](heat& t) { t.surroundings = warm(x); }), p);
-  });
-  refuses_bad_numbers("make-up", [&](double x, policy p) {
-    return call(tank([&](heat& t) { t.make_up = warm(x); }), p);
-  });
+  refuses_bad_numbers(
+      "outside", [&](double x, policy p) { return call(tank([&](heat& t) { t.walls[0].outside = warm(x); }), p); });
+  refuses_bad_numbers(
+      "source", [&](double x, policy p) { return call(tank([&](heat& t) { t.sources[0].heat = watts(x); }), p); });
+  refuses_bad_numbers("surroundings",
+                      [&](double x, policy p) { return call(tank([&](heat& t) { t.surroundings = warm(x); }), p); });
+  refuses_bad_numbers("make-up",
+                      [&](double x, policy p) { return call(tank([&](heat& t) { t.make_up = warm(x); }), p); });
 }
 
 template <class Call>
@@ -116,12 +111,10 @@ void with_bad_room(std::string_view what, bool its_own_air_changes, Call call) {
     return r;
   };
   using tank_room = twr::tank_room;
-  with_bad_air(what, [&](const twr::air& a, policy p) {
-    return call(room([&](tank_room& r) { r.room.outdoor = a; }), p);
-  });
-  with_bad_water(what, [&](const twr::tank_water& w, policy p) {
-    return call(room([&](tank_room& r) { r.water = w; }), p);
-  });
+  with_bad_air(what,
+               [&](const twr::air& a, policy p) { return call(room([&](tank_room& r) { r.room.outdoor = a; }), p); });
+  with_bad_water(what,
+                 [&](const twr::tank_water& w, policy p) { return call(room([&](tank_room& r) { r.water = w; }), p); });
   with_bad_surface(what, [&](const auto& s, policy p) { return call(room([&](tank_room& r) { r.surfaces = s; }), p); });
   refuses_bad_numbers("room volume", [&](double x, policy p) {
     return call(room([&](tank_room& r) { r.room.volume = cubic_metres(x); }), p);
@@ -173,7 +166,8 @@ TEST_CASE("bad numbers: moist air") {
   refuses_bad_numbers("saturation_pressure", [](double x, policy p) { return twr::saturation_pressure(warm(x), p); });
   refuses_bad_numbers("saturation_temperature",
                       [](double x, policy p) { return twr::saturation_temperature(pascals(x), p); });
-  refuses_bad_numbers("pressure_at_altitude", [](double x, policy p) { return twr::pressure_at_altitude(metres(x), p); });
+  refuses_bad_numbers("pressure_at_altitude",
+                      [](double x, policy p) { return twr::pressure_at_altitude(metres(x), p); });
   with_bad_air("vapour_pressure", [](const twr::air& a, policy p) { return twr::vapour_pressure(a, p); });
   with_bad_air("humidity_ratio_of", [](const twr::air& a, policy p) { return twr::humidity_ratio_of(a, p); });
   with_bad_air("absolute_humidity", [](const twr::air& a, policy p) { return twr::absolute_humidity(a, p); });
@@ -223,10 +217,10 @@ TEST_CASE("bad numbers: moist air") {
 
 TEST_CASE("bad numbers: walls and windows") {
   const auto wall = [](double thickness, double conductivity, double inside, double outside) {
-    return twr::transmittance({.layers = {{.thickness = metres(thickness),
-                                           .conductivity = watts_per_metre_kelvin(conductivity)}},
-                               .inside = watts_per_square_metre_kelvin(inside),
-                               .outside = watts_per_square_metre_kelvin(outside)});
+    return twr::transmittance(
+        {.layers = {{.thickness = metres(thickness), .conductivity = watts_per_metre_kelvin(conductivity)}},
+         .inside = watts_per_square_metre_kelvin(inside),
+         .outside = watts_per_square_metre_kelvin(outside)});
   };
   refuses_bad_numbers("thickness", [&](double x, policy) { return wall(x, 1.0, 8.0, 8.0); });
   refuses_bad_numbers("conductivity", [&](double x, policy) { return wall(0.01, x, 8.0, 8.0); });
@@ -234,9 +228,8 @@ TEST_CASE("bad numbers: walls and windows") {
   refuses_bad_numbers("outside", [&](double x, policy) { return wall(0.01, 1.0, 8.0, x); });
 
   const auto element = [](std::size_t which, double x) {
-    twr::building_element e{.transmittance = watts_per_square_metre_kelvin(1.1),
-                            .inside = celsius(22.0),
-                            .outside = celsius(-5.0)};
+    twr::building_element e{
+        .transmittance = watts_per_square_metre_kelvin(1.1), .inside = celsius(22.0), .outside = celsius(-5.0)};
     if (which == 0) e.transmittance = watts_per_square_metre_kelvin(x);
     if (which == 1) e.surface_resistance = square_metre_kelvins_per_watt(x);
     if (which == 2) e.inside = warm(x);
@@ -245,8 +238,10 @@ TEST_CASE("bad numbers: walls and windows") {
   };
   for (std::size_t which = 0; which < 4; ++which) {
     CAPTURE(which);
-    refuses_bad_numbers("temperature_factor", [&](double x, policy) { return twr::temperature_factor(element(which, x)); });
-    refuses_bad_numbers("surface_temperature", [&](double x, policy) { return twr::surface_temperature(element(which, x)); });
+    refuses_bad_numbers("temperature_factor",
+                        [&](double x, policy) { return twr::temperature_factor(element(which, x)); });
+    refuses_bad_numbers("surface_temperature",
+                        [&](double x, policy) { return twr::surface_temperature(element(which, x)); });
     refuses_bad_numbers("judge_surface", [&](double x, policy p) {
       return twr::judge_surface(element(which, x), air_of(22.0, 50.0), p);
     });
@@ -254,9 +249,8 @@ TEST_CASE("bad numbers: walls and windows") {
       return twr::highest_humidity(element(which, x), twr::mould_humidity, p);
     });
   }
-  refuses_bad_numbers("surface humidity", [&](double x, policy p) {
-    return twr::highest_humidity(element(4, 0.0), humid(x), p);
-  });
+  refuses_bad_numbers("surface humidity",
+                      [&](double x, policy p) { return twr::highest_humidity(element(4, 0.0), humid(x), p); });
   with_bad_air("judge_surface", [&](const twr::air& a, policy p) {
     auto e = element(4, 0.0);
     e.inside = a.temperature;
@@ -305,12 +299,14 @@ TEST_CASE("bad numbers: evaporation") {
 }
 
 TEST_CASE("bad numbers: humidity of the room") {
-  with_bad_room("humidity_balance", true, [](const twr::tank_room& r, policy p) { return twr::humidity_balance(r, p); });
+  with_bad_room("humidity_balance", true,
+                [](const twr::tank_room& r, policy p) { return twr::humidity_balance(r, p); });
   with_bad_room("humidity_course", true, [](const twr::tank_room& r, policy p) {
     return twr::humidity_course({.room = r, .start = humid(0.5), .time = hours(2.0)}, p);
   });
-  with_bad_room("dehumidifier_for", true,
-                [](const twr::tank_room& r, policy p) { return twr::dehumidifier_for(r, humid(0.5), twr::rated_80F_60, p); });
+  with_bad_room("dehumidifier_for", true, [](const twr::tank_room& r, policy p) {
+    return twr::dehumidifier_for(r, humid(0.5), twr::rated_80F_60, p);
+  });
   with_bad_room("ventilation_for", true,
                 [](const twr::tank_room& r, policy p) { return twr::ventilation_for(r, humid(0.9), p); });
   const twr::tank_room r = cellar(24.0, air_of(18, 60));
@@ -323,8 +319,10 @@ TEST_CASE("bad numbers: humidity of the room") {
   refuses_bad_numbers("step", [&](double x, policy p) {
     return twr::humidity_course({.room = r, .start = humid(0.5), .time = hours(1.0), .step = seconds(x)}, p);
   });
-  refuses_bad_numbers("target", [&](double x, policy p) { return twr::dehumidifier_for(r, humid(x), twr::rated_80F_60, p); });
-  refuses_bad_numbers("target of ventilation", [&](double x, policy p) { return twr::ventilation_for(r, humid(x), p); });
+  refuses_bad_numbers("target",
+                      [&](double x, policy p) { return twr::dehumidifier_for(r, humid(x), twr::rated_80F_60, p); });
+  refuses_bad_numbers("target of ventilation",
+                      [&](double x, policy p) { return twr::ventilation_for(r, humid(x), p); });
   with_bad_machine("humidity_balance", [&](const twr::dehumidifier& m, policy p) {
     auto with = r;
     with.dehumidifier = twr::controlled_dehumidifier{.machine = m, .set_point = humid(0.5)};
@@ -340,8 +338,9 @@ TEST_CASE("bad numbers: humidity of the room") {
   });
   refuses_bad_numbers("temperature of the machine",
                       [](double x, policy p) { return twr::dehumidifier_output(machine(), warm(x), humid(0.5), p); });
-  refuses_bad_numbers("humidity at the machine",
-                      [](double x, policy p) { return twr::dehumidifier_output(machine(), celsius(24.0), humid(x), p); });
+  refuses_bad_numbers("humidity at the machine", [](double x, policy p) {
+    return twr::dehumidifier_output(machine(), celsius(24.0), humid(x), p);
+  });
 
   const auto hand = [](std::size_t which, double x) {
     twr::well_mixed_room room{.dry_air = kilograms_per_hour(80.0), .outdoor = ratio(0.005)};
@@ -357,12 +356,14 @@ TEST_CASE("bad numbers: humidity of the room") {
     CAPTURE(which);
     refuses_bad_numbers("settled_humidity_ratio",
                         [&](double x, policy) { return twr::settled_humidity_ratio(hand(which, x)); });
-    refuses_bad_numbers("humidity_time_constant",
-                        [&](double x, policy) { return twr::humidity_time_constant(hand(which, x), kilograms(180.0)); });
+    refuses_bad_numbers("humidity_time_constant", [&](double x, policy) {
+      return twr::humidity_time_constant(hand(which, x), kilograms(180.0));
+    });
     refuses_bad_numbers("humidity_ratio_after",
                         [&](double x, policy) { return twr::humidity_ratio_after(hand(which, x), from); });
   }
-  refuses_bad_numbers("air mass", [&](double x, policy) { return twr::humidity_time_constant(hand(9, 0.0), kilograms(x)); });
+  refuses_bad_numbers("air mass",
+                      [&](double x, policy) { return twr::humidity_time_constant(hand(9, 0.0), kilograms(x)); });
   refuses_bad_numbers("start ratio", [&](double x, policy) {
     auto f = from;
     f.ratio = ratio(x);
@@ -385,17 +386,18 @@ TEST_CASE("bad numbers: heat of the tank") {
   with_bad_tank("heater_for", [](const twr::tank_heat& t, policy p) { return twr::heater_for(t, 1.25, p); });
   const twr::tank_heat tank = display_tank(25.0, 22.0, 50.0);
   refuses_bad_numbers("margin", [&](double x, policy p) { return twr::heater_for(tank, x, p); });
-  refuses_bad_numbers("duty", [&](double x, policy p) { return twr::chiller_for(tank, air_of(30, 60), fraction(x), p); });
-  with_bad_air("chiller_for", [&](const twr::air& a, policy p) { return twr::chiller_for(tank, a, fraction(0.65), p); });
+  refuses_bad_numbers("duty",
+                      [&](double x, policy p) { return twr::chiller_for(tank, air_of(30, 60), fraction(x), p); });
+  with_bad_air("chiller_for",
+               [&](const twr::air& a, policy p) { return twr::chiller_for(tank, a, fraction(0.65), p); });
 
   const auto capacity = twr::heat_capacity_of(seawater(25.0), litres(1809.0));
   with_bad_tank("warm_up", [&](twr::tank_heat t, policy p) {
-    return twr::warm_up({.tank = std::move(t), .heat_capacity = capacity, .target = celsius(27.0), .heater = watts(3e3)},
-                        p);
+    return twr::warm_up(
+        {.tank = std::move(t), .heat_capacity = capacity, .target = celsius(27.0), .heater = watts(3e3)}, p);
   });
   const auto warming = [&](std::size_t which, double x) {
-    twr::warm_up_request w{
-        .tank = tank, .heat_capacity = capacity, .target = celsius(27.0), .heater = watts(3e3)};
+    twr::warm_up_request w{.tank = tank, .heat_capacity = capacity, .target = celsius(27.0), .heater = watts(3e3)};
     if (which == 0) w.heat_capacity = joules_per_kelvin(x);
     if (which == 1) w.target = warm(x);
     if (which == 2) w.heater = watts(x);
@@ -421,7 +423,8 @@ TEST_CASE("bad numbers: heat of the tank") {
   };
   for (std::size_t which = 0; which < 6; ++which) {
     CAPTURE(which);
-    refuses_bad_numbers("linear_warm_up_time", [&](double x, policy) { return twr::linear_warm_up_time(line(which, x)); });
+    refuses_bad_numbers("linear_warm_up_time",
+                        [&](double x, policy) { return twr::linear_warm_up_time(line(which, x)); });
   }
 
   const twr::uncontrolled_tank alone{.tank = tank, .heat_capacity = capacity};
@@ -449,16 +452,18 @@ TEST_CASE("bad numbers: heat of the tank") {
       return twr::time_to_temperature(drifting(which, x), celsius(20.0), hours(2.0), p);
     });
   }
-  refuses_bad_numbers("time", [&](double x, policy p) {
-    return twr::temperature_course_of(alone, seconds(x), hours(1.0), p);
-  });
-  refuses_bad_numbers("step", [&](double x, policy p) { return twr::temperature_course_of(alone, hours(1.0), seconds(x), p); });
-  refuses_bad_numbers("within", [&](double x, policy p) { return twr::largest_change(alone, seconds(x), hours(1.0), p); });
-  refuses_bad_numbers("window", [&](double x, policy p) { return twr::largest_change(alone, hours(1.0), seconds(x), p); });
-  refuses_bad_numbers("limit", [&](double x, policy p) { return twr::time_to_temperature(alone, warm(x), days(1.0), p); });
-  refuses_bad_numbers("look ahead", [&](double x, policy p) {
-    return twr::time_to_temperature(alone, celsius(20.0), seconds(x), p);
-  });
+  refuses_bad_numbers("time",
+                      [&](double x, policy p) { return twr::temperature_course_of(alone, seconds(x), hours(1.0), p); });
+  refuses_bad_numbers("step",
+                      [&](double x, policy p) { return twr::temperature_course_of(alone, hours(1.0), seconds(x), p); });
+  refuses_bad_numbers("within",
+                      [&](double x, policy p) { return twr::largest_change(alone, seconds(x), hours(1.0), p); });
+  refuses_bad_numbers("window",
+                      [&](double x, policy p) { return twr::largest_change(alone, hours(1.0), seconds(x), p); });
+  refuses_bad_numbers("limit",
+                      [&](double x, policy p) { return twr::time_to_temperature(alone, warm(x), days(1.0), p); });
+  refuses_bad_numbers(
+      "look ahead", [&](double x, policy p) { return twr::time_to_temperature(alone, celsius(20.0), seconds(x), p); });
   for (std::size_t which = 0; which < 3; ++which) {
     refuses_bad_numbers("heat capacity band", [&](double x, policy p) {
       const auto raw = three<heat_capacity>(x, which);
@@ -477,9 +482,11 @@ TEST_CASE("bad numbers: heat of the tank") {
   };
   for (std::size_t which = 0; which < 4; ++which) {
     CAPTURE(which);
-    refuses_bad_numbers("heater_stuck_on", [&](double x, policy p) { return twr::heater_stuck_on(fault(which, x), p); });
+    refuses_bad_numbers("heater_stuck_on",
+                        [&](double x, policy p) { return twr::heater_stuck_on(fault(which, x), p); });
   }
-  refuses_bad_numbers("volume", [](double x, policy p) { return twr::heat_capacity_of(seawater(25.0), cubic_metres(x), p); });
+  refuses_bad_numbers("volume",
+                      [](double x, policy p) { return twr::heat_capacity_of(seawater(25.0), cubic_metres(x), p); });
   refuses_bad_numbers("water", [](double x, policy p) {
     return twr::heat_capacity_of(twr::tank_water{.temperature = celsius(25.0), .salinity = practical_salinity{35.0}},
                                  cubic_metres(x), p);
@@ -509,10 +516,13 @@ TEST_CASE("bad numbers: top-off and cost") {
   };
   for (std::size_t which = 0; which < 4; ++which) {
     CAPTURE(which);
-    refuses_bad_numbers("stuck_valve", [&](double x, policy p) { return twr::stuck_valve(request(which, x), litres(40.0), p); });
-    refuses_bad_numbers("largest_reservoir", [&](double x, policy p) { return twr::largest_reservoir(request(which, x), p); });
+    refuses_bad_numbers("stuck_valve",
+                        [&](double x, policy p) { return twr::stuck_valve(request(which, x), litres(40.0), p); });
+    refuses_bad_numbers("largest_reservoir",
+                        [&](double x, policy p) { return twr::largest_reservoir(request(which, x), p); });
   }
-  refuses_bad_numbers("reservoir", [&](double x, policy p) { return twr::stuck_valve(request(9, 0.0), cubic_metres(x), p); });
+  refuses_bad_numbers("reservoir",
+                      [&](double x, policy p) { return twr::stuck_valve(request(9, 0.0), cubic_metres(x), p); });
   for (std::size_t which = 0; which < 3; ++which) {
     CAPTURE(which);
     refuses_bad_numbers("top_off_rate", [&](double x, policy p) {
@@ -540,10 +550,8 @@ TEST_CASE("bad numbers: top-off and cost") {
   const auto rate = twr::top_off_rate(evaporation);
   refuses_bad_numbers("reservoir", [&](double x, policy) { return twr::reservoir_lasts(cubic_metres(x), rate); });
   const auto level = [&](double area, double run, double low) {
-    return twr::return_level({.surface = square_metres(area),
-                              .top_off = rate,
-                              .running_level = metres(run),
-                              .lowest_level = metres(low)});
+    return twr::return_level(
+        {.surface = square_metres(area), .top_off = rate, .running_level = metres(run), .lowest_level = metres(low)});
   };
   refuses_bad_numbers("chamber", [&](double x, policy) { return level(x, 0.3, 0.2); });
   refuses_bad_numbers("running level", [&](double x, policy) { return level(0.3, x, 0.2); });
@@ -552,7 +560,8 @@ TEST_CASE("bad numbers: top-off and cost") {
   refuses_bad_numbers("price", [&](double x, policy p) {
     return twr::running_cost({.heat = heat, .price = twr::electricity_price{x}}, p);
   });
-  refuses_bad_numbers("price of devices", [](double x, policy) { return twr::running_costs({}, twr::electricity_price{x}); });
+  refuses_bad_numbers("price of devices",
+                      [](double x, policy) { return twr::running_costs({}, twr::electricity_price{x}); });
   refuses_bad_numbers("performance", [&](double x, policy p) {
     return twr::running_cost({.heat = heat, .price = twr::electricity_price{0.3}, .performance = x}, p);
   });

@@ -78,7 +78,8 @@ TEST_CASE("evaporation: covers, agitation, air speed and the sum over surfaces")
            relative(1e-12));
 
   auto many = one(c, {.label = "display", .area = square_metres(2.0)});
-  many.surfaces.push_back({.label = "sump", .area = square_metres(0.5), .agitation = twr::lively, .covered = percent(50)});
+  many.surfaces.push_back(
+      {.label = "sump", .area = square_metres(0.5), .agitation = twr::lively, .covered = percent(50)});
   many.surfaces.push_back({.label = "dry", .area = square_metres(0.0)});
   const auto e = twr::evaporation(many);
   TW_CHECK(arithmetic, e.rate.high.value(), e.surfaces[0].rate.high.value() + e.surfaces[1].rate.high.value(),
@@ -93,7 +94,8 @@ TEST_CASE("evaporation: covers, agitation, air speed and the sum over surfaces")
                       "low <= central <= high; agitation opens the band to half"};
   for (double factor = 1.0; factor <= 3.0; factor += 0.05) {
     const auto r =
-        twr::evaporation(one(c, {.area = square_metres(1.0), .agitation = twr::agitation{factor}, .covered = percent(30)}))
+        twr::evaporation(
+            one(c, {.area = square_metres(1.0), .agitation = twr::agitation{factor}, .covered = percent(30)}))
             .rate;
     TW_HOLDS(wide, r.low <= r.central && r.central <= r.high);
   }

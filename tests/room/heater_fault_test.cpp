@@ -72,8 +72,9 @@ TEST_CASE("stuck heater: with the losses of open water, stepped by hand") {
 }
 
 TEST_CASE("stuck heater: mistakes") {
-  CHECK(message_of([] { (void)twr::heater_stuck_on(insulated(300.0, 25.0)); })
-            .ends_with("highest temperature = 25 degC is not above that of the water, 25 degC"));
+  CHECK(message_of([] {
+          (void)twr::heater_stuck_on(insulated(300.0, 25.0));
+        }).ends_with("highest temperature = 25 degC is not above that of the water, 25 degC"));
   CHECK_THROWS_AS((void)twr::heater_stuck_on(insulated(0.0, 30.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::heater_stuck_on(insulated(300.0, std::nan(""))), invalid_input);
 }

@@ -63,7 +63,8 @@ TEST_CASE("humidity control: what is bought holds the humidity") {
   const auto cold = twr::dehumidifier_for(cellar(19.0, air_of(18, 80)), humid(55.0));
   CHECK(cold.needed);
   CHECK(cold.share_of_label.low < 0.6 * cold.share_of_label.central);
-  CHECK(cold.share_of_label.central < twr::dehumidifier_for(cellar(22.0, air_of(18, 80)), humid(55.0)).share_of_label.central);
+  CHECK(cold.share_of_label.central <
+        twr::dehumidifier_for(cellar(22.0, air_of(18, 80)), humid(55.0)).share_of_label.central);
   // A dry winter room needs none.
   const auto none = twr::dehumidifier_for(cellar(22.0, air_of(-10, 80), 2.0), humid(60.0));
   CHECK(!none.needed);

@@ -143,9 +143,9 @@ TEST_CASE("moist air: edges of the ranges") {
   });
   check_edges(twr::air_pressure_limits, [](double p, range_policy policy) {
     return twr::moist_air_density({.temperature = celsius(-90.0),
-                               .humidity = relative_humidity::from_percent(0.0),
-                               .pressure = absolute_pressure{pascals(p)}},
-                              policy);
+                                   .humidity = relative_humidity::from_percent(0.0),
+                                   .pressure = absolute_pressure{pascals(p)}},
+                                  policy);
   });
   for (const double bad : {std::nan(""), -1.0 / 0.0, 1.0 / 0.0}) {
     CHECK_THROWS_AS((void)twr::pressure_at_altitude(metres(bad), extrapolate), invalid_input);

@@ -43,8 +43,9 @@ TEST_CASE("running cost: devices, each by itself and in all") {
   TW_CHECK(sum, c.all.cost_per_day.low, 0.9 * 4.8 * 0.25, relative(1e-14));
   CHECK(twr::running_costs({}, twr::electricity_price{0.25}).all.cost_per_year.high == 0.0);
   const twr::running_device wrong[] = {{.label = "light", .draws = draws(300.0), .on = fraction(1.5)}};
-  CHECK(message_of([&] { (void)twr::running_costs(wrong, twr::electricity_price{0.25}); }).find("light: part of the time") !=
-        std::string::npos);
+  CHECK(message_of([&] {
+          (void)twr::running_costs(wrong, twr::electricity_price{0.25});
+        }).find("light: part of the time") != std::string::npos);
 }
 
 TEST_CASE("running cost: mistakes") {

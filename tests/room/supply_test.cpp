@@ -25,9 +25,8 @@ TEST_CASE("supply: amperes are watts over volts and power factor") {
 }
 
 TEST_CASE("supply: leakages add, with their bands") {
-  const std::vector<estimate<electric_current>> all{
-      {milliamperes(0.1), milliamperes(0.2), milliamperes(0.5), "a"},
-      {milliamperes(1.0), milliamperes(1.0), milliamperes(1.0), {}}};
+  const std::vector<estimate<electric_current>> all{{milliamperes(0.1), milliamperes(0.2), milliamperes(0.5), "a"},
+                                                    {milliamperes(1.0), milliamperes(1.0), milliamperes(1.0), {}}};
   const auto sum = twr::leakage_of(all);
   TW_CHECK(leak, sum.low, milliamperes(1.1), relative(1e-12));
   TW_CHECK(leak, sum.central, milliamperes(1.2), relative(1e-12));
@@ -48,16 +47,17 @@ TEST_CASE("supply: edges of the ranges") {
     const std::vector<twr::plugged_in> all{{.draws = watts(p), .power_factor = factor}};
     return twr::current_of(all, volts(u));
   };
-  check_edges({"device: power", "W", twr::drawn_power_limits.possible}, [&](double p, range_policy) { return one(p, 1.0, 230.0); });
-  check_edges({"device: power factor", "", twr::power_factor_limits.possible}, [&](double f, range_policy) { return one(1.0, f, 230.0); });
+  check_edges({"device: power", "W", twr::drawn_power_limits.possible},
+              [&](double p, range_policy) { return one(p, 1.0, 230.0); });
+  check_edges({"device: power factor", "", twr::power_factor_limits.possible},
+              [&](double f, range_policy) { return one(1.0, f, 230.0); });
   check_edges(twr::supply_voltage_limits, [&](double u, range_policy) { return one(1.0, 1.0, u); });
   for (const double i : {-1e-9, 2e6}) {
     const std::vector<estimate<electric_current>> all{amperes(i)};
     CHECK_THROWS_AS((void)twr::leakage_of(all), invalid_input);
   }
-  check_edges(twr::stored_energy_limits, [](double e, range_policy) {
-    return twr::battery_feeds({.capacity = joules(e)}, watts(1.0));
-  });
+  check_edges(twr::stored_energy_limits,
+              [](double e, range_policy) { return twr::battery_feeds({.capacity = joules(e)}, watts(1.0)); });
   check_edges(twr::usable_limits, [](double u, range_policy) {
     return twr::battery_feeds({.capacity = joules(1.0), .usable = fraction(u)}, watts(1.0));
   });

@@ -26,7 +26,8 @@ double loss_at(twr::tank_heat tank, double kelvin) {
 }  // namespace
 
 TEST_CASE("temperature course: reference table") {
-  check_rows(reference_rows("room/temperature_course.csv"), {{"tankwright::room::temperature_course_of", water_temperature}});
+  check_rows(reference_rows("room/temperature_course.csv"),
+             {{"tankwright::room::temperature_course_of", water_temperature}});
 }
 
 TEST_CASE("temperature course: energy is conserved along the curve") {
@@ -45,7 +46,8 @@ TEST_CASE("temperature course: energy is conserved along the curve") {
 }
 
 TEST_CASE("temperature course: against an independent stepping, in a room that stays and in one that cools") {
-  const evidence stepped{"tankwright::room::temperature_course_of", kind::identity, "independent midpoint stepping at 30 s"};
+  const evidence stepped{"tankwright::room::temperature_course_of", kind::identity,
+                         "independent midpoint stepping at 30 s"};
   for (const bool drifts : {false, true}) {
     auto o = without_power(25.0, 20.0, 55.0);
     if (drifts) o.room = twr::drifting_room{.settles_at = celsius(9.0), .time_constant = hours(15.0)};
@@ -83,7 +85,8 @@ TEST_CASE("temperature course: the answer does not depend on how densely it is a
 
 TEST_CASE("temperature course: it settles below the room, above the wet bulb, where nothing is lost") {
   const evidence rest{"tankwright::room::temperature_course_of", kind::identity, "no net loss where it settles"};
-  const evidence between{"tankwright::room::temperature_course_of", kind::property, "between wet bulb and room temperature"};
+  const evidence between{"tankwright::room::temperature_course_of", kind::property,
+                         "between wet bulb and room temperature"};
   for (const double h : {35.0, 50.0, 80.0}) {
     const auto o = without_power(25.0, 20.0, h);
     const auto course = twr::temperature_course_of(o, days(20.0), days(1.0));
@@ -100,13 +103,17 @@ TEST_CASE("temperature course: it settles below the room, above the wet bulb, wh
 }
 
 TEST_CASE("temperature course: time to a limit is where the curve meets it") {
-  const evidence meets{"tankwright::room::time_to_temperature", kind::identity, "temperature_course_of at that time is at the limit"};
+  const evidence meets{"tankwright::room::time_to_temperature", kind::identity,
+                       "temperature_course_of at that time is at the limit"};
   auto o = without_power(25.0, 18.0, 50.0);
   const auto limit = celsius(21.0);
   const auto when = twr::time_to_temperature(o, limit);
-  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.expected).points.back().water.central), 21.0, relative(5e-8));
-  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.soonest).points.back().water.low), 21.0, relative(5e-8));
-  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.latest).points.back().water.high), 21.0, relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.expected).points.back().water.central), 21.0,
+           relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.soonest).points.back().water.low), 21.0,
+           relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(o, *when.latest).points.back().water.high), 21.0,
+           relative(5e-8));
   CHECK(*when.soonest < *when.expected);
   CHECK(*when.expected < *when.latest);
   CHECK(!when.caution.text.empty());
@@ -114,19 +121,22 @@ TEST_CASE("temperature course: time to a limit is where the curve meets it") {
   // A limit below where it settles is never reached; one on the edge of the band is reached only in the worst case.
   CHECK(!twr::time_to_temperature(o, celsius(12.0)).soonest);
   const auto edge = *twr::temperature_course_of(o, hours(1.0)).settles_at;
-  const auto only = twr::time_to_temperature(o, kelvins(0.5 * (in_kelvins(edge.low) + in_kelvins(edge.central))), days(30.0));
+  const auto only =
+      twr::time_to_temperature(o, kelvins(0.5 * (in_kelvins(edge.low) + in_kelvins(edge.central))), days(30.0));
   CHECK(only.soonest.has_value());
   CHECK(!only.expected);
   CHECK(!only.latest);
   // In a heat wave the water warms, and weak evaporation is the worst case.
   auto hot = without_power(25.0, 34.0, 80.0);
   const auto warm = twr::time_to_temperature(hot, celsius(29.0));
-  TW_CHECK(meets, in_celsius(twr::temperature_course_of(hot, *warm.expected).points.back().water.central), 29.0, relative(5e-8));
+  TW_CHECK(meets, in_celsius(twr::temperature_course_of(hot, *warm.expected).points.back().water.central), 29.0,
+           relative(5e-8));
   CHECK(*warm.soonest <= *warm.expected);
 }
 
 TEST_CASE("temperature course: a limit is reached exactly where the curve passes it, in a room that drifts too") {
-  const evidence same{"tankwright::room::time_to_temperature", kind::identity, "the lowest or highest point of temperature_course_of"};
+  const evidence same{"tankwright::room::time_to_temperature", kind::identity,
+                      "the lowest or highest point of temperature_course_of"};
   for (const double room_end : {8.0, 12.0, 15.0, 18.0, 26.0, 33.0}) {
     for (const double settle_hours : {3.0, 60.0}) {
       auto o = without_power(25.0, 18.0, 50.0);
@@ -215,7 +225,8 @@ TEST_CASE("temperature course: mistakes") {
           (void)twr::temperature_course_of(o, hours(1.0));
         }).find("final room temperature = 2 degC is outside the published range 6 to 35 degC (Shah)") !=
         std::string::npos);
-  CHECK(in_celsius(twr::temperature_course_of(o, hours(10.0), hours(1.0), extrapolate).points.back().water.central) < 23.0);
+  CHECK(in_celsius(twr::temperature_course_of(o, hours(10.0), hours(1.0), extrapolate).points.back().water.central) <
+        23.0);
   o.room = twr::drifting_room{.settles_at = celsius(10.0), .time_constant = hours(0.0)};
   CHECK_THROWS_AS((void)twr::temperature_course_of(o, hours(1.0)), invalid_input);
   CHECK(twr::temperature_course_of(without_power(25.0, 18.0, 50.0), hours(0.0)).points.size() == 1);

@@ -52,7 +52,8 @@ TEST_CASE("wall: a bad layer is named") {
     return message_of([&] { (void)twr::transmittance({.label = "back", .layers = {layer}}); });
   };
   CHECK(said({.label = "ply", .thickness = metres(0.0), .conductivity = twr::plywood_conductivity}) ==
-        "tankwright::room::transmittance: back: ply: thickness = 0 m is not possible; expected more than 0 and at most 100 m");
+        "tankwright::room::transmittance: back: ply: thickness = 0 m is not possible; expected more than 0 and at most "
+        "100 m");
   CHECK(said({.label = "ply", .thickness = millimetres(18), .conductivity = watts_per_metre_kelvin(std::nan(""))})
             .find("back: ply: conductivity = nan") != std::string::npos);
   CHECK(message_of([] {

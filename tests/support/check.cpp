@@ -12,8 +12,8 @@ namespace tankwright::testing {
 
 namespace {
 
-constexpr std::array kind_names{"published", "library", "identity", "property", "wiring", "common practice", "from memory",
-                                "regression"};
+constexpr std::array kind_names{"published", "library",         "identity",    "property",
+                                "wiring",    "common practice", "from memory", "regression"};
 
 struct tally {
   long checks = 0;
@@ -65,7 +65,8 @@ void write_evidence(const std::string& directory, const std::string& program) {
   std::ofstream out{directory + "/" + program + ".tsv"};
   for (const auto& [key, t] : tallies()) {
     const auto& [function, rests_on, source] = key;
-    out << function << '\t' << kind_text(rests_on) << '\t' << t.checks << '\t' << t.worst_share << '\t' << source << '\n';
+    out << function << '\t' << kind_text(rests_on) << '\t' << t.checks << '\t' << t.worst_share << '\t' << source
+        << '\n';
   }
   if (!out) throw std::runtime_error("cannot write evidence to " + directory);
 }

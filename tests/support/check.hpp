@@ -97,16 +97,16 @@ void write_evidence(const std::string& directory, const std::string& program);
 
 }  // namespace tankwright::testing
 
-#define TW_CHECK(about, actual, expected, allowed)                                             \
-  do {                                                                                         \
-    const auto tw_outcome = ::tankwright::testing::compare((actual), (expected), (allowed));   \
-    ::tankwright::testing::record((about), tw_outcome);                                        \
-    CHECK_MESSAGE(tw_outcome.good, (about).function, ": ", #actual, ": ", tw_outcome.text);    \
+#define TW_CHECK(about, actual, expected, allowed)                                           \
+  do {                                                                                       \
+    const auto tw_outcome = ::tankwright::testing::compare((actual), (expected), (allowed)); \
+    ::tankwright::testing::record((about), tw_outcome);                                      \
+    CHECK_MESSAGE(tw_outcome.good, (about).function, ": ", #actual, ": ", tw_outcome.text);  \
   } while (false)
 
-#define TW_HOLDS(about, condition)                                                 \
-  do {                                                                             \
-    const bool tw_holds = static_cast<bool>(condition);                            \
-    ::tankwright::testing::record_property((about), tw_holds);                     \
-    CHECK_MESSAGE(tw_holds, (about).function, ": ", #condition);                   \
+#define TW_HOLDS(about, condition)                               \
+  do {                                                           \
+    const bool tw_holds = static_cast<bool>(condition);          \
+    ::tankwright::testing::record_property((about), tw_holds);   \
+    CHECK_MESSAGE(tw_holds, (about).function, ": ", #condition); \
   } while (false)

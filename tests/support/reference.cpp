@@ -34,8 +34,10 @@ std::vector<std::string> csv_fields(const std::string& line) {
   for (std::size_t i = 0; i < line.size(); ++i) {
     const char c = line[i];
     if (c == '"') {
-      if (quoted && i + 1 < line.size() && line[i + 1] == '"') fields.back() += line[++i];
-      else quoted = !quoted;
+      if (quoted && i + 1 < line.size() && line[i + 1] == '"')
+        fields.back() += line[++i];
+      else
+        quoted = !quoted;
     } else if (c == ',' && !quoted) {
       fields.emplace_back();
     } else {

@@ -10,7 +10,8 @@ using namespace tankwright::testing;
 
 namespace {
 
-const evidence exact{"tankwright::text::parse_measured", kind::identity, "exact definitions of the units, u = a/sqrt(3)"};
+const evidence exact{"tankwright::text::parse_measured", kind::identity,
+                     "exact definitions of the units, u = a/sqrt(3)"};
 
 template <class Q>
 void reads_as(const Q& value, const step_of<Q>& half_width, std::initializer_list<std::string> texts) {
@@ -41,7 +42,8 @@ std::string refusal(std::string_view text) {
 }  // namespace
 
 TEST_CASE("measured text: value and limits") {
-  reads_as(metres(2.4), millimetres(5.0), {"2.40 m ± 5 mm", "2.40m±5mm", "2.40 m +/- 5 mm", "2.4 m +- 0.5 cm", "2400 ± 5 mm"});
+  reads_as(metres(2.4), millimetres(5.0),
+           {"2.40 m ± 5 mm", "2.40m±5mm", "2.40 m +/- 5 mm", "2.4 m +- 0.5 cm", "2400 ± 5 mm"});
   reads_as(inches(94.5), inches(0.25), {"7 ft 10 1/2 in ± 1/4 in", "94 1/2 ± 1/4 in"});
   reads_as(celsius(25.0), kelvin_steps(0.5), {"25 °C ± 0.5 °C", "25 ± 0.5 °C", "25 °C ± 0.5 K"});
   reads_as(fahrenheit(77.0), fahrenheit_steps(1.0), {"77 F ± 1 F", "77 ± 1 °F"});
@@ -62,13 +64,16 @@ TEST_CASE("measured text: without limits a value is exact") {
 
 TEST_CASE("measured text: mistakes, and where they are") {
   CHECK(refusal<length>("2.40 m ± 5 kg") ==
-        "tankwright::text::parse_measured: \"2.40 m ± 5 kg\", character 12: 5 kg is a mass; expected a length such as 2.40 m, with "
+        "tankwright::text::parse_measured: \"2.40 m ± 5 kg\", character 12: 5 kg is a mass; expected a length such as "
+        "2.40 m, with "
         "its limits behind ±");
   CHECK(refusal<length>("2.40 m ± 5").find("character 11: no unit after the number") != std::string::npos);
-  CHECK(refusal<length>("2.40 m ±").find("character 9: the text ends, where a number should start") != std::string::npos);
+  CHECK(refusal<length>("2.40 m ±").find("character 9: the text ends, where a number should start") !=
+        std::string::npos);
   CHECK(refusal<length>("± 5 mm").find("character 1: there is nothing to read") != std::string::npos);
   CHECK(refusal<length>("2.40 m ± -5 mm").find("limits are not negative") != std::string::npos);
-  CHECK(refusal<length>("2.40 m ± 5 mm ± 1 mm").find("character 15: \"±\" is not understood here") != std::string::npos);
+  CHECK(refusal<length>("2.40 m ± 5 mm ± 1 mm").find("character 15: \"±\" is not understood here") !=
+        std::string::npos);
   CHECK(refusal<temperature>("25 °C ± 2 %").find("a share of a temperature; give degrees") != std::string::npos);
   CHECK(refusal<temperature>("25 ± 2").find("degrees of which scale?") != std::string::npos);
   CHECK(refusal<volume>("300 gal ± 5 L").find("gal can be US or imperial") != std::string::npos);

@@ -47,24 +47,33 @@ void reads_as(const Q& wanted, std::initializer_list<std::string> texts, toleran
 TEST_CASE("text: lengths as people write them") {
   reads_as(metres(2.4), {"2.40 m", "2.4m", " 2.4  m ", "2.4 metres", "2.4 meters", "2.4 Metre", "2.4 METRES", "24e-1 m",
                          "+2.4 m", "2.4 m.", "2.40\tm", "2.4\xC2\xA0m"});
-  reads_as(millimetres(2400.0), {"2400 mm", "2 400 mm", "2\xE2\x80\xAF" "400 mm", "2400 millimetres"});
+  reads_as(millimetres(2400.0), {"2400 mm", "2 400 mm",
+                                 "2\xE2\x80\xAF"
+                                 "400 mm",
+                                 "2400 millimetres"});
   reads_as(inches(95.0), {"95in", "95 in", "95 in.", "95 inches", "95\"", "95″", "95”", "95''", "95 IN"});
-  reads_as(inches(10.5), {"10 1/2 in", "10-1/2 in", "10½ in", "10 ½\"", "10.5 in", "21/2 in", "10 2/4 in", "10 1⁄2 in"});
-  reads_as(inches(94.5), {"7 ft 10 1/2 in", "7 feet 10½ inches", "7' 10 1/2\"", "7'10-1/2\"", "7'-10 1/2\"", "7ft10.5in",
-                          "7 ft-10 1/2 in", "7′ 10½″", "7’ 10.5”"},
+  reads_as(inches(10.5),
+           {"10 1/2 in", "10-1/2 in", "10½ in", "10 ½\"", "10.5 in", "21/2 in", "10 2/4 in", "10 1⁄2 in"});
+  reads_as(inches(94.5),
+           {"7 ft 10 1/2 in", "7 feet 10½ inches", "7' 10 1/2\"", "7'10-1/2\"", "7'-10 1/2\"", "7ft10.5in",
+            "7 ft-10 1/2 in", "7′ 10½″", "7’ 10.5”"},
            relative(3e-16));
   reads_as(inches(87.0), {"7ft3in", "7ft 3in", "7ft3 in", "7 ft 3 in", "7'3\""}, relative(3e-16));
   reads_as(inches(0.5), {"1/2 in", "½ in", ".5 in", "0.5 in", "½\""});
   reads_as(metres(1.2), {"1 m 20 cm", "1 m 2e2 mm"}, relative(3e-16));
   reads_as(micrometres(45.0), {"45 um", "45 µm", "45 μm", "45 microns"});
-  reads_as(millimetres(-3.0), {"-3 mm", "\xE2\x88\x92" "3 mm", "- 3 mm"});
+  reads_as(millimetres(-3.0), {"-3 mm",
+                               "\xE2\x88\x92"
+                               "3 mm",
+                               "- 3 mm"});
   reads_as(inches(-94.5), {"-7 ft 10 1/2 in"}, relative(3e-16));
   reads_as(metres(0.0), {"0 m", "0.0 mm", "-0 m", "0 ft 0 in"});
 }
 
 TEST_CASE("text: volumes and flows") {
-  TW_CHECK(parse_exact, text::parse<volume>("300 US gal").value(), 1.1356235352, relative(3e-16));   // 300 x 231 x 0.0254^3
-  TW_CHECK(parse_exact, text::parse<volume>("300 imp gal").value(), 1.363827, relative(3e-16));      // 300 x 4.54609 L
+  TW_CHECK(parse_exact, text::parse<volume>("300 US gal").value(), 1.1356235352,
+           relative(3e-16));                                                                     // 300 x 231 x 0.0254^3
+  TW_CHECK(parse_exact, text::parse<volume>("300 imp gal").value(), 1.363827, relative(3e-16));  // 300 x 4.54609 L
   reads_as(us_gallons(300.0), {"300 US gal", "300 us gal", "300 U.S. gallons", "300 US gallons", "300 gallons (US)",
                                "300 USG", "300 gal US", "300 Us Gal"});
   reads_as(imperial_gallons(300.0), {"300 imp gal", "300 imperial gallons", "300 UK gal", "300 imp. gal."});
@@ -97,7 +106,8 @@ TEST_CASE("text: everything else a plan holds") {
   reads_as(porosity{0.4}, {"40 %", "0.4"});
   reads_as(relative_humidity::from_percent(60.0), {"60 %", "60 % RH", "60 %RH", "0.6"});
   reads_as(practical_salinity{35.0}, {"35", "35 psu", "35 PSU"});
-  reads_as(absolute_salinity::from_grams_per_kilogram(35.2), {"35.2 g/kg", "35.2 ppt", "35.2 ‰", "35.2 grams per kilogram"});
+  reads_as(absolute_salinity::from_grams_per_kilogram(35.2),
+           {"35.2 g/kg", "35.2 ppt", "35.2 ‰", "35.2 grams per kilogram"});
   reads_as(millisiemens_per_centimetre(53.0), {"53 mS/cm", "53 ms/cm", "53 MILLISIEMENS/CM"});
   reads_as(microsiemens_per_centimetre(53000.0), {"53000 µS/cm", "53 000 uS/cm", "53000 us/cm", "53000 μs/cm"});
   reads_as(kilograms(12.0), {"12 kg", "12 Kg", "12 KG", "12 kilos", "12 kgs", "12 kilograms"});
@@ -108,7 +118,8 @@ TEST_CASE("text: everything else a plan holds") {
   reads_as(per_hour(0.5), {"0.5 1/h", "0.5/h", "0.5 per hour", "0.5 h-1", "0.5 h⁻¹", "0.5 ach", "½ 1/h"});
   reads_as(psi(6.0), {"6 psi", "6 PSI", "6 lbf/in2"});
   reads_as(gauge_pressure{psi(6.0)}, {"6 psi", "6 psig", "6 psi gauge"});
-  reads_as(absolute_pressure{hectopascals(1013.25)}, {"1013.25 hPa", "1013.25 mbar", "1013.25 hPa abs", "1013.25 millibar"});
+  reads_as(absolute_pressure{hectopascals(1013.25)},
+           {"1013.25 hPa", "1013.25 mbar", "1013.25 hPa abs", "1013.25 millibar"});
   reads_as(kilopascals(3.0), {"3 kPa", "3 kN/m2", "3 kN/m²", "3 kpa"});
   reads_as(megapascals(12.0), {"12 MPa", "12 N/mm2"});
   reads_as(joules(12.0), {"12 J", "12 N m", "12 N·m", "12 N*m"});
@@ -121,42 +132,45 @@ TEST_CASE("text: everything else a plan holds") {
 }
 
 TEST_CASE("text: every unit of the table is read, written and read back") {
-#define TANKWRIGHT_BOTH_WAYS(quantity_name, unit_name, symbol, factor)                                  \
-  TW_CHECK(parse_exact, text::parse<quantity_name>("2.5 " symbol), unit_name(2.5), tolerance{});              \
+#define TANKWRIGHT_BOTH_WAYS(quantity_name, unit_name, symbol, factor)                                          \
+  TW_CHECK(parse_exact, text::parse<quantity_name>("2.5 " symbol), unit_name(2.5), tolerance{});                \
   TW_CHECK(number_exact, text::number_in(unit_name(2.5), symbol), in_##unit_name(unit_name(2.5)), tolerance{}); \
   TW_HOLDS(print_exact, text::in(unit_name(2.5), symbol) == "2.5 " symbol);
   TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_BOTH_WAYS)
 #undef TANKWRIGHT_BOTH_WAYS
 }
 
-TEST_CASE("text: every quantity of the table has words, an example that can be read, and everyday units") {
-#define TANKWRIGHT_WORDS(quantity_name, unit_name, symbol, factor)                                       \
-  {                                                                                                      \
-    const auto words = text::detail::words_of(#quantity_name);                                                 \
-    CHECK_MESSAGE(words.words.find(' ') != std::string_view::npos, #quantity_name);                      \
-    CHECK_NOTHROW((void)text::parse<quantity_name>(words.example));                                            \
-    for (const double size : {1e-6, 1e-3, 1.0, 1e3, 1e6}) {                                              \
-      CHECK_NOTHROW((void)text::of(quantity_name::from_value(size), text::unit_system::si));                    \
-      CHECK_NOTHROW((void)text::of(quantity_name::from_value(size), text::unit_system::us));                    \
-    }                                                                                                    \
+TEST_CASE("text: every quantity of the table has words, an example that can be read, and everyday units"){
+#define TANKWRIGHT_WORDS(quantity_name, unit_name, symbol, factor)                           \
+  {                                                                                          \
+    const auto words = text::detail::words_of(#quantity_name);                               \
+    CHECK_MESSAGE(words.words.find(' ') != std::string_view::npos, #quantity_name);          \
+    CHECK_NOTHROW((void)text::parse<quantity_name>(words.example));                          \
+    for (const double size : {1e-6, 1e-3, 1.0, 1e3, 1e6}) {                                  \
+      CHECK_NOTHROW((void)text::of(quantity_name::from_value(size), text::unit_system::si)); \
+      CHECK_NOTHROW((void)text::of(quantity_name::from_value(size), text::unit_system::us)); \
+    }                                                                                        \
   }
-  TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_WORDS)
+    TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_WORDS)
 #undef TANKWRIGHT_WORDS
 }
 
 TEST_CASE("text: what means two things is refused with both shown") {
   CHECK(refusal<volume>("300 gal") ==
-        "tankwright::text::parse: \"300 gal\", character 5: gal can be US or imperial; write 300 US gal (1136 L) or 300 imp gal "
+        "tankwright::text::parse: \"300 gal\", character 5: gal can be US or imperial; write 300 US gal (1136 L) or "
+        "300 imp gal "
         "(1364 L); expected a volume such as 300 L");
   CHECK(refusal<flow_rate>("30 gpm") ==
-        "tankwright::text::parse: \"30 gpm\", character 4: gpm can be US or imperial; write 30 US gpm (6814 L/h) or 30 imp gpm "
+        "tankwright::text::parse: \"30 gpm\", character 4: gpm can be US or imperial; write 30 US gpm (6814 L/h) or 30 "
+        "imp gpm "
         "(8183 L/h); expected a flow such as 4000 L/h");
   for (const char* text : {"1200 gph", "1200 gallons per hour", "1200 gal/h", "1200 GPH", "50 gpd"}) {
     CHECK_MESSAGE(refusal<flow_rate>(text).find("can be US or imperial") != std::string::npos, text);
   }
-  CHECK(refusal<temperature>("25") ==
-        "tankwright::text::parse: \"25\", character 3: degrees of which scale? write 25 °C (77 °F) or 25 °F (-3.889 °C); "
-        "expected a temperature such as 25 °C or 77 °F");
+  CHECK(
+      refusal<temperature>("25") ==
+      "tankwright::text::parse: \"25\", character 3: degrees of which scale? write 25 °C (77 °F) or 25 °F (-3.889 °C); "
+      "expected a temperature such as 25 °C or 77 °F");
   CHECK(refusal<temperature>("25°").find("degrees of which scale?") != std::string::npos);
   CHECK(refusal<temperature>("-5").find("write -5 °C (23 °F) or -5 °F (-20.56 °C)") != std::string::npos);
   CHECK(refusal<length>("1,500 mm").find("write 1.500 or 1500") != std::string::npos);
@@ -164,7 +178,8 @@ TEST_CASE("text: what means two things is refused with both shown") {
         std::string::npos);
   CHECK(refusal<length>("1,500.5 m").find("write 1.500 or 1500") != std::string::npos);
   CHECK(refusal<proportion>("60") ==
-        "tankwright::text::parse: \"60\", character 1: 60 is more than 1; write 60 % or 0.6; expected a proportion such as 60 % "
+        "tankwright::text::parse: \"60\", character 1: 60 is more than 1; write 60 % or 0.6; expected a proportion "
+        "such as 60 % "
         "or 0.6");
   CHECK(refusal<mass>("2 tons").find("tons is three different units") != std::string::npos);
   CHECK(refusal<mass_density>("2 ppm").find("write mg/L") != std::string::npos);
@@ -178,8 +193,9 @@ TEST_CASE("text: what is something else is named") {
   CHECK(refusal<temperature>("5 kg").find("5 kg is a mass; expected a temperature") != std::string::npos);
   CHECK(refusal<double>("1.0264 kg/m3").find("is a density or a concentration; expected a pure number") !=
         std::string::npos);
-  CHECK(refusal<practical_salinity>("35 ppt").find("35 ppt is an absolute salinity; expected a practical salinity such as "
-                                                   "35 (it has no unit)") != std::string::npos);
+  CHECK(refusal<practical_salinity>("35 ppt").find(
+            "35 ppt is an absolute salinity; expected a practical salinity such as "
+            "35 (it has no unit)") != std::string::npos);
   CHECK(refusal<absolute_salinity>("35").find("no unit after the number; expected an absolute salinity") !=
         std::string::npos);
   CHECK(refusal<absolute_pressure>("6 psig").find("6 psig is a gauge pressure; expected an absolute pressure") !=
@@ -267,10 +283,11 @@ TEST_CASE("text: a message is short and clean, whatever the text") {
 TEST_CASE("text: any bytes, under the demands of the fuzz target") {
   std::mt19937 random{20260801};
   MESSAGE("seed 20260801");
-  const std::string_view pieces[] = {"0", "1", "2", "3", "5", "7", "10", "150", "00", ".", ",", "/", " ", " ", " ", "-", "+",
-                                     "e", "E", "'", "\"", "½", "²", "³", "⁻", "µ", "°", "%", "(", ")", "^", "·", "\xFF",
-                                     "\0", "m", "mm", "in", "ft", "US", "gal", "imp", "L", "h", "min", "s", "kg", "g",
-                                     "C", "F", "K", "deg", "S", "cm", "W", "psi", "RH", "per ", "cubic ", "litres", "J"};
+  const std::string_view pieces[] = {
+      "0",  "1", "2",    "3",  "5", "7",   "10", "150", "00", ".",   ",",   "/",    " ",      " ",      " ",
+      "-",  "+", "e",    "E",  "'", "\"",  "½",  "²",   "³",  "⁻",   "µ",   "°",    "%",      "(",      ")",
+      "^",  "·", "\xFF", "\0", "m", "mm",  "in", "ft",  "US", "gal", "imp", "L",    "h",      "min",    "s",
+      "kg", "g", "C",    "F",  "K", "deg", "S",  "cm",  "W",  "psi", "RH",  "per ", "cubic ", "litres", "J"};
   std::uniform_int_distribution<std::size_t> piece{0, std::size(pieces) - 1};
   std::uniform_int_distribution<int> count{0, 12};
   std::uniform_int_distribution<int> byte{0, 255};
@@ -345,10 +362,11 @@ TEST_CASE("text: quantities in the unit asked for") {
   CHECK(text::in(litres(std::numeric_limits<double>::quiet_NaN()), "L") == "nan L");
   CHECK(text::in(1.0264, "", text::significant(5)) == "1.0264");
   CHECK(text::in(degrees(45.0), "°") == "45°");
-  CHECK_THROWS_WITH_AS((void)text::in(litres(3.0), "kg"),
-                       "tankwright::text::in: \"kg\", character 1: kg measures a mass; expected a unit of volume (m3, L, "
-                       "mL, in3, ft3, US gal, imp gal)",
-                       text_error);
+  CHECK_THROWS_WITH_AS(
+      (void)text::in(litres(3.0), "kg"),
+      "tankwright::text::in: \"kg\", character 1: kg measures a mass; expected a unit of volume (m3, L, "
+      "mL, in3, ft3, US gal, imp gal)",
+      text_error);
   CHECK_THROWS_WITH_AS((void)text::in(litres(3.0), "gal"), doctest::Contains("gal can be US or imperial"), text_error);
   CHECK_THROWS_AS((void)text::in(litres(3.0), ""), text_error);
   CHECK_THROWS_AS((void)text::in(litres(3.0), "L L"), text_error);
@@ -367,7 +385,8 @@ TEST_CASE("text: everyday units, SI and US") {
   TW_HOLDS(ladder, text::everyday_unit(practical_salinity{35.0}, text::unit_system::us) == "");
   for (const double x : {1e-5, 0.02, 0.5, 3.0, 1000.0}) {
     for (const auto system : {text::unit_system::si, text::unit_system::us}) {
-      TW_HOLDS(size, text::number_in(hours(x), text::everyday_unit(hours(x), system)) >= 1.0 || hours(x) < seconds(1.0));
+      TW_HOLDS(size,
+               text::number_in(hours(x), text::everyday_unit(hours(x), system)) >= 1.0 || hours(x) < seconds(1.0));
     }
   }
   CHECK(text::of(litres(2150.0), text::unit_system::si) == "2150 L");

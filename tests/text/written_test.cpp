@@ -72,9 +72,9 @@ TEST_CASE("any double comes back, in its unit or in SI") {
   const evidence property{"tankwright::text::write_exactly", kind::property, "there and back, 20 000 random doubles"};
   std::mt19937_64 random{20260};
   const std::pair<std::string_view, std::string_view> kinds[] = {
-      {"length", "mm"},   {"length", "in"},      {"volume", "US gal"}, {"flow_rate", "US gph"},
-      {"temperature", "degC"}, {"temperature", "degF"}, {"pressure", "psi"},  {"number", ""},
-      {"mass_density", "ug/L"}, {"duration", "d"},  {"power", "Btu/h"},   {"rate", "1/h"}};
+      {"length", "mm"},         {"length", "in"},        {"volume", "US gal"}, {"flow_rate", "US gph"},
+      {"temperature", "degC"},  {"temperature", "degF"}, {"pressure", "psi"},  {"number", ""},
+      {"mass_density", "ug/L"}, {"duration", "d"},       {"power", "Btu/h"},   {"rate", "1/h"}};
   std::size_t differing = 0;
   for (int i = 0; i < 20000; ++i) {
     const auto& [quantity, unit] = kinds[static_cast<std::size_t>(i) % std::size(kinds)];

@@ -73,9 +73,9 @@ TEST_CASE("displacement: impossible scenes are refused") {
   const auto content = [](const std::vector<vs::item>& items, double gross, double rho = 1023.5) {
     return vs::water_in({.gross = litres(gross), .items = items, .water_density = kilograms_per_cubic_metre(rho)});
   };
-  CHECK_THROWS_WITH_AS(
-      (void)content(pump, 200),
-      "tankwright::vessel::water_in: equipment: volume = 0.3 m3 is not possible; expected 0 to 0.2 m3", invalid_input);
+  CHECK_THROWS_WITH_AS((void)content(pump, 200),
+                       "tankwright::vessel::water_in: equipment: volume = 0.3 m3 is not possible; expected 0 to 0.2 m3",
+                       invalid_input);
   const std::vector<vs::item> two_pumps{pump[0], pump[0]};
   CHECK_THROWS_WITH_AS(
       (void)content(two_pumps, 400),

@@ -65,7 +65,8 @@ TEST_CASE("fixings: impossible fittings are refused by name") {
   };
   check_edges(vs::detail::length_from_zero("drain: depth"), [&](double x, range_policy) { return hole(x, 0.1, 1000); });
   check_edges(vs::detail::positive_length("drain: diameter"), [&](double x, range_policy) { return hole(1, x, 1000); });
-  check_edges({"drain: water density", "kg/m3", vs::detail::possible_density}, [&](double x, range_policy) { return hole(1, 0.1, x); });
+  check_edges({"drain: water density", "kg/m3", vs::detail::possible_density},
+              [&](double x, range_policy) { return hole(1, 0.1, x); });
   const auto gasket = [](double g, double b, double p, double m, double y) {
     return vs::gasket_force({.mean_diameter = metres(g),
                              .effective_width = metres(b),
@@ -89,8 +90,12 @@ TEST_CASE("fixings: impossible fittings are refused by name") {
                           .water_density = kilograms_per_cubic_metre(rho)});
   };
   CHECK(sump(0.5, 0.01, 20, 1000).net_up < newtons(0));
-  check_edges({"sump: plan area", "m2", vs::detail::possible_area}, [&](double x, range_policy) { return sump(x, 1, 1, 1000); });
-  check_edges(vs::detail::length_from_zero("sump: flood depth"), [&](double x, range_policy) { return sump(1, x, 1, 1000); });
-  check_edges({"sump: mass", "kg", vs::detail::possible_mass_from_zero}, [&](double x, range_policy) { return sump(1, 1, x, 1000); });
-  check_edges({"sump: water density", "kg/m3", vs::detail::possible_density}, [&](double x, range_policy) { return sump(1, 1, 1, x); });
+  check_edges({"sump: plan area", "m2", vs::detail::possible_area},
+              [&](double x, range_policy) { return sump(x, 1, 1, 1000); });
+  check_edges(vs::detail::length_from_zero("sump: flood depth"),
+              [&](double x, range_policy) { return sump(1, x, 1, 1000); });
+  check_edges({"sump: mass", "kg", vs::detail::possible_mass_from_zero},
+              [&](double x, range_policy) { return sump(1, 1, x, 1000); });
+  check_edges({"sump: water density", "kg/m3", vs::detail::possible_density},
+              [&](double x, range_policy) { return sump(1, 1, 1, x); });
 }

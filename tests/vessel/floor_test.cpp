@@ -50,10 +50,11 @@ TEST_CASE("floor: impossible loads are refused by name") {
     return vs::load_on_floor(
         {.total = kilograms(m), .footprint = square_metres(a), .bearing = square_metres(feet), .label = "display"});
   };
-  check_edges({"display: total mass", "kg", vs::detail::possible_mass_from_zero}, [&](double x, range_policy) { return load(x, 1, 1); });
-  check_edges({"display: footprint", "m2", vs::detail::possible_area}, [&](double x, range_policy) { return load(1, x, x); });
-  check_edges({"display: bearing area", "m2", {1e-6, 1.0}},
-              [&](double x, range_policy) { return load(1, 1, x); });
+  check_edges({"display: total mass", "kg", vs::detail::possible_mass_from_zero},
+              [&](double x, range_policy) { return load(x, 1, 1); });
+  check_edges({"display: footprint", "m2", vs::detail::possible_area},
+              [&](double x, range_policy) { return load(1, x, x); });
+  check_edges({"display: bearing area", "m2", {1e-6, 1.0}}, [&](double x, range_policy) { return load(1, 1, x); });
   auto nothing = vs::living_rooms;
   nothing.value = psf(0);
   CHECK_THROWS_AS((void)vs::load_on_floor({.total = kilograms(1), .footprint = square_metres(1), .code = nothing}),

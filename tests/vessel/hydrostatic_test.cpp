@@ -67,5 +67,6 @@ TEST_CASE("hydrostatic: impossible walls") {
   check_edges(vs::detail::positive_length("left: width"), [&](double x, range_policy) { return wall(x, 1, 1, 1000); });
   check_edges(vs::detail::positive_length("left: height"), [&](double x, range_policy) { return wall(1, x, 1, 1000); });
   check_edges(vs::detail::length_from_zero("left: level"), [&](double x, range_policy) { return wall(1, 1, x, 1000); });
-  check_edges({"left: water density", "kg/m3", vs::detail::possible_density}, [&](double x, range_policy) { return wall(1, 1, 1, x); });
+  check_edges({"left: water density", "kg/m3", vs::detail::possible_density},
+              [&](double x, range_policy) { return wall(1, 1, 1, x); });
 }

@@ -62,8 +62,7 @@ TEST_CASE("materials: breakage stress keeps the table's durations and falls with
   TW_CHECK(by_time, stress(0.008, 1, 86400) / stress(0.008, 1, 3), 0.53, tolerance{.absolute = 0.005});
   TW_CHECK(by_area, stress(0.008, 128, 3) * 2.0, stress(0.008, 1, 3), relative(1e-13));
   TW_CHECK(by_area, stress(0.128, 16, 3), stress(0.008, 1, 3), relative(1e-13));
-  check_edges(vs::detail::breakage_limits,
-              [&](double x, range_policy) { return stress(x, 1, 3); });
+  check_edges(vs::detail::breakage_limits, [&](double x, range_policy) { return stress(x, 1, 3); });
   check_edges(vs::detail::stressed_area_limits, [&](double x, range_policy) { return stress(0.1, x, 3); });
   check_edges(vs::detail::spell_limits, [&](double x, range_policy) { return stress(0.1, 1, x); });
 }

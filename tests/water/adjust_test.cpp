@@ -46,23 +46,22 @@ tww::water_to_replace replace(const state& x, range_policy policy = range_policy
 }  // namespace
 
 TEST_CASE("adjust: reference table") {
-  check_rows(reference_rows("water/adjust.csv"), {{"tankwright::water::lower_salinity", [](const reference_row& row) {
-    const auto rho = tww::density(practical_salinity{row["from"]}, celsius(row["t90"]));
-    return in_kilograms(lower({.litre = in_litres(kilograms(row["kg"]) / rho),
-                               .from = row["from"],
-                               .target = row["target"],
-                               .t = row["t90"]})
-                            .fresh_water_mass);
-  }}});
+  check_rows(reference_rows("water/adjust.csv"),
+             {{"tankwright::water::lower_salinity", [](const reference_row& row) {
+                 const auto rho = tww::density(practical_salinity{row["from"]}, celsius(row["t90"]));
+                 return in_kilograms(lower({.litre = in_litres(kilograms(row["kg"]) / rho),
+                                            .from = row["from"],
+                                            .target = row["target"],
+                                            .t = row["t90"]})
+                                         .fresh_water_mass);
+               }}});
 }
 
 TEST_CASE("adjust: balances with the densities of the TEOS-10 toolbox") {
   const auto upwards = [](const reference_row& row) {
     return state{row["L"], row["low"], row["high"], row["t90"], row["yield"]};
   };
-  const auto downwards = [](const reference_row& row) {
-    return state{row["L"], row["high"], row["low"], row["t90"]};
-  };
+  const auto downwards = [](const reference_row& row) { return state{row["L"], row["high"], row["low"], row["t90"]}; };
   check_rows(live_rows("water_adjust.csv"),
              {{"tankwright::water::raise_salinity",
                [&](const reference_row& row) { return in_kilograms(raise(upwards(row)).mix); }},
@@ -108,10 +107,11 @@ TEST_CASE("adjust: the wrong direction is named, with the right function") {
                        "tankwright::water::lower_salinity: target = 35 is above the present salinity, 34; use "
                        "raise_salinity or replace_to_reach",
                        invalid_input);
-  CHECK_THROWS_WITH_AS((void)replace({.from = 34.0, .target = 35.0, .replacement = 34.5}),
-                       "tankwright::water::replace_to_reach: target = 35 does not lie between the present salinity, 34, "
-                       "and that of the replacement, 34.5",
-                       invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)replace({.from = 34.0, .target = 35.0, .replacement = 34.5}),
+      "tankwright::water::replace_to_reach: target = 35 does not lie between the present salinity, 34, "
+      "and that of the replacement, 34.5",
+      invalid_input);
   CHECK_THROWS_AS((void)lower({.from = 34.0, .target = 0.0}), invalid_input);
   CHECK_THROWS_AS((void)replace({.from = 34.0, .target = 35.0, .replacement = 34.0}), invalid_input);
   CHECK_NOTHROW((void)replace({.from = 34.0, .target = 34.0, .replacement = 34.0}));
@@ -124,8 +124,7 @@ TEST_CASE("adjust: edges of the ranges") {
     (void)replace({x.litre, x.from, x.target, x.t, x.yield, x.target}, policy);
     return lower({x.litre, x.target, x.from, x.t}, policy);
   };
-  check_edges(tww::water_volume_limits,
-              [&](double x, range_policy policy) { return all({.litre = x}, policy); });
+  check_edges(tww::water_volume_limits, [&](double x, range_policy policy) { return all({.litre = x}, policy); });
   for (const double t : {-3.0, 80.1}) {
     CHECK_THROWS_AS((void)raise({.t = t}), out_of_range);
     CHECK_THROWS_AS((void)lower({.from = 36.0, .t = t}), out_of_range);
@@ -136,10 +135,11 @@ TEST_CASE("adjust: edges of the ranges") {
     CHECK_THROWS_AS((void)lower({.from = s, .target = target}), invalid_input);
     CHECK_THROWS_AS((void)replace({.from = s, .target = target}), invalid_input);
   }
-  CHECK_THROWS_WITH_AS((void)raise({.target = 42.1}),
-                       "tankwright::water::raise_salinity: target = 42.1 is outside the published range 0 to 42 (PSS-78, "
-                       "UNESCO 1981); pass tankwright::extrapolate to go past it",
-                       out_of_range);
+  CHECK_THROWS_WITH_AS(
+      (void)raise({.target = 42.1}),
+      "tankwright::water::raise_salinity: target = 42.1 is outside the published range 0 to 42 (PSS-78, "
+      "UNESCO 1981); pass tankwright::extrapolate to go past it",
+      out_of_range);
   CHECK_THROWS_AS((void)lower({.from = 42.1}), out_of_range);
   CHECK_THROWS_AS((void)replace({.from = 36.0, .target = 38.0, .replacement = 42.1}), out_of_range);
   CHECK_NOTHROW((void)replace({.from = 36.0, .target = 38.0, .replacement = 42.1}, extrapolate));

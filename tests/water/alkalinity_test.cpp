@@ -18,7 +18,8 @@ namespace {
 const evidence there_and_back{"tankwright::water::alkalinity", kind::property, "round trips of the units"};
 const evidence rounded{"tankwright::water::alkalinity", kind::common_practice, "1 meq/L = 50 mg/L CaCO3 = 2.8 dKH"};
 const evidence by_mass{"tankwright::water::alkalinity", kind::identity, "times density"};
-const evidence reaches{"tankwright::water::alkalinity_to_add", kind::identity, "84.0066 g of NaHCO3 hold one equivalent"};
+const evidence reaches{"tankwright::water::alkalinity_to_add", kind::identity,
+                       "84.0066 g of NaHCO3 hold one equivalent"};
 }  // namespace
 
 TEST_CASE("alkalinity: reference table") {
@@ -43,9 +44,8 @@ TEST_CASE("alkalinity: units, there and back") {
   for (double x = 0.1; x < 6.0; x += 0.37) {
     const auto a = alkalinity::from_milliequivalents_per_litre(x);
     for (const auto& factors : {tww::exact_masses, tww::rounded_factors}) {
-      TW_CHECK(there_and_back,
-               alkalinity::from_degrees_kh(a.degrees_kh(factors), factors).milliequivalents_per_litre(), x,
-               relative(1e-15));
+      TW_CHECK(there_and_back, alkalinity::from_degrees_kh(a.degrees_kh(factors), factors).milliequivalents_per_litre(),
+               x, relative(1e-15));
       TW_CHECK(there_and_back,
                alkalinity::from_milligrams_caco3_per_litre(a.milligrams_caco3_per_litre(factors), factors)
                    .milliequivalents_per_litre(),
@@ -71,8 +71,9 @@ TEST_CASE("alkalinity: what to add") {
   TW_CHECK(reaches, dose.sodium_bicarbonate, grams(84.0066), relative(1e-14));
   TW_CHECK(reaches, dose.sodium_carbonate, grams(52.9942), relative(1e-14));
   CHECK_FALSE(dose.caution.text.empty());
-  CHECK(in_grams(tww::alkalinity_to_add({.volume = litres(9.0), .from = meq(2.0), .target = meq(2.0)})
-                     .sodium_bicarbonate) == 0.0);
+  CHECK(in_grams(
+            tww::alkalinity_to_add({.volume = litres(9.0), .from = meq(2.0), .target = meq(2.0)}).sodium_bicarbonate) ==
+        0.0);
   CHECK_THROWS_WITH_AS(
       (void)tww::alkalinity_to_add({.volume = litres(9.0), .from = meq(3.0), .target = meq(2.0)}),
       "tankwright::water::alkalinity_to_add: target = 2 meq/L is below what the water has, 3 meq/L; alkalinity is "

@@ -19,7 +19,8 @@ static_assert(!std::is_constructible_v<tww::ph_reading, double>);
 
 namespace {
 const evidence half{"tankwright::water::free_ammonia_fraction", kind::identity, "half is free where pH = pK*"};
-const evidence nbs_is_free{"tankwright::water::free_ammonia_fraction", kind::identity, "NBS is taken as the free scale"};
+const evidence nbs_is_free{"tankwright::water::free_ammonia_fraction", kind::identity,
+                           "NBS is taken as the free scale"};
 const evidence band{"tankwright::water::free_ammonia_fraction", kind::property, "the band holds the centre"};
 const evidence grows{"tankwright::water::free_ammonia_fraction", kind::property, "grows with pH and warmth"};
 const evidence sample_product{"tankwright::water::free_ammonia_in", kind::identity, "is the free part of the total"};
@@ -105,7 +106,8 @@ TEST_CASE("ammonia: edges of the ranges") {
   };
   check_edges(tww::total_ammonia_limits, [&](double x, range_policy policy) { return sample(x, 8.2, 35, 25, policy); });
   check_edges(tww::ph_limits, [&](double x, range_policy policy) { return sample(0.5, x, 35, 25, policy); });
-  check_edges(tww::ammonia_salinity_limits, [&](double x, range_policy policy) { return sample(0.5, 8, x, 25, policy); });
+  check_edges(tww::ammonia_salinity_limits,
+              [&](double x, range_policy policy) { return sample(0.5, 8, x, 25, policy); });
   check_edges(tww::ammonia_temperature_limits,
               [&](double x, range_policy policy) { return sample(0.5, 8, 35, x, policy); });
   check_edges(tww::ph_limits, [](double x, range_policy policy) {

@@ -14,8 +14,7 @@ namespace {
 evidence rounding(const char* function) { return {function, kind::identity, "the same formula in long double"}; }
 const evidence fresh_limit{"tankwright::water::ammonium_pka_khoo", kind::published,
                            "Khoo et al. 1977, abstract: the difference to fresh water"};
-const evidence bell_step{"tankwright::water::ammonium_pka_bell", kind::identity,
-                         "0.003071 for each step of salinity"};
+const evidence bell_step{"tankwright::water::ammonium_pka_bell", kind::identity, "0.003071 for each step of salinity"};
 const evidence scales{"tankwright::water::ammonium_pka_total", kind::property,
                       "the distance of the scales by the bisulphate constant of Dickson 1990"};
 const evidence bell_close{"tankwright::water::ammonium_pka_bell", kind::property, "within 0.04 of Clegg and Whitfield"};

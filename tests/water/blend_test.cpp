@@ -60,21 +60,21 @@ TEST_CASE("blend: one water, equal waters, and many") {
 }
 
 TEST_CASE("blend: mistakes are named by their label") {
-  const std::array too_salty{litres_of(10.0, 35.0, 25.0),
-                             tww::portion{.label = "old tank",
-                                          .volume = litres(900.0),
-                                          .salinity = practical_salinity{45.0},
-                                          .temperature = celsius(25.0)}};
-  CHECK_THROWS_WITH_AS((void)tww::blend(too_salty),
-                       "tankwright::water::blend: old tank: practical salinity = 45 is outside the published range 0 to "
-                       "42 (PSS-78, UNESCO 1981); pass tankwright::extrapolate to go past it",
-                       out_of_range);
+  const std::array too_salty{litres_of(10.0, 35.0, 25.0), tww::portion{.label = "old tank",
+                                                                       .volume = litres(900.0),
+                                                                       .salinity = practical_salinity{45.0},
+                                                                       .temperature = celsius(25.0)}};
+  CHECK_THROWS_WITH_AS(
+      (void)tww::blend(too_salty),
+      "tankwright::water::blend: old tank: practical salinity = 45 is outside the published range 0 to "
+      "42 (PSS-78, UNESCO 1981); pass tankwright::extrapolate to go past it",
+      out_of_range);
   CHECK_NOTHROW((void)tww::blend(too_salty, extrapolate));
   CHECK_THROWS_AS((void)tww::blend(std::span<const tww::portion>{}), invalid_input);
   const std::array empty{litres_of(0.0, 35.0, 25.0)};
   CHECK_THROWS_AS((void)tww::blend(empty), invalid_input);
-  const std::array negative{tww::weighed_portion{.label = "bucket", .mass = kilograms(-1.0),
-                                                 .salinity = practical_salinity{35.0}}};
+  const std::array negative{
+      tww::weighed_portion{.label = "bucket", .mass = kilograms(-1.0), .salinity = practical_salinity{35.0}}};
   CHECK_THROWS_WITH_AS((void)tww::blend(negative),
                        "tankwright::water::blend: bucket: mass = -1 kg is not possible; expected at least 0 kg",
                        invalid_input);
@@ -90,9 +90,8 @@ TEST_CASE("blend: edges of the ranges") {
   check_edges({"temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 80.0)},
               [&](double x, range_policy policy) { return both(5, 0, x, policy); });
   check_edges(tww::portion_mass_limits, [](double x, range_policy policy) {
-    const std::array waters{
-        tww::weighed_portion{.mass = kilograms(1.0), .salinity = practical_salinity{35.0}},
-        tww::weighed_portion{.mass = kilograms(x), .salinity = practical_salinity{30.0}}};
+    const std::array waters{tww::weighed_portion{.mass = kilograms(1.0), .salinity = practical_salinity{35.0}},
+                            tww::weighed_portion{.mass = kilograms(x), .salinity = practical_salinity{30.0}}};
     return tww::blend(waters, policy);
   });
 }

@@ -32,7 +32,8 @@ TEST_CASE("brine: printed densities of sodium chloride at 20 and 18 degrees") {
 }
 
 TEST_CASE("brine: the standard is as dense as the seawater it stands for") {
-  const evidence back{"tankwright::water::salt_for_standard", kind::identity, "density of the solution is that of the sea"};
+  const evidence back{"tankwright::water::salt_for_standard", kind::identity,
+                      "density of the solution is that of the sea"};
   for (const double s : {0.0, 10.0, 35.0, 40.0}) {
     for (const double t : {10.0, 20.0, 28.0}) {
       const double salt = tww::salt_for_standard(practical_salinity{s}, celsius(t)).value();
@@ -48,12 +49,12 @@ TEST_CASE("brine: edges of the ranges") {
   check_edges(tww::standard_water_limits, [](double m, range_policy) {
     return tww::brine_density({.salt = kilograms(0.0), .water = kilograms(m)}, celsius(20.0));
   });
-  check_edges(tww::brine_temperature_limits, [](double t, range_policy p) {
-    return tww::brine_density(per_cent(3.0), celsius(t), p);
-  });
+  check_edges(tww::brine_temperature_limits,
+              [](double t, range_policy p) { return tww::brine_density(per_cent(3.0), celsius(t), p); });
   CHECK_THROWS_AS((void)tww::brine_density(per_cent(27.0), celsius(20.0), extrapolate), invalid_input);
   CHECK_THROWS_AS((void)tww::brine_density(per_cent(6.1), celsius(20.0)), out_of_range);
   CHECK_NOTHROW((void)tww::brine_density(per_cent(6.1), celsius(20.0), extrapolate));
-  CHECK_THROWS_AS((void)tww::brine_density({.salt = kilograms(-1.0), .water = kilograms(1.0)}, celsius(20.0)), invalid_input);
+  CHECK_THROWS_AS((void)tww::brine_density({.salt = kilograms(-1.0), .water = kilograms(1.0)}, celsius(20.0)),
+                  invalid_input);
   CHECK_THROWS_AS((void)tww::salt_for_standard(practical_salinity{43.0}, celsius(20.0)), out_of_range);
 }

@@ -50,10 +50,10 @@ TEST_CASE("composition: sums") {
   TW_CHECK(as_reference, amounts.anhydrous, grams(35.16504), relative(1e-4));
   TW_CHECK(balance, amounts.weighed + amounts.water, kilograms(1.0), relative(1e-15));
   CHECK_FALSE(amounts.caution.text.empty());
-  const auto half = tww::weigh_recipe(
-      {.volume = litres(40.0), .target = practical_salinity{17.5}, .temperature = celsius(25.0)});
-  TW_CHECK(balance, half.weighed + half.water,
-           tww::density(practical_salinity{17.5}, celsius(25.0)) * litres(40.0), relative(1e-15));
+  const auto half =
+      tww::weigh_recipe({.volume = litres(40.0), .target = practical_salinity{17.5}, .temperature = celsius(25.0)});
+  TW_CHECK(balance, half.weighed + half.water, tww::density(practical_salinity{17.5}, celsius(25.0)) * litres(40.0),
+           relative(1e-15));
 }
 
 TEST_CASE("composition: edges of the ranges") {
@@ -61,11 +61,11 @@ TEST_CASE("composition: edges of the ranges") {
     return tww::concentration_of(tww::constituent::calcium, practical_salinity{s}, celsius(25.0), policy);
   });
   check_edges(tww::water_volume_limits, [](double x, range_policy policy) {
-    return tww::weigh_recipe(
-        {.volume = litres(x), .target = practical_salinity{35.0}, .temperature = celsius(25.0)}, policy);
+    return tww::weigh_recipe({.volume = litres(x), .target = practical_salinity{35.0}, .temperature = celsius(25.0)},
+                             policy);
   });
   check_edges(tww::practical_salinity_limits, [](double s, range_policy policy) {
-    return tww::weigh_recipe(
-        {.volume = litres(1.0), .target = practical_salinity{s}, .temperature = celsius(25.0)}, policy);
+    return tww::weigh_recipe({.volume = litres(1.0), .target = practical_salinity{s}, .temperature = celsius(25.0)},
+                             policy);
   });
 }

@@ -10,8 +10,9 @@ namespace tww = tankwright::water;
 namespace {
 const evidence to_25{"tankwright::water::referred_to_25", kind::identity,
                      "at salinity 35 the conductivity at 25 degC is that of PSS-78"};
-const evidence to_25_close{"tankwright::water::referred_to_25", kind::property,
-                           "the salinity read from it is within 0.012 (32 to 38, 18 to 30 degC) or 0.031 (30 to 40, 15 to 35)"};
+const evidence to_25_close{
+    "tankwright::water::referred_to_25", kind::property,
+    "the salinity read from it is within 0.012 (32 to 38, 18 to 30 degC) or 0.031 (30 to 40, 15 to 35)"};
 const evidence from_25{"tankwright::water::raw_conductivity", kind::identity, "undoes referred_to_25"};
 const evidence linear_undone{"tankwright::water::raw_conductivity", kind::identity, "undoes linearly_compensated"};
 const evidence linear{"tankwright::water::linearly_compensated", kind::identity,
@@ -47,8 +48,8 @@ TEST_CASE("conductivity_meter: linear compensation is done and undone") {
   TW_CHECK(linear_undone, tww::raw_conductivity(reading), c, relative(4e-16));
   TW_CHECK(salinity_behind, tww::salinity_from_conductivity(reading), practical_salinity{35.0}, relative(1e-14));
   // Taken for the conductivity at 25 degC, the same reading would be 0.02 out at 30 degC and 0.1 at 20 degC.
-  const auto cool = tww::linearly_compensated(
-      tww::conductivity_from_salinity(practical_salinity{35.0}, celsius(20.0)), celsius(20.0), percent_per_kelvin(2.0));
+  const auto cool = tww::linearly_compensated(tww::conductivity_from_salinity(practical_salinity{35.0}, celsius(20.0)),
+                                              celsius(20.0), percent_per_kelvin(2.0));
   CHECK(tww::salinity_from_conductivity(tww::conductivity_at_25{cool.shown}).value() > 35.1);
 }
 
@@ -73,7 +74,7 @@ TEST_CASE("conductivity_meter: edges of the ranges") {
   CHECK_NOTHROW((void)tww::linearly_compensated(c, celsius(20.0), percent_per_kelvin(tww::least_compensation)));
   // A coefficient typed as a number per kelvin instead of percent: 2 is 200 %/K.
   CHECK_THROWS_AS((void)tww::linearly_compensated(c, celsius(20.0), per_kelvin(2.0)), invalid_input);
-  const auto at_40 = tww::compensated_reading{.shown = c, .water = celsius(20.0),
-                                              .coefficient = percent_per_kelvin(2.0), .reference = celsius(40.0)};
+  const auto at_40 = tww::compensated_reading{
+      .shown = c, .water = celsius(20.0), .coefficient = percent_per_kelvin(2.0), .reference = celsius(40.0)};
   CHECK_THROWS_AS((void)tww::raw_conductivity(at_40), invalid_input);
 }

@@ -38,14 +38,14 @@ double ratio_of(const reference_row& row) {
       .value();
 }
 double salinity_from_ratio(const reference_row& row) {
-  const practical_salinity s = tww::salinity_from_conductivity_ratio(tww::conductivity_ratio{row["R"]},
-                                                                     temperature_of(row), pressure_of(row));
+  const practical_salinity s =
+      tww::salinity_from_conductivity_ratio(tww::conductivity_ratio{row["R"]}, temperature_of(row), pressure_of(row));
   if (row.text("want") != "Rp") return s.value();
   return row["R"] / tww::conductivity_ratio_from_salinity(s, temperature_of(row), dbar(0.0)).value();
 }
 double conductivity_of(const reference_row& row) {
-  return in_millisiemens_per_centimetre(tww::conductivity_from_salinity(practical_salinity{row["S_P"]},
-                                                                        temperature_of(row), pressure_of(row)));
+  return in_millisiemens_per_centimetre(
+      tww::conductivity_from_salinity(practical_salinity{row["S_P"]}, temperature_of(row), pressure_of(row)));
 }
 // The extension below salinity 2 before it is rescaled.
 double raw_hill(const reference_row& row) {
@@ -62,8 +62,8 @@ struct states {
   std::vector<practical_salinity> s;
   std::vector<temperature> t;
   states() {
-    for (const double sp : {0.0001, 0.001, 0.01, 0.1, 0.5, 1.0, 1.9, 1.999999, 2.0, 2.000001, 2.5, 5.0, 10.0, 15.0, 20.0,
-                            25.0, 30.0, 33.0, 35.0, 37.0, 40.0, 41.0, 41.95, 42.0}) {
+    for (const double sp : {0.0001, 0.001, 0.01, 0.1,  0.5,  1.0,  1.9,  1.999999, 2.0,  2.000001, 2.5,   5.0,
+                            10.0,   15.0,  20.0, 25.0, 30.0, 33.0, 35.0, 37.0,     40.0, 41.0,     41.95, 42.0}) {
       for (double tc = -2.0; tc <= 35.0; tc += 1.85) {
         s.emplace_back(sp);
         t.push_back(celsius(tc));
@@ -82,9 +82,8 @@ TEST_CASE("conductivity: reference table") {
 }
 
 TEST_CASE("conductivity: random states against the TEOS-10 toolbox") {
-  check_rows(live_rows("water_conductivity.csv"),
-             {{"tankwright::water::salinity_from_conductivity", salinity_of},
-              {"tankwright::water::conductivity_from_salinity", conductivity_of}});
+  check_rows(live_rows("water_conductivity.csv"), {{"tankwright::water::salinity_from_conductivity", salinity_of},
+                                                   {"tankwright::water::conductivity_from_salinity", conductivity_of}});
 }
 
 TEST_CASE("conductivity: there and back, order and rounding over the whole range") {
@@ -138,8 +137,7 @@ TEST_CASE("conductivity: batches equal the scalar functions, salt and fresh, in 
   std::vector<practical_salinity> s(in.s.size(), practical_salinity{0.0});
   tww::salinity_from_conductivity(c, in.t, s, extrapolate);
   for (std::size_t i = 0; i < in.s.size(); ++i) {
-    TW_CHECK(batch_conductivity, c[i], tww::conductivity_from_salinity(in.s[i], in.t[i], extrapolate),
-             relative(2e-15));
+    TW_CHECK(batch_conductivity, c[i], tww::conductivity_from_salinity(in.s[i], in.t[i], extrapolate), relative(2e-15));
     TW_CHECK(batch_salinity, s[i], tww::salinity_from_conductivity(c[i], in.t[i], extrapolate),
              (tolerance{.absolute = 1e-17, .relative = 4e-15}));
   }
@@ -209,5 +207,6 @@ TEST_CASE("conductivity: edges of the ranges") {
   check_edges(tww::pss78_pressure_limits, [](double p, range_policy policy) {
     return tww::conductivity_from_salinity(practical_salinity{35.0}, celsius(20.0), dbar(p), policy);
   });
-  CHECK_THROWS_AS((void)tww::salinity_from_conductivity(millisiemens_per_centimetre(25.0), celsius(-2.0)), out_of_range);
+  CHECK_THROWS_AS((void)tww::salinity_from_conductivity(millisiemens_per_centimetre(25.0), celsius(-2.0)),
+                  out_of_range);
 }

@@ -23,15 +23,15 @@ temperature temperature_of(const reference_row& row) {
 }  // namespace
 
 TEST_CASE("density_eos80: reference table") {
-  check_rows(reference_rows("water/density_eos80.csv"),
-             {{"tankwright::water::density_eos80",
-               [](const reference_row& row) {
-                 return in_kilograms_per_cubic_metre(
-                     tww::density_eos80(practical_salinity{row["S_P"]}, temperature_of(row)));
-               }},
-              {"tankwright::water::pure_water_density_eos80", [](const reference_row& row) {
-                 return in_kilograms_per_cubic_metre(tww::pure_water_density_eos80(temperature_of(row)));
-               }}});
+  check_rows(
+      reference_rows("water/density_eos80.csv"),
+      {{"tankwright::water::density_eos80",
+        [](const reference_row& row) {
+          return in_kilograms_per_cubic_metre(tww::density_eos80(practical_salinity{row["S_P"]}, temperature_of(row)));
+        }},
+       {"tankwright::water::pure_water_density_eos80", [](const reference_row& row) {
+          return in_kilograms_per_cubic_metre(tww::pure_water_density_eos80(temperature_of(row)));
+        }}});
 }
 
 TEST_CASE("density_eos80: rounding, pure water, and the distance to TEOS-10") {
@@ -40,8 +40,7 @@ TEST_CASE("density_eos80: rounding, pure water, and the distance to TEOS-10") {
       const mass_density here = tww::density_eos80(practical_salinity{s}, celsius(t));
       const long double oracle = tww::detail::density_eos80<long double>(s, 1.00024L * static_cast<long double>(t));
       TW_CHECK(rounding, here, mass_density::from_value(static_cast<double>(oracle)), relative(4e-16));
-      TW_CHECK(agrees, here, tww::density(practical_salinity{s}, celsius(t)),
-               within(kilograms_per_cubic_metre(0.012)));
+      TW_CHECK(agrees, here, tww::density(practical_salinity{s}, celsius(t)), within(kilograms_per_cubic_metre(0.012)));
       if (s == 0.0) TW_CHECK(fresh, tww::pure_water_density_eos80(celsius(t)), here, tolerance{});
     }
   }

@@ -60,9 +60,8 @@ TEST_CASE("density: rounding, batch and order over the whole range") {
 }
 
 TEST_CASE("density: edges of the ranges") {
-  check_edges(tww::practical_salinity_limits, [](double s, range_policy policy) {
-    return tww::density(practical_salinity{s}, celsius(25.0), policy);
-  });
+  check_edges(tww::practical_salinity_limits,
+              [](double s, range_policy policy) { return tww::density(practical_salinity{s}, celsius(25.0), policy); });
   check_edges(tww::absolute_salinity_limits, [](double s, range_policy policy) {
     return tww::density(absolute_salinity::from_grams_per_kilogram(s), celsius(25.0), policy);
   });
@@ -72,9 +71,8 @@ TEST_CASE("density: edges of the ranges") {
   });
   limits above_ice = tww::gibbs_temperature_limits;
   above_ice.published.low = in_celsius(tww::freezing_point(practical_salinity{35.0}));
-  check_edges(above_ice, [](double t, range_policy policy) {
-    return tww::density(practical_salinity{35.0}, celsius(t), policy);
-  });
+  check_edges(above_ice,
+              [](double t, range_policy policy) { return tww::density(practical_salinity{35.0}, celsius(t), policy); });
 }
 
 TEST_CASE("density: the salinity behind a density") {

@@ -36,8 +36,7 @@ TEST_CASE("drift: balances with the densities of the TEOS-10 toolbox") {
                }},
               {"tankwright::water::time_to_salinity",
                [](const reference_row& row) {
-                 return in_days(
-                     tww::time_to_salinity(system_of(row), practical_salinity{row["reached"]}, extrapolate));
+                 return in_days(tww::time_to_salinity(system_of(row), practical_salinity{row["reached"]}, extrapolate));
                }},
               {"tankwright::water::evaporation_from_readings", [](const reference_row& row) {
                  return in_litres(tww::evaporation_from_readings({.volume = litres(row["L"]),
@@ -52,8 +51,8 @@ TEST_CASE("drift: steady top-off, a failed one, and back from the readings") {
   const auto kept = tww::drift(system_of(state{.brought = 10.0}), days(400.0));
   TW_CHECK(steady, kept.salinity, practical_salinity{35.0}, relative(1e-14));
   TW_CHECK(steady, kept.volume, litres(1000.0), relative(1e-14));
-  TW_HOLDS(steady, tww::drift(system_of(state{.brought = 10.0, .s_in = 1.0}), days(30.0)).salinity >
-                       practical_salinity{35.0});
+  TW_HOLDS(steady,
+           tww::drift(system_of(state{.brought = 10.0, .s_in = 1.0}), days(30.0)).salinity > practical_salinity{35.0});
   const auto dried = tww::drift(system_of(state{}), days(5.0));
   const auto gone = tww::evaporation_from_readings({.volume = litres(1000.0),
                                                     .first = practical_salinity{35.0},

@@ -13,30 +13,33 @@ const evidence enough{"tankwright::water::changes_to_leave", kind::identity, "th
 const evidence back{"tankwright::water::time_to_leave", kind::identity, "inverse of left_after_flow"};
 const evidence closed{"tankwright::water::concentration_after", kind::identity, "closed form in extended precision"};
 const evidence no_way_out{"tankwright::water::concentration_after", kind::identity, "without a way out: C0 + P t/V"};
-const evidence flow_left{"tankwright::water::concentration_after", kind::identity, "without production: left_after_flow"};
+const evidence flow_left{"tankwright::water::concentration_after", kind::identity,
+                         "without production: left_after_flow"};
 const evidence limit{"tankwright::water::concentration_after", kind::property, "tends to where it settles"};
 const evidence settles{"tankwright::water::settled_concentration", kind::identity, "what comes in goes out"};
 const evidence periodic{"tankwright::water::settled_saw_tooth", kind::identity,
                         "peak p/f, trough p (1 - f)/f without treatment"};
 const evidence pulses{"tankwright::water::settled_saw_tooth", kind::identity, "doses: peak (m/V)/(1 - exp(-k T))"};
-const evidence repeated{"tankwright::water::settled_saw_tooth", kind::identity, "the limit of many rounds, step by step"};
+const evidence repeated{"tankwright::water::settled_saw_tooth", kind::identity,
+                        "the limit of many rounds, step by step"};
 
 double left_after_flow(const reference_row& row) {
-  const double left = tww::left_after_flow({.volume = litres(500.0),
-                                            .flow = litres_per_hour(100.0),
-                                            .time = hours(5.0 * row["volumes"])})
-                          .value();
+  const double left =
+      tww::left_after_flow(
+          {.volume = litres(500.0), .flow = litres_per_hour(100.0), .time = hours(5.0 * row["volumes"])})
+          .value();
   return row.has("replaced") ? 1.0 - left : left;
 }
 }  // namespace
 
 TEST_CASE("exchange: reference table") {
-  check_rows(reference_rows("water/exchange.csv"),
-             {{"tankwright::water::left_after_flow", left_after_flow},
-              {"tankwright::water::left_after_changes", [](const reference_row& row) {
-                 return tww::left_after_changes({.part = fraction(row["part"]), .times = static_cast<int>(row["times"])})
-                     .value();
-               }}});
+  check_rows(
+      reference_rows("water/exchange.csv"),
+      {{"tankwright::water::left_after_flow", left_after_flow},
+       {"tankwright::water::left_after_changes", [](const reference_row& row) {
+          return tww::left_after_changes({.part = fraction(row["part"]), .times = static_cast<int>(row["times"])})
+              .value();
+        }}});
 }
 
 TEST_CASE("exchange: how many changes, how long a flow") {
@@ -45,8 +48,8 @@ TEST_CASE("exchange: how many changes, how long a flow") {
       const int times = tww::changes_to_leave({.part = fraction(part), .left = fraction(left)});
       TW_HOLDS(enough, tww::left_after_changes({.part = fraction(part), .times = times}).value() <= left * (1 + 1e-9));
       TW_HOLDS(enough, tww::left_after_changes({.part = fraction(part), .times = times - 1}).value() > left);
-      const duration time = tww::time_to_leave(
-          {.volume = litres(800.0), .flow = litres_per_hour(60.0), .left = fraction(left)});
+      const duration time =
+          tww::time_to_leave({.volume = litres(800.0), .flow = litres_per_hour(60.0), .left = fraction(left)});
       TW_CHECK(back, tww::left_after_flow({.volume = litres(800.0), .flow = litres_per_hour(60.0), .time = time}),
                fraction(left), relative(1e-14));
     }
@@ -71,20 +74,22 @@ TEST_CASE("exchange: a substance that is made, diluted and cleared") {
           const long double gain = static_cast<long double>(made) / 48.0L + 0.25L * static_cast<long double>(inflow);
           const long double expected = static_cast<long double>(start) * std::exp(-k * static_cast<long double>(h)) -
                                        gain / k * std::expm1(-k * static_cast<long double>(h));
-          TW_CHECK(closed, tww::concentration_after(tank, hours(h)), milligrams_per_litre(static_cast<double>(expected)),
+          TW_CHECK(closed, tww::concentration_after(tank, hours(h)),
+                   milligrams_per_litre(static_cast<double>(expected)),
                    (tolerance{.absolute = 1e-18, .relative = 1e-13}));
         }
         const mass_concentration end = tww::settled_concentration(tank);
-        TW_CHECK(settles, end * litres_per_hour(2000.0),
-                 tank.made + tank.in_new_water * tank.new_water, (tolerance{.absolute = 1e-24, .relative = 1e-14}));
+        TW_CHECK(settles, end * litres_per_hour(2000.0), tank.made + tank.in_new_water * tank.new_water,
+                 (tolerance{.absolute = 1e-24, .relative = 1e-14}));
         TW_CHECK(limit, tww::concentration_after(tank, hours(60.0)), end,
                  (tolerance{.absolute = 1e-18, .relative = 1e-13}));
       }
     }
-    TW_CHECK(no_way_out,
-             tww::concentration_after(
-                 {.volume = litres(2000.0), .start = milligrams_per_litre(2.0), .made = grams_per_day(made)}, hours(12.0)),
-             milligrams_per_litre(2.0 + made / 4.0), relative(1e-14));
+    TW_CHECK(
+        no_way_out,
+        tww::concentration_after(
+            {.volume = litres(2000.0), .start = milligrams_per_litre(2.0), .made = grams_per_day(made)}, hours(12.0)),
+        milligrams_per_litre(2.0 + made / 4.0), relative(1e-14));
   }
   const double left =
       tww::left_after_flow({.volume = litres(800.0), .flow = litres_per_hour(40.0), .time = hours(7.0)}).value();
@@ -154,8 +159,9 @@ TEST_CASE("exchange: edges of the ranges") {
   check_edges(tww::exchange_time_limits, [](double x, range_policy) {
     return tww::left_after_flow({.volume = litres(1.0), .flow = litres_per_hour(1.0), .time = hours(x)});
   });
-  CHECK_THROWS_AS((void)tww::time_to_leave({.volume = litres(1.0), .flow = litres_per_hour(0.0), .left = fraction(0.5)}),
-                  invalid_input);
+  CHECK_THROWS_AS(
+      (void)tww::time_to_leave({.volume = litres(1.0), .flow = litres_per_hour(0.0), .left = fraction(0.5)}),
+      invalid_input);
   const auto tank = [](auto change) {
     tww::mixed_substance m{.volume = litres(100.0), .cleared = litres_per_hour(1.0)};
     change(m);
@@ -163,15 +169,12 @@ TEST_CASE("exchange: edges of the ranges") {
     return tww::concentration_after(m, hours(1.0));
   };
   using substance = tww::mixed_substance;
-  check_edges(tww::exchange_volume_limits, [&](double x, range_policy) {
-    return tank([&](substance& m) { m.volume = litres(x); });
-  });
-  check_edges(tww::made_limits, [&](double x, range_policy) {
-    return tank([&](substance& m) { m.made = grams_per_day(x); });
-  });
-  check_edges(tww::new_water_limits, [&](double x, range_policy) {
-    return tank([&](substance& m) { m.new_water = litres_per_hour(x); });
-  });
+  check_edges(tww::exchange_volume_limits,
+              [&](double x, range_policy) { return tank([&](substance& m) { m.volume = litres(x); }); });
+  check_edges(tww::made_limits,
+              [&](double x, range_policy) { return tank([&](substance& m) { m.made = grams_per_day(x); }); });
+  check_edges(tww::new_water_limits,
+              [&](double x, range_policy) { return tank([&](substance& m) { m.new_water = litres_per_hour(x); }); });
   check_edges(tww::cleared_limits, [&](double x, range_policy) {
     return tank([&](substance& m) {
       m.new_water = litres_per_hour(1.0);
@@ -179,16 +182,12 @@ TEST_CASE("exchange: edges of the ranges") {
     });
   });
   check_edges(tww::detail::renamed(tww::concentration_limits, "concentration at the start"),
-              [&](double x, range_policy) {
-                return tank([&](substance& m) { m.start = milligrams_per_litre(x); });
-              });
-  check_edges(tww::detail::renamed(tww::concentration_limits, "concentration in the new water"),
-              [&](double x, range_policy) {
-                return tank([&](substance& m) { m.in_new_water = milligrams_per_litre(x); });
-              });
-  check_edges(tww::exchange_time_limits, [](double x, range_policy) {
-    return tww::concentration_after({.volume = litres(1.0)}, hours(x));
-  });
+              [&](double x, range_policy) { return tank([&](substance& m) { m.start = milligrams_per_litre(x); }); });
+  check_edges(
+      tww::detail::renamed(tww::concentration_limits, "concentration in the new water"),
+      [&](double x, range_policy) { return tank([&](substance& m) { m.in_new_water = milligrams_per_litre(x); }); });
+  check_edges(tww::exchange_time_limits,
+              [](double x, range_policy) { return tww::concentration_after({.volume = litres(1.0)}, hours(x)); });
   CHECK_THROWS_AS((void)tww::settled_concentration({.volume = litres(1.0), .made = grams_per_day(1.0)}), invalid_input);
   const auto routine = [](double interval, double part, double dose) {
     return tww::settled_saw_tooth(

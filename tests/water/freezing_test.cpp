@@ -16,15 +16,17 @@ gauge_pressure dbar(double p) { return gauge_pressure{decibars(p)}; }
 }  // namespace
 
 TEST_CASE("freezing: reference table") {
-  check_rows(reference_rows("water/freezing.csv"), {{"tankwright::water::freezing_point", [](const reference_row& row) {
-    return in_ipts68_celsius(tww::freezing_point(practical_salinity{row["S_P"]}, dbar(row["p"])));
-  }}});
+  check_rows(reference_rows("water/freezing.csv"),
+             {{"tankwright::water::freezing_point", [](const reference_row& row) {
+                 return in_ipts68_celsius(tww::freezing_point(practical_salinity{row["S_P"]}, dbar(row["p"])));
+               }}});
 }
 
 TEST_CASE("freezing: random salinities against the TEOS-10 toolbox") {
-  check_rows(live_rows("water_freezing.csv"), {{"tankwright::water::freezing_point", [](const reference_row& row) {
-    return in_celsius(tww::freezing_point(practical_salinity{row["S_P"]}));
-  }}});
+  check_rows(live_rows("water_freezing.csv"),
+             {{"tankwright::water::freezing_point", [](const reference_row& row) {
+                 return in_celsius(tww::freezing_point(practical_salinity{row["S_P"]}));
+               }}});
 }
 
 TEST_CASE("freezing: order and rounding") {

@@ -28,7 +28,8 @@ TEST_CASE("hardness drift: the closed form is the course day by day") {
         lowest = std::min(lowest, level);
         if (day % 7 == 0) level += p * (8.0 - level);
       }
-      TW_CHECK(course, tww::lowest_level({.start = 8.0, .falls_a_day = 0.1, .time = days(length), .changed = fraction(p)}),
+      TW_CHECK(course,
+               tww::lowest_level({.start = 8.0, .falls_a_day = 0.1, .time = days(length), .changed = fraction(p)}),
                lowest, relative(1e-12));
     }
   }
@@ -36,8 +37,8 @@ TEST_CASE("hardness drift: the closed form is the course day by day") {
 
 TEST_CASE("hardness drift: edges of the ranges") {
   const auto of = [](double start, double fall, double time, double part, double every) {
-    return tww::lowest_level({.start = start, .falls_a_day = fall, .time = days(time), .changed = fraction(part),
-                              .every = days(every)});
+    return tww::lowest_level(
+        {.start = start, .falls_a_day = fall, .time = days(time), .changed = fraction(part), .every = days(every)});
   };
   check_edges(tww::falling_start_limits, [&](double x, range_policy) { return of(x, 0.1, 1.0, 0.1, 7.0); });
   check_edges(tww::falling_limits, [&](double x, range_policy) { return of(8.0, x, 1.0, 0.1, 7.0); });

@@ -50,8 +50,8 @@ TEST_CASE("heat: reference table") {
 }
 
 TEST_CASE("heat: random states against the TEOS-10 toolbox and IAPWS-95") {
-  check_rows(live_rows("water_heat.csv"), {{"tankwright::water::specific_heat", specific_heat},
-                                           {"tankwright::water::latent_heat", latent_heat}});
+  check_rows(live_rows("water_heat.csv"),
+             {{"tankwright::water::specific_heat", specific_heat}, {"tankwright::water::latent_heat", latent_heat}});
   check_rows(live_rows("water_heat_of_water.csv"), {{"tankwright::water::latent_heat_of_water", latent_heat_of_water}});
 }
 
@@ -86,7 +86,8 @@ TEST_CASE("heat: edges of the ranges") {
     });
   };
   edges(tww::specific_heat, tww::practical_salinity_limits, tww::gibbs_temperature_limits);
-  edges(tww::specific_heat_eos80, tww::specific_heat_eos80_salinity_limits, tww::specific_heat_eos80_temperature_limits);
+  edges(tww::specific_heat_eos80, tww::specific_heat_eos80_salinity_limits,
+        tww::specific_heat_eos80_temperature_limits);
   edges(tww::latent_heat, tww::latent_heat_salinity_limits, tww::latent_heat_temperature_limits);
   check_edges(tww::specific_heat_sharqawy_salinity_limits, [](double s, range_policy policy) {
     return tww::specific_heat_sharqawy(absolute_salinity::from_grams_per_kilogram(s), celsius(25.0), policy);

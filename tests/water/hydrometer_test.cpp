@@ -43,10 +43,10 @@ const std::vector<tww::hydrometer> instruments{{.scale = tww::scale_60f_60f},
 }  // namespace
 
 TEST_CASE("hydrometer: reference table") {
-  check_rows(reference_rows("water/hydrometer.csv"),
-             {{"tankwright::water::hydrometer_reading", reading_of},
-              {"tankwright::water::hydrometer_glass",
-               [](const reference_row&) { return in_per_kelvin(tww::hydrometer_glass.expansion); }}});
+  check_rows(reference_rows("water/hydrometer.csv"), {{"tankwright::water::hydrometer_reading", reading_of},
+                                                      {"tankwright::water::hydrometer_glass", [](const reference_row&) {
+                                                         return in_per_kelvin(tww::hydrometer_glass.expansion);
+                                                       }}});
 }
 
 TEST_CASE("hydrometer: random states against the TEOS-10 toolbox") {
@@ -84,10 +84,12 @@ TEST_CASE("hydrometer: there and back, with the band") {
 
 TEST_CASE("hydrometer: the band ends where seawater does") {
   const tww::hydrometer instrument{.scale = tww::scale_25_25, .division = 0.002};
-  const auto fresh = tww::salinity_from_hydrometer({.reading = 1.0005, .water = celsius(25.0), .instrument = instrument});
+  const auto fresh =
+      tww::salinity_from_hydrometer({.reading = 1.0005, .water = celsius(25.0), .instrument = instrument});
   CHECK(fresh.low.value() == 0.0);
   CHECK(fresh.central > fresh.low);
-  const auto salty = tww::salinity_from_hydrometer({.reading = 1.0315, .water = celsius(25.0), .instrument = instrument});
+  const auto salty =
+      tww::salinity_from_hydrometer({.reading = 1.0315, .water = celsius(25.0), .instrument = instrument});
   CHECK(salty.high.value() > 42.0);
 }
 
@@ -95,15 +97,12 @@ TEST_CASE("hydrometer: edges of the ranges") {
   const auto read = [](double reading, double t, double division, double expansion, range_policy policy) {
     tww::hydrometer instrument{.scale = tww::scale_25_25, .division = division};
     instrument.body.expansion = per_kelvin(expansion);
-    return tww::salinity_from_hydrometer(
-        {.reading = reading, .water = celsius(t), .instrument = instrument}, policy);
+    return tww::salinity_from_hydrometer({.reading = reading, .water = celsius(t), .instrument = instrument}, policy);
   };
-  check_edges(tww::division_limits, [&](double division, range_policy policy) {
-    return read(1.025, 25.0, division, 25e-6, policy);
-  });
-  check_edges(tww::body_expansion_limits, [&](double expansion, range_policy policy) {
-    return read(1.025, 25.0, 0.001, expansion, policy);
-  });
+  check_edges(tww::division_limits,
+              [&](double division, range_policy policy) { return read(1.025, 25.0, division, 25e-6, policy); });
+  check_edges(tww::body_expansion_limits,
+              [&](double expansion, range_policy policy) { return read(1.025, 25.0, 0.001, expansion, policy); });
   limits above_ice = tww::gibbs_temperature_limits;
   above_ice.published.low = in_celsius(tww::freezing_point(practical_salinity{35.0}));
   check_edges(above_ice, [](double t, range_policy policy) {

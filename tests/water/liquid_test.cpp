@@ -13,10 +13,11 @@ const evidence parts{"tankwright::water::seawater", kind::identity, "is its dens
 }  // namespace
 
 TEST_CASE("liquid: reference table") {
-  check_rows(reference_rows("water/liquid.csv"), {{"tankwright::water::seawater", [](const reference_row& row) {
-    const practical_salinity s{row["S_A"] * 35.0 / 35.16504};  // one row lies past the practical scale
-    return in_kilograms_per_cubic_metre(tww::seawater(s, celsius(row["t90"]), extrapolate).density);
-  }}});
+  check_rows(reference_rows("water/liquid.csv"),
+             {{"tankwright::water::seawater", [](const reference_row& row) {
+                 const practical_salinity s{row["S_A"] * 35.0 / 35.16504};  // one row lies past the practical scale
+                 return in_kilograms_per_cubic_metre(tww::seawater(s, celsius(row["t90"]), extrapolate).density);
+               }}});
 }
 
 TEST_CASE("liquid: fresh water against IAPWS R12-08 and IAPWS-95") {
@@ -26,8 +27,8 @@ TEST_CASE("liquid: fresh water against IAPWS R12-08 and IAPWS-95") {
   const auto kinematic = [](const reference_row& row) {
     return in_square_metres_per_second(tww::kinematic_viscosity_of(tww::fresh_water(celsius(row["t90"]))));
   };
-  check_rows(live_rows("water_liquid.csv"), {{"tankwright::water::fresh_water", density},
-                                             {"tankwright::water::kinematic_viscosity_of", kinematic}});
+  check_rows(live_rows("water_liquid.csv"),
+             {{"tankwright::water::fresh_water", density}, {"tankwright::water::kinematic_viscosity_of", kinematic}});
 }
 
 TEST_CASE("liquid: seawater is its density and its viscosity") {
@@ -42,8 +43,9 @@ TEST_CASE("liquid: seawater is its density and its viscosity") {
 }
 
 TEST_CASE("liquid: edges of the ranges") {
-  check_edges(tww::practical_salinity_limits,
-              [](double s, range_policy policy) { return tww::seawater(practical_salinity{s}, celsius(25.0), policy); });
+  check_edges(tww::practical_salinity_limits, [](double s, range_policy policy) {
+    return tww::seawater(practical_salinity{s}, celsius(25.0), policy);
+  });
   CHECK_THROWS_AS((void)tww::fresh_water(celsius(-0.1)), out_of_range);
   CHECK_THROWS_AS((void)tww::fresh_water(celsius(80.1)), out_of_range);
   CHECK_THROWS_AS((void)tww::fresh_water(kelvins(0.0)), invalid_input);

@@ -57,8 +57,8 @@ TEST_CASE("oxygen: rounding, order and the two ways to milligrams per litre") {
     for (double t = 0.0; t <= 39.5; t += 1.7) {
       const practical_salinity sp{s};
       const auto content = tww::oxygen_saturation(sp, celsius(t));
-      const auto oracle = tww::detail::oxygen_garcia_gordon(static_cast<long double>(s),
-                                                            1.00024L * static_cast<long double>(in_celsius(celsius(t))));
+      const auto oracle = tww::detail::oxygen_garcia_gordon(
+          static_cast<long double>(s), 1.00024L * static_cast<long double>(in_celsius(celsius(t))));
       TW_CHECK(rounding, content, micromoles_per_kilogram(static_cast<double>(oracle)), relative(1e-14));
       TW_HOLDS(falls, tww::oxygen_saturation(sp, celsius(t + 0.1)) < content);
       TW_HOLDS(falls, tww::oxygen_saturation(practical_salinity{s + 0.1}, celsius(t)) < content);
@@ -110,18 +110,18 @@ TEST_CASE("oxygen: edges of the ranges") {
   };
   edges(tww::oxygen_saturation, tww::garcia_gordon_salinity_limits, tww::garcia_gordon_temperature_limits);
   edges(tww::oxygen_saturation_weiss, tww::weiss_salinity_limits, tww::weiss_temperature_limits);
-  edges([](practical_salinity s, temperature t, range_policy policy) {
-    return tww::oxygen_saturation_benson_krause(s, t, standard_atmosphere, policy);
-  }, tww::benson_krause_salinity_limits, tww::benson_krause_temperature_limits);
-  edges([](practical_salinity s, temperature t, range_policy policy) {
-    return tww::oxygen_saturation_concentration(s, t, standard_atmosphere, policy);
-  }, tww::garcia_gordon_salinity_limits, tww::garcia_gordon_temperature_limits);
+  edges([](practical_salinity s, temperature t,
+           range_policy policy) { return tww::oxygen_saturation_benson_krause(s, t, standard_atmosphere, policy); },
+        tww::benson_krause_salinity_limits, tww::benson_krause_temperature_limits);
+  edges([](practical_salinity s, temperature t,
+           range_policy policy) { return tww::oxygen_saturation_concentration(s, t, standard_atmosphere, policy); },
+        tww::garcia_gordon_salinity_limits, tww::garcia_gordon_temperature_limits);
   check_edges(tww::oxygen_pressure_limits, [](double p, range_policy policy) {
-    return tww::oxygen_saturation_concentration(practical_salinity{35.0}, celsius(25.0),
-                                                absolute_pressure(pascals(p)), policy);
+    return tww::oxygen_saturation_concentration(practical_salinity{35.0}, celsius(25.0), absolute_pressure(pascals(p)),
+                                                policy);
   });
   check_edges(tww::oxygen_pressure_limits, [](double p, range_policy policy) {
-    return tww::oxygen_saturation_benson_krause(practical_salinity{35.0}, celsius(25.0),
-                                                absolute_pressure(pascals(p)), policy);
+    return tww::oxygen_saturation_benson_krause(practical_salinity{35.0}, celsius(25.0), absolute_pressure(pascals(p)),
+                                                policy);
   });
 }

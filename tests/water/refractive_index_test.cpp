@@ -36,7 +36,9 @@ const std::map<std::string, row_handler> handlers{
 
 TEST_CASE("refractive_index: reference table") { check_rows(reference_rows("water/refractive_index.csv"), handlers); }
 
-TEST_CASE("refractive_index: pure water against IAPWS") { check_rows(live_rows("water_refractive_index.csv"), handlers); }
+TEST_CASE("refractive_index: pure water against IAPWS") {
+  check_rows(live_rows("water_refractive_index.csv"), handlers);
+}
 
 TEST_CASE("refractive_index: two formulas, rounding, and the way back") {
   for (double s = 0.0; s <= 35.0; s += 2.5) {
@@ -48,9 +50,8 @@ TEST_CASE("refractive_index: two formulas, rounding, and the way back") {
       const long double oracle = tww::detail::millard_seaver_water(t_long, l) +
                                  static_cast<long double>(s) * tww::detail::millard_seaver_per_salinity(t_long, l);
       TW_CHECK(rounding, n.value(), static_cast<double>(oracle), relative(1e-15));
-      TW_CHECK(there_and_back,
-               tww::salinity_from_refractive_index({.index = n, .temperature = celsius(t)}), practical_salinity{s},
-               tolerance{.absolute = 1e-11});
+      TW_CHECK(there_and_back, tww::salinity_from_refractive_index({.index = n, .temperature = celsius(t)}),
+               practical_salinity{s}, tolerance{.absolute = 1e-11});
     }
   }
   const double low = tww::refractive_index_millard_seaver(sample(30.0, 20.0)).value();
@@ -70,17 +71,16 @@ TEST_CASE("refractive_index: edges of the ranges") {
   check_edges(tww::millard_seaver_wavelength_limits, [](double nm, range_policy policy) {
     return tww::refractive_index_millard_seaver(sample(35.0, 20.0, nm), policy);
   });
-  check_edges(tww::quan_fry_salinity_limits, [](double s, range_policy policy) {
-    return tww::refractive_index_quan_fry(sample(s, 20.0), policy);
-  });
-  check_edges(tww::quan_fry_temperature_limits, [](double t, range_policy policy) {
-    return tww::refractive_index_quan_fry(sample(35.0, t), policy);
-  });
+  check_edges(tww::quan_fry_salinity_limits,
+              [](double s, range_policy policy) { return tww::refractive_index_quan_fry(sample(s, 20.0), policy); });
+  check_edges(tww::quan_fry_temperature_limits,
+              [](double t, range_policy policy) { return tww::refractive_index_quan_fry(sample(35.0, t), policy); });
   check_edges(tww::quan_fry_wavelength_limits, [](double nm, range_policy policy) {
     return tww::refractive_index_quan_fry(sample(35.0, 20.0, nm), policy);
   });
   const auto salinity = [](double n, range_policy policy = range_policy::published) {
-    return tww::salinity_from_refractive_index({.index = tww::refractive_index{n}, .temperature = celsius(20.0)}, policy);
+    return tww::salinity_from_refractive_index({.index = tww::refractive_index{n}, .temperature = celsius(20.0)},
+                                               policy);
   };
   for (const double wrong : {1.19, 1.61, 35.0, 0.0, -1.0}) CHECK_THROWS_AS((void)salinity(wrong), invalid_input);
   CHECK_THROWS_AS((void)salinity(1.3420), out_of_range);

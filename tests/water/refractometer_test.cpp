@@ -29,7 +29,8 @@ const std::vector<tww::refractometer> instruments{
     {.scale = refractometer_scale::seawater, .compensation = temperature_compensation::none},
     {.scale = refractometer_scale::seawater, .compensation = temperature_compensation::automatic},
     {.scale = refractometer_scale::sodium_chloride, .compensation = temperature_compensation::none},
-    {.scale = refractometer_scale::sodium_chloride, .compensation = temperature_compensation::automatic,
+    {.scale = refractometer_scale::sodium_chloride,
+     .compensation = temperature_compensation::automatic,
      .division = 0.5}};
 }  // namespace
 
@@ -65,15 +66,15 @@ TEST_CASE("refractometer: what the scales show, and the way back") {
 
 TEST_CASE("refractometer: the band") {
   const auto at = [](double t, std::size_t which) {
-    return tww::salinity_from_refractometer(
-        {.reading = 35.0, .prism = celsius(t), .instrument = instruments[which]});
+    return tww::salinity_from_refractometer({.reading = 35.0, .prism = celsius(t), .instrument = instruments[which]});
   };
   const auto width = [](const estimate<practical_salinity>& e) { return e.high.value() - e.low.value(); };
   CHECK(std::fabs(width(at(20.0, 1)) - 1.0) < 1e-9);  // one division
   CHECK(width(at(28.0, 1)) > width(at(20.0, 1)) + 0.5);
   CHECK(width(at(20.0, 2)) > 1.4);
   CHECK(at(20.0, 2).central.value() < 34.0);  // kitchen salt reads high
-  const auto fresh = tww::salinity_from_refractometer({.reading = 0.0, .prism = celsius(20.0), .instrument = instruments[1]});
+  const auto fresh =
+      tww::salinity_from_refractometer({.reading = 0.0, .prism = celsius(20.0), .instrument = instruments[1]});
   CHECK(fresh.low.value() == 0.0);
 }
 
@@ -90,18 +91,20 @@ TEST_CASE("refractometer: edges of the ranges") {
   check_edges(tww::refractometer_division_limits, [](double division, range_policy policy) {
     tww::refractometer instrument = instruments[1];
     instrument.division = division;
-    return tww::salinity_from_refractometer({.reading = 35.0, .prism = celsius(20.0), .instrument = instrument}, policy);
+    return tww::salinity_from_refractometer({.reading = 35.0, .prism = celsius(20.0), .instrument = instrument},
+                                            policy);
   });
   check_edges(tww::refractometer_reading_limits, [](double reading, range_policy) {
-    return tww::salinity_from_refractometer(
-        {.reading = reading, .prism = celsius(20.0), .instrument = instruments[1]}, extrapolate);
+    return tww::salinity_from_refractometer({.reading = reading, .prism = celsius(20.0), .instrument = instruments[1]},
+                                            extrapolate);
   });
   try {
     (void)tww::salinity_from_refractometer({.reading = 50.0, .prism = celsius(20.0), .instrument = instruments[1]});
     FAIL("salinity 50 was accepted");
   } catch (const out_of_range& e) {
     CHECK(std::string{e.what()} ==
-          "tankwright::water::salinity_from_refractometer: reading = 50 ppt means practical salinity 50 with the prism at "
+          "tankwright::water::salinity_from_refractometer: reading = 50 ppt means practical salinity 50 with the prism "
+          "at "
           "20 degC, outside 0 to 42");
   }
   CHECK_THROWS_AS((void)tww::salinity_from_refractometer(

@@ -37,9 +37,8 @@ TEST_CASE("salinity: edges of the ranges") {
   check_edges(tww::practical_salinity_limits, [](double s, range_policy policy) {
     return tww::absolute_from_practical(practical_salinity{s}, policy);
   });
-  check_edges({"absolute salinity", "g/kg", tww::absolute_salinity_limits.possible},
-              [](double s, range_policy) {
-                return tww::practical_from_absolute(absolute_salinity::from_grams_per_kilogram(s), extrapolate);
-              });
+  check_edges({"absolute salinity", "g/kg", tww::absolute_salinity_limits.possible}, [](double s, range_policy) {
+    return tww::practical_from_absolute(absolute_salinity::from_grams_per_kilogram(s), extrapolate);
+  });
   CHECK_THROWS_AS((void)tww::practical_from_absolute(absolute_salinity::from_grams_per_kilogram(42.3)), out_of_range);
 }

@@ -13,7 +13,8 @@ const evidence salt{"tankwright::water::salt_for_finished_volume", kind::identit
 const evidence two_ways{"tankwright::water::salt_for_new_water", kind::identity, "new and finished water agree"};
 const evidence band{"tankwright::water::salt_for_new_water_unmeasured", kind::identity,
                     "the batches at the ends of the band"};
-const evidence trial_back{"tankwright::water::measured_yield", kind::identity, "the batch that was made with this yield"};
+const evidence trial_back{"tankwright::water::measured_yield", kind::identity,
+                          "the batch that was made with this yield"};
 const evidence trial_band{"tankwright::water::measured_yield", kind::property, "the band is that of the reading"};
 
 tww::salt_batch new_water(const reference_row& row) {
@@ -160,10 +161,8 @@ TEST_CASE("salt mix: edges of the ranges") {
   check_edges({"temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 80.0)},
               [&](double x, range_policy policy) { return both(100, 0, x, 0.87, policy); });
   const auto trial = [](double mix, double water, double reached, range_policy policy) {
-    return tww::measured_yield({.mix = kilograms(mix),
-                                .fresh_water = kilograms(water),
-                                .reached = practical_salinity{reached}},
-                               policy);
+    return tww::measured_yield(
+        {.mix = kilograms(mix), .fresh_water = kilograms(water), .reached = practical_salinity{reached}}, policy);
   };
   CHECK_NOTHROW((void)trial(1.0, 10.0, 42.0, range_policy::published));
   CHECK_THROWS_AS((void)trial(1.0, 10.0, 42.1, range_policy::published), out_of_range);

@@ -38,9 +38,9 @@ const std::map<std::string, row_handler> handlers{
        return tww::salinity_from_specific_gravity({row["SG"], scale_of(row)}).value();
      }}};
 
-const std::vector<tww::gravity_scale> scales{tww::scale_15_15, tww::scale_60f_60f, tww::scale_20_20, tww::scale_25_25,
-                                             tww::scale_15_4,  tww::scale_20_4,    tww::scale_25_4,
-                                             {celsius(25.0), fahrenheit(60.0)}};
+const std::vector<tww::gravity_scale> scales{
+    tww::scale_15_15, tww::scale_60f_60f, tww::scale_20_20, tww::scale_25_25,
+    tww::scale_15_4,  tww::scale_20_4,    tww::scale_25_4,  {celsius(25.0), fahrenheit(60.0)}};
 }  // namespace
 
 TEST_CASE("specific_gravity: reference table") { check_rows(reference_rows("water/specific_gravity.csv"), handlers); }
@@ -78,7 +78,8 @@ TEST_CASE("specific_gravity: the same water on another scale") {
   const double water_4 = tww::density(practical_salinity{0.0}, celsius(4.0)).value();
   TW_CHECK(same_water, other.value(), 1.0264 * water_25 / water_4, relative(4e-16));
   for (const auto& scale : scales) {
-    TW_CHECK(scale_back, tww::on_scale(tww::on_scale(sg, scale), tww::scale_25_25).value(), sg.value(), relative(6e-16));
+    TW_CHECK(scale_back, tww::on_scale(tww::on_scale(sg, scale), tww::scale_25_25).value(), sg.value(),
+             relative(6e-16));
   }
 }
 

@@ -9,7 +9,8 @@ using namespace tankwright::testing;
 namespace tww = tankwright::water;
 
 namespace {
-const evidence rounding{"tankwright::water::thermal_conductivity_of", kind::identity, "the same formula in long double"};
+const evidence rounding{"tankwright::water::thermal_conductivity_of", kind::identity,
+                        "the same formula in long double"};
 const evidence two_scales{"tankwright::water::thermal_conductivity_of", kind::identity, "S_A = u_PS S_P"};
 const evidence second_opinion{"tankwright::water::thermal_conductivity_jamieson_tudhope", kind::property,
                               "within 3.5 % of IAPWS"};
@@ -22,8 +23,7 @@ double by_pressure(const reference_row& row) {
   return row.has("rho") ? salt + tww::detail::thermal_conductivity_iapws(row["T"], row["rho"]) : salt;
 }
 double at_the_surface(const reference_row& row) {
-  return in_watts_per_metre_kelvin(
-      tww::thermal_conductivity_of(grams_per_kilogram(row["S_A"]), celsius(row["t90"])));
+  return in_watts_per_metre_kelvin(tww::thermal_conductivity_of(grams_per_kilogram(row["S_A"]), celsius(row["t90"])));
 }
 double jamieson_tudhope(const reference_row& row) {
   return in_watts_per_metre_kelvin(
@@ -48,11 +48,10 @@ TEST_CASE("thermal conductivity: rounding, the two salinity scales and the secon
       const auto sa = tww::absolute_from_practical(practical_salinity{s});
       const auto k = tww::thermal_conductivity_of(sa, celsius(t));
       const auto celsius_exact = static_cast<long double>(in_celsius(celsius(t)));
-      const auto oracle =
-          tww::detail::thermal_conductivity_iapws(static_cast<long double>(in_kelvins(celsius(t))),
-                                                  tww::kernel::density_teos10(0.0L, celsius_exact)) +
-          tww::detail::thermal_conductivity_of_salt(static_cast<long double>(sa.grams_per_kilogram()), celsius_exact,
-                                                    0.101325L);
+      const auto oracle = tww::detail::thermal_conductivity_iapws(static_cast<long double>(in_kelvins(celsius(t))),
+                                                                  tww::kernel::density_teos10(0.0L, celsius_exact)) +
+                          tww::detail::thermal_conductivity_of_salt(static_cast<long double>(sa.grams_per_kilogram()),
+                                                                    celsius_exact, 0.101325L);
       TW_CHECK(rounding, k, watts_per_metre_kelvin(static_cast<double>(oracle)), relative(5e-14));
       TW_CHECK(two_scales, tww::thermal_conductivity_of(practical_salinity{s}, celsius(t)), k, relative(1e-15));
       TW_CHECK(second_opinion, tww::thermal_conductivity_jamieson_tudhope(sa, celsius(t)), k, relative(0.035));

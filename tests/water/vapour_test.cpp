@@ -9,7 +9,8 @@ using namespace tankwright::testing;
 namespace tww = tankwright::water;
 
 namespace {
-const evidence activity_rounding{"tankwright::water::water_activity", kind::identity, "the same formula in long double"};
+const evidence activity_rounding{"tankwright::water::water_activity", kind::identity,
+                                 "the same formula in long double"};
 const evidence no_salt{"tankwright::water::water_activity", kind::identity, "fresh water has activity one"};
 const evidence witting{"tankwright::water::water_activity_witting", kind::identity, "1 - 0.000537 S"};
 const evidence rounding{"tankwright::water::vapour_pressure", kind::identity, "the same formula in long double"};
@@ -68,8 +69,8 @@ TEST_CASE("vapour: rounding, limits and order") {
     TW_CHECK(rounding, tww::vapour_pressure(celsius(t)), pascals(static_cast<double>(exact)), relative(1e-14));
     TW_HOLDS(ordered, tww::vapour_pressure(celsius(t + 0.01)) > tww::vapour_pressure(celsius(t)));
     for (double s = 0.0; s <= 41.0; s += 2.05) {
-      const auto oracle = tww::detail::water_activity_teos10(
-          35.16504L / 35.0L * static_cast<long double>(s), static_cast<long double>(in_celsius(celsius(t))));
+      const auto oracle = tww::detail::water_activity_teos10(35.16504L / 35.0L * static_cast<long double>(s),
+                                                             static_cast<long double>(in_celsius(celsius(t))));
       TW_CHECK(activity_rounding, tww::water_activity(practical_salinity{s}, celsius(t)),
                fraction(static_cast<double>(oracle)), relative(1e-15));
       TW_HOLDS(ordered, tww::vapour_pressure(practical_salinity{s + 0.01}, celsius(t)) <
@@ -82,18 +83,17 @@ TEST_CASE("vapour: edges of the ranges") {
   const auto salinity = [](auto function) {
     return [function](double s, range_policy policy) { return function(practical_salinity{s}, policy); };
   };
+  check_edges(tww::practical_salinity_limits,
+              salinity([](practical_salinity s, range_policy policy) { return tww::water_activity(s, policy); }));
   check_edges(tww::practical_salinity_limits, salinity([](practical_salinity s, range_policy policy) {
-    return tww::water_activity(s, policy);
-  }));
-  check_edges(tww::practical_salinity_limits, salinity([](practical_salinity s, range_policy policy) {
-    return tww::vapour_pressure(s, celsius(25.0), policy);
-  }));
+                return tww::vapour_pressure(s, celsius(25.0), policy);
+              }));
   check_edges(tww::witting_salinity_limits, salinity([](practical_salinity s, range_policy policy) {
-    return tww::water_activity_witting(s, policy);
-  }));
+                return tww::water_activity_witting(s, policy);
+              }));
   check_edges(tww::weiss_price_salinity_limits, salinity([](practical_salinity s, range_policy policy) {
-    return tww::vapour_pressure_weiss_price(s, celsius(25.0), policy);
-  }));
+                return tww::vapour_pressure_weiss_price(s, celsius(25.0), policy);
+              }));
   check_edges(tww::gibbs_temperature_limits, [](double t, range_policy policy) {
     return tww::water_activity(practical_salinity{35.0}, celsius(t), policy);
   });

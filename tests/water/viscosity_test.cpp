@@ -28,8 +28,8 @@ TEST_CASE("viscosity: reference table") {
   const auto millero = [](const reference_row& row) {
     return in_pascal_seconds(tww::viscosity_millero(practical_salinity{row["S_P"]}, from_t68(row["t68"])));
   };
-  check_rows(reference_rows("water/viscosity.csv"), {{"tankwright::water::viscosity", sharqawy},
-                                                     {"tankwright::water::viscosity_millero", millero}});
+  check_rows(reference_rows("water/viscosity.csv"),
+             {{"tankwright::water::viscosity", sharqawy}, {"tankwright::water::viscosity_millero", millero}});
 }
 
 TEST_CASE("viscosity: pure water against IAPWS R12-08") {

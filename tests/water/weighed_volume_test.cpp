@@ -9,7 +9,8 @@ namespace tww = tankwright::water;
 
 TEST_CASE("weighed volume: printed factors of water on a scale in air") {
   // ISO 8655-6, Z in uL/mg at 1013 hPa, in a reproduction: what a milligram on the scale is in microlitres.
-  const evidence iso{"tankwright::water::density_by_weighing", kind::published, "ISO 8655-6, factors Z, in a reproduction"};
+  const evidence iso{"tankwright::water::density_by_weighing", kind::published,
+                     "ISO 8655-6, factors Z, in a reproduction"};
   for (const auto& [t, z] : {std::pair{15.0, 1.0020}, {20.0, 1.0029}, {25.0, 1.0040}, {30.0, 1.0054}}) {
     const auto rho = tww::density_by_weighing({.volume = litres(1.0), .shown = kilograms(1.0 / z)});
     // Half a digit of Z is 0.05 kg/m3; water and its air differ by 0.03 in 0.05 of that.
@@ -19,8 +20,8 @@ TEST_CASE("weighed volume: printed factors of water on a scale in air") {
 
 TEST_CASE("weighed volume: the balance of a body in air, by hand, and its band") {
   const evidence hand{"tankwright::water::density_by_weighing", kind::identity, "rho V - rho_a V = m (1 - rho_a/8000)"};
-  const tww::weighed_volume flask{.volume = litres(2.0), .shown = kilograms(2.05), .volume_error = fraction(0.001),
-                                  .scale_error = grams(2.0)};
+  const tww::weighed_volume flask{
+      .volume = litres(2.0), .shown = kilograms(2.05), .volume_error = fraction(0.001), .scale_error = grams(2.0)};
   const double v = 0.002;
   const auto by_hand = [&](double m, double volume) { return (m * (1.0 - 1.2 / 8000.0) + 1.2 * volume) / volume; };
   const auto rho = tww::density_by_weighing(flask);
@@ -33,8 +34,11 @@ TEST_CASE("weighed volume: the balance of a body in air, by hand, and its band")
 
 TEST_CASE("weighed volume: edges of the ranges") {
   const auto of = [](double litres_, double kg, double e, double d, double air) {
-    return tww::density_by_weighing({.volume = litres(litres_), .shown = kilograms(kg), .volume_error = fraction(e),
-                                     .scale_error = kilograms(d), .air = kilograms_per_cubic_metre(air)});
+    return tww::density_by_weighing({.volume = litres(litres_),
+                                     .shown = kilograms(kg),
+                                     .volume_error = fraction(e),
+                                     .scale_error = kilograms(d),
+                                     .air = kilograms_per_cubic_metre(air)});
   };
   check_edges(tww::flask_volume_limits, [&](double x, range_policy) { return of(x, 1.0, 0.0, 0.0, 1.2); });
   check_edges(tww::flask_mass_limits, [&](double x, range_policy) { return of(1.0, x, 0.0, 0.0, 1.2); });

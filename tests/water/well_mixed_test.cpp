@@ -8,8 +8,10 @@ using balance = tankwright::water::kernel::well_mixed<double>;
 using balance_l = tankwright::water::kernel::well_mixed<long double>;
 
 namespace {
-const evidence course{"tankwright::water::kernel::well_mixed", kind::identity, "its differential equation, and its start"};
-const evidence meets{"tankwright::water::kernel::well_mixed", kind::identity, "the course is at the level at the time found"};
+const evidence course{"tankwright::water::kernel::well_mixed", kind::identity,
+                      "its differential equation, and its start"};
+const evidence meets{"tankwright::water::kernel::well_mixed", kind::identity,
+                     "the course is at the level at the time found"};
 const evidence long_form{"tankwright::water::kernel::well_mixed", kind::identity, "the same in extended precision"};
 }  // namespace
 

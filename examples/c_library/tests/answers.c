@@ -7,9 +7,9 @@
 #include "tests.h"
 
 /* A plan of plumbing alone is quick to sample. */
-static tw_plan *small_plan(const char *below_edge, const char *rim) {
-  tw_plan *plan = NULL;
-  char *error = NULL;
+static tw_plan* small_plan(const char* below_edge, const char* rim) {
+  tw_plan* plan = NULL;
+  char* error = NULL;
   OK(tw_plan_new(&plan, &error));
   set(plan, "plumbing.lift", "1.45 m");
   set(plan, "plumbing.overflow.surface", "2.4 m2");
@@ -28,14 +28,14 @@ static tw_plan *small_plan(const char *below_edge, const char *rim) {
   return plan;
 }
 
-static size_t times(const char *text, const char *part) {
+static size_t times(const char* text, const char* part) {
   size_t count = 0;
-  for (const char *at = strstr(text, part); at; at = strstr(at + 1, part)) ++count;
+  for (const char* at = strstr(text, part); at; at = strstr(at + 1, part)) ++count;
   return count;
 }
 
 static void reports(void) {
-  tw_plan *plan = demo();
+  tw_plan* plan = demo();
   char *error = NULL, *report = NULL, *one = NULL;
   OK(tw_plan_assess(plan, NULL, 0, NULL, NULL, &report, &error));
   CHECK(has(report, "\n  \"findings\": ["));
@@ -61,7 +61,7 @@ static void reports(void) {
 /* The outlet 20 mm deeper lets a display of 2.4 m2 fall 20 mm further; a sump of 0.9 m2 rises by 20 mm x 2.4 / 0.9, and
  * the margin under its rim shrinks by as much. Half a millimetre for what the pipe and the last drops take. */
 static void a_slider_moves_the_margin(void) {
-  tw_plan *plan = small_plan("40 mm", "800 mm");
+  tw_plan* plan = small_plan("40 mm", "800 mm");
   char *error = NULL, *json = NULL;
   OK(tw_plan_findings(plan, "sump.power_cut", &json, &error));
   const double shallow = margin_of(json, "sump.power_cut");
@@ -83,15 +83,15 @@ struct steps {
   size_t stop_at; /* 0: never */
 };
 
-static int step(void *context, size_t done, size_t of) {
-  struct steps *told = context;
+static int step(void* context, size_t done, size_t of) {
+  struct steps* told = context;
   ++told->calls;
   CHECK(done <= of);
   return told->stop_at > 0 && told->calls >= told->stop_at;
 }
 
 static void bands_can_be_watched_and_stopped(void) {
-  tw_plan *plan = small_plan("40 mm", "800 mm");
+  tw_plan* plan = small_plan("40 mm", "800 mm");
   char *error = NULL, *report = NULL, *again = NULL;
   struct steps told = {0, 0};
   OK(tw_plan_assess(plan, NULL, TW_BANDS | TW_COMPACT, step, &told, &report, &error));
@@ -109,7 +109,7 @@ static void bands_can_be_watched_and_stopped(void) {
 }
 
 static void says_what_would_hold(void) {
-  tw_plan *plan = small_plan("300 mm", "450 mm");
+  tw_plan* plan = small_plan("300 mm", "450 mm");
   char *error = NULL, *json = NULL;
   OK(tw_plan_cures(plan, "sump.power_cut", &json, &error));
   CHECK(has(json, "\"changes\":[{\"path\":\"plumbing."));
@@ -119,7 +119,7 @@ static void says_what_would_hold(void) {
   tw_free(json);
   REFUSES(TW_BAD_ARGUMENT, tw_plan_cures(plan, "sump.nothing", &json, &error));
   /* In words too, by chance: another text than by central values. */
-  char *central = NULL;
+  char* central = NULL;
   OK(tw_plan_text(plan, TW_SI, 0, NULL, NULL, &central, &error));
   OK(tw_plan_text(plan, TW_SI, TW_CURES, NULL, NULL, &json, &error));
   CHECK(strcmp(central, json) != 0);
@@ -130,7 +130,7 @@ static void says_what_would_hold(void) {
 }
 
 static void prints(void) {
-  tw_plan *plan = demo();
+  tw_plan* plan = demo();
   char *error = NULL, *text = NULL;
   OK(tw_plan_text(plan, TW_SI, 0, NULL, NULL, &text, &error));
   CHECK(times(text, "\n") > 50);
@@ -147,7 +147,7 @@ static void prints(void) {
 }
 
 static void refuses_a_plan_that_contradicts_itself(void) {
-  tw_plan *plan = demo();
+  tw_plan* plan = demo();
   char *error = NULL, *json = NULL;
   set(plan, "plumbing.sump.running_level", "9 m");
   OK(tw_plan_validate(plan, &json, &error));

@@ -8,9 +8,9 @@
 #include "tests.h"
 
 /* Every function that takes a plan, with one that is none. */
-static void every_function_refuses(tw_plan *no_plan) {
+static void every_function_refuses(tw_plan* no_plan) {
   char *error = NULL, *text = NULL;
-  tw_plan *copy = NULL;
+  tw_plan* copy = NULL;
   double si = 1.0;
   REFUSES(TW_BAD_HANDLE, tw_plan_copy(no_plan, &copy, &error));
   REFUSES(TW_BAD_HANDLE, tw_plan_write(no_plan, TW_TOML, &text, &error));
@@ -34,7 +34,7 @@ static void every_function_refuses(tw_plan *no_plan) {
 
 static void handles(void) {
   tw_plan *plan = demo(), *other = NULL;
-  char *error = NULL;
+  char* error = NULL;
   int on_the_stack = 0;
   every_function_refuses(NULL);
   OK(tw_plan_free(NULL));
@@ -44,9 +44,9 @@ static void handles(void) {
   OK(tw_plan_new(&other, &error));
   CHECK(other != plan); /* a freed handle is never given again */
   every_function_refuses(plan);
-  every_function_refuses((tw_plan *)(void *)&on_the_stack);
-  every_function_refuses((tw_plan *)(uintptr_t)1);
-  every_function_refuses((tw_plan *)UINTPTR_MAX);
+  every_function_refuses((tw_plan*)(void*)&on_the_stack);
+  every_function_refuses((tw_plan*)(uintptr_t)1);
+  every_function_refuses((tw_plan*)UINTPTR_MAX);
   OK(tw_plan_free(other));
 }
 
@@ -85,7 +85,7 @@ static void nulls(void) {
 
 /* A list that cannot be added to because its path cannot be handed over stays as it was. */
 static void nothing_is_changed_in_vain(void) {
-  tw_plan *plan = demo();
+  tw_plan* plan = demo();
   char *error = NULL, *before = NULL, *after = NULL;
   OK(tw_plan_write(plan, TW_TOML, &before, &error));
   REFUSES(TW_BAD_ARGUMENT, tw_plan_add(plan, "plumbing.return", NULL, &error));
@@ -95,8 +95,8 @@ static void nothing_is_changed_in_vain(void) {
   OK(tw_plan_free(plan));
 }
 
-static void no_document(const char *text, size_t length, tw_notation in, const char *says) {
-  tw_plan *plan = NULL;
+static void no_document(const char* text, size_t length, tw_notation in, const char* says) {
+  tw_plan* plan = NULL;
   char *error = NULL, *mistakes = NULL;
   CHECK(has(REFUSES(TW_BAD_DOCUMENT, tw_plan_read(text, length, in, &plan, &error)), says));
   CHECK(has(REFUSES(TW_BAD_DOCUMENT, tw_plan_read_what_can_be(text, length, in, &plan, &mistakes, &error)), says));
@@ -108,10 +108,10 @@ static void texts_that_are_no_plan(void) {
   static const char latin[] = "title = \"caf\xe9\"\n";
   static const char latin_json[] = "{\"title\": \"caf\xe9\"}";
   static const char zero[] = "title = \"a\0b\"\n";
-  tw_plan *plan = NULL;
+  tw_plan* plan = NULL;
   char *error = NULL, *text = NULL;
   const size_t huge = 10 * 1000 * 1000;
-  char *large = malloc(huge + 1);
+  char* large = malloc(huge + 1);
   no_document(picture, sizeof picture - 1, TW_TOML, "\"message\"");
   no_document(picture, sizeof picture - 1, TW_JSON, "\"message\"");
   no_document(latin, sizeof latin - 1, TW_TOML, "\"line\":1");
@@ -153,7 +153,7 @@ static void texts_that_are_no_plan(void) {
 
   /* A zero byte that a document writes by its number is kept, and shown where C can show it. */
   static const char by_number[] = "title = \"a\\u0000b\"\n[room]\n";
-  char *mistakes = NULL;
+  char* mistakes = NULL;
   OK(tw_plan_read_what_can_be(by_number, sizeof by_number - 1, TW_TOML, &plan, &mistakes, &error));
   tw_free(mistakes);
   REFUSES(TW_BAD_VALUE, tw_plan_get(plan, "title", &text, &error));

@@ -20,7 +20,7 @@ static void by_name(void) {
   CHECK(fabs(number_behind(json, "\"result\"", "value") - 1023.343) < 0.01);
   tw_free(json);
 
-  const char *told = REFUSES(TW_BAD_ARGUMENT, tw_formula_call("water.salt_for_new_watr", "{}", &json, &error));
+  const char* told = REFUSES(TW_BAD_ARGUMENT, tw_formula_call("water.salt_for_new_watr", "{}", &json, &error));
   CHECK(has(told, "\"nearest\":\"water.salt_for_new_water\""));
   REFUSES(TW_BAD_VALUE, tw_formula_call("water.density", "", &json, &error));
   REFUSES(TW_BAD_VALUE, tw_formula_call("water.density", "[1", &json, &error));
@@ -41,7 +41,7 @@ static void by_name(void) {
 }
 
 static void by_numbers(void) {
-  char *error = NULL;
+  char* error = NULL;
   int32_t density = -1, none = 0;
   size_t in = 0, out = 0;
   OK(tw_formula_find("water.density_with_practical_salinity", &density, &in, &out, &error));

@@ -6,7 +6,7 @@
 #include "tests.h"
 
 static void sets_and_gets(void) {
-  tw_plan *plan = NULL;
+  tw_plan* plan = NULL;
   char *error = NULL, *text = NULL, *json = NULL;
   double si = 0.0;
   OK(tw_plan_new(&plan, &error));
@@ -50,9 +50,9 @@ static void sets_and_gets(void) {
 }
 
 static void refuses_wrong_keys(void) {
-  tw_plan *plan = demo();
+  tw_plan* plan = demo();
   char *error = NULL, *before = NULL, *after = NULL, *text = NULL;
-  const char *told;
+  const char* told;
   double si = 0.0;
   OK(tw_plan_write(plan, TW_TOML, &before, &error));
   told = REFUSES(TW_BAD_KEY, tw_plan_set(plan, "plumbing.retrun[left].below_edge", "35 mm", &error));
@@ -90,7 +90,7 @@ static void refuses_wrong_keys(void) {
 static void lists_what_a_form_needs(void) {
   char *error = NULL, *json = NULL;
   OK(tw_keys(&json, &error));
-  const char *key = strstr(json, "{\"path\":\"plumbing.return[].below_edge\"");
+  const char* key = strstr(json, "{\"path\":\"plumbing.return[].below_edge\"");
   CHECK(key != NULL);
   if (key) {
     CHECK(has(key, "\"table\":\"plumbing.return[]\",\"name\":\"below_edge\",\"kind\":\"number\""));

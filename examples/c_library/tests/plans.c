@@ -43,7 +43,7 @@ static void copies_are_apart(void) {
 }
 
 static void starters_can_be_read(void) {
-  tw_plan *plan = NULL;
+  tw_plan* plan = NULL;
   char *error = NULL, *text = NULL, *mistakes = NULL;
   for (tw_units units = TW_SI; units <= TW_US; ++units) {
     OK(tw_plan_starter(units, &plan, &error));
@@ -67,9 +67,9 @@ static void mistakes_are_data(void) {
       "[room]\n"
       "highest_humidity = \"21 kg\"\n"
       "humidty = \"60 %\"\n";
-  tw_plan *plan = NULL;
+  tw_plan* plan = NULL;
   char *error = NULL, *mistakes = NULL, *text = NULL;
-  const char *told = REFUSES(TW_BAD_PLAN, tw_plan_read(wrong, strlen(wrong), TW_TOML, &plan, &error));
+  const char* told = REFUSES(TW_BAD_PLAN, tw_plan_read(wrong, strlen(wrong), TW_TOML, &plan, &error));
   CHECK(plan == NULL);
   CHECK(has(told, "\"line\":3"));
   CHECK(has(told, "\"path\":\"room.highest_humidity\""));

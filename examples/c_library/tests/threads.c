@@ -10,14 +10,14 @@
 enum { threads = 4, rounds = 40 };
 
 struct work {
-  tw_plan *plan;
+  tw_plan* plan;
   int number;
   int wrong;
 };
 
 /* Each thread sets its own key, reads it back, and assesses the plan that the others change. */
-static void *sets_and_asks(void *given) {
-  struct work *work = given;
+static void* sets_and_asks(void* given) {
+  struct work* work = given;
   char path[64], length[32];
   snprintf(path, sizeof path, "plumbing.return[%d].length", work->number + 1);
   for (int i = 0; i < rounds; ++i) {
@@ -33,8 +33,8 @@ static void *sets_and_asks(void *given) {
 }
 
 /* All work on one handle until one of them has freed it: a plan, or no handle any more, and nothing else. */
-static void *asks_until_freed(void *given) {
-  struct work *work = given;
+static void* asks_until_freed(void* given) {
+  struct work* work = given;
   for (int i = 0; i < rounds; ++i) {
     char *text = NULL, *error = NULL;
     const tw_status status = work->number == 0 && i == rounds / 2 ? tw_plan_free(work->plan)
@@ -47,7 +47,7 @@ static void *asks_until_freed(void *given) {
   return NULL;
 }
 
-static int wrong_of(tw_plan *plan, void *(*run)(void *)) {
+static int wrong_of(tw_plan* plan, void* (*run)(void*)) {
   pthread_t all[threads];
   struct work work[threads];
   int wrong = 0;
@@ -65,7 +65,7 @@ static int wrong_of(tw_plan *plan, void *(*run)(void *)) {
 }
 
 void test_threads(void) {
-  tw_plan *plan = NULL;
+  tw_plan* plan = NULL;
   char *error = NULL, *text = NULL;
   OK(tw_plan_new(&plan, &error));
   for (int i = 0; i < threads; ++i) {

@@ -48,7 +48,8 @@ class phrase_book {
 phrase_book phrases;
 
 /// A number of a finding in words, by its id and place.
-void write_words(tankwright::exchange::json_text& out, const tankwright::decisions::number& n, text::unit_system units) {
+void write_words(tankwright::exchange::json_text& out, const tankwright::decisions::number& n,
+                 text::unit_system units) {
   out.open_object().key("id").text(n.id).key("place").text(n.place);
   out.key("text").text(phrases.words(n.value, units)).close_object();
 }
@@ -92,7 +93,14 @@ TW_API const char* page_slide(tw_plan* plan, const char* path, double si, const 
       tankwright::exchange::json_text out{0};
       out.open_object().key("mistakes").open_list();
       for (const auto& m : wrong.mistakes()) {
-        out.open_object().key("path").text(m.path).key("reason").text(m.reason).key("clashes").text(m.clashes).close_object();
+        out.open_object()
+            .key("path")
+            .text(m.path)
+            .key("reason")
+            .text(m.reason)
+            .key("clashes")
+            .text(m.clashes)
+            .close_object();
       }
       out.close_list().close_object();
       return std::move(out).take();

@@ -5,8 +5,8 @@
 
 #include <string_view>
 
-#include <tankwright/core/quantity_name.hpp>
 #include <tankwright/core/estimate.hpp>
+#include <tankwright/core/quantity_name.hpp>
 
 namespace tankwright {
 
@@ -42,8 +42,8 @@ template <class Q>
 /// @source  unit table
 template <class Q>
 [[nodiscard]] constexpr amount amount_of(const estimate<Q>& e) noexcept {
-  return {core::quantity_name<Q>(), core::si_number(e.low), core::si_number(e.central),
-          core::si_number(e.high), e.reason};
+  return {core::quantity_name<Q>(), core::si_number(e.low), core::si_number(e.central), core::si_number(e.high),
+          e.reason};
 }
 
 }  // namespace tankwright

@@ -91,7 +91,8 @@ template <class Read>
 template <class Read>
 void check_all(std::string_view function, const limits& limit, std::size_t size, Read read,
                range_policy policy = range_policy::published) {
-  if (all_within(closed_interval(limit, policy), size, read)) [[likely]] return;
+  if (all_within(closed_interval(limit, policy), size, read)) [[likely]]
+    return;
   for (std::size_t i = 0; i < size; ++i) check(function, limit, read(i), policy);
 }
 

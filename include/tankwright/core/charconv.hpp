@@ -33,7 +33,9 @@ struct digits_buffer {
 [[nodiscard]] inline std::string_view digits_of(digits_buffer& into, double value, digit_style style, int precision) {
 #if defined(TANKWRIGHT_CHARCONV_FALLBACK)
   return detail::digits_by_printf(into.text, digits_room, value,
-                                  style == digit_style::general ? 'g' : style == digit_style::fixed ? 'f' : 'e',
+                                  style == digit_style::general ? 'g'
+                                  : style == digit_style::fixed ? 'f'
+                                                                : 'e',
                                   precision);
 #else
   const auto format = style == digit_style::general ? std::chars_format::general

@@ -79,7 +79,7 @@ namespace core {
 /// A number as text that reads well in a message: shortest form, at most 9 digits, never depending on the locale.
 [[nodiscard]] inline std::string number_text(double value) {
   if (value != value) return "nan";  // digits would keep the sign bit
-  if (value == 0.0) value = 0.0;            // and not "-0"
+  if (value == 0.0) value = 0.0;     // and not "-0"
   digits_buffer buffer;
   return std::string{digits_of(buffer, value, digit_style::general, 9)};
 }
@@ -93,8 +93,8 @@ namespace core {
 
 /// Throw `Error` for a mistake that is not about one range: `reason` completes "function: argument = value ...".
 template <class Error>
-[[noreturn]] inline void fail(std::string_view function, std::string_view argument, double value,
-                              std::string_view unit, std::string_view reason) {
+[[noreturn]] inline void fail(std::string_view function, std::string_view argument, double value, std::string_view unit,
+                              std::string_view reason) {
   std::string line{function};
   line.append(": ").append(argument).append(" = ").append(number_with_unit(value, unit));
   line.append(" ").append(reason);

@@ -24,14 +24,14 @@ template <class Q>
   if constexpr (!std::is_arithmetic_v<Q> && requires { q.value(); }) {
     return rank_of(q.value());
   } else {
-    static_assert(requires { q < q; }, "tankwright: an estimate needs a quantity that has an order");
+    static_assert(
+        requires { q < q; }, "tankwright: an estimate needs a quantity that has an order");
     return q;
   }
 }
 
 [[noreturn, gnu::cold, gnu::noinline]] inline void refuse_estimate() {
-  fail<invalid_input>("tankwright::estimate", "one of low, central and high", __builtin_nan(""), "",
-                      "is not a number");
+  fail<invalid_input>("tankwright::estimate", "one of low, central and high", __builtin_nan(""), "", "is not a number");
 }
 
 [[noreturn, gnu::cold, gnu::noinline]] inline void refuse_division(double low, double high) {
@@ -97,9 +97,7 @@ struct estimate {
   const Q high;
   std::string_view reason{};  ///< why the band is as wide as it is; empty where there is none
 
-  constexpr estimate()
-    requires std::default_initializable<Q>
-  : estimate{Q{}} {}
+  constexpr estimate() requires std::default_initializable<Q> : estimate{Q{}} {}
   constexpr estimate(const Q& sharp) : low{checked(sharp)}, central{sharp}, high{sharp} {}
   constexpr estimate(const Q& one_end, const Q& middle, const Q& other_end, std::string_view why = {})
       : low{pick<false>(one_end, middle, other_end)},
@@ -135,7 +133,8 @@ struct estimate {
  private:
   [[nodiscard]] static constexpr const Q& checked(const Q& q) {
     const auto number = core::rank_of(q);
-    if (!(number == number)) [[unlikely]] core::refuse_estimate();
+    if (!(number == number)) [[unlikely]]
+      core::refuse_estimate();
     return q;
   }
   template <bool Highest>
@@ -186,13 +185,13 @@ requires std::invocable<core::plus, A, B>
   return core::combine<core::plus>(a, b);
 }
 template <class A, class B>
-requires(!core::is_estimate<B>) && std::invocable<core::plus, A, B>
-[[nodiscard]] constexpr auto operator+(const estimate<A>& a, const B& b) {
+requires(!core::is_estimate<B>) && std::invocable<core::plus, A, B> [[nodiscard]] constexpr auto operator+(
+                                       const estimate<A>& a, const B& b) {
   return core::combine<core::plus>(a, estimate<B>{b});
 }
 template <class A, class B>
-requires(!core::is_estimate<A>) && std::invocable<core::plus, A, B>
-[[nodiscard]] constexpr auto operator+(const A& a, const estimate<B>& b) {
+requires(!core::is_estimate<A>) && std::invocable<core::plus, A, B> [[nodiscard]] constexpr auto operator+(
+                                       const A& a, const estimate<B>& b) {
   return core::combine<core::plus>(estimate<A>{a}, b);
 }
 
@@ -202,13 +201,13 @@ requires std::invocable<core::minus, A, B>
   return core::combine<core::minus>(a, b);
 }
 template <class A, class B>
-requires(!core::is_estimate<B>) && std::invocable<core::minus, A, B>
-[[nodiscard]] constexpr auto operator-(const estimate<A>& a, const B& b) {
+requires(!core::is_estimate<B>) && std::invocable<core::minus, A, B> [[nodiscard]] constexpr auto operator-(
+                                       const estimate<A>& a, const B& b) {
   return core::combine<core::minus>(a, estimate<B>{b});
 }
 template <class A, class B>
-requires(!core::is_estimate<A>) && std::invocable<core::minus, A, B>
-[[nodiscard]] constexpr auto operator-(const A& a, const estimate<B>& b) {
+requires(!core::is_estimate<A>) && std::invocable<core::minus, A, B> [[nodiscard]] constexpr auto operator-(
+                                       const A& a, const estimate<B>& b) {
   return core::combine<core::minus>(estimate<A>{a}, b);
 }
 
@@ -218,13 +217,13 @@ requires std::invocable<core::times, A, B>
   return core::combine<core::times>(a, b);
 }
 template <class A, class B>
-requires(!core::is_estimate<B>) && std::invocable<core::times, A, B>
-[[nodiscard]] constexpr auto operator*(const estimate<A>& a, const B& b) {
+requires(!core::is_estimate<B>) && std::invocable<core::times, A, B> [[nodiscard]] constexpr auto operator*(
+                                       const estimate<A>& a, const B& b) {
   return core::combine<core::times>(a, estimate<B>{b});
 }
 template <class A, class B>
-requires(!core::is_estimate<A>) && std::invocable<core::times, A, B>
-[[nodiscard]] constexpr auto operator*(const A& a, const estimate<B>& b) {
+requires(!core::is_estimate<A>) && std::invocable<core::times, A, B> [[nodiscard]] constexpr auto operator*(
+                                       const A& a, const estimate<B>& b) {
   return core::combine<core::times>(estimate<A>{a}, b);
 }
 
@@ -234,13 +233,13 @@ requires std::invocable<core::over, A, B>
   return core::combine<core::over>(a, b);
 }
 template <class A, class B>
-requires(!core::is_estimate<B>) && std::invocable<core::over, A, B>
-[[nodiscard]] constexpr auto operator/(const estimate<A>& a, const B& b) {
+requires(!core::is_estimate<B>) && std::invocable<core::over, A, B> [[nodiscard]] constexpr auto operator/(
+                                       const estimate<A>& a, const B& b) {
   return core::combine<core::over>(a, estimate<B>{b});
 }
 template <class A, class B>
-requires(!core::is_estimate<A>) && std::invocable<core::over, A, B>
-[[nodiscard]] constexpr auto operator/(const A& a, const estimate<B>& b) {
+requires(!core::is_estimate<A>) && std::invocable<core::over, A, B> [[nodiscard]] constexpr auto operator/(
+                                       const A& a, const estimate<B>& b) {
   return core::combine<core::over>(estimate<A>{a}, b);
 }
 

@@ -27,7 +27,8 @@ inline void check_element(std::string_view function, std::string_view label, con
                           range_policy policy = range_policy::published) {
   const bool good =
       limit.possible.contains(value) && (policy == range_policy::extrapolate || limit.published.contains(value));
-  if (!good) [[unlikely]] refuse_value_of(function, label, limit, value);
+  if (!good) [[unlikely]]
+    refuse_value_of(function, label, limit, value);
 }
 
 /// Refuse an element for something that is not about one number: `reason` completes "function: label ...".

@@ -58,13 +58,11 @@ using amount_length = typename bu::derived_dimension<bu::length_base_dimension, 
 template <int M>
 using amount_mass = typename bu::derived_dimension<bu::mass_base_dimension, M, bu::amount_base_dimension, 1>::type;
 template <int M, int T, int K>
-using mass_time_temperature =
-    typename bu::derived_dimension<bu::mass_base_dimension, M, bu::time_base_dimension, T,
-                                   bu::temperature_base_dimension, K>::type;
+using mass_time_temperature = typename bu::derived_dimension<bu::mass_base_dimension, M, bu::time_base_dimension, T,
+                                                             bu::temperature_base_dimension, K>::type;
 template <int L, int T, int K>
-using length_time_temperature =
-    typename bu::derived_dimension<bu::length_base_dimension, L, bu::time_base_dimension, T,
-                                   bu::temperature_base_dimension, K>::type;
+using length_time_temperature = typename bu::derived_dimension<bu::length_base_dimension, L, bu::time_base_dimension, T,
+                                                               bu::temperature_base_dimension, K>::type;
 template <int L, int M, int T, int K>
 using length_mass_time_temperature =
     typename bu::derived_dimension<bu::length_base_dimension, L, bu::mass_base_dimension, M, bu::time_base_dimension, T,
@@ -90,8 +88,8 @@ using velocity = boost::units::quantity<boost::units::si::velocity>;
 using acceleration = boost::units::quantity<boost::units::si::acceleration>;
 using flow_rate = core::si_quantity<core::length_time<3, -1>>;  ///< volume per time, m^3/s
 using hydraulic_resistance =
-    core::si_quantity<core::length_time<-2, 1>>;  ///< head per flow, s/m^2; slope of a head loss
-using mass_flow = core::si_quantity<core::mass_time<1, -1>>;  ///< kg/s
+    core::si_quantity<core::length_time<-2, 1>>;                         ///< head per flow, s/m^2; slope of a head loss
+using mass_flow = core::si_quantity<core::mass_time<1, -1>>;             ///< kg/s
 using mass_flux = core::si_quantity<core::length_mass_time<-2, 1, -1>>;  ///< kg/(m^2 s); evaporation, areal removal
 
 // Mass, force, stress.
@@ -117,25 +115,25 @@ using temperature_coefficient =
 using energy = boost::units::quantity<boost::units::si::energy>;
 using power = boost::units::quantity<boost::units::si::power>;
 using specific_energy = core::si_quantity<core::length_time<2, -2>>;  ///< J/kg; latent heat, enthalpy
-using specific_heat_capacity = core::si_quantity<core::length_time_temperature<2, -2, -1>>;  ///< J/(kg K)
-using heat_capacity = core::si_quantity<core::length_mass_time_temperature<2, 1, -2, -1>>;  ///< J/K
-using heat_flux = core::si_quantity<core::mass_time<1, -3>>;  ///< W/m^2
+using specific_heat_capacity = core::si_quantity<core::length_time_temperature<2, -2, -1>>;        ///< J/(kg K)
+using heat_capacity = core::si_quantity<core::length_mass_time_temperature<2, 1, -2, -1>>;         ///< J/K
+using heat_flux = core::si_quantity<core::mass_time<1, -3>>;                                       ///< W/m^2
 using thermal_conductivity = core::si_quantity<core::length_mass_time_temperature<1, 1, -3, -1>>;  ///< W/(m K)
 using thermal_transmittance = core::si_quantity<core::mass_time_temperature<1, -3, -1>>;  ///< U-value, W/(m^2 K)
-using thermal_resistance = core::si_quantity<core::mass_time_temperature<-1, 3, 1>>;  ///< m^2 K/W
+using thermal_resistance = core::si_quantity<core::mass_time_temperature<-1, 3, 1>>;      ///< m^2 K/W
 using heat_loss_coefficient = core::si_quantity<core::length_mass_time_temperature<2, 1, -3, -1>>;  ///< W/K
 
 // Electricity.
-using electric_current = boost::units::quantity<boost::units::si::current>;  ///< A
+using electric_current = boost::units::quantity<boost::units::si::current>;    ///< A
 using voltage = boost::units::quantity<boost::units::si::electric_potential>;  ///< V
 
 // Properties of the water.
-using dynamic_viscosity = boost::units::quantity<boost::units::si::dynamic_viscosity>;  ///< Pa s
+using dynamic_viscosity = boost::units::quantity<boost::units::si::dynamic_viscosity>;      ///< Pa s
 using kinematic_viscosity = boost::units::quantity<boost::units::si::kinematic_viscosity>;  ///< m^2/s
-using electrical_conductivity = boost::units::quantity<boost::units::si::conductivity>;  ///< S/m
-using specific_volume = core::si_quantity<core::length_mass<3, -1>>;  ///< m^3/kg
-using amount_concentration = core::si_quantity<core::amount_length<-3>>;  ///< mol/m^3
-using amount_content = core::si_quantity<core::amount_mass<-1>>;  ///< mol per kg of water
+using electrical_conductivity = boost::units::quantity<boost::units::si::conductivity>;     ///< S/m
+using specific_volume = core::si_quantity<core::length_mass<3, -1>>;                        ///< m^3/kg
+using amount_concentration = core::si_quantity<core::amount_length<-3>>;                    ///< mol/m^3
+using amount_content = core::si_quantity<core::amount_mass<-1>>;                            ///< mol per kg of water
 
 /// A temperature is a point on a scale, not an amount; a step of temperature is `temperature_difference`.
 using temperature = boost::units::quantity<boost::units::absolute<boost::units::si::temperature>>;

@@ -6,8 +6,8 @@
 #include <string_view>
 #include <type_traits>
 
-#include <tankwright/core/unit_table.hpp>
 #include <tankwright/core/thin_types.hpp>
+#include <tankwright/core/unit_table.hpp>
 
 namespace tankwright::core {
 

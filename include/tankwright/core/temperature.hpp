@@ -11,9 +11,7 @@ namespace tankwright {
 
 // Points on a scale.
 [[nodiscard]] constexpr temperature kelvins(double number) noexcept { return temperature::from_value(number); }
-[[nodiscard]] constexpr temperature celsius(double number) noexcept {
-  return temperature::from_value(number + 273.15);
-}
+[[nodiscard]] constexpr temperature celsius(double number) noexcept { return temperature::from_value(number + 273.15); }
 [[nodiscard]] constexpr temperature fahrenheit(double number) noexcept {
   return temperature::from_value((number + 459.67) / 1.8);
 }

@@ -7,18 +7,16 @@
 /// 20 %. Temperatures are points and have their own header.
 #pragma once
 
-#include <tankwright/core/unit_table.hpp>
 #include <tankwright/core/quantities.hpp>
+#include <tankwright/core/unit_table.hpp>
 
 namespace tankwright {
 
-#define TANKWRIGHT_MAKER_AND_READER(quantity_name, unit_name, symbol, factor)                       \
-  [[nodiscard]] constexpr quantity_name unit_name(double number) noexcept {                         \
-    return quantity_name::from_value(number * (factor));                                            \
-  }                                                                                                 \
-  [[nodiscard]] constexpr double in_##unit_name(quantity_name quantity) noexcept {                  \
-    return quantity.value() / (factor);                                                             \
-  }
+#define TANKWRIGHT_MAKER_AND_READER(quantity_name, unit_name, symbol, factor) \
+  [[nodiscard]] constexpr quantity_name unit_name(double number) noexcept {   \
+    return quantity_name::from_value(number * (factor));                      \
+  }                                                                           \
+  [[nodiscard]] constexpr double in_##unit_name(quantity_name quantity) noexcept { return quantity.value() / (factor); }
 TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_MAKER_AND_READER)
 #undef TANKWRIGHT_MAKER_AND_READER
 

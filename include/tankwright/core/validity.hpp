@@ -118,7 +118,8 @@ template <class Error>
 /// Refuse what cannot exist; refuse what the source does not cover unless `policy` says extrapolate.
 constexpr void check(std::string_view function, const limits& limit, double value,
                      range_policy policy = range_policy::published) {
-  if (!limit.possible.contains(value)) [[unlikely]] refuse<invalid_input>(function, limit, value);
+  if (!limit.possible.contains(value)) [[unlikely]]
+    refuse<invalid_input>(function, limit, value);
   if (policy == range_policy::published && !limit.published.contains(value)) [[unlikely]] {
     refuse<out_of_range>(function, limit, value);
   }

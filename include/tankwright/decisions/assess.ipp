@@ -14,11 +14,11 @@
 #include <tankwright/decisions/closing/evaporation.hpp>
 #include <tankwright/decisions/closing/heat_week.hpp>
 #include <tankwright/decisions/closing/heater.hpp>
+#include <tankwright/decisions/closing/heater_sticks.hpp>
 #include <tankwright/decisions/closing/heater_time.hpp>
 #include <tankwright/decisions/closing/humidity.hpp>
 #include <tankwright/decisions/closing/lid_lift.hpp>
 #include <tankwright/decisions/closing/lid_sag.hpp>
-#include <tankwright/decisions/closing/heater_sticks.hpp>
 #include <tankwright/decisions/closing/light_heat.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
 #include <tankwright/decisions/closing/outage_rate.hpp>
@@ -246,8 +246,9 @@ TANKWRIGHT_INLINE std::vector<finding> assess_one(const plan::build& build, std:
   }
   constexpr double none = __builtin_nan("");
   const std::string nearest = plan::nearest_name(id, known);
-  throw invalid_input{std::string{id} + " is not a decision" + (nearest.empty() ? "" : "; did you mean " + nearest + "?"),
-                      {"tankwright::decisions::assess_one", std::string{id}, none, none, none, {}, {}}};
+  throw invalid_input{
+      std::string{id} + " is not a decision" + (nearest.empty() ? "" : "; did you mean " + nearest + "?"),
+      {"tankwright::decisions::assess_one", std::string{id}, none, none, none, {}, {}}};
 }
 
 }  // namespace tankwright::decisions

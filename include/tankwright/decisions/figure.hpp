@@ -47,9 +47,9 @@ struct rectangle {
 struct level_mark {
   double left;
   double right;
-  double height;        ///< in the picture, and what is written, in metres
+  double height;  ///< in the picture, and what is written, in metres
   std::string label{};
-  bool limit = false;   ///< what must not be passed
+  bool limit = false;  ///< what must not be passed
 };
 
 /// One picture: either curves, or rectangles.

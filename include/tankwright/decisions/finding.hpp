@@ -25,14 +25,22 @@ enum class day { first_fill, plumbing, power_cut, bottom, salting, closing, movi
 /// @source   this library
 [[nodiscard]] constexpr std::string_view words(day d) noexcept {
   switch (d) {
-    case day::first_fill: return "First fill";
-    case day::plumbing: return "Plumbing";
-    case day::power_cut: return "Power-cut test";
-    case day::bottom: return "Filling the bottom";
-    case day::salting: return "Salting";
-    case day::closing: return "Closing the top";
-    case day::moving_in: return "Moving in";
-    case day::running: break;
+    case day::first_fill:
+      return "First fill";
+    case day::plumbing:
+      return "Plumbing";
+    case day::power_cut:
+      return "Power-cut test";
+    case day::bottom:
+      return "Filling the bottom";
+    case day::salting:
+      return "Salting";
+    case day::closing:
+      return "Closing the top";
+    case day::moving_in:
+      return "Moving in";
+    case day::running:
+      break;
   }
   return "Running";
 }
@@ -48,12 +56,18 @@ enum class consequence { injury, flood, animals, equipment, comfort, money };
 /// @source   this library
 [[nodiscard]] constexpr std::string_view words(consequence c) noexcept {
   switch (c) {
-    case consequence::injury: return "injury";
-    case consequence::flood: return "water on the floor";
-    case consequence::animals: return "animals";
-    case consequence::equipment: return "equipment";
-    case consequence::comfort: return "comfort";
-    case consequence::money: break;
+    case consequence::injury:
+      return "injury";
+    case consequence::flood:
+      return "water on the floor";
+    case consequence::animals:
+      return "animals";
+    case consequence::equipment:
+      return "equipment";
+    case consequence::comfort:
+      return "comfort";
+    case consequence::money:
+      break;
   }
   return "money";
 }
@@ -181,11 +195,15 @@ struct finding {
 [[nodiscard]] inline std::string_view verdict_words(const finding& f) noexcept {
   if (!f.recommendation) return words(f.verdict);
   switch (f.verdict) {
-    case verdict::holds: return "as recommended";
-    case verdict::thin_margin: return "close to what is recommended";
-    case verdict::does_not_hold: return "past what is recommended";
+    case verdict::holds:
+      return "as recommended";
+    case verdict::thin_margin:
+      return "close to what is recommended";
+    case verdict::does_not_hold:
+      return "past what is recommended";
     case verdict::not_enough_known:
-    case verdict::for_information: break;
+    case verdict::for_information:
+      break;
   }
   return words(f.verdict);
 }

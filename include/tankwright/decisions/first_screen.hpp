@@ -38,11 +38,21 @@ struct first_screen {
       continue;
     }
     switch (f.verdict) {
-      case verdict::does_not_hold: screen.does_not_hold.push_back(&f); break;
-      case verdict::not_enough_known: screen.not_enough_known.push_back(&f); break;
-      case verdict::thin_margin: screen.thin_margin.push_back(&f); break;
-      case verdict::for_information: screen.for_information.push_back(&f); break;
-      case verdict::holds: ++screen.hold; break;
+      case verdict::does_not_hold:
+        screen.does_not_hold.push_back(&f);
+        break;
+      case verdict::not_enough_known:
+        screen.not_enough_known.push_back(&f);
+        break;
+      case verdict::thin_margin:
+        screen.thin_margin.push_back(&f);
+        break;
+      case verdict::for_information:
+        screen.for_information.push_back(&f);
+        break;
+      case verdict::holds:
+        ++screen.hold;
+        break;
     }
   }
   for (auto* part : {&screen.does_not_hold, &screen.not_enough_known, &screen.thin_margin, &screen.recommendations}) {

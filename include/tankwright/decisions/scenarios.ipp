@@ -44,9 +44,8 @@ TANKWRIGHT_INLINE scenario changeover(const plan::build& build) {
                                  "life.start_up", "life.arrivals", "life.acclimation"});
   });
   const auto stands_in_the_way = [&](std::string_view id) {
-    return std::any_of(answer.findings.begin(), answer.findings.end(), [&](const finding& f) {
-      return f.id == id && f.verdict >= verdict::not_enough_known;
-    });
+    return std::any_of(answer.findings.begin(), answer.findings.end(),
+                       [&](const finding& f) { return f.id == id && f.verdict >= verdict::not_enough_known; });
   };
   std::vector<std::string>& steps = answer.steps;
   if (stands_in_the_way("salt.match")) steps.push_back("correct the new water until it matches the older tank");

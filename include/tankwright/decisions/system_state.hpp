@@ -27,7 +27,7 @@ struct system_state {
   std::optional<estimate<volume>> sump_water{};     ///< in the sump while the pump runs
   std::optional<area> display_surface{};            ///< free surface of the display
   std::optional<area> sump_surface{};
-  std::optional<length> display_depth{};    ///< of the water
+  std::optional<length> display_depth{};      ///< of the water
   std::optional<estimate<flow_rate>> flow{};  ///< of all returns together
   std::string why_no_display{};  ///< what kept the display's water from being worked out; empty where nothing did
   std::string why_no_sump{};     ///< the same of the sump's water and of the flow

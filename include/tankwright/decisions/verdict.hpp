@@ -25,11 +25,16 @@ enum class verdict {
 /// @source   this library
 [[nodiscard]] constexpr std::string_view words(verdict v) noexcept {
   switch (v) {
-    case verdict::holds: return "holds";
-    case verdict::thin_margin: return "thin margin";
-    case verdict::does_not_hold: return "does not hold";
-    case verdict::not_enough_known: return "not enough known";
-    case verdict::for_information: break;
+    case verdict::holds:
+      return "holds";
+    case verdict::thin_margin:
+      return "thin margin";
+    case verdict::does_not_hold:
+      return "does not hold";
+    case verdict::not_enough_known:
+      return "not enough known";
+    case verdict::for_information:
+      break;
   }
   return "for information";
 }

@@ -196,8 +196,8 @@ TANKWRIGHT_INLINE std::optional<cure> value_that_holds(const plan::build& build,
     });
   }
   const std::string nearest = plan::nearest_name(path, known);
-  detail::refuse_question(path, "is no key of this plan that can be chosen" +
-                                    (nearest.empty() ? "" : "; did you mean " + nearest + "?"));
+  detail::refuse_question(
+      path, "is no key of this plan that can be chosen" + (nearest.empty() ? "" : "; did you mean " + nearest + "?"));
 }
 
 TANKWRIGHT_INLINE std::vector<at_value> finding_while(const plan::build& build, std::string_view path, double from,

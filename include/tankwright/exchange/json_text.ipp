@@ -12,8 +12,10 @@ TANKWRIGHT_INLINE std::size_t utf8_length(std::string_view text, std::size_t at)
   const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
   const unsigned first = byte(at);
   if (first < 0x80) return 1;
-  const std::size_t length = first >= 0xF0 && first < 0xF5 ? 4 : first >= 0xE0 && first < 0xF0 ? 3
-                             : first >= 0xC2 && first < 0xE0 ? 2 : 0;
+  const std::size_t length = first >= 0xF0 && first < 0xF5   ? 4
+                             : first >= 0xE0 && first < 0xF0 ? 3
+                             : first >= 0xC2 && first < 0xE0 ? 2
+                                                             : 0;
   for (std::size_t i = 1; i < length; ++i) {
     if ((byte(at + i) & 0xC0u) != 0x80u) return 0;
   }

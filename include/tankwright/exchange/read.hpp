@@ -16,7 +16,7 @@ namespace tankwright::exchange {
 /// A mistake, and where it stands in the text.
 struct located_mistake {
   plan::mistake what;
-  std::size_t line = 0;  ///< from 1, in TOML; 0: not known
+  std::size_t line = 0;   ///< from 1, in TOML; 0: not known
   std::string pointer{};  ///< JSON Pointer, in JSON: "/plumbing/return/0/below_edge"
   std::size_t clashes_line = 0;
 };

@@ -26,12 +26,18 @@ struct misread {
 
 [[nodiscard]] inline std::string words_of(node::kind kind) {
   switch (kind) {
-    case node::kind::table: return "a table";
-    case node::kind::list: return "a list";
-    case node::kind::text: return "a text";
-    case node::kind::number: return "a number";
-    case node::kind::flag: return "true or false";
-    case node::kind::other: break;
+    case node::kind::table:
+      return "a table";
+    case node::kind::list:
+      return "a list";
+    case node::kind::text:
+      return "a text";
+    case node::kind::number:
+      return "a number";
+    case node::kind::flag:
+      return "true or false";
+    case node::kind::other:
+      break;
   }
   return "something else";
 }
@@ -49,9 +55,7 @@ class table_reader final : public plan::visitor {
       refuse_unknown(name, value);
     }
   }
-  void renamed(std::string_view old_name, std::string_view name) override {
-    renamed_.emplace_back(old_name, name);
-  }
+  void renamed(std::string_view old_name, std::string_view name) override { renamed_.emplace_back(old_name, name); }
 
  private:
   void refuse_unknown(const std::string& name, const node& value) {
@@ -62,7 +66,8 @@ class table_reader final : public plan::visitor {
     }
     const std::string nearest = plan::nearest_name(name, known_);
     std::string reason = "is not a key " + (path_.empty() ? std::string{"of a plan"} : "of " + path_);
-    if (!nearest.empty()) return wrong_->push_back({full(name), reason + "; did you mean " + nearest + "?", &value, full(nearest)});
+    if (!nearest.empty())
+      return wrong_->push_back({full(name), reason + "; did you mean " + nearest + "?", &value, full(nearest)});
     reason += "; known here: ";
     for (std::size_t i = 0; i < known_.size(); ++i) reason += (i ? ", " : "") + known_[i];
     wrong_->push_back({full(name), reason, &value});
@@ -99,8 +104,9 @@ class table_reader final : public plan::visitor {
       return attempt(path, at, [&] { plan::give_quantity(v, key.quantity, at.text); });
     }
     if (at.is != node::kind::number) {
-      wrong_->push_back({path, "must be a quantity in quotation marks, such as " + example_of(key) + ", not " +
-                                   words_of(at.is), &at});
+      wrong_->push_back(
+          {path, "must be a quantity in quotation marks, such as " + example_of(key) + ", not " + words_of(at.is),
+           &at});
       return;
     }
     if (key.quantity == "number" || key.quantity == "practical_salinity") return v.give(at.number);
@@ -113,7 +119,8 @@ class table_reader final : public plan::visitor {
   void numbers(const plan::key_info& key, plan::values_base& v) override {
     const node* at = find(key);
     if (!at) return;
-    if (at->is != node::kind::list) return wrong(key, *at, "must be a list in square brackets, not " + words_of(at->is));
+    if (at->is != node::kind::list)
+      return wrong(key, *at, "must be a list in square brackets, not " + words_of(at->is));
     for (std::size_t i = 0; i < at->items.size(); ++i) {
       give(key, full(key.name) + "[" + std::to_string(i + 1) + "]", at->items[i], v.items.emplace_back());
     }
@@ -121,7 +128,8 @@ class table_reader final : public plan::visitor {
   void one_of(const plan::key_info& key, plan::word_base& w, std::span<const std::string_view> words) override {
     const node* at = find(key);
     if (!at) return;
-    if (at->is != node::kind::text) return wrong(key, *at, "must be a word in quotation marks, not " + words_of(at->is));
+    if (at->is != node::kind::text)
+      return wrong(key, *at, "must be a word in quotation marks, not " + words_of(at->is));
     attempt(full(key.name), *at, [&] { plan::give_word({.key = key, .word = &w, .words = words}, at->text); });
   }
   void yes_or_no(const plan::key_info& key, plan::flag& f) override {
@@ -133,7 +141,8 @@ class table_reader final : public plan::visitor {
   void text(const plan::key_info& key, std::string& t) override {
     const node* at = find(key);
     if (!at) return;
-    if (at->is != node::kind::text) return wrong(key, *at, "must be a text in quotation marks, not " + words_of(at->is));
+    if (at->is != node::kind::text)
+      return wrong(key, *at, "must be a text in quotation marks, not " + words_of(at->is));
     t = at->text;
   }
   void rating(const plan::key_info& key, plan::composite& c) override {
@@ -150,7 +159,8 @@ class table_reader final : public plan::visitor {
     if (at->is == node::kind::list && at->items.size() == 1 && at->items.front().is == node::kind::table) {
       return wrong(key, *at, "is one table; write [" + full(key.name) + "], in single brackets");
     }
-    if (at->is != node::kind::table) return wrong(key, *at, "must be a table, [" + full(key.name) + "], not " + words_of(at->is));
+    if (at->is != node::kind::table)
+      return wrong(key, *at, "must be a table, [" + full(key.name) + "], not " + words_of(at->is));
     t.create();
     table_reader inside{*at, full(key.name), *wrong_};
     t.visit(inside);

@@ -16,29 +16,40 @@ namespace detail {
 
 [[nodiscard]] inline std::string_view word_of(decisions::role as) noexcept {
   switch (as) {
-    case decisions::role::answer: return "answer";
-    case decisions::role::limit: return "limit";
-    case decisions::role::margin: return "margin";
-    case decisions::role::detail: break;
+    case decisions::role::answer:
+      return "answer";
+    case decisions::role::limit:
+      return "limit";
+    case decisions::role::margin:
+      return "margin";
+    case decisions::role::detail:
+      break;
   }
   return "detail";
 }
 
 [[nodiscard]] inline std::string_view word_of(standing read_as) noexcept {
   switch (read_as) {
-    case standing::published: return "published";
-    case standing::secondary: return "secondary";
-    case standing::from_memory: return "from memory";
-    case standing::common_practice: break;
+    case standing::published:
+      return "published";
+    case standing::secondary:
+      return "secondary";
+    case standing::from_memory:
+      return "from memory";
+    case standing::common_practice:
+      break;
   }
   return "common practice";
 }
 
 [[nodiscard]] inline std::string_view word_of(decisions::stroke as) noexcept {
   switch (as) {
-    case decisions::stroke::line: return "line";
-    case decisions::stroke::points: return "points";
-    case decisions::stroke::dashed: break;
+    case decisions::stroke::line:
+      return "line";
+    case decisions::stroke::points:
+      return "points";
+    case decisions::stroke::dashed:
+      break;
   }
   return "dashed";
 }
@@ -213,7 +224,8 @@ inline void write_key(json_text& out, const plan::key_row& row) {
     case plan::key_kind::text:
     case plan::key_kind::rating:
     case plan::key_kind::table:
-    case plan::key_kind::tables: break;
+    case plan::key_kind::tables:
+      break;
   }
   out.key("type").text("string");
   describe(std::string{row.about.means});

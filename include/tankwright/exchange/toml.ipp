@@ -18,7 +18,8 @@ struct broken_step {};
 #pragma push_macro("NDEBUG")
 #undef NDEBUG
 #if !defined(TOML_ASSERT)
-#define TOML_ASSERT(expr) (static_cast<bool>(expr) ? static_cast<void>(0) : ::tankwright::exchange::detail::refuse_step())
+#define TOML_ASSERT(expr) \
+  (static_cast<bool>(expr) ? static_cast<void>(0) : ::tankwright::exchange::detail::refuse_step())
 #endif
 #include <toml++/toml.h>
 #pragma pop_macro("NDEBUG")

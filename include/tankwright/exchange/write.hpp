@@ -12,9 +12,9 @@ namespace tankwright::exchange {
 
 /// How a plan is written.
 struct toml_style {
-  bool sentences = true;                  ///< each key's meaning as a comment beside it
-  std::vector<std::string> blanks{};      ///< paths of keys that are written commented out where they are not given
-  std::string_view first_lines{};         ///< comment lines above everything, each with its #
+  bool sentences = true;              ///< each key's meaning as a comment beside it
+  std::vector<std::string> blanks{};  ///< paths of keys that are written commented out where they are not given
+  std::string_view first_lines{};     ///< comment lines above everything, each with its #
 };
 
 /// A plan in TOML. Keys that were not given are left out.

@@ -212,8 +212,9 @@ TANKWRIGHT_INLINE std::string starter_plan(text::unit_system units) {
   const toml_style style{.sentences = true,
                          .blanks = {"plumbing.reserve", "plumbing.wanted_turnover", "plumbing.return.siphon_break",
                                     "water.mix_yield", "water.new_water"},
-                         .first_lines = "# A plan to begin with: replace these numbers by your own. Lines that begin with # are\n"
-                                        "# not read; take the # away where you know the number."};
+                         .first_lines =
+                             "# A plan to begin with: replace these numbers by your own. Lines that begin with # are\n"
+                             "# not read; take the # away where you know the number."};
   return to_toml(b, style);
 }
 

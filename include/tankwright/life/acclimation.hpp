@@ -13,8 +13,8 @@
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/life/drip_vessel.hpp>
-#include <tankwright/life/ranges.hpp>
 #include <tankwright/life/levels.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/water/exchange.hpp>
 
 namespace tankwright::life {

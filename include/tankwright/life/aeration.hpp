@@ -16,11 +16,11 @@
 
 namespace tankwright::life {
 
-inline constexpr citation cole_caraco_1998{
-    "Cole J.J., Caraco N.F.", 1998, "Atmospheric exchange of carbon dioxide in a low-wind oligotrophic lake",
-    "Limnology and Oceanography 43:647-656", standing::from_memory};
-inline constexpr citation asce_2006{
-    "ASCE/EWRI", 2006, "Measurement of Oxygen Transfer in Clean Water", "ASCE/EWRI 2-06", standing::from_memory};
+inline constexpr citation cole_caraco_1998{"Cole J.J., Caraco N.F.", 1998,
+                                           "Atmospheric exchange of carbon dioxide in a low-wind oligotrophic lake",
+                                           "Limnology and Oceanography 43:647-656", standing::from_memory};
+inline constexpr citation asce_2006{"ASCE/EWRI", 2006, "Measurement of Oxygen Transfer in Clean Water",
+                                    "ASCE/EWRI 2-06", standing::from_memory};
 
 /// The velocity with which oxygen crosses an undisturbed surface: 2.07 cm/h without wind.
 inline constexpr velocity still_surface_transfer = metres_per_second(0.0207 / 3600.0);

@@ -20,9 +20,9 @@
 
 namespace tankwright::life {
 
-inline constexpr citation gage_bidwell_1926{
-    "Gage S., Bidwell H.F.", 1926, "The law of purification of swimming pools by consecutive dilution",
-    "as treated by Simmonds et al. 2021, Water 13:2350", standing::secondary};
+inline constexpr citation gage_bidwell_1926{"Gage S., Bidwell H.F.", 1926,
+                                            "The law of purification of swimming pools by consecutive dilution",
+                                            "as treated by Simmonds et al. 2021, Water 13:2350", standing::secondary};
 inline constexpr citation losordo_hobbs_2000{
     "Losordo T.M., Hobbs A.O.", 2000,
     "Using computer spreadsheets for water flow and biofilter sizing in recirculating aquaculture production systems",
@@ -42,8 +42,8 @@ inline constexpr limits kept_level_limits{"level to stay at", "mg/L", {1e-8, 1e7
 /// Water taken from the tank, treated, and given back.
 struct loop {
   std::string_view label = "loop";
-  required<flow_rate> flow;                 ///< measured, not rated
-  proportion efficiency = fraction(1.0);    ///< share removed in one pass
+  required<flow_rate> flow;               ///< measured, not rated
+  proportion efficiency = fraction(1.0);  ///< share removed in one pass
 };
 
 /// A tank and its loops.

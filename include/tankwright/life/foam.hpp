@@ -16,11 +16,11 @@
 
 namespace tankwright::life {
 
-inline constexpr citation hadfield_clayton_2021{
-    "Hadfield C.A., Clayton L.A. (eds.)", 2021, "Clinical Guide to Fish Medicine", "Wiley, chapter A3"};
-inline constexpr citation timmons_1995{
-    "Timmons M.B., Chen S., Weeks N.C.", 1995, "Mathematical model of a foam fractionator used in aquaculture",
-    "Journal of the World Aquaculture Society 26"};
+inline constexpr citation hadfield_clayton_2021{"Hadfield C.A., Clayton L.A. (eds.)", 2021,
+                                                "Clinical Guide to Fish Medicine", "Wiley, chapter A3"};
+inline constexpr citation timmons_1995{"Timmons M.B., Chen S., Weeks N.C.", 1995,
+                                       "Mathematical model of a foam fractionator used in aquaculture",
+                                       "Journal of the World Aquaculture Society 26"};
 
 /// Foam forms above this content of salt.
 inline constexpr limits foam_salt_limits{
@@ -34,20 +34,20 @@ inline constexpr rate foam_passes_rule_high = per_hour(2.0);
 
 /// A foam fractionator on a tank.
 struct foam_column {
-  required<volume> water_in_column;    ///< water volume of the contact column
-  required<flow_rate> flow;            ///< through the column
-  required<volume> net;                ///< net volume of the whole system
+  required<volume> water_in_column;  ///< water volume of the contact column
+  required<flow_rate> flow;          ///< through the column
+  required<volume> net;              ///< net volume of the whole system
   required<practical_salinity> salinity;
   required<tankwright::temperature> temperature;
 };
 
 /// How the water meets the bubbles.
 struct foam_contact {
-  duration time;               ///< in the column
-  rate passes;                 ///< of the whole system per time
-  bool long_enough;            ///< contact time at least the low end of the rule
-  bool often_enough;           ///< passes at least the low end of the rule
-  std::string_view rule;       ///< what the two verdicts rest on
+  duration time;          ///< in the column
+  rate passes;            ///< of the whole system per time
+  bool long_enough;       ///< contact time at least the low end of the rule
+  bool often_enough;      ///< passes at least the low end of the rule
+  std::string_view rule;  ///< what the two verdicts rest on
   tankwright::caution caution;
 };
 
@@ -72,7 +72,10 @@ struct foam_contact {
   core::check(here, foam_salt_limits, in_grams_per_litre(salt), policy);
   const duration time = column.water_in_column.get() / column.flow.get();
   const rate passes = column.flow.get() / column.net.get();
-  return {time, passes, time >= foam_contact_rule_low, passes >= foam_passes_rule_low,
+  return {time,
+          passes,
+          time >= foam_contact_rule_low,
+          passes >= foam_passes_rule_low,
           "Rule of the trade, from memory: 1.5 to 2 minutes of contact, the whole system 1 to 2 times an hour, about "
           "as much air as water.",
           {"Foam fractionation is erratic: it follows pH, bubble size, air flow and what is dissolved. Judge it by "

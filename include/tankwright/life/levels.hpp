@@ -16,10 +16,9 @@
 
 namespace tankwright::life {
 
-inline constexpr citation morris_2011{
-    "Morris A.L., Hamlin H.J., Francis-Floyd R., Sheppard B.J., Guillette L.J.", 2011,
-    "Nitrate-induced goiter in captive whitespotted bamboo sharks",
-    "Journal of Aquatic Animal Health 23:92-99, abstract"};
+inline constexpr citation morris_2011{"Morris A.L., Hamlin H.J., Francis-Floyd R., Sheppard B.J., Guillette L.J.", 2011,
+                                      "Nitrate-induced goiter in captive whitespotted bamboo sharks",
+                                      "Journal of Aquatic Animal Health 23:92-99, abstract"};
 inline constexpr citation camargo_2005{
     "Camargo J.A., Alonso A., Salamanca A.", 2005,
     "Nitrate toxicity to aquatic animals: a review with new data for freshwater invertebrates",
@@ -28,15 +27,14 @@ inline constexpr citation crow_1998{
     "Crow G.L., Atkinson M.J., Ron B., Atkinson S., Skillman A.D.K., Wong G.T.F.", 1998,
     "Relationship of water chemistry to serum thyroid hormones in captive sharks with goiters",
     "Aquatic Geochemistry 4:469-480, abstract"};
-inline constexpr citation usepa_1989{
-    "US Environmental Protection Agency", 1989, "Ambient Water Quality Criteria for Ammonia (Saltwater)",
-    "EPA 440/5-88-004", standing::from_memory};
-inline constexpr citation aquatic_veterinary_medicine_2022{
-    "Urdes L., Walster C., Tepper J. (eds.)", 2022, "Fundamentals of Aquatic Veterinary Medicine",
-    "Wiley, ISBN 9781119612728"};
-inline constexpr citation husbandry_practice{
-    "Husbandry practice", 0, "Limits in common use for display aquaria", "passed on in the trade",
-    standing::from_memory};
+inline constexpr citation usepa_1989{"US Environmental Protection Agency", 1989,
+                                     "Ambient Water Quality Criteria for Ammonia (Saltwater)", "EPA 440/5-88-004",
+                                     standing::from_memory};
+inline constexpr citation aquatic_veterinary_medicine_2022{"Urdes L., Walster C., Tepper J. (eds.)", 2022,
+                                                           "Fundamentals of Aquatic Veterinary Medicine",
+                                                           "Wiley, ISBN 9781119612728"};
+inline constexpr citation husbandry_practice{"Husbandry practice", 0, "Limits in common use for display aquaria",
+                                             "passed on in the trade", standing::from_memory};
 
 /// A level, what it is about, and where it comes from.
 template <class Q>
@@ -77,9 +75,9 @@ inline constexpr starting_value<nitrate_level> nitrate_limit_sensitive{
 inline constexpr starting_value<nitrate_level> nitrate_limit_sharks{
     nitrate_level::from_nitrogen(milligrams_per_litre(15.0)), "sharks and rays stay below, as a precaution",
     husbandry_practice};
-inline constexpr starting_value<nitrate_level> nitrate_goitre{
-    nitrate_level::from_nitrogen(milligrams_per_litre(70.0)), "gave bamboo sharks a diffuse goitre within 29 days",
-    morris_2011};
+inline constexpr starting_value<nitrate_level> nitrate_goitre{nitrate_level::from_nitrogen(milligrams_per_litre(70.0)),
+                                                              "gave bamboo sharks a diffuse goitre within 29 days",
+                                                              morris_2011};
 inline constexpr starting_value<amount_concentration> iodide_least_for_sharks{
     millimoles_per_litre(0.15e-3), "iodide that sharks need at least against goitre", crow_1998};
 

@@ -131,8 +131,7 @@ struct fed_filter {
   if (!(mean <= most)) return std::nullopt;
   const auto spare = [&](double c) {  // what the film takes, less what the meals ask for; rises with c
     const double takes =
-        on.film->value() *
-        detail::film_rate({.ammonia = level(c), .temperature = on.temperature, .film = on.of});
+        on.film->value() * detail::film_rate({.ammonia = level(c), .temperature = on.temperature, .film = on.of});
     double asked = 0.0;
     for (const regular_meal& meal : on.meals.get()) {
       asked += meal.mean->as_nitrogen().value() * detail::meal_peak(takes / (c * on.net->value()), meal.every.value());

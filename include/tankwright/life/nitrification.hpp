@@ -18,8 +18,8 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/ranges.hpp>
 #include <tankwright/life/nitrogen.hpp>
+#include <tankwright/life/ranges.hpp>
 
 namespace tankwright::life {
 
@@ -27,9 +27,9 @@ inline constexpr citation nijhof_bovendeur_1990{
     "Nijhof M., Bovendeur J.", 1990,
     "Fixed film nitrification characteristics in sea-water recirculation fish culture systems",
     "Aquaculture 87:133-143, abstract"};
-inline constexpr citation zhu_chen_2002{
-    "Zhu S., Chen S.", 2002, "The impact of temperature on nitrification rate in fixed film biofilters",
-    "Aquacultural Engineering 26:221-237, abstract"};
+inline constexpr citation zhu_chen_2002{"Zhu S., Chen S.", 2002,
+                                        "The impact of temperature on nitrification rate in fixed film biofilters",
+                                        "Aquacultural Engineering 26:221-237, abstract"};
 inline constexpr citation malone_pfeiffer_2006{
     "Malone R.F., Pfeiffer T.J.", 2006,
     "Rating fixed film nitrifying biofilters used in recirculating aquaculture systems",
@@ -66,9 +66,8 @@ inline constexpr caution film_caution{
     "where the rate is about in proportion: it needs five to ten times the catalogue's area. Never judge a filter by "
     "calculation alone; measure ammonia and nitrite."};
 
-inline constexpr limits film_temperature_limits{
-    "temperature", "degC", possible_water, celsius_range(10.0, 30.0),
-    "this library, around the 20 and 24 degC of the measurements"};
+inline constexpr limits film_temperature_limits{"temperature", "degC", possible_water, celsius_range(10.0, 30.0),
+                                                "this library, around the 20 and 24 degC of the measurements"};
 inline constexpr limits film_area_limits{"area", "m2", {0.0, 1e9}};
 inline constexpr limits film_seeded_limits{"share seeded", "", zero_to_one};
 
@@ -82,8 +81,8 @@ struct film_water {
 /// A surface that carries a film.
 struct filter_surface {
   std::string_view label = "surface";
-  required<area> wet;                     ///< protected, not nominal
-  proportion seeded = fraction(1.0);      ///< share of the mature film that is there today; 0 for new dry media
+  required<area> wet;                 ///< protected, not nominal
+  proportion seeded = fraction(1.0);  ///< share of the mature film that is there today; 0 for new dry media
 };
 
 namespace detail {
@@ -255,11 +254,14 @@ struct settled_ammonia {
     if (rate_needed > plateau * quality) return std::nullopt;
     const double x = rate_needed / (slope * quality);
     return water::total_ammonia::from_nitrogen(on.film.plateau_from.as_nitrogen() *
-                                        (on.film.order == film_order::linear ? x : x * x));
+                                               (on.film.order == film_order::linear ? x : x * x));
   };
   const double share = rate_needed / plateau;
-  return {level(film_highest), level(1.0), level(film_lowest),
-          {share / film_highest, share, share / film_lowest, detail::film_reason}, film_caution};
+  return {level(film_highest),
+          level(1.0),
+          level(film_lowest),
+          {share / film_highest, share, share / film_lowest, detail::film_reason},
+          film_caution};
 }
 
 /// Surface of the grains in a volume of sand or gravel. Only the upper, breathing layer nitrifies.

@@ -17,10 +17,9 @@
 
 namespace tankwright::life {
 
-inline constexpr citation metcalf_eddy_2014{
-    "Tchobanoglous G., Stensel H.D., Tsuchihashi R., Burton F.", 2014,
-    "Wastewater Engineering: Treatment and Resource Recovery (Metcalf & Eddy)",
-    "5th ed., nitrification example, p. 762", standing::secondary};
+inline constexpr citation metcalf_eddy_2014{"Tchobanoglous G., Stensel H.D., Tsuchihashi R., Burton F.", 2014,
+                                            "Wastewater Engineering: Treatment and Resource Recovery (Metcalf & Eddy)",
+                                            "5th ed., nitrification example, p. 762", standing::secondary};
 
 /// One group of bacteria: how it grows and dies. Rates at 20 degC.
 struct nitrifier {
@@ -51,9 +50,8 @@ inline constexpr nitrifier nitrite_oxidisers_2014{.growth = per_day(1.00),
                                                   .decay_per_kelvin = 1.029};
 
 /// Where the growth rates are used.
-inline constexpr limits nitrifier_temperature_limits{
-    "temperature", "degC", possible_water, celsius_range(5.0, 35.0),
-    "this library, around the 20 degC of the rates"};
+inline constexpr limits nitrifier_temperature_limits{"temperature", "degC", possible_water, celsius_range(5.0, 35.0),
+                                                     "this library, around the 20 degC of the rates"};
 inline constexpr limits nitrifier_oxygen_limits{"oxygen", "mg/L", possible_level};
 
 namespace detail {

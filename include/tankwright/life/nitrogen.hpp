@@ -23,17 +23,16 @@
 
 namespace tankwright::life {
 
-inline constexpr citation timmons_ebeling_2007{
-    "Timmons M.B., Ebeling J.M.", 2007, "Recirculating Aquaculture", "chapter on biofiltration",
-    standing::from_memory};
+inline constexpr citation timmons_ebeling_2007{"Timmons M.B., Ebeling J.M.", 2007, "Recirculating Aquaculture",
+                                               "chapter on biofiltration", standing::from_memory};
 inline constexpr citation ebeling_2006{
     "Ebeling J.M., Timmons M.B., Bisogni J.J.", 2006,
     "Engineering analysis of the stoichiometry of photoautotrophic, autotrophic, and heterotrophic removal of "
     "ammonia-nitrogen in aquaculture systems",
     "Aquaculture 257:346-358", standing::from_memory};
-inline constexpr citation gujer_jenkins_1974{
-    "Gujer W., Jenkins D.", 1974, "The contact stabilization process - oxygen and nitrogen mass balances",
-    "University of California, Berkeley", standing::secondary};
+inline constexpr citation gujer_jenkins_1974{"Gujer W., Jenkins D.", 1974,
+                                             "The contact stabilization process - oxygen and nitrogen mass balances",
+                                             "University of California, Berkeley", standing::secondary};
 
 namespace detail {
 
@@ -90,9 +89,7 @@ using nitrate_level = detail::nitrogen_level<detail::nitrate_form>;
 /// Nitrogen per time: what animals give off and what a filter takes away. Not the mass of feed, nor of ammonia.
 class nitrogen_load {
  public:
-  [[nodiscard]] static constexpr nitrogen_load from_nitrogen(mass_flow value) noexcept {
-    return nitrogen_load{value};
-  }
+  [[nodiscard]] static constexpr nitrogen_load from_nitrogen(mass_flow value) noexcept { return nitrogen_load{value}; }
   [[nodiscard]] constexpr mass_flow as_nitrogen() const noexcept { return value_; }
 
   friend constexpr auto operator<=>(const nitrogen_load& a, const nitrogen_load& b) noexcept {

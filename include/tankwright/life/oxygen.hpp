@@ -119,7 +119,9 @@ struct oxygen_countdown {
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
   core::check(here, {"oxygen limit", "mg/L", possible_level}, in_milligrams_per_litre(limit));
   oxygen_countdown result{
-      std::nullopt, std::nullopt, start > tank.saturation.get(),
+      std::nullopt,
+      std::nullopt,
+      start > tank.saturation.get(),
       {"Screening estimate at constant use in mixed water: plan for half of this time. A stopped filter uses oxygen "
        "too and turns foul: do not start it into the tank again after an hour or two. Battery air is cheap."}};
   if (start <= limit) {
@@ -148,7 +150,7 @@ struct oxygen_countdown {
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(level));
   if (!(level < tank.saturation.get())) {
     core::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",
-                                "is not below saturation: air cannot hold it");
+                              "is not below saturation: air cannot hold it");
   }
   return tank.use.get() / tank.net.get() / (tank.saturation.get() - level);
 }
@@ -172,7 +174,7 @@ struct oxygen_countdown {
   core::check(here, oxygen_level_limits, in_milligrams_per_litre(start));
   if (!(start <= level && level < saturation)) {
     core::fail<invalid_input>(here, "oxygen level", in_milligrams_per_litre(level), "mg/L",
-                                "must lie between the start and below saturation");
+                              "must lie between the start and below saturation");
   }
   const double k = course.tank.aeration.value();
   const water::kernel::well_mixed<double> alone{k * saturation.value(), k};

@@ -18,10 +18,9 @@ inline constexpr citation trujillo_2022{
     "Trujillo J.E., Bouyoucos I., Rayment W.J., Domenici P., Planes S., Rummer J.L., Allan B.J.M.", 2022,
     "Escape response kinematics in two species of tropical shark: short escape latencies and high turning performance",
     "Journal of Experimental Biology 225:jeb243973, abstract"};
-inline constexpr citation graham_1990{
-    "Graham J.B., Dewar H., Lai N.C., Lowell W.R., Arce S.M.", 1990,
-    "Aspects of shark swimming performance determined using a large water tunnel",
-    "Journal of Experimental Biology 151:175-192, abstract"};
+inline constexpr citation graham_1990{"Graham J.B., Dewar H., Lai N.C., Lowell W.R., Arce S.M.", 1990,
+                                      "Aspects of shark swimming performance determined using a large water tunnel",
+                                      "Journal of Experimental Biology 151:175-192, abstract"};
 
 /// Critical speeds in body lengths a second (Graham et al. 1990): what these sharks could just keep up with.
 inline constexpr double critical_speed_lemon_shark_70_cm = 1.1;
@@ -43,9 +42,9 @@ inline constexpr limits swim_speed_limits{"speed", "m/s", {1e-6, 1e3}};
 
 /// An animal and the room it has.
 struct swim_space {
-  required<length> animal;  ///< total length of the adult
-  required<length> run;     ///< longest straight run free of obstacles
-  required<length> width;   ///< clear width there
+  required<length> animal;                          ///< total length of the adult
+  required<length> run;                             ///< longest straight run free of obstacles
+  required<length> width;                           ///< clear width there
   required<velocity> speed;                         ///< routine speed of the species
   double run_multiple = informal_length_multiple;   ///< [1]
   double width_multiple = informal_width_multiple;  ///< [1]

@@ -51,9 +51,9 @@ struct start_up_summary {
   peak<nitrite_level> nitrite;
   /// From when ammonia and nitrite stay at or below their limits until the end; empty when they do not.
   std::optional<duration> clear_since;
-  mass nitrogen_added;     ///< by load and doses, with what was there at the start
-  mass nitrogen_removed;   ///< by water changes
-  mass nitrogen_oxidised;  ///< from ammonia to nitrite
+  mass nitrogen_added;                ///< by load and doses, with what was there at the start
+  mass nitrogen_removed;              ///< by water changes
+  mass nitrogen_oxidised;             ///< from ammonia to nitrite
   water::alkalinity alkalinity_used;  ///< by that, if nothing puts it back
   tankwright::caution caution;
 };
@@ -225,9 +225,8 @@ class start_up_simulation {
       y[ammonia_oxidisers] += in_milligrams(s.added->ammonia_oxidisers) / volume_;
       y[nitrite_oxidisers] += in_milligrams(s.added->nitrite_oxidisers) / volume_;
     });
-    each(loads_, plan_.loads, [&](const load_step& step) {
-      run_.system.load = in_grams_per_day(step.load->as_nitrogen()) * 1e3 / volume_;
-    });
+    each(loads_, plan_.loads,
+         [&](const load_step& step) { run_.system.load = in_grams_per_day(step.load->as_nitrogen()) * 1e3 / volume_; });
     if (anything) run_.jumped();
   }
 
@@ -245,17 +244,16 @@ class start_up_simulation {
     const pool_watch& n = run_.nitrite_watch;
     const auto whole = [&](double level) { return milligrams(level * volume_); };
     const double oxidised = run_.state[nitrite] + run_.state[nitrate] + removed_oxidised_ - oxidised_before_;
-    start_up_summary out{
-        plan_.label,
-        {water::total_ammonia::from_nitrogen(milligrams_per_litre(a.highest)), days(a.highest_at)},
-        {nitrite_level::from_nitrogen(milligrams_per_litre(n.highest)), days(n.highest_at)},
-        std::nullopt,
-        whole(added_),
-        whole(removed_),
-        whole(oxidised),
-        water::alkalinity::from_milliequivalents_per_litre(oxidised * without_growth_equivalents /
-                                                           molar<double>::nitrogen),
-        start_up_caution};
+    start_up_summary out{plan_.label,
+                         {water::total_ammonia::from_nitrogen(milligrams_per_litre(a.highest)), days(a.highest_at)},
+                         {nitrite_level::from_nitrogen(milligrams_per_litre(n.highest)), days(n.highest_at)},
+                         std::nullopt,
+                         whole(added_),
+                         whole(removed_),
+                         whole(oxidised),
+                         water::alkalinity::from_milliequivalents_per_litre(oxidised * without_growth_equivalents /
+                                                                            molar<double>::nitrogen),
+                         start_up_caution};
     if (a.clear_since && n.clear_since) out.clear_since = days(std::fmax(*a.clear_since, *n.clear_since));
     return out;
   }

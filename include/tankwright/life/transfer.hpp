@@ -13,9 +13,9 @@
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/life/ranges.hpp>
 #include <tankwright/life/levels.hpp>
 #include <tankwright/life/nitrogen.hpp>
+#include <tankwright/life/ranges.hpp>
 #include <tankwright/water/ammonia.hpp>
 
 namespace tankwright::life {
@@ -69,7 +69,7 @@ struct water_match {
   const auto& [bag, tank, limits] = pair;
   if (bag.ph.on() != tank.ph.on()) {
     core::fail<invalid_input>(here, "pH", bag.ph.value(), "",
-                                "is on another scale than the tank's pH: measure both with one probe");
+                              "is on another scale than the tank's pH: measure both with one probe");
   }
   core::check(here, {"salinity limit", "", {0.0, 100.0}}, limits.salinity);
   core::check(here, {"temperature limit", "K", {0.0, 100.0}}, in_kelvin_steps(limits.temperature));
@@ -97,10 +97,10 @@ struct water_match {
 
 /// Rock (or sand, or media) that moves from a tank that has kept up with a load.
 struct moved_rock {
-  required<nitrogen_load> proven;     ///< load that the whole of it has kept up with
-  required<proportion> share_moved;   ///< share of it that moves, wet and without delay
-  required<nitrogen_load> new_load;   ///< load of the animals that go with it
-  required<volume> net;               ///< net volume of the new system
+  required<nitrogen_load> proven;    ///< load that the whole of it has kept up with
+  required<proportion> share_moved;  ///< share of it that moves, wet and without delay
+  required<nitrogen_load> new_load;  ///< load of the animals that go with it
+  required<volume> net;              ///< net volume of the new system
 };
 
 /// Whether the rock carries the load on the first day.
@@ -132,7 +132,9 @@ struct rock_balance {
   core::check(here, net_volume_limits, in_litres(rock.net));
   const mass_flow carried = proven * rock.share_moved->value();
   const mass_flow shortfall = wanted > carried ? wanted - carried : mass_flow{};
-  return {nitrogen_load::from_nitrogen(carried), nitrogen_load::from_nitrogen(shortfall), wanted / proven,
+  return {nitrogen_load::from_nitrogen(carried),
+          nitrogen_load::from_nitrogen(shortfall),
+          wanted / proven,
           water::total_ammonia::from_nitrogen(shortfall * days(1.0) / rock.net.get()),
           {"Rock loses bacteria when it dries, cools or stands without flow. Measure ammonia and nitrite every day, "
            "feed little, and keep matched water ready to change. Ask an aquatic veterinarian."}};

@@ -34,10 +34,10 @@ struct closed_bag {
 };
 
 struct bag_state {
-  mass oxygen_left;                       ///< in gas and water
-  mass_concentration oxygen;              ///< dissolved, in equilibrium with the gas
-  mass_concentration carbon_dioxide;      ///< dissolved
-  double ph;                              ///< [1] total scale
+  mass oxygen_left;                   ///< in gas and water
+  mass_concentration oxygen;          ///< dissolved, in equilibrium with the gas
+  mass_concentration carbon_dioxide;  ///< dissolved
+  double ph;                          ///< [1] total scale
   estimate<water::total_ammonia> ammonia;
   estimate<mass_concentration> free_closed;  ///< free ammonia at this pH, as NH3
   estimate<mass_concentration> free_opened;  ///< at the pH of the tank: what the first air makes of it
@@ -53,9 +53,9 @@ inline constexpr limits bag_quotient_limits{"respiratory quotient", "", {0.1, 2.
 namespace detail {
 
 struct bag_numbers {
-  double per_atm;   ///< oxygen in gas and water for an atmosphere of it [kg/atm]
-  double dissolved; ///< [kg/m3 atm]
-  double at_first;  ///< [kg]
+  double per_atm;    ///< oxygen in gas and water for an atmosphere of it [kg/atm]
+  double dissolved;  ///< [kg/m3 atm]
+  double at_first;   ///< [kg]
 };
 
 [[nodiscard]] inline bag_numbers oxygen_of(std::string_view here, const closed_bag& bag, range_policy policy) {
@@ -70,8 +70,8 @@ struct bag_numbers {
   const double vapour = 0.031;  // of an atmosphere at 25 degC: what the wet gas lacks
   bag_numbers n{};
   n.dissolved = saturated / (in_air * (1.0 - vapour));
-  n.per_atm = bag.gas->value() * kg_per_mole / (gas_constant * in_kelvins(bag.temperature)) +
-              bag.water->value() * n.dissolved;
+  n.per_atm =
+      bag.gas->value() * kg_per_mole / (gas_constant * in_kelvins(bag.temperature)) + bag.water->value() * n.dissolved;
   n.at_first = n.per_atm * bag.oxygen->value() * (1.0 - vapour);
   return n;
 }

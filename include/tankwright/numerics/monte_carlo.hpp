@@ -77,9 +77,12 @@ struct raw_input {
   /// Number n of this input, drawn on its own.
   [[nodiscard]] double drawn(const counter_random& random, std::uint64_t n) const noexcept {
     switch (shape) {
-      case spread::normal: return value + uncertainty * random.normal(n);
-      case spread::student: return value + uncertainty * random.student(n, degrees_of_freedom);
-      case spread::rectangular: return value + uncertainty * std::sqrt(3.0) * (2.0 * random.uniform(2 * n) - 1.0);
+      case spread::normal:
+        return value + uncertainty * random.normal(n);
+      case spread::student:
+        return value + uncertainty * random.student(n, degrees_of_freedom);
+      case spread::rectangular:
+        return value + uncertainty * std::sqrt(3.0) * (2.0 * random.uniform(2 * n) - 1.0);
       case spread::triangular:
         return value + uncertainty * std::sqrt(6.0) * (random.uniform(2 * n) + random.uniform(2 * n + 1) - 1.0);
       case spread::arcsine:
@@ -92,13 +95,15 @@ struct raw_input {
   [[nodiscard]] double at_normal(double z) const noexcept {
     const double p = 0.5 * std::erfc(-z / std::numbers::sqrt2);  // probability below z
     switch (shape) {
-      case spread::rectangular: return value + uncertainty * std::sqrt(3.0) * (2.0 * p - 1.0);
+      case spread::rectangular:
+        return value + uncertainty * std::sqrt(3.0) * (2.0 * p - 1.0);
       case spread::triangular:
         return value +
                uncertainty * std::sqrt(6.0) * (p < 0.5 ? std::sqrt(2.0 * p) - 1.0 : 1.0 - std::sqrt(2.0 - 2.0 * p));
       case spread::arcsine:
         return value + uncertainty * std::sqrt(2.0) * std::sin(std::numbers::pi * (p - 0.5));
-      default: return value + uncertainty * z;
+      default:
+        return value + uncertainty * z;
     }
   }
 };
@@ -144,8 +149,9 @@ class sampler {
       for (const std::size_t place : {pair.first, pair.second}) {
         inputs_[place].correlated = true;
         if (inputs_[place].shape == spread::student) {
-          core::fail<invalid_input>(function, "correlated input", static_cast<double>(place), "",
-                              "is the mean of a few readings; give correlated means as normal (with_uncertainty)");
+          core::fail<invalid_input>(
+              function, "correlated input", static_cast<double>(place), "",
+              "is the mean of a few readings; give correlated means as normal (with_uncertainty)");
         }
       }
     }
@@ -198,10 +204,11 @@ template <class F, class... Q>
   (core::check_measured(here, inputs), ...);
   core::check(here, detail::coverage_limits, how.coverage);
   core::check(here, detail::samples_limits, static_cast<double>(how.samples));
-  const detail::sampler<count> draw{here, how,
-                                    {detail::raw_input{core::si_number(inputs.value.get()),
-                                                       core::si_number(inputs.uncertainty.get()), inputs.shape,
-                                                       inputs.degrees_of_freedom}...}};
+  const detail::sampler<count> draw{
+      here,
+      how,
+      {detail::raw_input{core::si_number(inputs.value.get()), core::si_number(inputs.uncertainty.get()), inputs.shape,
+                         inputs.degrees_of_freedom}...}};
   std::vector<double> results;
   results.reserve(how.samples);
   detail::running_moments<count> moments;

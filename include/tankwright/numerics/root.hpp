@@ -17,7 +17,7 @@ namespace tankwright::numerics {
 /// How close is close enough, and when to give up.
 template <class T>
 struct root_options {
-  T absolute = T(0);           ///< on x
+  T absolute = T(0);                                      ///< on x
   T relative = T(4) * std::numeric_limits<T>::epsilon();  ///< on x
   int iterations = 100;
 };

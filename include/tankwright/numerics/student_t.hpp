@@ -67,16 +67,17 @@ template <class T>
   if (nu >= many_degrees<T>) {
     const T a = std::fmin(nu, T(1e100L)) - T(0.5), b = T(48) * a * a, y = nu > a + T(1) ? t * t : a * excess;
     if (y > T(1e4)) return t < T(0) ? T(1) : T(0);  // less than any number
-    const T z = (((((T(-0.4L) * y - T(3.3L)) * y - T(24)) * y - T(85.5L)) / (T(0.8L) * y * y + T(100) + b) + y + T(3)) /
-                     b + T(1)) * std::sqrt(y);
+    const T z =
+        (((((T(-0.4L) * y - T(3.3L)) * y - T(24)) * y - T(85.5L)) / (T(0.8L) * y * y + T(100) + b) + y + T(3)) / b +
+         T(1)) *
+        std::sqrt(y);
     return kernel::normal_above(t < T(0) ? -z : z);
   }
   if (t == T(0)) return T(0.5);
   const T half = nu / T(2), square = t * t, x = nu / (nu + square), y = square / (nu + square);
   const T front = std::exp(log_gamma_step(half) - half * excess + T(0.5) * std::log(y / std::numbers::pi_v<T>));
-  const T tail = x < (half + T(1)) / (half + T(2.5))
-                     ? front * beta_fraction(function, half, T(0.5), x) / nu
-                     : T(0.5) - front * beta_fraction(function, T(0.5), half, y);
+  const T tail = x < (half + T(1)) / (half + T(2.5)) ? front * beta_fraction(function, half, T(0.5), x) / nu
+                                                     : T(0.5) - front * beta_fraction(function, T(0.5), half, y);
   return t >= T(0) ? tail : T(1) - tail;
 }
 

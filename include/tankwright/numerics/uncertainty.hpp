@@ -10,16 +10,16 @@
 #include <array>
 #include <cmath>
 #include <concepts>
-#include <optional>
 #include <limits>
+#include <optional>
 #include <string>
 #include <type_traits>
 #include <utility>
 #include <vector>
 
-#include <tankwright/numerics/student_t.hpp>
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/core/measured.hpp>
+#include <tankwright/numerics/student_t.hpp>
 
 namespace tankwright::numerics {
 
@@ -32,7 +32,7 @@ struct correlation {
 
 /// How to propagate. `propagate({.coverage = 0.99}, f, a, b)`.
 struct propagation {
-  double coverage = 0.95;                    ///< probability of the interval between `low` and `high`
+  double coverage = 0.95;                   ///< probability of the interval between `low` and `high`
   std::vector<correlation> correlations{};  ///< pairs that are not named are independent
 };
 
@@ -51,7 +51,7 @@ struct propagated {
   Q low;                   ///< coverage interval: value -/+ factor x uncertainty
   Q high;
   double coverage;
-  double factor;   ///< coverage factor k, Student's t for `degrees_of_freedom`
+  double factor;              ///< coverage factor k, Student's t for `degrees_of_freedom`
   double degrees_of_freedom;  ///< effective degrees of freedom (Welch-Satterthwaite)
   /// How far the function bends within the uncertainties: the higher-order part of the standard uncertainty over the
   /// first-order part. Above 0.1, rather simulate. Infinite where the function refuses values one uncertainty away.
@@ -76,12 +76,12 @@ inline constexpr limits coefficient_limits{"correlation coefficient", "", {-1.0,
     for (const std::size_t place : {pair.first, pair.second}) {
       if (place >= size) {
         core::fail<invalid_input>(function, "correlated input", static_cast<double>(place), "",
-                            "does not exist; there are " + std::to_string(size) + " inputs, counted from 0");
+                                  "does not exist; there are " + std::to_string(size) + " inputs, counted from 0");
       }
     }
     if (pair.first == pair.second) {
       core::fail<invalid_input>(function, "correlated input", static_cast<double>(pair.first), "",
-                          "is named as both of a pair");
+                                "is named as both of a pair");
     }
     core::check(function, coefficient_limits, pair.coefficient);
     matrix[pair.first * size + pair.second] = matrix[pair.second * size + pair.first] = pair.coefficient;
@@ -101,7 +101,7 @@ inline constexpr limits coefficient_limits{"correlation coefficient", "", {-1.0,
       const double pivot = lower[j * size + j];
       if ((i == j && rest < -slack) || (i != j && pivot == 0.0 && std::fabs(rest) > std::sqrt(slack))) {
         core::fail<invalid_input>(function, "correlation with input", static_cast<double>(i), "",
-                            "contradicts the other correlations: no set of values can have them all");
+                                  "contradicts the other correlations: no set of values can have them all");
       }
       lower[i * size + j] = i == j ? (rest > slack ? std::sqrt(rest) : 0.0) : pivot == 0.0 ? 0.0 : rest / pivot;
     }
@@ -253,8 +253,9 @@ template <std::size_t N, class F>
       bend += joint * joint;
     }
   }
-  out.nonlinearity = bend == 0.0 ? 0.0 : std::isfinite(bend) ? std::sqrt(bend) / out.uncertainty
-                                                             : std::numeric_limits<double>::infinity();
+  out.nonlinearity = bend == 0.0           ? 0.0
+                     : std::isfinite(bend) ? std::sqrt(bend) / out.uncertainty
+                                           : std::numeric_limits<double>::infinity();
   return out;
 }
 
@@ -289,9 +290,9 @@ template <class F, class... Q>
   const auto numbers = [&](const std::array<double, count>& x) {
     return detail::call_with_numbers<F, Q...>(f, x, std::index_sequence_for<Q...>{});
   };
-  const detail::raw_propagated<count> raw = detail::propagate_numbers<count>(
-      how, numbers, {core::si_number(inputs.value.get())...}, {core::si_number(inputs.uncertainty.get())...},
-      {inputs.degrees_of_freedom...});
+  const detail::raw_propagated<count> raw =
+      detail::propagate_numbers<count>(how, numbers, {core::si_number(inputs.value.get())...},
+                                       {core::si_number(inputs.uncertainty.get())...}, {inputs.degrees_of_freedom...});
 
   const auto step = [](double si) { return core::from_si_number<step_of<R>>(si); };
   const auto point = [](double si) { return core::from_si_number<R>(si); };
@@ -321,7 +322,7 @@ template <class F, class... Q>
 /// @accuracy     slopes to about 1e-10 relative where f is smooth and keeps its digits; first order, see `nonlinearity`
 /// @source       JCGM 100:2008, 5.1.2, G.4
 template <class F, class... Q>
-  requires std::invocable<F&, const Q&...>
+requires std::invocable<F&, const Q&...>
 [[nodiscard]] auto propagate(F&& f, const measured<Q>&... inputs) {
   return propagate(propagation{}, std::forward<F>(f), inputs...);
 }

@@ -4,6 +4,9 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/build.hpp>
 
+// Keys read as a list: name, value and what is said of it.
+// clang-format off
+
 namespace tankwright::plan {
 
 TANKWRIGHT_INLINE void describe(visitor& key, build& b) {

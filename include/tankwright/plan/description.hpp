@@ -53,18 +53,14 @@ struct usual_doubt_of : usual_doubt {
 /// @return     the doubt
 /// @accuracy   exact
 /// @source     this library
-[[nodiscard]] constexpr usual_doubt known_within(proportion part) noexcept {
-  return {doubt_kind::share, part.value()};
-}
+[[nodiscard]] constexpr usual_doubt known_within(proportion part) noexcept { return {doubt_kind::share, part.value()}; }
 /// Known within a factor: `known_within_factor(2)` from half to twice.
 ///
 /// @param factor above 1
 /// @return       the doubt
 /// @accuracy     exact
 /// @source       this library
-[[nodiscard]] constexpr usual_doubt known_within_factor(double factor) noexcept {
-  return {doubt_kind::factor, factor};
-}
+[[nodiscard]] constexpr usual_doubt known_within_factor(double factor) noexcept { return {doubt_kind::factor, factor}; }
 
 /// What can physically exist, both ends included.
 template <class Q>
@@ -122,7 +118,7 @@ class table_ref {
   [[nodiscard]] virtual bool present() const noexcept = 0;
   virtual void create() = 0;
   virtual void remove() = 0;
-  virtual void visit(visitor&) = 0;  ///< its keys; only where it is present
+  virtual void visit(visitor&) = 0;              ///< its keys; only where it is present
   virtual void visit_blank(visitor&) const = 0;  ///< the keys it would have
 };
 

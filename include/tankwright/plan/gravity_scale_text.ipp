@@ -61,9 +61,10 @@ TANKWRIGHT_INLINE void instrument_scale::read(std::string_view text) {
     return;
   }
   if (text.find('/') == std::string_view::npos) {
-    detail::refuse_text(text, "is no scale", std::string{detail::gravity_scale_expected} +
-                                                 " for a hydrometer; \"seawater\" or \"sodium chloride\" for a "
-                                                 "refractometer");
+    detail::refuse_text(text, "is no scale",
+                        std::string{detail::gravity_scale_expected} +
+                            " for a hydrometer; \"seawater\" or \"sodium chloride\" for a "
+                            "refractometer");
   }
   gravity_.read(text);
   salt_.reset();

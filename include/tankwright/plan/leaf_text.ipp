@@ -62,8 +62,8 @@ TANKWRIGHT_INLINE void give_word(const leaf& here, std::string_view text) {
     accepted += (i ? ", \"" : "\"") + words.back() + "\"";
   }
   const std::string nearest = nearest_name(text, words);
-  detail::refuse_text(text, nearest.empty() ? "is not known here" : "is not known here; did you mean \"" + nearest + "\"?",
-                      accepted);
+  detail::refuse_text(
+      text, nearest.empty() ? "is not known here" : "is not known here; did you mean \"" + nearest + "\"?", accepted);
 }
 
 TANKWRIGHT_INLINE void give_text(const leaf& here, std::string_view text) {

@@ -140,8 +140,9 @@ class path_finder final : public visitor {
       if (labels.back() == selector()) return i + 1;
     }
     const std::string nearest = nearest_name(selector(), labels);
-    refuse_path(path_, "no " + steps_[depth_].name + " is called " + selector() +
-                           (nearest.empty() ? "; there are " + std::to_string(t.size()) : "; did you mean " + nearest + "?"));
+    refuse_path(path_,
+                "no " + steps_[depth_].name + " is called " + selector() +
+                    (nearest.empty() ? "; there are " + std::to_string(t.size()) : "; did you mean " + nearest + "?"));
   }
 
   std::string path_;

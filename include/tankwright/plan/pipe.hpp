@@ -12,8 +12,8 @@ namespace tankwright::plan {
 
 /// A bore, by measure or by nominal size: one of the two is given.
 struct bore {
-  value<length> inside{};                         ///< key "bore"
-  value<double> nominal{};                        ///< in inches
+  value<length> inside{};   ///< key "bore"
+  value<double> nominal{};  ///< in inches
   word<tankwright::plumbing::pvc_schedule> schedule{};
 };
 void describe_bore(visitor& key, bore& b);

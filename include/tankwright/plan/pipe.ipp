@@ -2,11 +2,14 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
+#include <tankwright/plan/pipe.hpp>
+#include <tankwright/plan/usual.hpp>
 #include <tankwright/plumbing/fittings.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
-#include <tankwright/plan/pipe.hpp>
-#include <tankwright/plan/usual.hpp>
+
+// Keys read as a list: name, value and what is said of it.
+// clang-format off
 
 namespace tankwright::plan {
 

@@ -54,9 +54,7 @@ struct ammonia_reading {
   value<mass_concentration> as_ammonia{};   ///< key "ammonia"
   value<mass_concentration> as_ammonium{};  ///< key "ammonium"
 
-  [[nodiscard]] bool given() const noexcept {
-    return as_nitrogen.given() || as_ammonia.given() || as_ammonium.given();
-  }
+  [[nodiscard]] bool given() const noexcept { return as_nitrogen.given() || as_ammonia.given() || as_ammonium.given(); }
 };
 
 /// A pH and its scale, the keys "ph" and "ph_scale".

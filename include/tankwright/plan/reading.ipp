@@ -5,6 +5,9 @@
 #include <tankwright/plan/reading.hpp>
 #include <tankwright/plan/usual.hpp>
 
+// Keys read as a list: name, value and what is said of it.
+// clang-format off
+
 namespace tankwright::plan {
 
 namespace detail {

@@ -24,8 +24,8 @@ inline constexpr auto glass_sheets = [] {
 
 /// Cast acrylic, nominal 3 to 50 mm (common practice, no source), less 0.4 mm and a tenth of it
 /// (ISO 7823-1, from memory) [m].
-inline constexpr double acrylic_sheets[] = {0.0023, 0.0032, 0.0041, 0.0050, 0.0068, 0.0086, 0.0104, 0.0131,
-                                            0.0176, 0.0221, 0.0266, 0.0356, 0.0446};
+inline constexpr double acrylic_sheets[] = {0.0023, 0.0032, 0.0041, 0.0050, 0.0068, 0.0086, 0.0104,
+                                            0.0131, 0.0176, 0.0221, 0.0266, 0.0356, 0.0446};
 
 /// The sheets of one material.
 ///

@@ -12,21 +12,21 @@
 namespace tankwright::plan::usual {
 
 // ---- doubts ----
-inline constexpr length tape = millimetres(3.0);        ///< a tape measure over a built thing
-inline constexpr length rule = millimetres(0.5);        ///< a steel rule or calliper on a part
-inline constexpr length water_mark = millimetres(4.0);  ///< a water level that moves
-inline const usual_doubt surfaces = known_within(percent(3.0));   ///< an area from two lengths
-inline const usual_doubt weighed = known_within(percent(2.0));    ///< a bathroom or kitchen scale
-inline const usual_doubt metered = known_within(percent(2.0));    ///< a volume by water meter or marked vessel
+inline constexpr length tape = millimetres(3.0);                    ///< a tape measure over a built thing
+inline constexpr length rule = millimetres(0.5);                    ///< a steel rule or calliper on a part
+inline constexpr length water_mark = millimetres(4.0);              ///< a water level that moves
+inline const usual_doubt surfaces = known_within(percent(3.0));     ///< an area from two lengths
+inline const usual_doubt weighed = known_within(percent(2.0));      ///< a bathroom or kitchen scale
+inline const usual_doubt metered = known_within(percent(2.0));      ///< a volume by water meter or marked vessel
 inline const usual_doubt label_flow = known_within(percent(10.0));  ///< what a label says of a pump
 inline const usual_doubt label_power = known_within(percent(10.0));
 inline const temperature_difference thermometer = kelvin_steps(0.5);
 inline constexpr practical_salinity read_salinity{0.5};  ///< that somebody read and wrote down
 
 // ---- what can exist ----
-inline const range_of<length> building{metres(0.0), metres(100.0)};     ///< any length of a build, nothing included
-inline const range_of<length> built{millimetres(1.0), metres(100.0)};   ///< any length of a build
-inline const range_of<length> part{millimetres(0.1), metres(10.0)};     ///< thickness or bore of a part
+inline const range_of<length> building{metres(0.0), metres(100.0)};    ///< any length of a build, nothing included
+inline const range_of<length> built{millimetres(1.0), metres(100.0)};  ///< any length of a build
+inline const range_of<length> part{millimetres(0.1), metres(10.0)};    ///< thickness or bore of a part
 inline const range_of<area> surface{square_metres(1e-6), square_metres(1e4)};
 inline const range_of<area> surface_or_none{square_metres(0.0), square_metres(1e4)};
 inline const range_of<volume> water{litres(0.001), litres(1e7)};

@@ -23,7 +23,7 @@ struct doubt {
 /// A number of a plan without its type: what files, forms and searches work on.
 class value_base {
  public:
-  [[nodiscard]] bool given() const noexcept { return given_; }                 ///< somebody said it
+  [[nodiscard]] bool given() const noexcept { return given_; }                  ///< somebody said it
   [[nodiscard]] bool known() const noexcept { return given_ || has_default_; }  ///< said, or taken by default
   [[nodiscard]] bool has_default() const noexcept { return has_default_; }
   [[nodiscard]] double si() const noexcept { return si_; }

@@ -6,6 +6,9 @@
 #include <tankwright/plan/usual.hpp>
 #include <tankwright/plan/vessel.hpp>
 
+// Keys read as a list: name, value and what is said of it.
+// clang-format off
+
 namespace tankwright::plan {
 
 namespace detail {

@@ -5,6 +5,9 @@
 #include <tankwright/plan/usual.hpp>
 #include <tankwright/plan/water.hpp>
 
+// Keys read as a list: name, value and what is said of it.
+// clang-format off
+
 namespace tankwright::plan {
 
 TANKWRIGHT_INLINE void describe(visitor& key, trial_batch& s) {

@@ -189,9 +189,8 @@ inline void check_part_full(std::string_view here, const part_full_drain& drain)
   const auto at = [&](double y) { return part_full_flow(drain, length::from_value(y)).flow.value() - flow.value(); };
   const double most = at(fullest * d) + flow.value();
   if (flow.value() > most) {
-    core::fail<out_of_range>(
-        here, "flow", flow.value(), "m3/s",
-        "is more than the drain carries at any depth, " + core::number_with_unit(most, "m3/s"));
+    core::fail<out_of_range>(here, "flow", flow.value(), "m3/s",
+                             "is more than the drain carries at any depth, " + core::number_with_unit(most, "m3/s"));
   }
   return length::from_value(numerics::bracketed_root(here, "depth", at, 1e-9 * d, fullest * d));
 }
@@ -296,13 +295,13 @@ inline constexpr caution drain_caution{
                       : estimate<flow_rate>{std::min(full.low, inlet.low), std::min(full.central, inlet.central),
                                             std::min(full.high, inlet.high),
                                             "siphon formula, inlets and the losses of the fittings"};
-  const drain_mode mode = flow > carries.central                ? drain_mode::overloaded
-                          : drain.runs_full                     ? drain_mode::full
-                          : number < self_venting_drain_number  ? drain_mode::self_venting
-                          : number < full_drain_number          ? drain_mode::surging
-                                                                : drain_mode::full;
-  return {mode, number, flow_at_drain_number(bore), stack_capacity(bore), full, inlet, carries, carries.low,
-          drain_caution};
+  const drain_mode mode = flow > carries.central               ? drain_mode::overloaded
+                          : drain.runs_full                    ? drain_mode::full
+                          : number < self_venting_drain_number ? drain_mode::self_venting
+                          : number < full_drain_number         ? drain_mode::surging
+                                                               : drain_mode::full;
+  return {mode,        number,       flow_at_drain_number(bore), stack_capacity(bore), full, inlet, carries,
+          carries.low, drain_caution};
 }
 
 /// What the other drains make of the flow when one is blocked.

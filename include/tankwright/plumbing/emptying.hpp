@@ -141,7 +141,7 @@ struct fall_through {
         const double top = detail::top_of(here, v);
         if (from > top) {
           core::fail<invalid_input>(here, "from", from, "m",
-                                      "stands above the vessel, " + core::number_with_unit(top, "m"));
+                                    "stands above the vessel, " + core::number_with_unit(top, "m"));
         }
         const double sum = detail::drain_integral(v, from) - detail::drain_integral(v, to);
         return duration::from_value(sum / (fall.outlet->value().value() * detail::sqrt_2g<double>));
@@ -331,8 +331,8 @@ struct level_change {
   const bool towards = h2 < h1 ? h2 > steady || (steady == 0.0 && h2 == 0.0) : h2 < steady;
   if (!towards) {
     core::fail<invalid_input>(here, "to", h2, "m",
-                                "is not reached: the water goes from " + core::number_with_unit(h1, "m") +
-                                    " towards its steady level, " + core::number_with_unit(steady, "m"));
+                              "is not reached: the water goes from " + core::number_with_unit(h1, "m") +
+                                  " towards its steady level, " + core::number_with_unit(steady, "m"));
   }
   const double k = tank.outlet->value().value() * detail::sqrt_2g<double>, q = tank.inflow->value();
   const double r1 = std::sqrt(h1), r2 = std::sqrt(h2);

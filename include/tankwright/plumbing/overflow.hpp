@@ -8,8 +8,8 @@
 
 #include <variant>
 
-#include <tankwright/numerics/root.hpp>
 #include <tankwright/core/estimate.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/plumbing/weirs.hpp>
 
 namespace tankwright::plumbing {

@@ -9,15 +9,14 @@
 #include <string_view>
 #include <vector>
 
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::plumbing {
 
-namespace detail {
-}
+namespace detail {}
 
 /// The free plan area at one height above the floor.
 struct plan_slice {

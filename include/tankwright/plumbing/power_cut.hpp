@@ -33,9 +33,9 @@ struct falling_water {
 
 /// The moment at which the water stands highest in a chamber of the sump.
 struct worst_moment {
-  length margin;                ///< from there up to the rim; negative is water on the floor
-  std::string chamber;          ///< its label
-  std::optional<duration> at;   ///< after the power fails; none: once all has come to rest
+  length margin;               ///< from there up to the rim; negative is water on the floor
+  std::string chamber;         ///< its label
+  std::optional<duration> at;  ///< after the power fails; none: once all has come to rest
 };
 
 /// What happens when the pump stops.
@@ -47,9 +47,9 @@ struct power_cut_answer {
   /// From the highest level of the whole course, before, during or after, up to the rim. Negative: as if the walls went
   /// on above the rim, so by how much they are too low.
   estimate<length> margin;
-  worst_moment worst;             ///< in the middle of the band
-  estimate<volume> on_the_floor;  ///< what runs over the rim; zero where it stays dry
-  estimate<volume> spare;         ///< what the sump would still hold at the end; zero where it is full
+  worst_moment worst;                    ///< in the middle of the band
+  estimate<volume> on_the_floor;         ///< what runs over the rim; zero where it stays dry
+  estimate<volume> spare;                ///< what the sump would still hold at the end; zero where it is full
   std::optional<duration> floods_after;  ///< from when on water runs over the rim, in the worst credible case
   bool extrapolated;                     ///< some weir head is outside its published range
   tankwright::caution caution;
@@ -101,31 +101,24 @@ template <class Q>
   engine.work_out(detail::moved_to_end(in, 1), worst);
 
   constexpr std::string_view why = "areas, levels, flow and weir heads, all at one end of their bands together";
-  const auto lengths = [&](double a, double central, double b) {
-    return detail::banded<length>(a, central, b, why);
-  };
-  const auto volumes = [&](double a, double central, double b) {
-    return detail::banded<volume>(a, central, b, why);
-  };
-  const auto all = [&](double detail::power_cut_case::*part) {
-    return volumes(mild.*part, middle.*part, worst.*part);
-  };
+  const auto lengths = [&](double a, double central, double b) { return detail::banded<length>(a, central, b, why); };
+  const auto volumes = [&](double a, double central, double b) { return detail::banded<volume>(a, central, b, why); };
+  const auto all = [&](double detail::power_cut_case::*part) { return volumes(mild.*part, middle.*part, worst.*part); };
   const double rim = engine.rim();
-  power_cut_answer answer{
-      .head_over_edge = lengths(mild.head, middle.head, worst.head),
-      .falls = {all(&detail::power_cut_case::over_edge), all(&detail::power_cut_case::back_siphon),
-                all(&detail::power_cut_case::box), volume::from_value(engine.drain_pipes()),
-                volume::from_value(engine.return_pipes()),
-                volumes(engine.total(mild), engine.total(middle), engine.total(worst))},
-      .running = {},
-      .settled = {},
-      .margin = lengths(rim - worst.highest, rim - middle.highest, rim - mild.highest),
-      .worst = detail::moment_of(in, middle),
-      .on_the_floor = all(&detail::power_cut_case::floor),
-      .spare = all(&detail::power_cut_case::spare),
-      .floods_after = {},
-      .extrapolated = middle.extrapolated,
-      .caution = power_cut_caution};
+  power_cut_answer answer{.head_over_edge = lengths(mild.head, middle.head, worst.head),
+                          .falls = {all(&detail::power_cut_case::over_edge), all(&detail::power_cut_case::back_siphon),
+                                    all(&detail::power_cut_case::box), volume::from_value(engine.drain_pipes()),
+                                    volume::from_value(engine.return_pipes()),
+                                    volumes(engine.total(mild), engine.total(middle), engine.total(worst))},
+                          .running = {},
+                          .settled = {},
+                          .margin = lengths(rim - worst.highest, rim - middle.highest, rim - mild.highest),
+                          .worst = detail::moment_of(in, middle),
+                          .on_the_floor = all(&detail::power_cut_case::floor),
+                          .spare = all(&detail::power_cut_case::spare),
+                          .floods_after = {},
+                          .extrapolated = middle.extrapolated,
+                          .caution = power_cut_caution};
   const double floods = std::fmin(worst.floods_at, std::fmin(middle.floods_at, mild.floods_at));
   if (std::isfinite(floods)) answer.floods_after = duration::from_value(floods);
   answer.running.reserve(n);

@@ -25,7 +25,7 @@ enum class power_cut_failure {
 struct power_cut_failure_case {
   std::string label;  ///< of the part that fails; empty where it is all of them
   power_cut_failure failure;
-  estimate<length> margin;               ///< of the worst moment, up to the rim
+  estimate<length> margin;  ///< of the worst moment, up to the rim
   worst_moment worst;
   estimate<volume> on_the_floor;         ///< what runs over the rim
   std::optional<duration> floods_after;  ///< from when on, in the worst credible case

@@ -43,14 +43,11 @@ template <class Left>
 template <class SystemAt>
 [[nodiscard]] std::optional<double> largest_safe(std::string_view here, std::string_view what, double target,
                                                  double low, double high, SystemAt system_at) {
-  const auto left = [&](double x, bool whole_course) {
-    return target - worst_level(here, system_at(x), whole_course);
-  };
+  const auto left = [&](double x, bool whole_course) { return target - worst_level(here, system_at(x), whole_course); };
   if (!(left(low, false) >= 0.0)) return std::nullopt;
   double at = high;
   if (left(high, false) < 0.0) {
-    at = numerics::bracketed_root(
-        here, what, [&](double x) { return left(x, false); }, low, high, {.absolute = 1e-12});
+    at = numerics::bracketed_root(here, what, [&](double x) { return left(x, false); }, low, high, {.absolute = 1e-12});
   }
   const double over = left(at, true);
   if (over >= -1e-9) return at;

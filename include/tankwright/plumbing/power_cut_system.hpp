@@ -189,7 +189,9 @@ struct power_cut_moves {
           .running_level = level,
           .outlets = level,
           .box_falls = level,
-          .side = sign > 0 ? band_side::least : sign < 0 ? band_side::most : band_side::central};
+          .side = sign > 0   ? band_side::least
+                  : sign < 0 ? band_side::most
+                             : band_side::central};
 }
 
 }  // namespace detail

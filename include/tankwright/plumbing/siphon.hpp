@@ -156,7 +156,7 @@ inline constexpr limits siphon_to_limits{"to", "m", positive};
   core::check_element(here, draw.run.label, siphon_to_limits, to);
   if (to > from) {
     core::fail<invalid_input>(here, draw.run.label.empty() ? "to" : draw.run.label + ": to", to, "m",
-                                "is higher than from, " + core::number_with_unit(from, "m"));
+                              "is higher than from, " + core::number_with_unit(from, "m"));
   }
   if (draw.run.valve && draw.run.valve->kv() == 0.0) {
     core::refuse_element(here, draw.run.label, "has its valve shut: nothing runs");

@@ -14,10 +14,9 @@ namespace tankwright::plumbing {
 inline constexpr citation albertson_1950{"Albertson M.L., Dai Y.B., Jensen R.A., Rouse H.", 1950,
                                          "Diffusion of submerged jets", "Trans. ASCE 115:639-697; u = 6.2 u0 D/x",
                                          standing::from_memory};
-inline constexpr citation soulsby_whitehouse_1997{"Soulsby R.L., Whitehouse R.J.S.", 1997,
-                                                  "Threshold of sediment motion in coastal environments",
-                                                  "Proc. Pacific Coasts and Ports '97; Soulsby 1997 eq. 77",
-                                                  standing::from_memory};
+inline constexpr citation soulsby_whitehouse_1997{
+    "Soulsby R.L., Whitehouse R.J.S.", 1997, "Threshold of sediment motion in coastal environments",
+    "Proc. Pacific Coasts and Ports '97; Soulsby 1997 eq. 77", standing::from_memory};
 
 /// A round opening under water.
 struct submerged_jet {

@@ -11,8 +11,7 @@
 
 namespace tankwright::plumbing {
 
-namespace detail {
-}
+namespace detail {}
 
 /// One chamber of a sump.
 struct chamber {
@@ -61,7 +60,7 @@ namespace detail {
 [[noreturn, gnu::cold]] inline void refuse_height(std::string_view here, std::string_view name, std::string_view what,
                                                   double value, std::string_view reason, double bound) {
   core::fail<invalid_input>(here, std::string{name} + ": " + std::string{what}, value, "m",
-                      std::string{reason} + ", " + core::number_with_unit(bound, "m"));
+                            std::string{reason} + ", " + core::number_with_unit(bound, "m"));
 }
 
 inline void check_below_rim(std::string_view here, const sump& plan, std::size_t i, double level) {
@@ -84,8 +83,8 @@ inline void check_sump(std::string_view here, const sump& plan) {
   for (std::size_t i = 0; i < n; ++i) {
     const chamber& c = plan.chambers[i];
     const profile_numbers& walls = numbers_of(c.plan);
-    const bool good = c.gear.value() >= 0.0 && free_plan_limits.possible.contains(walls.smallest() - c.gear.value()) &&
-                      walls.sound();
+    const bool good =
+        c.gear.value() >= 0.0 && free_plan_limits.possible.contains(walls.smallest() - c.gear.value()) && walls.sound();
     if (good) [[likely]]
       continue;
     const std::string name = chamber_name(plan, i);

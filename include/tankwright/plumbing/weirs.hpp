@@ -8,18 +8,17 @@
 
 #include <cmath>
 
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
 #include <tankwright/core/validity.hpp>
-#include <tankwright/core/labelled.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 
 namespace tankwright::plumbing {
 
-namespace detail {
-}
+namespace detail {}
 
 // ---- the edges ------------------------------------------------------------------------------------------------------
 

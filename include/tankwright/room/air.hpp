@@ -79,14 +79,14 @@ template <class T>
 inline void check_humidity(std::string_view function, relative_humidity humidity) {
   const double value = humidity.fraction();
   if (value > 1.0 && value < 2.0) [[unlikely]] {  // 101 % rather than 1.01 %
-    core::fail<invalid_input>(function, relative_humidity_limits.argument, value, "",
-                              "is more than saturated, " + core::number_text(100.0 * value) +
-                                  " %; expected 0 to 1, which is 0 to 100 %");
+    core::fail<invalid_input>(
+        function, relative_humidity_limits.argument, value, "",
+        "is more than saturated, " + core::number_text(100.0 * value) + " %; expected 0 to 1, which is 0 to 100 %");
   }
   if (value >= 2.0 && value <= 100.0) [[unlikely]] {
     core::fail<invalid_input>(function, relative_humidity_limits.argument, value, "",
-                        "is not possible; expected 0 to 1. For " + core::number_text(value) +
-                            " % write relative_humidity::from_percent(" + core::number_text(value) + ")");
+                              "is not possible; expected 0 to 1. For " + core::number_text(value) +
+                                  " % write relative_humidity::from_percent(" + core::number_text(value) + ")");
   }
   core::check(function, relative_humidity_limits, value);
 }
@@ -104,8 +104,9 @@ inline void check_air_pressure(std::string_view function, absolute_pressure p, r
 /// Refuse a vapour pressure that leaves no room for dry air.
 inline void check_vapour(std::string_view function, double vapour, double total) {
   if (!(vapour < total)) [[unlikely]] {
-    core::fail<invalid_input>(function, "vapour pressure", vapour, "Pa",
-                        "is not below the air pressure, " + core::number_with_unit(total, "Pa") + ": no air is left");
+    core::fail<invalid_input>(
+        function, "vapour pressure", vapour, "Pa",
+        "is not below the air pressure, " + core::number_with_unit(total, "Pa") + ": no air is left");
   }
 }
 

@@ -63,8 +63,9 @@ namespace detail {
   const double factor = 1.0 - u * e.surface_resistance.value();
   if (!(factor >= 0.0)) {
     core::fail<invalid_input>(function, transmittance_limits.argument, u, "W/(m2 K)",
-                        "leaves nothing for the wall: the surface resistance alone, " +
-                            core::number_with_unit(e.surface_resistance.value(), "m2 K/W") + ", is more than 1/U");
+                              "leaves nothing for the wall: the surface resistance alone, " +
+                                  core::number_with_unit(e.surface_resistance.value(), "m2 K/W") +
+                                  ", is more than 1/U");
   }
   core::check(function, {"inside temperature", "degC", possible_surroundings}, in_celsius(e.inside));
   core::check(function, {"outside temperature", "degC", possible_surroundings}, in_celsius(e.outside));
@@ -120,14 +121,13 @@ namespace detail {
   constexpr std::string_view here = "tankwright::room::judge_surface";
   const double surface = detail::surface_kelvin(here, e);
   if (!(std::fabs(in_kelvins(e.inside) - in_kelvins(a.temperature)) <= 1e-6)) {
-    core::fail<invalid_input>(
-        here, "inside temperature", in_celsius(e.inside), "degC",
-        "is not that of the air, " + core::number_with_unit(in_celsius(a.temperature), "degC"));
+    core::fail<invalid_input>(here, "inside temperature", in_celsius(e.inside), "degC",
+                              "is not that of the air, " + core::number_with_unit(in_celsius(a.temperature), "degC"));
   }
   const temperature dew = dew_point(a, policy);
   const double vapour = vapour_pressure(a, policy).value();
   core::check(here, {"surface temperature", "degC", possible_surroundings, celsius_range(-100.0, 200.0)},
-                surface - 273.15, policy);
+              surface - 273.15, policy);
   const double humidity = vapour / detail::saturation_pressure(surface);
   const bool drips = humidity > 1.0;
   return {.surface = kelvins(surface),

@@ -9,9 +9,9 @@
 #include <string>
 
 #include <tankwright/core/estimate.hpp>
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/room/air.hpp>
 #include <tankwright/room/rating_point.hpp>
-#include <tankwright/core/labelled.hpp>
 #include <tankwright/water/heat.hpp>
 
 namespace tankwright::room {
@@ -44,11 +44,11 @@ inline constexpr interval dehumidifier_curve_celsius{21.0, 32.22};
 inline constexpr interval dehumidifier_curve_humidity{0.4, 0.8};
 /// Beyond it the curve goes on in a wide band, which has no source but the habits of the trade: machines without
 /// defrosting ice up below about 15 degC, those with it stop at about 5 degC, and all cut out in great heat.
-inline constexpr double undefrosted_machines_stop = 15.0;   ///< degC
-inline constexpr double defrosted_machines_stop = 5.0;      ///< degC
-inline constexpr double machines_cut_out = 38.0;            ///< degC
-inline constexpr limits dehumidifier_temperature_limits{
-    "temperature", "degC", possible_air, celsius_range(-30.0, 45.0), "this library, around the curve of EnergyPlus"};
+inline constexpr double undefrosted_machines_stop = 15.0;  ///< degC
+inline constexpr double defrosted_machines_stop = 5.0;     ///< degC
+inline constexpr double machines_cut_out = 38.0;           ///< degC
+inline constexpr limits dehumidifier_temperature_limits{"temperature", "degC", possible_air, celsius_range(-30.0, 45.0),
+                                                        "this library, around the curve of EnergyPlus"};
 inline constexpr limits dehumidifier_humidity_limits{"relative humidity", "", zero_to_one};
 inline constexpr limits dehumidifier_capacity_limits{"capacity", "kg/s", {1e-8, 1e4}};
 inline constexpr limits dehumidifier_power_limits{"electrical power", "W", possible_power};

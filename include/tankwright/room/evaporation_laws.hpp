@@ -269,7 +269,7 @@ inline void check_law(std::string_view function, const evaporation_law_data& law
                              (law == evaporation_law::analogy && rate == 0.0 && difference != 0.0);
   if (has_no_answer) {
     core::fail<out_of_range>(here, "vapour pressure difference", difference, "Pa",
-                               std::string{"is outside what the formula can answer ("}.append(about(law).name) + ")");
+                             std::string{"is outside what the formula can answer ("}.append(about(law).name) + ")");
   }
   return mass_flux::from_value(rate / 3600.0);
 }

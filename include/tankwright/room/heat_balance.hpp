@@ -86,12 +86,12 @@ namespace detail {
   m.total = s.total;
   if (t.surroundings) {
     core::check(function, {"temperature of the surroundings", "degC", possible_surroundings},
-          in_celsius(*t.surroundings));
+                in_celsius(*t.surroundings));
     m.radiant = in_kelvins(*t.surroundings);
   }
   const tankwright::temperature refill = t.make_up.value_or(t.air.temperature);
-  core::check(function, {"make-up temperature", "degC", possible_water, celsius_range(0.0, 80.0)},
-        in_celsius(refill), policy);
+  core::check(function, {"make-up temperature", "degC", possible_water, celsius_range(0.0, 80.0)}, in_celsius(refill),
+              policy);
   if (t.make_up) m.make_up = in_kelvins(*t.make_up);
   m.specific_heat = water::specific_heat(practical_salinity{0.0}, refill, extrapolate).value();
   m.areas = checked_areas(function, t.surfaces, policy);
@@ -109,7 +109,7 @@ namespace detail {
       m.walls_to_air += conductance;
     } else {
       core::check_element(function, w.label, {"outside temperature", "degC", possible_surroundings},
-                     in_celsius(*w.outside));
+                          in_celsius(*w.outside));
       m.walls_elsewhere += conductance;
       m.walls_inflow += conductance * in_kelvins(*w.outside);
     }
@@ -192,8 +192,7 @@ namespace detail {
 /// @throws            invalid_input, out_of_range
 /// @accuracy          that of heat_balance; a chiller's label is for water of about 20 degC
 /// @source            heat balance
-[[nodiscard]] inline heat_equipment chiller_for(tank_heat t, const air& hottest_day,
-                                                proportion duty = fraction(0.65),
+[[nodiscard]] inline heat_equipment chiller_for(tank_heat t, const air& hottest_day, proportion duty = fraction(0.65),
                                                 range_policy policy = range_policy::published) {
   core::check("tankwright::room::chiller_for", duty_limits, duty.value());
   t.air = hottest_day;

@@ -148,8 +148,8 @@ struct checked_room {
   checked_room room = checked(function, r, policy);
   if (room.model.changes == 0.0 && room.areas.central == 0.0) {
     core::fail<invalid_input>(function, air_change_limits.argument, 0.0, "1/s",
-                        "leaves the air as it is, or until its sources saturate it: there is no open water "
-                        "either to settle with");
+                              "leaves the air as it is, or until its sources saturate it: there is no open water "
+                              "either to settle with");
   }
   return room;
 }
@@ -195,9 +195,9 @@ struct checked_room {
   room_humidity result{.low = at(detail::band_end::low),
                        .central = at(detail::band_end::central),
                        .high = at(detail::band_end::high),
-                       .reason = room.model.capacity > 0.0  ? detail::machine_and_evaporation_band
-                                 : room.areas.agitated ? agitated_band
-                                                       : still_band,
+                       .reason = room.model.capacity > 0.0 ? detail::machine_and_evaporation_band
+                                 : room.areas.agitated     ? agitated_band
+                                                           : still_band,
                        .within_data = within,
                        .set_point_kept = kept,
                        .caution = moisture_caution};

@@ -49,8 +49,8 @@ template <class T>
   const double humidity = vapour / most;
   if (!(humidity <= 1.0 + 1e-12)) [[unlikely]] {
     core::fail<invalid_input>(function, argument, value, unit,
-                        "would be " + core::number_text(100.0 * humidity) + " % relative humidity at " +
-                            core::number_with_unit(in_celsius(t), "degC") + ": water would condense");
+                              "would be " + core::number_text(100.0 * humidity) + " % relative humidity at " +
+                                  core::number_with_unit(in_celsius(t), "degC") + ": water would condense");
   }
   return {.temperature = t,
           .humidity = relative_humidity::from_fraction(humidity < 1.0 ? humidity : 1.0),
@@ -163,7 +163,7 @@ template <class T>
   detail::check_air_pressure(here, a.pressure, policy);
   if (humidity == 0.0) [[unlikely]] {
     core::fail<invalid_input>(here, relative_humidity_limits.argument, 0.0, "",
-                                "is air without water: it has no dew point");
+                              "is air without water: it has no dew point");
   }
   const double ln_vapour = std::log(humidity) + detail::ln_saturation(kelvin).value;
   const double dew = detail::saturation_temperature(here, ln_vapour);

@@ -22,8 +22,8 @@ namespace tankwright::room {
 using water::hyland_wexler_1983;
 
 /// Temperatures of the saturation formulas.
-inline constexpr limits saturation_temperature_limits{"temperature", "degC", possible_air,
-                                                      celsius_range(-100.0, 200.0), "Hyland and Wexler 1983"};
+inline constexpr limits saturation_temperature_limits{"temperature", "degC", possible_air, celsius_range(-100.0, 200.0),
+                                                      "Hyland and Wexler 1983"};
 /// Vapour pressures at the ends of that range.
 inline constexpr limits vapour_pressure_limits{
     "vapour pressure", "Pa", {1e-12, 2.2e7}, {1.405102e-3, 1.5550738e6}, "Hyland and Wexler 1983, -100 to 200 degC"};
@@ -83,7 +83,7 @@ template <class T>
     if (fabs(step) <= T(1e-5L) * t) return t;  // the next step would be less than 1e-12 K
   }
   core::fail<no_convergence>(function, "ln of the vapour pressure", static_cast<double>(ln_p), "",
-                       "has no saturation temperature within reach of the formula");
+                             "has no saturation temperature within reach of the formula");
 }
 
 }  // namespace detail

@@ -84,7 +84,7 @@ struct checked_course {
   double water;  ///< K
   double room_start;
   double room_end;
-  double room_tau;  ///< s; 0: the room stays as it is
+  double room_tau;                                                  ///< s; 0: the room stays as it is
   double condenses_from = std::numeric_limits<double>::infinity();  ///< s, when the air is cooled to its dew point
 
   [[nodiscard]] double air_at(double time) const noexcept {
@@ -142,8 +142,8 @@ struct checked_course {
     c.room_end = in_kelvins(o.room->settles_at);
     c.room_tau = o.room->time_constant.get().value();
     core::check(function,
-                {"final room temperature", "degC", possible_surroundings,
-                 about(evaporation_law::shah).air_celsius, about(evaporation_law::shah).name},
+                {"final room temperature", "degC", possible_surroundings, about(evaporation_law::shah).air_celsius,
+                 about(evaporation_law::shah).name},
                 c.room_end - 273.15, policy);
     core::check(function, room_time_constant_limits, c.room_tau);
     if (saturation_pressure(c.room_end) < c.start.vapour) {
@@ -160,10 +160,12 @@ struct checked_course {
 [[nodiscard]] inline auto course_of(const checked_course& o, double conductances<double>::*end) {
   const auto slope = [&o, end](double time, double kelvin) { return o.slope(time, kelvin, end); };
   // After forty time constants the room has settled, and the losses follow the water alone.
-  return numerics::course{slope, {.longest = o.longest_step(end),
-                                  .tolerance = kelvins_per_step,
-                                  .kink = o.condenses_from,
-                                  .steady_from = 40.0 * o.room_tau}, o.water};
+  return numerics::course{slope,
+                          {.longest = o.longest_step(end),
+                           .tolerance = kelvins_per_step,
+                           .kink = o.condenses_from,
+                           .steady_from = 40.0 * o.room_tau},
+                          o.water};
 }
 
 /// Where the water settles at the three ends of the band; empty above 90 degC.
@@ -197,8 +199,8 @@ class three_courses {
   }
   /// The water has not left the temperatures at which evaporation was measured.
   void check_range(range_policy policy) const {
-    constexpr limits measured{"water temperature", "degC", {}, about(evaporation_law::shah).water_celsius,
-                              about(evaporation_law::shah).name};
+    constexpr limits measured{
+        "water temperature", "degC", {}, about(evaporation_law::shah).water_celsius, about(evaporation_law::shah).name};
     for (const course_type* c : {&low_, &central_, &high_}) core::check(here_, measured, c->value() - 273.15, policy);
   }
 

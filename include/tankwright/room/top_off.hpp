@@ -62,8 +62,8 @@ inline constexpr limits system_volume_limits{"volume of the system", "m3", possi
 inline constexpr limits free_volume_limits{"free volume", "m3", {0.0, 1e9}};
 inline constexpr limits reservoir_limits{"reservoir", "m3", {0.0, 1e9}};
 inline constexpr limits chamber_area_limits{"area of the return chamber", "m2", {1e-6, 1e6}};
-inline constexpr limits fresh_water_temperature_limits{
-    "temperature of the fresh water", "degC", possible_water, celsius_range(0.0, 40.0), "liquid water"};
+inline constexpr limits fresh_water_temperature_limits{"temperature of the fresh water", "degC", possible_water,
+                                                       celsius_range(0.0, 40.0), "liquid water"};
 
 namespace detail {
 
@@ -78,7 +78,7 @@ void check_ordered(std::string_view function, const limits& each, const estimate
   for (const Q& q : {e.low, e.central, e.high}) core::check(function, each, q.value());
   if (!(e.low <= e.central && e.central <= e.high)) {
     core::fail<invalid_input>(function, each.argument, e.central.value(), each.unit,
-                        "is not between its own low and high ends");
+                              "is not between its own low and high ends");
   }
 }
 
@@ -175,7 +175,7 @@ void check_ordered(std::string_view function, const limits& each, const estimate
   core::check(here, {"lowest salinity", "", {1e-6, 1e3}}, lowest);
   if (!(lowest <= now)) {
     core::fail<invalid_input>(here, "lowest salinity", lowest, "",
-                                "is above that of the system, " + core::number_text(now));
+                              "is above that of the system, " + core::number_text(now));
   }
   const double by_salt = mass * (now / lowest - 1.0) / detail::checked_fresh_density(here, r.fresh_water, policy);
   const double by_room = r.free_volume.get().value();

@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
+#include <tankwright/core/labelled.hpp>
 #include <tankwright/core/required.hpp>
 #include <tankwright/core/units.hpp>
-#include <tankwright/core/labelled.hpp>
 
 namespace tankwright::room {
 

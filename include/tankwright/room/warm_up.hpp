@@ -8,8 +8,8 @@
 #include <cmath>
 #include <optional>
 
-#include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/core/thin_types.hpp>
+#include <tankwright/numerics/quadrature.hpp>
 #include <tankwright/room/heat_balance.hpp>
 #include <tankwright/room/heat_store.hpp>
 #include <tankwright/water/well_mixed.hpp>
@@ -83,7 +83,7 @@ class warming {
     }
     if (halvings == 0 || ++panels_ > most_panels) {
       core::fail<no_convergence>(function_, "target temperature", b - 273.15, "degC",
-                           "is where the heater just about holds it: there is no telling when it gets there");
+                                 "is where the heater just about holds it: there is no telling when it gets there");
     }
     return plus(refined(a, middle, left, tolerance, halvings - 1), refined(middle, b, right, tolerance, halvings - 1));
   }
@@ -162,7 +162,7 @@ class warming {
   core::check(here, water_temperature_limits, to - 273.15, policy);
   if (!(to > from)) {
     core::fail<invalid_input>(here, "target temperature", to - 273.15, "degC",
-                                "is not above the start, " + core::number_with_unit(from - 273.15, "degC"));
+                              "is not above the start, " + core::number_with_unit(from - 273.15, "degC"));
   }
   detail::heat_model heated = m;
   heated.gains += p;

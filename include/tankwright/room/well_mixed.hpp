@@ -42,7 +42,7 @@ struct moisture_line {
   const double loss = flow + r.transfer.value();
   if (!(loss > 0.0)) {
     core::fail<invalid_input>(function, dry_air_flow_limits.argument, flow, "kg/s",
-                        "lets nothing out: with a source the air only gets wetter, until it is saturated");
+                              "lets nothing out: with a source the air only gets wetter, until it is saturated");
   }
   return {flow * r.outdoor.get().value() + r.source.value() + r.transfer.value() * r.surface.value(), loss};
 }

@@ -146,7 +146,7 @@ template <class T>
                                                    s, detail::humidity_ratio(vapour_at_s, total));
   if (!(ratio >= -1e-12)) {
     core::fail<invalid_input>(here, wet_bulb_limits.argument, s, "degC",
-                                "is lower than dry air of " + core::number_with_unit(t, "degC") + " can cool a wick");
+                              "is lower than dry air of " + core::number_with_unit(t, "degC") + " can cool a wick");
   }
   return detail::air_from_vapour(here, wet_bulb_limits.argument, s, "degC", state.temperature,
                                  detail::vapour_pressure(std::max(ratio, 0.0), total), state.pressure);

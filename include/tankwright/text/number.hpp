@@ -16,16 +16,26 @@ namespace tankwright::text::detail {
 /// ½ and its like as a number; 0 for any other character.
 [[nodiscard]] constexpr double vulgar_fraction(character c) noexcept {
   switch (c) {
-    case 0xBC: return 0.25;
-    case 0xBD: return 0.5;
-    case 0xBE: return 0.75;
-    case 0x2153: return 1.0 / 3.0;
-    case 0x2154: return 2.0 / 3.0;
-    case 0x215B: return 0.125;
-    case 0x215C: return 0.375;
-    case 0x215D: return 0.625;
-    case 0x215E: return 0.875;
-    default: return 0.0;
+    case 0xBC:
+      return 0.25;
+    case 0xBD:
+      return 0.5;
+    case 0xBE:
+      return 0.75;
+    case 0x2153:
+      return 1.0 / 3.0;
+    case 0x2154:
+      return 2.0 / 3.0;
+    case 0x215B:
+      return 0.125;
+    case 0x215C:
+      return 0.375;
+    case 0x215D:
+      return 0.625;
+    case 0x215E:
+      return 0.875;
+    default:
+      return 0.0;
   }
 }
 

@@ -154,8 +154,7 @@ template <has_text Q>
 /// @throws      text_error for a unit that is not known or measures something else
 /// @accuracy    correctly rounded to the digits written
 /// @source      unit table
-[[nodiscard]] inline std::string in(const amount& value, std::string_view unit,
-                                         digits sharp = significant(4)) {
+[[nodiscard]] inline std::string in(const amount& value, std::string_view unit, digits sharp = significant(4)) {
   const double low = detail::number_in_unit(value.low, value.quantity, unit);
   const double central = detail::number_in_unit(value.central, value.quantity, unit);
   const double high = detail::number_in_unit(value.high, value.quantity, unit);
@@ -165,8 +164,7 @@ template <has_text Q>
   if (half_width > 0.0 && std::isfinite(half_width)) {
     with = decimals(1 - static_cast<int>(std::floor(std::log10(half_width))));
   }
-  return detail::with_unit(of(central, with), unit) + " (" + of(low, with) + " to " + of(high, with) +
-         ")";
+  return detail::with_unit(of(central, with), unit) + " (" + of(low, with) + " to " + of(high, with) + ")";
 }
 
 /// An estimate with its band, as `in` of an amount.
@@ -203,10 +201,17 @@ enum class unit_system { si, us };
   }
   for (const char c : symbol) {
     switch (c) {
-      case '2': all += "²"; break;
-      case '3': all += "³"; break;
-      case '4': all += "⁴"; break;
-      default: all += c;
+      case '2':
+        all += "²";
+        break;
+      case '3':
+        all += "³";
+        break;
+      case '4':
+        all += "⁴";
+        break;
+      default:
+        all += c;
     }
   }
   return all;

@@ -69,8 +69,8 @@ struct outside_measure {
   const length left = whole - measure.near_panel.get() - measure.far_panel.get();
   if (!(left.value() > 0.0)) {
     core::fail<invalid_input>(here, "outside dimension", whole.value(), "m",
-                                "leaves nothing between panels of " + core::number_text(measure.near_panel->value()) +
-                                    " m and " + core::number_text(measure.far_panel->value()) + " m");
+                              "leaves nothing between panels of " + core::number_text(measure.near_panel->value()) +
+                                  " m and " + core::number_text(measure.far_panel->value()) + " m");
   }
   return inside{left};
 }

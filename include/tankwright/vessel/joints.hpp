@@ -54,11 +54,11 @@ struct leaning_wall {
 
 /// A wood screw in side grain, pulled along its axis.
 struct wood_screw {
-  required<double> gravity;     ///< [1] specific gravity of the wood that holds its thread, oven dry
-  required<length> diameter;    ///< of the shank
-  required<length> penetration; ///< of the thread, in that wood
+  required<double> gravity;      ///< [1] specific gravity of the wood that holds its thread, oven dry
+  required<length> diameter;     ///< of the shank
+  required<length> penetration;  ///< of the thread, in that wood
   double duration_factor = wood_permanent_load_factor;  ///< [1]
-  double wet_factor = 1.0;      ///< [1] 0.7 where the wood is wet in service (NDS, from memory)
+  double wet_factor = 1.0;                              ///< [1] 0.7 where the wood is wet in service (NDS, from memory)
   std::string label = "screw";
 };
 

@@ -24,10 +24,10 @@ inline constexpr caution lifting_caution{
 
 /// A lift with both hands.
 struct hand_lift {
-  required<length> reach;   ///< from between the ankles to between the hands
-  required<length> height;  ///< of the hands above the feet
+  required<length> reach;        ///< from between the ankles to between the hands
+  required<length> height;       ///< of the hands above the feet
   length travel = metres(0.25);  ///< up or down
-  double coupling = 0.90;   ///< [1] of the grip: 1 good, 0.95 fair, 0.90 poor
+  double coupling = 0.90;        ///< [1] of the grip: 1 good, 0.95 fair, 0.90 poor
 };
 
 inline constexpr limits reach_limits{"reach", "m", {0.0, 10.0}, {0.0, 0.63}, "NIOSH 94-110"};

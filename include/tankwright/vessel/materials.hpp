@@ -145,8 +145,7 @@ inline constexpr double glass_permanent_load_factor = 0.31;
 /// @source        ASTM E1300-12a, Table X4.1
 [[nodiscard]] inline double glass_load_duration_factor(duration lasting,
                                                        range_policy policy = range_policy::published) {
-  core::check("tankwright::vessel::glass_load_duration_factor", detail::load_duration_limits, lasting.value(),
-                policy);
+  core::check("tankwright::vessel::glass_load_duration_factor", detail::load_duration_limits, lasting.value(), policy);
   return detail::duration_factor(lasting.value());
 }
 

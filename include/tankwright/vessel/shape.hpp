@@ -12,9 +12,9 @@
 #include <utility>
 #include <vector>
 
-#include <tankwright/numerics/root.hpp>
 #include <tankwright/core/quantities.hpp>
 #include <tankwright/core/required.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/vessel/detail/check.hpp>
 #include <tankwright/vessel/detail/part.hpp>
 #include <tankwright/vessel/dimensions.hpp>

@@ -68,11 +68,11 @@ inline void check_surface(std::string_view here, const surface& s) {
   core::check(here, detail::angle_limits, incoming.value());
   const double sine = between.from->value() / between.into->value() * std::sin(incoming.value());
   if (sine > 1.0) {
-    core::fail<invalid_input>(here, "angle from the normal", in_degrees(incoming), "deg",
-                                "is reflected totally: it is above the critical angle of " +
-                                    core::number_text(in_degrees(
-                                        angle::from_value(std::asin(between.into->value() / between.from->value())))) +
-                                    " deg");
+    core::fail<invalid_input>(
+        here, "angle from the normal", in_degrees(incoming), "deg",
+        "is reflected totally: it is above the critical angle of " +
+            core::number_text(in_degrees(angle::from_value(std::asin(between.into->value() / between.from->value())))) +
+            " deg");
   }
   return angle::from_value(std::asin(sine));
 }
@@ -93,8 +93,8 @@ inline void check_surface(std::string_view here, const surface& s) {
   const double from = between.from->value(), into = between.into->value();
   if (!(from > into)) {
     core::fail<invalid_input>(here, "refractive index", from, "",
-                                "is not above that behind the surface, " + core::number_text(into) +
-                                    ": into a denser material all light gets through");
+                              "is not above that behind the surface, " + core::number_text(into) +
+                                  ": into a denser material all light gets through");
   }
   return angle::from_value(std::asin(into / from));
 }

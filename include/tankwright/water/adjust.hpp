@@ -102,8 +102,8 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   detail::check_mix(here, rise.volume, rise.target, rise.temperature, rise.mix_yield, policy);
   if (rise.target->value() < rise.from->value()) {
     core::fail<invalid_input>(here, "target", rise.target->value(), "",
-                                "is below the present salinity, " + core::number_text(rise.from->value()) +
-                                    "; use lower_salinity or replace_to_reach");
+                              "is below the present salinity, " + core::number_text(rise.from->value()) +
+                                  "; use lower_salinity or replace_to_reach");
   }
   const mass water = density(rise.from, rise.temperature, policy) * rise.volume.get();
   const double now = detail::u_ps<double> * rise.from->value();
@@ -129,12 +129,12 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   detail::check_step(here, step, policy);
   if (step.target->value() > step.from->value()) {
     core::fail<invalid_input>(here, "target", step.target->value(), "",
-                                "is above the present salinity, " + core::number_text(step.from->value()) +
-                                    "; use raise_salinity or replace_to_reach");
+                              "is above the present salinity, " + core::number_text(step.from->value()) +
+                                  "; use raise_salinity or replace_to_reach");
   }
   if (!(step.target->value() > 0.0)) {
     core::fail<invalid_input>(here, "target", step.target->value(), "",
-                                "cannot be reached by adding water to salt water; expected more than 0");
+                              "cannot be reached by adding water to salt water; expected more than 0");
   }
   const mass water = density(step.from, step.temperature, policy) * step.volume.get();
   const mass added = (step.from->value() / step.target->value() - 1.0) * water;
@@ -163,8 +163,8 @@ void check_step(std::string_view function, const Step& step, range_policy policy
   const auto between = [](double x, double a, double b) { return (a <= x && x <= b) || (b <= x && x <= a); };
   if (!between(then, now, in) || (now == in && now != then)) {
     core::fail<invalid_input>(here, "target", then, "",
-                                "does not lie between the present salinity, " + core::number_text(now) +
-                                    ", and that of the replacement, " + core::number_text(in));
+                              "does not lie between the present salinity, " + core::number_text(now) +
+                                  ", and that of the replacement, " + core::number_text(in));
   }
   const mass_density before = density(step.from, step.temperature, policy);
   const mass_density replacement = density(step.replacement, step.temperature, range_policy::extrapolate);

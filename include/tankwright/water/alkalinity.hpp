@@ -103,8 +103,8 @@ struct alkalinity_dose {
   core::check(here, alkalinity_limits, target);
   if (target < from) {
     core::fail<invalid_input>(here, "target", target, "meq/L",
-                                "is below what the water has, " + core::number_with_unit(from, "meq/L") +
-                                    "; alkalinity is lowered by changing water, not by adding something");
+                              "is below what the water has, " + core::number_with_unit(from, "meq/L") +
+                                  "; alkalinity is lowered by changing water, not by adding something");
   }
   const double equivalents = (target - from) * 1e-3 * in_litres(step.volume);
   return {grams(84.0066 * equivalents), grams(105.9884 / 2.0 * equivalents)};

@@ -18,25 +18,23 @@ inline constexpr citation clegg_whitfield_1995{
     "A chemical model of seawater including dissolved ammonia and the stoichiometric dissociation constant of ammonia "
     "in estuarine water and seawater from -2 to 40 degC",
     "Geochimica et Cosmochimica Acta 59:2403-2421, eq. 18 and table 8", standing::secondary};
-inline constexpr citation emerson_1975{
-    "Emerson K., Russo R.C., Lund R.E., Thurston R.V.", 1975,
-    "Aqueous ammonia equilibrium calculations: effect of pH and temperature",
-    "J. Fish. Res. Board Can. 32:2379-2383", standing::secondary};
+inline constexpr citation emerson_1975{"Emerson K., Russo R.C., Lund R.E., Thurston R.V.", 1975,
+                                       "Aqueous ammonia equilibrium calculations: effect of pH and temperature",
+                                       "J. Fish. Res. Board Can. 32:2379-2383", standing::secondary};
 inline constexpr citation bell_2008{
     "Bell T.G., Johnson M.T., Jickells T.D., Liss P.S.", 2008,
     "Ammonia/ammonium dissociation coefficient in seawater: a significant numerical correction (corrigendum)",
     "Environ. Chem. 5:258, to 4:183 (2007)", standing::secondary};
-inline constexpr citation khoo_1977{
-    "Khoo K.H., Culberson C.H., Bates R.G.", 1977,
-    "Thermodynamics of the dissociation of ammonium ion in seawater from 5 to 40 degC",
-    "J. Solution Chem. 6:281-290, the difference form of the abstract"};
+inline constexpr citation khoo_1977{"Khoo K.H., Culberson C.H., Bates R.G.", 1977,
+                                    "Thermodynamics of the dissociation of ammonium ion in seawater from 5 to 40 degC",
+                                    "J. Solution Chem. 6:281-290, the difference form of the abstract"};
 
 inline constexpr limits ammonia_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 40.0}, "Clegg and Whitfield 1995"};
-inline constexpr limits ammonia_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(-2.0, 40.0), "Clegg and Whitfield 1995"};
-inline constexpr limits ammonia_fresh_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 50.0), "Emerson et al. 1975"};
+inline constexpr limits ammonia_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                   celsius_range(-2.0, 40.0), "Clegg and Whitfield 1995"};
+inline constexpr limits ammonia_fresh_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                         celsius_range(0.0, 50.0), "Emerson et al. 1975"};
 
 namespace detail {
 
@@ -46,23 +44,22 @@ template <class T>
   using std::sqrt;
   const T root = sqrt(kelvin);
   const T half = sqrt(s);
-  return T(9.244605L) - T(2729.33L) * (T(1) / T(298.15L) - T(1) / kelvin)
-      + (T(0.04203362L) - T(11.24742L) / kelvin) * sqrt(half)
-      + (T(-13.6416L) + T(1.176949L) * root - T(0.02860785L) * kelvin + T(545.4834L) / kelvin) * half
-      + (T(-0.1462507L) + T(0.009022648L) * root - T(1.471361e-4L) * kelvin + T(10.5425L) / kelvin) * half * s
-      + (T(0.004669309L) - T(1.691742e-4L) * root - T(0.5677934L) / kelvin) * s * s
-      + (T(-2.354039e-5L) + T(0.009698623L) / kelvin) * half * s * s;
+  return T(9.244605L) - T(2729.33L) * (T(1) / T(298.15L) - T(1) / kelvin) +
+         (T(0.04203362L) - T(11.24742L) / kelvin) * sqrt(half) +
+         (T(-13.6416L) + T(1.176949L) * root - T(0.02860785L) * kelvin + T(545.4834L) / kelvin) * half +
+         (T(-0.1462507L) + T(0.009022648L) * root - T(1.471361e-4L) * kelvin + T(10.5425L) / kelvin) * half * s +
+         (T(0.004669309L) - T(1.691742e-4L) * root - T(0.5677934L) / kelvin) * s * s +
+         (T(-2.354039e-5L) + T(0.009698623L) / kelvin) * half * s * s;
 }
 
 /// pK* of ammonium on the free scale [mol/kg of water], Clegg and Whitfield 1995; temperature in K.
 template <class T>
 [[nodiscard]] inline T ammonium_pka_free(T s, T kelvin) noexcept {
   using std::sqrt;
-  return T(9.244605L) - T(2729.33L) * (T(1) / T(298.15L) - T(1) / kelvin)
-      + (T(0.0500616L) - T(9.412696L) / kelvin - T(2.029559e-7L) * kelvin * kelvin) * sqrt(s)
-      + (T(-0.0142372L) + T(1.46041e-5L) * kelvin + T(3.730005L) / kelvin) * s
-      + (T(7.1047e-5L) - T(0.0229021L) / kelvin) * s * s
-      + (T(-5.521278e-7L) + T(1.95413e-4L) / kelvin) * s * s * s;
+  return T(9.244605L) - T(2729.33L) * (T(1) / T(298.15L) - T(1) / kelvin) +
+         (T(0.0500616L) - T(9.412696L) / kelvin - T(2.029559e-7L) * kelvin * kelvin) * sqrt(s) +
+         (T(-0.0142372L) + T(1.46041e-5L) * kelvin + T(3.730005L) / kelvin) * s +
+         (T(7.1047e-5L) - T(0.0229021L) / kelvin) * s * s + (T(-5.521278e-7L) + T(1.95413e-4L) / kelvin) * s * s * s;
 }
 
 /// pKa of ammonium in fresh water, Emerson et al. 1975; temperature in K.

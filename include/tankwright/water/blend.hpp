@@ -51,7 +51,8 @@ namespace detail {
 /// `check`, with the portion's label before the name of the argument.
 inline void check_portion(std::string_view function, std::string_view label, limits limit, double value,
                           range_policy policy) {
-  if (core::closed_interval(limit, policy).contains(value)) [[likely]] return;
+  if (core::closed_interval(limit, policy).contains(value)) [[likely]]
+    return;
   const std::string name = std::string{label}.append(label.empty() ? "" : ": ").append(limit.argument);
   limit.argument = name;
   core::check(function, limit, value, policy);
@@ -60,8 +61,8 @@ inline void check_portion(std::string_view function, std::string_view label, lim
 inline void check_some_water(std::string_view function, double kilograms, std::size_t portions) {
   if (!(kilograms > 0.0)) {
     core::fail<invalid_input>(function, "water in all the portions", kilograms, "kg",
-                        "is not possible; expected more than 0 kg in " +
-                            core::number_text(static_cast<double>(portions)) + " portions");
+                              "is not possible; expected more than 0 kg in " +
+                                  core::number_text(static_cast<double>(portions)) + " portions");
   }
 }
 

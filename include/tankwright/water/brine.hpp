@@ -15,8 +15,8 @@ inline constexpr citation brine_table_1974{"Poradnik fizykochemiczny", 1974, "Ha
                                            "WNT Warsaw, density of sodium chloride solutions", standing::secondary};
 
 inline constexpr limits brine_share_limits{"salt in the solution", "", {0.0, 0.26}, {0.0, 0.06}, "fitted range"};
-inline constexpr limits brine_temperature_limits{
-    "temperature", "degC", celsius_range(-2.0, 100.0), celsius_range(10.0, 30.0), "fitted range"};
+inline constexpr limits brine_temperature_limits{"temperature", "degC", celsius_range(-2.0, 100.0),
+                                                 celsius_range(10.0, 30.0), "fitted range"};
 inline constexpr limits standard_salt_limits{"salt", "kg", {0.0, 1e6}};
 inline constexpr limits standard_water_limits{"water", "kg", {1e-6, 1e6}};
 

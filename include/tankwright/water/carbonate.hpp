@@ -24,8 +24,8 @@ inline constexpr citation weiss_1974{"Weiss R.F.", 1974,
                                      "Mar. Chem. 2:203-215", standing::from_memory};
 
 inline constexpr limits carbonate_salinity_limits{"practical salinity", "", {0.0, 50.0}, {19.0, 43.0}, "Lueker 2000"};
-inline constexpr limits carbonate_temperature_limits{
-    "temperature", "degC", celsius_range(-2.0, 45.0), celsius_range(2.0, 35.0), "Lueker 2000"};
+inline constexpr limits carbonate_temperature_limits{"temperature", "degC", celsius_range(-2.0, 45.0),
+                                                     celsius_range(2.0, 35.0), "Lueker 2000"};
 inline constexpr limits carbonate_alkalinity_limits{"alkalinity", "meq/L", {0.01, 100.0}};
 inline constexpr limits carbonate_ph_limits{"pH", "", {4.0, 10.0}};
 inline constexpr limits carbonate_gas_limits{"gas over water", "", {0.0, 1e6}};
@@ -87,9 +87,9 @@ struct closed_water {
 };
 
 struct breathed_water {
-  double ph;                           ///< [1] total scale, after
-  mass_concentration carbon_dioxide;   ///< dissolved gas, CO2
-  double partial_pressure;             ///< [atm] of carbon dioxide, in atmospheres
+  double ph;                          ///< [1] total scale, after
+  mass_concentration carbon_dioxide;  ///< dissolved gas, CO2
+  double partial_pressure;            ///< [atm] of carbon dioxide, in atmospheres
 };
 
 /// pH of a closed water after breath has gone into it.

@@ -21,14 +21,27 @@ inline constexpr citation millero_2008_composition{
     "Millero F.J., Feistel R., Wright D.G., McDougall T.J.", 2008,
     "The composition of Standard Seawater and the definition of the Reference-Composition Salinity Scale",
     "Deep-Sea Research I 55:50-72, table 4", standing::secondary};
-inline constexpr citation kester_1967{
-    "Kester D.R., Duedall I.W., Connors D.N., Pytkowicz R.M.", 1967, "Preparation of artificial seawater",
-    "Limnol. Oceanogr. 12:176-179, table 1", standing::secondary};
+inline constexpr citation kester_1967{"Kester D.R., Duedall I.W., Connors D.N., Pytkowicz R.M.", 1967,
+                                      "Preparation of artificial seawater", "Limnol. Oceanogr. 12:176-179, table 1",
+                                      standing::secondary};
 
 /// What sea salt is made of.
 enum class constituent {
-  sodium, magnesium, calcium, potassium, strontium, chloride, sulphate, bicarbonate, bromide, carbonate, borate,
-  fluoride, hydroxide, boric_acid, carbon_dioxide
+  sodium,
+  magnesium,
+  calcium,
+  potassium,
+  strontium,
+  chloride,
+  sulphate,
+  bicarbonate,
+  bromide,
+  carbonate,
+  borate,
+  fluoride,
+  hydroxide,
+  boric_acid,
+  carbon_dioxide
 };
 
 /// One line of the reference composition.

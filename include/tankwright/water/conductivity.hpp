@@ -38,8 +38,7 @@ inline constexpr limits conductivity_limits{"conductivity", "mS/cm", {0.0, 1000.
 inline constexpr limits conductivity_ratio_limits{"conductivity ratio", "", {0.0, 25.0}};
 inline constexpr limits pss78_temperature_limits{
     "temperature", "degC", {-20.0, 100.0}, celsius_range(-2.0, 35.0), "PSS-78, UNESCO 1981"};
-inline constexpr limits pss78_pressure_limits{
-    "pressure", "dbar", not_negative, {0.0, 10000.0}, "PSS-78, UNESCO 1981"};
+inline constexpr limits pss78_pressure_limits{"pressure", "dbar", not_negative, {0.0, 10000.0}, "PSS-78, UNESCO 1981"};
 /// Conductivity of seawater of salinity 35 at 15 degC (IPTS-68) and atmospheric pressure: 42.914 mS/cm.
 inline constexpr electrical_conductivity standard_conductivity =
     electrical_conductivity::from_value(detail::pss78_standard<double>);
@@ -55,9 +54,9 @@ namespace detail {
 [[nodiscard]] constexpr double t68_of(temperature t) noexcept { return core::t68_from_t90(in_celsius(t)); }
 
 /// The salinity behind a conductivity lies past the scale: say it in the caller's terms.
-[[noreturn, gnu::cold, gnu::noinline]] inline void refuse_salinity(std::string_view function,
-                                                                   std::string_view argument, double value,
-                                                                   std::string_view unit, double salinity) {
+[[noreturn, gnu::cold, gnu::noinline]] inline void refuse_salinity(std::string_view function, std::string_view argument,
+                                                                   double value, std::string_view unit,
+                                                                   double salinity) {
   std::string reason{"means practical salinity "};
   const double rounded = std::round(salinity * 100.0) / 100.0;
   const bool close = !(rounded > practical_salinity_limits.published.high);  // "42, past 42" would say nothing
@@ -172,12 +171,11 @@ inline void salinity_from_conductivity(std::span<const electrical_conductivity> 
   core::check_same_size(here, size, t.size());
   core::check_same_size(here, size, result.size());
   // Rt = 1.174 is salinity 41.9 to 42 at every temperature of the scale: what keeps below these bounds is good.
-  const bool plain =
-      core::all_within({0.0, 100.0}, size, [&](std::size_t i) { return c[i].value(); }) &&
-      core::all_within({0.0, 35.0}, size, [&](std::size_t i) { return in_celsius(t[i]); }) &&
-      core::all_within({-200.0, 0.0}, size, [&](std::size_t i) {
-        return c[i].value() - 1.174 * standard * detail::pss78_rt(detail::t68_of(t[i]));
-      });
+  const bool plain = core::all_within({0.0, 100.0}, size, [&](std::size_t i) { return c[i].value(); }) &&
+                     core::all_within({0.0, 35.0}, size, [&](std::size_t i) { return in_celsius(t[i]); }) &&
+                     core::all_within({-200.0, 0.0}, size, [&](std::size_t i) {
+                       return c[i].value() - 1.174 * standard * detail::pss78_rt(detail::t68_of(t[i]));
+                     });
   if (!plain) [[unlikely]] {
     for (std::size_t i = 0; i < size; ++i) (void)salinity_from_conductivity(c[i], t[i], policy);
   }
@@ -236,8 +234,9 @@ inline void salinity_from_conductivity(std::span<const electrical_conductivity> 
 /// @throws         invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy       1e-9 relative against the TEOS-10 toolbox; there and back to 1e-12
 /// @source         Perkin and Lewis 1980; Fofonoff and Millard 1983, eqs 1-6; Hill et al. 1986; Culkin and Smith 1980
-[[nodiscard]] inline electrical_conductivity conductivity_from_salinity(
-    practical_salinity s, temperature t, gauge_pressure pressure, range_policy policy = range_policy::published) {
+[[nodiscard]] inline electrical_conductivity conductivity_from_salinity(practical_salinity s, temperature t,
+                                                                        gauge_pressure pressure,
+                                                                        range_policy policy = range_policy::published) {
   return standard_conductivity * detail::checked_ratio("tankwright::water::conductivity_from_salinity", s.value(),
                                                        in_celsius(t), in_decibars(pressure.value()), policy);
 }
@@ -253,8 +252,8 @@ inline void salinity_from_conductivity(std::span<const electrical_conductivity> 
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     1e-9 relative against the TEOS-10 toolbox; there and back to 1e-12
 /// @source       Perkin and Lewis 1980; Fofonoff and Millard 1983, eqs 1-6; Hill et al. 1986; Culkin and Smith 1980
-[[nodiscard]] inline electrical_conductivity conductivity_from_salinity(
-    practical_salinity s, temperature t, range_policy policy = range_policy::published) {
+[[nodiscard]] inline electrical_conductivity conductivity_from_salinity(practical_salinity s, temperature t,
+                                                                        range_policy policy = range_policy::published) {
   return conductivity_from_salinity(s, t, gauge_pressure{pressure::from_value(0.0)}, policy);
 }
 
@@ -277,7 +276,8 @@ inline void conductivity_from_salinity(std::span<const practical_salinity> s, st
   const std::size_t size = s.size();
   core::check_same_size(here, size, t.size());
   core::check_same_size(here, size, result.size());
-  core::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
+  core::check_all(
+      here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
   detail::check_all_liquid(
       here, pss78_temperature_limits, size, [&](std::size_t i) { return s[i].value(); },
       [&](std::size_t i) { return in_celsius(t[i]); }, policy);

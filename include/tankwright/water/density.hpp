@@ -9,10 +9,10 @@
 #include <span>
 
 #include <tankwright/core/batch.hpp>
-#include <tankwright/numerics/root.hpp>
 #include <tankwright/core/quantities.hpp>
-#include <tankwright/core/units.hpp>
 #include <tankwright/core/temperature.hpp>
+#include <tankwright/core/units.hpp>
+#include <tankwright/numerics/root.hpp>
 #include <tankwright/water/freezing.hpp>
 #include <tankwright/water/kernel.hpp>
 #include <tankwright/water/salinity.hpp>
@@ -138,7 +138,8 @@ inline void density(std::span<const practical_salinity> s, std::span<const tempe
   const std::size_t size = s.size();
   core::check_same_size(here, size, t.size());
   core::check_same_size(here, size, result.size());
-  core::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
+  core::check_all(
+      here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
   detail::check_all_liquid(
       here, gibbs_temperature_limits, size, [&](std::size_t i) { return s[i].value(); },
       [&](std::size_t i) { return in_celsius(t[i]); }, policy);

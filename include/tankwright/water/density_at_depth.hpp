@@ -22,10 +22,9 @@ inline constexpr citation roquet_2015{
 
 inline constexpr limits roquet_salinity_limits{
     "absolute salinity", "g/kg", {0.0, 1000.0, edge::closed, edge::open}, {0.0, 42.0}, "Roquet et al. 2015"};
-inline constexpr limits conservative_temperature_limits{
-    "conservative temperature", "degC", above_absolute_zero_celsius, celsius_range(-2.0, 40.0), "Roquet et al. 2015"};
-inline constexpr limits roquet_pressure_limits{
-    "pressure", "dbar", not_negative, {0.0, 8000.0}, "Roquet et al. 2015"};
+inline constexpr limits conservative_temperature_limits{"conservative temperature", "degC", above_absolute_zero_celsius,
+                                                        celsius_range(-2.0, 40.0), "Roquet et al. 2015"};
+inline constexpr limits roquet_pressure_limits{"pressure", "dbar", not_negative, {0.0, 8000.0}, "Roquet et al. 2015"};
 /// Conservative temperature: potential enthalpy over a fixed heat capacity. The temperature of TEOS-10; within 0.1 K of
 /// the thermometer's at the surface, and not to be mixed with it.
 class conservative_temperature {
@@ -76,22 +75,24 @@ template <class T>
   const T x2 = teos10_sfac<T> * sa;
   const T x = sqrt(x2);
   const T y = t / T(40);
-  const std::array<T, 8> g0{T(0.101342743139674e3L), T(0.590578347909402e1L), T(-0.123577859330390e5L),
-                            T(0.736741204151612e3L), T(-0.148185936433658e3L), T(0.580259125842571e2L),
+  const std::array<T, 8> g0{T(0.101342743139674e3L),  T(0.590578347909402e1L),  T(-0.123577859330390e5L),
+                            T(0.736741204151612e3L),  T(-0.148185936433658e3L), T(0.580259125842571e2L),
                             T(-0.189843846514172e2L), T(0.305081646487967e1L)};
-  const std::array<T, 7> g2{T(0.141627648484197e4L), T(0.168072408311545e3L), T(0.880031352997204e3L),
+  const std::array<T, 7> g2{T(0.141627648484197e4L),  T(0.168072408311545e3L), T(0.880031352997204e3L),
                             T(-0.225267649263401e3L), T(0.914260447751259e2L), T(-0.216603240875311e2L),
                             T(0.213016970847183e1L)};
   const std::array<T, 5> g3{T(-0.243214662381794e4L), T(-0.493407510141682e3L), T(-0.430664675978042e2L),
                             T(-0.100227370861875e2L), T(0.875600661808945L)};
-  const std::array<T, 6> g4{T(0.202580115603697e4L), T(0.543835333000098e3L), T(-0.685572509204491e2L),
+  const std::array<T, 6> g4{T(0.202580115603697e4L), T(0.543835333000098e3L),  T(-0.685572509204491e2L),
                             T(0.493667694856254e2L), T(-0.171397577419788e2L), T(0.249697009569508e1L)};
   const std::array<T, 2> g5{T(-0.109166841042967e4L), T(-0.196028306689776e3L)};
   const std::array<T, 2> g6{T(0.374601237877840e3L), T(0.367571622995805e2L)};
   const T g7 = T(-0.485891069025409e2L);
-  const T enthalpy = enthalpy_of(g0, y)
-      + x2 * (enthalpy_of(g2, y) + x * (enthalpy_of(g3, y)
-      + x * (enthalpy_of(g4, y) + x * (enthalpy_of(g5, y) + x * (enthalpy_of(g6, y) + x * g7)))));
+  const T enthalpy =
+      enthalpy_of(g0, y) +
+      x2 * (enthalpy_of(g2, y) +
+            x * (enthalpy_of(g3, y) +
+                 x * (enthalpy_of(g4, y) + x * (enthalpy_of(g5, y) + x * (enthalpy_of(g6, y) + x * g7)))));
   return enthalpy / T(3991.86795711963L);
 }
 
@@ -104,41 +105,47 @@ template <class T>
   const T y = ct / T(40);
   const T z = p / T(1e4L);
   // The reference profile: z^1 to z^6.
-  const std::array<T, 7> profile{T(0), T(-4.4015007269e-05L), T(6.9232335784e-06L), T(-7.5004675975e-07L),
-                                 T(1.7009109288e-08L), T(-1.6884162004e-08L), T(1.9613503930e-09L)};
+  const std::array<T, 7> profile{T(0),
+                                 T(-4.4015007269e-05L),
+                                 T(6.9232335784e-06L),
+                                 T(-7.5004675975e-07L),
+                                 T(1.7009109288e-08L),
+                                 T(-1.6884162004e-08L),
+                                 T(1.9613503930e-09L)};
   const std::array<T, 7> v0{
       polynomial<T, 7>({T(1.0769995862e-03L), T(-3.1038981976e-04L), T(6.6928067038e-04L), T(-8.5047933937e-04L),
-                        T(5.8086069943e-04L), T(-2.1092370507e-04L), T(3.1932457305e-05L)}, s),
+                        T(5.8086069943e-04L), T(-2.1092370507e-04L), T(3.1932457305e-05L)},
+                       s),
       polynomial<T, 6>({T(-1.5649734675e-05L), T(3.5009599764e-05L), T(-4.3592678561e-05L), T(3.4532461828e-05L),
-                        T(-1.1959409788e-05L), T(1.3864594581e-06L)}, s),
+                        T(-1.1959409788e-05L), T(1.3864594581e-06L)},
+                       s),
       polynomial<T, 5>({T(2.7762106484e-05L), T(-3.7435842344e-05L), T(3.5907822760e-05L), T(-1.8698584187e-05L),
-                        T(3.8595339244e-06L)}, s),
+                        T(3.8595339244e-06L)},
+                       s),
       polynomial<T, 4>({T(-1.6521159259e-05L), T(2.4141479483e-05L), T(-1.4353633048e-05L), T(2.2863324556e-06L)}, s),
       polynomial<T, 3>({T(6.9111322702e-06L), T(-8.7595873154e-06L), T(4.3703680598e-06L)}, s),
       polynomial<T, 2>({T(-8.0539615540e-07L), T(-3.3052758900e-07L)}, s),
       T(2.0543094268e-07L)};
   const std::array<T, 6> v1{
       polynomial<T, 6>({T(-1.6784136540e-05L), T(2.4262468747e-05L), T(-3.4792460974e-05L), T(3.7470777305e-05L),
-                        T(-1.7322218612e-05L), T(3.0927427253e-06L)}, s),
+                        T(-1.7322218612e-05L), T(3.0927427253e-06L)},
+                       s),
       polynomial<T, 5>({T(1.8505765429e-05L), T(-9.5677088156e-06L), T(1.1100834765e-05L), T(-9.8447117844e-06L),
-                        T(2.5909225260e-06L)}, s),
-      polynomial<T, 4>({T(-1.1716606853e-05L), T(-2.3678308361e-07L), T(2.9283346295e-06L),
-                        T(-4.8826139200e-07L)}, s),
+                        T(2.5909225260e-06L)},
+                       s),
+      polynomial<T, 4>({T(-1.1716606853e-05L), T(-2.3678308361e-07L), T(2.9283346295e-06L), T(-4.8826139200e-07L)}, s),
       polynomial<T, 3>({T(7.9279656173e-06L), T(-3.4558773655e-06L), T(3.1655306078e-07L)}, s),
       polynomial<T, 2>({T(-3.4102187482e-06L), T(1.2956717783e-06L)}, s),
       T(5.0736766814e-07L)};
   const std::array<T, 5> v2{
       polynomial<T, 5>({T(3.0623833435e-06L), T(-5.8484432984e-07L), T(-4.8122251597e-06L), T(4.9263106998e-06L),
-                        T(-1.7811974727e-06L)}, s),
-      polynomial<T, 4>({T(-1.1736386731e-06L), T(-5.5699154557e-06L), T(5.4620748834e-06L),
-                        T(-1.3544185627e-06L)}, s),
+                        T(-1.7811974727e-06L)},
+                       s),
+      polynomial<T, 4>({T(-1.1736386731e-06L), T(-5.5699154557e-06L), T(5.4620748834e-06L), T(-1.3544185627e-06L)}, s),
       polynomial<T, 3>({T(2.1305028740e-06L), T(3.9137387080e-07L), T(-6.5731104067e-07L)}, s),
-      polynomial<T, 2>({T(-4.6132540037e-07L), T(7.7618888092e-09L)}, s),
-      T(-6.3352916514e-08L)};
-  const std::array<T, 3> v3{
-      polynomial<T, 3>({T(-3.8088938393e-07L), T(3.6310188515e-07L), T(1.6746303780e-08L)}, s),
-      polynomial<T, 2>({T(-3.6527006553e-07L), T(-2.7295696237e-07L)}, s),
-      T(2.8695905159e-07L)};
+      polynomial<T, 2>({T(-4.6132540037e-07L), T(7.7618888092e-09L)}, s), T(-6.3352916514e-08L)};
+  const std::array<T, 3> v3{polynomial<T, 3>({T(-3.8088938393e-07L), T(3.6310188515e-07L), T(1.6746303780e-08L)}, s),
+                            polynomial<T, 2>({T(-3.6527006553e-07L), T(-2.7295696237e-07L)}, s), T(2.8695905159e-07L)};
   const std::array<T, 2> v4{polynomial<T, 2>({T(8.8302421514e-08L), T(-1.1147125423e-07L)}, s), T(3.1454099902e-07L)};
   const std::array<T, 6> by_pressure{polynomial(v0, y), polynomial(v1, y), polynomial(v2, y),
                                      polynomial(v3, y), polynomial(v4, y), T(4.2369007180e-09L)};

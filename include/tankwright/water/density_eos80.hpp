@@ -17,16 +17,17 @@ inline constexpr citation millero_poisson_1981{
     "Millero F.J., Poisson A.", 1981, "International one-atmosphere equation of state of seawater",
     "Deep-Sea Research 28A:625-629; as in Fofonoff and Millard 1983, eqs 13-14"};
 
-inline constexpr limits eos80_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(-2.0, 40.0), "Millero and Poisson 1981"};
+inline constexpr limits eos80_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                 celsius_range(-2.0, 40.0), "Millero and Poisson 1981"};
 
 namespace detail {
 
 /// Standard Mean Ocean Water [kg/m^3] at one atmosphere; t in degC (IPTS-68).
 template <class T>
 [[nodiscard]] constexpr T density_smow(T t) noexcept {
-  return T(999.842594L) + t * (T(6.793952e-2L) + t * (T(-9.095290e-3L) + t * (T(1.001685e-4L)
-      + t * (T(-1.120083e-6L) + t * T(6.536332e-9L)))));
+  return T(999.842594L) +
+         t * (T(6.793952e-2L) +
+              t * (T(-9.095290e-3L) + t * (T(1.001685e-4L) + t * (T(-1.120083e-6L) + t * T(6.536332e-9L)))));
 }
 
 /// Seawater [kg/m^3] at one atmosphere; s = S_P, t in degC (IPTS-68).

@@ -105,12 +105,12 @@ struct drift_balance {
   core::check(here, detail::renamed(practical_salinity_limits, "second reading"), second, policy);
   core::check(here, gibbs_temperature_limits, in_celsius(readings.temperature), policy);
   if (!(second >= first && second > 0.0)) {
-    core::fail<invalid_input>(here, "second reading", second, "",
-                                "is not above the first, " + core::number_text(first) +
-                                    ": evaporation only raises salinity");
+    core::fail<invalid_input>(
+        here, "second reading", second, "",
+        "is not above the first, " + core::number_text(first) + ": evaporation only raises salinity");
   }
-  const mass gone = (1.0 - first / second) * (density(readings.first, readings.temperature, policy) *
-                                              readings.volume.get());
+  const mass gone =
+      (1.0 - first / second) * (density(readings.first, readings.temperature, policy) * readings.volume.get());
   return {gone, gone / density(practical_salinity{0.0}, readings.temperature, range_policy::extrapolate)};
 }
 
@@ -133,9 +133,9 @@ struct drift_balance {
   core::check(here, drift_time_limits, in_days(elapsed), policy);
   const double mass = b.mass + b.gain * elapsed.value();
   if (!(mass > 0.0)) {
-    core::fail<invalid_input>(here, drift_time_limits.argument, in_days(elapsed), "d",
-                                "is too long: the system is dry after " +
-                                    core::number_text(-b.mass / b.gain / 86400.0) + " d");
+    core::fail<invalid_input>(
+        here, drift_time_limits.argument, in_days(elapsed), "d",
+        "is too long: the system is dry after " + core::number_text(-b.mass / b.gain / 86400.0) + " d");
   }
   const practical_salinity s{(b.salt_mass + b.salt_gain * elapsed.value()) / mass};
   core::check(here, detail::renamed(practical_salinity_limits, "practical salinity reached"), s.value(), policy);
@@ -164,9 +164,9 @@ struct drift_balance {
   if (missing == 0.0) return seconds(0.0);
   const double time = missing / (b.salt_gain - reached.value() * b.gain);
   if (!(time > 0.0 && b.mass + b.gain * time > 0.0)) {
-    core::fail<invalid_input>(here, wanted.argument, reached.value(), "",
-                                "is never reached from " + core::number_text(system.salinity->value()) +
-                                    " with this evaporation and top-off");
+    core::fail<invalid_input>(
+        here, wanted.argument, reached.value(), "",
+        "is never reached from " + core::number_text(system.salinity->value()) + " with this evaporation and top-off");
   }
   return seconds(time);
 }

@@ -49,9 +49,9 @@ struct steady_goal {
 /// A substance in a mixed volume: what comes in steadily, and the ways out.
 struct mixed_substance {
   required<tankwright::volume> volume;
-  mass_concentration start = {};         ///< in the water at time zero
-  mass_flow made = {};                   ///< in it, or added
-  flow_rate new_water = {};              ///< runs in, and as much mixed water out
+  mass_concentration start = {};  ///< in the water at time zero
+  mass_flow made = {};            ///< in it, or added
+  flow_rate new_water = {};       ///< runs in, and as much mixed water out
   mass_concentration in_new_water = {};
   flow_rate cleared = {};  ///< that treatment frees of the substance: its flow times the share that a pass removes
 };
@@ -221,9 +221,10 @@ namespace detail {
 /// @source        conservation of mass
 [[nodiscard]] inline saw_tooth settled_saw_tooth(const change_routine& routine) {
   constexpr std::string_view here = "tankwright::water::settled_saw_tooth";
-  const auto balance = detail::checked(
-      here, {.volume = routine.volume, .made = routine.made, .in_new_water = routine.in_new_water,
-             .cleared = routine.cleared});
+  const auto balance = detail::checked(here, {.volume = routine.volume,
+                                              .made = routine.made,
+                                              .in_new_water = routine.in_new_water,
+                                              .cleared = routine.cleared});
   const double f = routine.part->value();
   core::check(here, change_interval_limits, in_days(routine.every));
   core::check(here, routine_part_limits, f);

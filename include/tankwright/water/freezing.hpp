@@ -19,8 +19,7 @@ inline constexpr citation millero_1978{
     standing::secondary};
 
 /// Salinities of the measurements behind the freezing point.
-inline constexpr limits freezing_salinity_limits{
-    "practical salinity", "", not_negative, {4.0, 40.0}, "Millero 1978"};
+inline constexpr limits freezing_salinity_limits{"practical salinity", "", not_negative, {4.0, 40.0}, "Millero 1978"};
 inline constexpr limits freezing_pressure_limits{"pressure", "dbar", not_negative, {0.0, 500.0}, "Millero 1978"};
 
 namespace detail {
@@ -39,8 +38,8 @@ template <class T>
   line.append(" is below the freezing point, ").append(core::number_text(std::round(freezing * 1e3) / 1e3));
   line.append(" degC at practical salinity ").append(core::number_text(std::round(practical * 100.0) / 100.0));
   line.append(" (Millero 1978); pass tankwright::extrapolate for supercooled water");
-  throw out_of_range{
-      line, {std::string{function}, "temperature", celsius, freezing, core::largest, "degC", "Millero 1978"}};
+  throw out_of_range{line,
+                     {std::string{function}, "temperature", celsius, freezing, core::largest, "degC", "Millero 1978"}};
 }
 
 /// Refuse water that would be ice, unless the caller extrapolates. Costs one comparison where the water is warmer than
@@ -59,7 +58,8 @@ inline void check_liquid(std::string_view function, double practical, double cel
 template <class Salinity, class Celsius>
 void check_all_liquid(std::string_view function, const limits& limit, std::size_t size, Salinity practical,
                       Celsius celsius, range_policy policy) {
-  if (core::all_within({0.0, limit.published.high}, size, celsius)) [[likely]] return;
+  if (core::all_within({0.0, limit.published.high}, size, celsius)) [[likely]]
+    return;
   for (std::size_t i = 0; i < size; ++i) {
     core::check(function, limit, celsius(i), policy);
     check_liquid(function, practical(i), celsius(i), policy);

@@ -31,18 +31,18 @@ inline constexpr citation teos10_evaporation{
 
 inline constexpr limits specific_heat_eos80_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 40.0}, "UNESCO 1983"};
-inline constexpr limits specific_heat_eos80_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 35.0), "UNESCO 1983"};
+inline constexpr limits specific_heat_eos80_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                               celsius_range(0.0, 35.0), "UNESCO 1983"};
 inline constexpr limits specific_heat_sharqawy_salinity_limits{
     "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 180.0}, "Sharqawy 2010"};
-inline constexpr limits specific_heat_sharqawy_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 180.0), "Sharqawy 2010"};
+inline constexpr limits specific_heat_sharqawy_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                                  celsius_range(0.0, 180.0), "Sharqawy 2010"};
 inline constexpr limits latent_heat_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 41.8}, "TEOS-10 toolbox"};
-inline constexpr limits latent_heat_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 40.0), "TEOS-10 toolbox"};
-inline constexpr limits latent_heat_of_water_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 200.0), "Sharqawy 2010"};
+inline constexpr limits latent_heat_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                       celsius_range(0.0, 40.0), "TEOS-10 toolbox"};
+inline constexpr limits latent_heat_of_water_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                                celsius_range(0.0, 200.0), "Sharqawy 2010"};
 
 namespace detail {
 
@@ -70,11 +70,11 @@ template <class T>
 /// temperature over 40 degC. Row i belongs to x^i.
 template <class T>
 [[nodiscard]] constexpr T latent_heat_teos10(T x, T y) noexcept {
-  constexpr T x0[] = {T(2.499065844825125e6L), T(-9.096800915831875e4L), T(1.894281502222415e1L),
-                      T(-1.207006482532330e3L), T(5.731307337366114e2L), T(-3.233571307223379e2L),
+  constexpr T x0[] = {T(2.499065844825125e6L),  T(-9.096800915831875e4L), T(1.894281502222415e1L),
+                      T(-1.207006482532330e3L), T(5.731307337366114e2L),  T(-3.233571307223379e2L),
                       T(1.021046205356775e2L)};
   constexpr T x1[] = {T(-1.544590633515099e-1L), T(4.589984751248335e1L), T(-1.104989199195898e2L),
-                      T(1.186568375570869e1L), T(8.460780175632090e1L), T(-2.389853928747630e1L)};
+                      T(1.186568375570869e1L),   T(8.460780175632090e1L), T(-2.389853928747630e1L)};
   constexpr T x2[] = {T(1.665513670736000e2L), T(-6.631757848479068e3L), T(2.519335841663499e3L),
                       T(-1.541083032068263e3L), T(1.797443329095446e2L)};
   constexpr T x3[] = {T(1.192559661490269e3L), T(7.437431482069087e2L), T(-6.399956483223386e2L),
@@ -124,8 +124,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::water::specific_heat_eos80";
   core::check(here, specific_heat_eos80_salinity_limits, s.value(), policy);
   core::check(here, specific_heat_eos80_temperature_limits, in_celsius(t), policy);
-  return specific_heat_capacity::from_value(
-      detail::specific_heat_eos80(s.value(), core::t68_from_t90(in_celsius(t))));
+  return specific_heat_capacity::from_value(detail::specific_heat_eos80(s.value(), core::t68_from_t90(in_celsius(t))));
 }
 
 /// Specific heat of seawater and brine, as desalination uses it (Sharqawy et al. 2010).
@@ -182,7 +181,7 @@ template <class T>
 [[nodiscard]] constexpr specific_energy latent_heat_of_water(temperature t,
                                                              range_policy policy = range_policy::published) {
   core::check("tankwright::water::latent_heat_of_water", latent_heat_of_water_temperature_limits, in_celsius(t),
-                policy);
+              policy);
   return specific_energy::from_value(kernel::latent_heat_of_water(in_celsius(t)));
 }
 

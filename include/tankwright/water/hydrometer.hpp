@@ -19,9 +19,9 @@ struct body_material {
   standing read_as;
 };
 
-inline constexpr body_material hydrometer_glass{
-    "glass", per_kelvin(25e-6), "ISO 1768:1975, clause 3: conventional value for glass hydrometers",
-    standing::secondary};
+inline constexpr body_material hydrometer_glass{"glass", per_kelvin(25e-6),
+                                                "ISO 1768:1975, clause 3: conventional value for glass hydrometers",
+                                                standing::secondary};
 inline constexpr body_material hydrometer_plastic{
     "plastic", per_kelvin(2e-4), "polycarbonate, three times its linear expansion", standing::from_memory};
 
@@ -134,9 +134,8 @@ template <class Q, class Of>
 [[nodiscard]] inline estimate<specific_gravity> specific_gravity_from_hydrometer(
     const hydrometer_observation& seen, range_policy policy = range_policy::published) {
   return detail::hydrometer_estimate<specific_gravity>(
-      "tankwright::water::specific_gravity_from_hydrometer", seen, policy, [&](practical_salinity s) {
-        return specific_gravity_from_salinity(s, seen.instrument.scale, extrapolate);
-      });
+      "tankwright::water::specific_gravity_from_hydrometer", seen, policy,
+      [&](practical_salinity s) { return specific_gravity_from_salinity(s, seen.instrument.scale, extrapolate); });
 }
 
 }  // namespace tankwright::water

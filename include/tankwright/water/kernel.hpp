@@ -32,8 +32,8 @@ template <class T>
 /// Latent heat [J/kg] of pure water at its saturation pressure, Sharqawy et al. 2010, eq. 55; t in degC.
 template <class T>
 [[nodiscard]] constexpr T latent_heat_of_water(T t) noexcept {
-  return T(2.5008991412e6L) + t * (T(-2.3691806479e3L) + t * (T(2.6776439436e-1L) + t * (T(-8.1027544602e-3L)
-      + t * T(-2.0799346624e-5L))));
+  return T(2.5008991412e6L) +
+         t * (T(-2.3691806479e3L) + t * (T(2.6776439436e-1L) + t * (T(-8.1027544602e-3L) + t * T(-2.0799346624e-5L))));
 }
 
 /// ln(p/Pa) and its first two derivatives [1/K, 1/K^2].

@@ -24,9 +24,9 @@ inline constexpr citation benson_krause_1984{
     "The concentration and isotopic fractionation of oxygen dissolved in freshwater and seawater in equilibrium with "
     "the atmosphere",
     "Limnol. Oceanogr. 29:620-632, eqs 24 and 32", standing::secondary};
-inline constexpr citation weiss_1970{
-    "Weiss R.F.", 1970, "The solubility of nitrogen, oxygen and argon in water and seawater",
-    "Deep-Sea Research 17:721-735, eq. 4", standing::secondary};
+inline constexpr citation weiss_1970{"Weiss R.F.", 1970,
+                                     "The solubility of nitrogen, oxygen and argon in water and seawater",
+                                     "Deep-Sea Research 17:721-735, eq. 4", standing::secondary};
 
 inline constexpr limits garcia_gordon_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 42.0}, "Garcia and Gordon 1992"};
@@ -35,13 +35,12 @@ inline constexpr limits garcia_gordon_temperature_limits{
     "temperature", "degC", {-273.15, 298.0, edge::open}, celsius_range(-2.0, 40.0), "Garcia and Gordon 1992"};
 inline constexpr limits benson_krause_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 40.0}, "Benson and Krause 1984"};
-inline constexpr limits benson_krause_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 40.0), "Benson and Krause 1984"};
-inline constexpr limits oxygen_pressure_limits{
-    "air pressure", "Pa", positive, {50e3, 115e3}, "Benson and Krause 1984"};
+inline constexpr limits benson_krause_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                         celsius_range(0.0, 40.0), "Benson and Krause 1984"};
+inline constexpr limits oxygen_pressure_limits{"air pressure", "Pa", positive, {50e3, 115e3}, "Benson and Krause 1984"};
 inline constexpr limits weiss_salinity_limits{"practical salinity", "", not_negative, {0.0, 40.0}, "Weiss 1970"};
-inline constexpr limits weiss_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(-2.0, 40.0), "Weiss 1970"};
+inline constexpr limits weiss_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                 celsius_range(-2.0, 40.0), "Weiss 1970"};
 
 /// Molar mass of O2 [kg/mol], and the volume of a mole of the real gas at 0 degC and 1 atm [m^3/mol].
 inline constexpr double oxygen_molar_mass = 31.9988e-3;
@@ -55,10 +54,10 @@ template <class T>
   using std::exp;
   using std::log;
   const T ts = log((T(298.15L) - t) / (T(273.15L) + t));
-  return exp(T(5.80871L) + ts * (T(3.20291L) + ts * (T(4.17887L) + ts * (T(5.10006L)
-      + ts * (T(-9.86643e-2L) + ts * T(3.80369L)))))
-      + s * (T(-7.01577e-3L) + ts * (T(-7.70028e-3L) + ts * (T(-1.13864e-2L) + ts * T(-9.51519e-3L)))
-      + s * T(-2.75915e-7L)));
+  return exp(T(5.80871L) +
+             ts * (T(3.20291L) + ts * (T(4.17887L) + ts * (T(5.10006L) + ts * (T(-9.86643e-2L) + ts * T(3.80369L))))) +
+             s * (T(-7.01577e-3L) + ts * (T(-7.70028e-3L) + ts * (T(-1.13864e-2L) + ts * T(-9.51519e-3L))) +
+                  s * T(-2.75915e-7L)));
 }
 
 /// Oxygen [mg/L] at saturation, Benson and Krause 1984, eq. 32; temperature in K (IPTS-68).
@@ -66,9 +65,9 @@ template <class T>
 [[nodiscard]] inline T oxygen_benson_krause(T s, T kelvin) noexcept {
   using std::exp;
   const T r = T(1) / kelvin;
-  return exp(T(-139.34411L) + r * (T(1.575701e5L) + r * (T(-6.642308e7L) + r * (T(1.243800e10L)
-      + r * T(-8.621949e11L))))
-      - s * (T(1.7674e-2L) + r * (T(-1.0754e1L) + r * T(2.1407e3L))));
+  return exp(T(-139.34411L) +
+             r * (T(1.575701e5L) + r * (T(-6.642308e7L) + r * (T(1.243800e10L) + r * T(-8.621949e11L)))) -
+             s * (T(1.7674e-2L) + r * (T(-1.0754e1L) + r * T(2.1407e3L))));
 }
 
 /// Oxygen [mL at 0 degC and 1 atm per litre] at saturation, Weiss 1970, eq. 4; temperature in K (IPTS-68).
@@ -77,8 +76,8 @@ template <class T>
   using std::exp;
   using std::log;
   const T h = kelvin / T(100);
-  return exp(T(-173.4292L) + T(249.6339L) / h + T(143.3483L) * log(h) + T(-21.8492L) * h
-      + s * (T(-0.033096L) + h * (T(0.014259L) + h * T(-0.0017000L))));
+  return exp(T(-173.4292L) + T(249.6339L) / h + T(143.3483L) * log(h) + T(-21.8492L) * h +
+             s * (T(-0.033096L) + h * (T(0.014259L) + h * T(-0.0017000L))));
 }
 
 /// What another air pressure makes of the saturation, Benson and Krause 1984, eq. 24; t in degC, pressures in atm.
@@ -95,9 +94,9 @@ template <class T>
   const double activity = water_activity_teos10(u_ps<double> * s.value(), t);
   const double vapour = activity * kernel::saturation_hyland_wexler(t + 273.15);
   if (!(air.value().value() > vapour)) {
-    core::fail<invalid_input>(function, oxygen_pressure_limits.argument, air.value().value(), "Pa",
-                              "is not above the vapour pressure of the water, " + core::number_text(vapour) +
-                                  " Pa: it would boil");
+    core::fail<invalid_input>(
+        function, oxygen_pressure_limits.argument, air.value().value(), "Pa",
+        "is not above the vapour pressure of the water, " + core::number_text(vapour) + " Pa: it would boil");
   }
   const double atm = standard_atmosphere.value().value();
   return oxygen_pressure_factor(air.value().value() / atm, vapour / atm, t);
@@ -121,8 +120,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::water::oxygen_saturation";
   core::check(here, garcia_gordon_salinity_limits, s.value(), policy);
   core::check(here, garcia_gordon_temperature_limits, in_celsius(t), policy);
-  return amount_content::from_value(1e-6 *
-                                    detail::oxygen_garcia_gordon(s.value(), core::t68_from_t90(in_celsius(t))));
+  return amount_content::from_value(1e-6 * detail::oxygen_garcia_gordon(s.value(), core::t68_from_t90(in_celsius(t))));
 }
 
 /// Oxygen in water in balance with moist air at the given pressure, as a meter shows it.
@@ -137,9 +135,9 @@ template <class T>
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     0.3 % (from memory); 0.003 mg/L against Benson and Krause
 /// @source       Garcia and Gordon 1992; Benson and Krause 1984, eq. 24; density and water activity by TEOS-10
-[[nodiscard]] inline mass_concentration oxygen_saturation_concentration(
-    practical_salinity s, temperature t, absolute_pressure p = standard_atmosphere,
-    range_policy policy = range_policy::published) {
+[[nodiscard]] inline mass_concentration oxygen_saturation_concentration(practical_salinity s, temperature t,
+                                                                        absolute_pressure p = standard_atmosphere,
+                                                                        range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::oxygen_saturation_concentration";
   core::check(here, garcia_gordon_salinity_limits, s.value(), policy);
   core::check(here, garcia_gordon_temperature_limits, in_celsius(t), policy);
@@ -161,9 +159,9 @@ template <class T>
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     0.3 % (from memory)
 /// @source       Benson and Krause 1984, eqs 24 and 32
-[[nodiscard]] inline mass_concentration oxygen_saturation_benson_krause(
-    practical_salinity s, temperature t, absolute_pressure p = standard_atmosphere,
-    range_policy policy = range_policy::published) {
+[[nodiscard]] inline mass_concentration oxygen_saturation_benson_krause(practical_salinity s, temperature t,
+                                                                        absolute_pressure p = standard_atmosphere,
+                                                                        range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::oxygen_saturation_benson_krause";
   core::check(here, benson_krause_salinity_limits, s.value(), policy);
   core::check(here, benson_krause_temperature_limits, in_celsius(t), policy);

@@ -9,8 +9,7 @@
 
 namespace tankwright::water {
 
-namespace detail {
-}
+namespace detail {}
 
 inline constexpr limits ph_limits{"pH", "", {0.0, 14.0}};
 

@@ -27,14 +27,14 @@ inline constexpr length sodium_d = nanometres(589.26);
 
 inline constexpr limits millard_seaver_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 43.0}, "Millard and Seaver 1990"};
-inline constexpr limits millard_seaver_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 30.0), "Millard and Seaver 1990"};
+inline constexpr limits millard_seaver_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                          celsius_range(0.0, 30.0), "Millard and Seaver 1990"};
 inline constexpr limits millard_seaver_wavelength_limits{
     "wavelength", "nm", positive, {500.0 - 1e-9, 700.0 + 1e-9}, "Millard and Seaver 1990"};
 inline constexpr limits quan_fry_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 35.0}, "Quan and Fry 1995"};
-inline constexpr limits quan_fry_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 30.0), "Quan and Fry 1995"};
+inline constexpr limits quan_fry_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                    celsius_range(0.0, 30.0), "Quan and Fry 1995"};
 inline constexpr limits quan_fry_wavelength_limits{
     "wavelength", "nm", positive, {400.0 - 1e-9, 700.0 + 1e-9}, "Quan and Fry 1995"};
 /// Indices that water can have in visible light; a salinity or a specific gravity is not one.
@@ -65,25 +65,24 @@ namespace detail {
 template <class T>
 [[nodiscard]] constexpr T millard_seaver_water(T t, T l) noexcept {
   const T l2 = l * l;
-  return T(1.3280657L) - T(4.5536802e-3L) * l2 + T(2.5471707e-3L) / l2 + T(7.501966e-6L) / (l2 * l2)
-      + T(2.802632e-6L) / (l2 * l2 * l2)
-      + t * (T(-5.2883907e-6L) + t * (T(-3.0738272e-6L) + t * (T(3.0124687e-8L) - T(2.0883178e-10L) * t)))
-      + l * t * (T(1.0508621e-5L) + t * (T(2.1282248e-7L) - T(1.705881e-9L) * t));
+  return T(1.3280657L) - T(4.5536802e-3L) * l2 + T(2.5471707e-3L) / l2 + T(7.501966e-6L) / (l2 * l2) +
+         T(2.802632e-6L) / (l2 * l2 * l2) +
+         t * (T(-5.2883907e-6L) + t * (T(-3.0738272e-6L) + t * (T(3.0124687e-8L) - T(2.0883178e-10L) * t))) +
+         l * t * (T(1.0508621e-5L) + t * (T(2.1282248e-7L) - T(1.705881e-9L) * t));
 }
 
 /// What each unit of salinity adds to it (N_II).
 template <class T>
 [[nodiscard]] constexpr T millard_seaver_per_salinity(T t, T l) noexcept {
-  return T(1.9029121e-4L) + T(2.4239607e-6L) / (l * l)
-      + t * (T(-7.3960297e-7L) + t * (T(8.9818478e-9L) + T(1.2078804e-10L) * t)) - T(3.589495e-7L) * t * l;
+  return T(1.9029121e-4L) + T(2.4239607e-6L) / (l * l) +
+         t * (T(-7.3960297e-7L) + t * (T(8.9818478e-9L) + T(1.2078804e-10L) * t)) - T(3.589495e-7L) * t * l;
 }
 
 /// Index of seawater by Quan and Fry; t in degC, nm in nanometres.
 template <class T>
 [[nodiscard]] constexpr T quan_fry(T s, T t, T nm) noexcept {
-  return T(1.31405L) + (T(1.779e-4L) - T(1.05e-6L) * t + T(1.6e-8L) * t * t) * s - T(2.02e-6L) * t * t
-      + (T(15.868L) + T(0.01155L) * s - T(0.00423L) * t) / nm - T(4382.0L) / (nm * nm)
-      + T(1.1455e6L) / (nm * nm * nm);
+  return T(1.31405L) + (T(1.779e-4L) - T(1.05e-6L) * t + T(1.6e-8L) * t * t) * s - T(2.02e-6L) * t * t +
+         (T(15.868L) + T(0.01155L) * s - T(0.00423L) * t) / nm - T(4382.0L) / (nm * nm) + T(1.1455e6L) / (nm * nm * nm);
 }
 
 }  // namespace detail
@@ -161,9 +160,9 @@ template <class T>
   // The index carries 2e-16, which is 1e-12 in salinity: digits that small are noise and would refuse pure water.
   const double s = std::round((n - water) / detail::millard_seaver_per_salinity(t, l) * 1e11) * 1e-11;
   if (s < 0.0) {
-    core::fail<out_of_range>(here, refractive_index_limits.argument, n, "",
-                               "is less than that of pure water at " + core::number_with_unit(t, "degC") + ", " +
-                                   core::number_text(water));
+    core::fail<out_of_range>(
+        here, refractive_index_limits.argument, n, "",
+        "is less than that of pure water at " + core::number_with_unit(t, "degC") + ", " + core::number_text(water));
   }
   core::check(here, millard_seaver_salinity_limits, s, policy);
   return practical_salinity{s};

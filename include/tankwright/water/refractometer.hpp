@@ -42,12 +42,11 @@ inline constexpr double sodium_chloride_uncertainty = 0.3;
 inline constexpr limits refractometer_reading_limits{"reading", "ppt", {0.0, 280.0}};
 inline constexpr limits refractometer_division_limits{"division", "ppt", {0.0, 20.0, edge::open}};
 /// Where automatic compensations are made to work.
-inline constexpr limits compensated_temperature_limits{
-    "temperature of the prism", "degC", above_absolute_zero_celsius, celsius_range(10.0, 30.0),
-    "automatic compensation, common practice"};
-inline constexpr limits prism_temperature_limits{
-    "temperature of the prism", "degC", above_absolute_zero_celsius, celsius_range(0.0, 30.0),
-    "Millard and Seaver 1990"};
+inline constexpr limits compensated_temperature_limits{"temperature of the prism", "degC", above_absolute_zero_celsius,
+                                                       celsius_range(10.0, 30.0),
+                                                       "automatic compensation, common practice"};
+inline constexpr limits prism_temperature_limits{"temperature of the prism", "degC", above_absolute_zero_celsius,
+                                                 celsius_range(0.0, 30.0), "Millard and Seaver 1990"};
 
 namespace detail {
 

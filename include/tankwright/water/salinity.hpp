@@ -58,7 +58,8 @@ inline constexpr T u_ps = T(35.16504L) / T(35.0L);
 /// Refuse a wanted salinity that is a specific gravity; whoever wants water that fresh says `extrapolate`.
 inline void refuse_gravity(std::string_view function, std::string_view argument, practical_salinity s,
                            range_policy policy) {
-  if (policy == range_policy::extrapolate || !looks_like_a_gravity(s)) [[likely]] return;
+  if (policy == range_policy::extrapolate || !looks_like_a_gravity(s)) [[likely]]
+    return;
   core::fail<invalid_input>(function, argument, s.value(), "",
                             "looks like a specific gravity; a practical salinity is about 35 in the sea. Make one of "
                             "it with salinity_from_hydrometer, or pass tankwright::extrapolate for water that fresh");

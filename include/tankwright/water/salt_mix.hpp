@@ -54,10 +54,10 @@ struct finished_water {
 
 /// What to weigh out, what to pour it into, and what comes of it.
 struct salt_batch {
-  mass mix;             ///< to weigh out
-  volume fresh_water;   ///< to pour it into
+  mass mix;            ///< to weigh out
+  volume fresh_water;  ///< to pour it into
   mass fresh_water_mass;
-  volume finished;      ///< what it makes
+  volume finished;  ///< what it makes
   mass finished_mass;
   mass anhydrous_salt;  ///< what the mix brings
   tankwright::caution caution = mixing_caution;
@@ -86,8 +86,9 @@ inline void check_mix(std::string_view function, volume v, practical_salinity ta
   core::check(function, mix_yield_limits, yield.value(), policy);
   if (!(yield.value() > u_ps<double> * target.value() * 1e-3)) {
     core::fail<invalid_input>(function, mix_yield_limits.argument, yield.value(), "",
-                        "is too low: even the undiluted mix would not reach practical salinity " +
-                            core::number_text(target.value()) + "; a yield is a part of one, 0.87 and not 0.0087");
+                              "is too low: even the undiluted mix would not reach practical salinity " +
+                                  core::number_text(target.value()) +
+                                  "; a yield is a part of one, 0.87 and not 0.0087");
   }
 }
 
@@ -104,8 +105,7 @@ inline void check_mix(std::string_view function, volume v, practical_salinity ta
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     the balance is exact; the yield decides: 1 % of yield is 1 % of mix
 /// @source       conservation of mass; density by TEOS-10
-[[nodiscard]] inline salt_batch salt_for_new_water(const new_water& in,
-                                                   range_policy policy = range_policy::published) {
+[[nodiscard]] inline salt_batch salt_for_new_water(const new_water& in, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::salt_for_new_water";
   detail::check_mix(here, in.volume, in.target, in.temperature, in.mix_yield, policy);
   const mass water = density(practical_salinity{0.0}, in.temperature, range_policy::extrapolate) * in.volume.get();
@@ -144,8 +144,8 @@ struct new_water_unmeasured {
 
 /// What to buy, and what to start with, where the yield is known only within a band.
 struct unmeasured_batch {
-  estimate<mass> mix;   ///< its low end needs the least: start with that, measure, and go on
-  volume fresh_water;   ///< to pour it into
+  estimate<mass> mix;  ///< its low end needs the least: start with that, measure, and go on
+  volume fresh_water;  ///< to pour it into
   mass fresh_water_mass;
   estimate<volume> finished;
   estimate<mass> finished_mass;
@@ -179,9 +179,9 @@ struct unmeasured_batch {
 
 /// A small batch, weighed and measured: what tells the yield of a mix.
 struct trial_batch {
-  required<mass> mix;                   ///< weighed in
-  required<mass> fresh_water;           ///< weighed in; a kilogram is a litre within half a percent
-  required<practical_salinity> reached; ///< measured when clear, with the instrument that will judge the tank
+  required<mass> mix;                     ///< weighed in
+  required<mass> fresh_water;             ///< weighed in; a kilogram is a litre within half a percent
+  required<practical_salinity> reached;   ///< measured when clear, with the instrument that will judge the tank
   practical_salinity reading_error{1.0};  ///< how far the reading may be off; 1.0 is a good hydrometer or refractometer
 };
 
@@ -208,9 +208,9 @@ struct trial_batch {
   const double yield = per_salinity * trial.reached->value();
   if (!(yield > 0.0 && yield <= 1.0 + 1e-9)) {  // a pure salt may round a little past one
     core::fail<invalid_input>(here, "salinity reached", trial.reached->value(), "",
-                                "would make the yield of the mix " + core::number_text(yield) +
-                                    "; a yield lies above 0 and at most at 1: check the scale, the reading and its "
-                                    "temperature, and that the water was fresh");
+                              "would make the yield of the mix " + core::number_text(yield) +
+                                  "; a yield lies above 0 and at most at 1: check the scale, the reading and its "
+                                  "temperature, and that the water was fresh");
   }
   const double band = per_salinity * trial.reading_error.value();
   return {fraction(std::max(yield - band, 0.0)), fraction(std::min(yield, 1.0)), fraction(std::min(yield + band, 1.0)),

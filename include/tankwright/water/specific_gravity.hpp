@@ -12,8 +12,8 @@
 #include <span>
 
 #include <tankwright/core/required.hpp>
-#include <tankwright/water/gravity_scale.hpp>
 #include <tankwright/water/density.hpp>
+#include <tankwright/water/gravity_scale.hpp>
 
 namespace tankwright::water {
 
@@ -31,10 +31,10 @@ class specific_gravity {
 
 /// Specific gravities that salt water can have; a density or a salinity is not one.
 inline constexpr limits specific_gravity_limits{"specific gravity", "", {0.5, 2.0}};
-inline constexpr limits sample_temperature_limits{
-    "sample temperature", "degC", above_absolute_zero_celsius, celsius_range(-6.0, 80.0), "Feistel 2008"};
-inline constexpr limits reference_temperature_limits{
-    "reference temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 80.0), "Feistel 2008"};
+inline constexpr limits sample_temperature_limits{"sample temperature", "degC", above_absolute_zero_celsius,
+                                                  celsius_range(-6.0, 80.0), "Feistel 2008"};
+inline constexpr limits reference_temperature_limits{"reference temperature", "degC", above_absolute_zero_celsius,
+                                                     celsius_range(0.0, 80.0), "Feistel 2008"};
 
 namespace detail {
 
@@ -89,7 +89,8 @@ inline void specific_gravity_from_salinity(std::span<const practical_salinity> s
   const double sample = in_celsius(scale.sample);
   core::check_same_size(here, size, result.size());
   const double reference_density = detail::checked_reference_density(here, scale, policy);
-  core::check_all(here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
+  core::check_all(
+      here, practical_salinity_limits, size, [&](std::size_t i) { return s[i].value(); }, policy);
   if (sample < 0.0) {
     for (std::size_t i = 0; i < size; ++i) detail::check_liquid(here, s[i].value(), sample, policy);
   }
@@ -117,8 +118,8 @@ inline void specific_gravity_from_salinity(std::span<const practical_salinity> s
 /// @throws       invalid_input, out_of_range (names the argument, its value and the limits)
 /// @accuracy     there and back to 4e-13; 0.0001 in specific gravity is 0.13 in salinity
 /// @source       the definition, with the densities of TEOS-10 (Feistel 2008)
-[[nodiscard]] inline practical_salinity salinity_from_specific_gravity(
-    const specific_gravity& sg, range_policy policy = range_policy::published) {
+[[nodiscard]] inline practical_salinity salinity_from_specific_gravity(const specific_gravity& sg,
+                                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::salinity_from_specific_gravity";
   core::check(here, specific_gravity_limits, sg.value(), policy);
   const double reference_density = detail::checked_reference_density(here, sg.scale(), policy);

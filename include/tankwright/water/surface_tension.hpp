@@ -11,13 +11,12 @@
 
 namespace tankwright::water {
 
-inline constexpr citation iapws_g14_19{
-    "International Association for the Properties of Water and Steam", 2019,
-    "Guideline on the Surface Tension of Seawater", "IAPWS G14-19, eq. 1 and table 2, after Nayar et al. 2014",
-    standing::secondary};
-inline constexpr citation iapws_r1_76{
-    "International Association for the Properties of Water and Steam", 2014,
-    "Revised Release on Surface Tension of Ordinary Water Substance", "IAPWS R1-76(2014), eq. 1", standing::secondary};
+inline constexpr citation iapws_g14_19{"International Association for the Properties of Water and Steam", 2019,
+                                       "Guideline on the Surface Tension of Seawater",
+                                       "IAPWS G14-19, eq. 1 and table 2, after Nayar et al. 2014", standing::secondary};
+inline constexpr citation iapws_r1_76{"International Association for the Properties of Water and Steam", 2014,
+                                      "Revised Release on Surface Tension of Ordinary Water Substance",
+                                      "IAPWS R1-76(2014), eq. 1", standing::secondary};
 
 inline constexpr limits surface_tension_salinity_limits{
     "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 131.0}, "IAPWS G14-19"};

@@ -13,9 +13,9 @@
 
 namespace tankwright::water {
 
-inline constexpr citation iapws_g10_15{
-    "International Association for the Properties of Water and Steam", 2015,
-    "Guideline on the Thermal Conductivity of Seawater", "IAPWS G10-15, eqs 1-5 and table 2", standing::secondary};
+inline constexpr citation iapws_g10_15{"International Association for the Properties of Water and Steam", 2015,
+                                       "Guideline on the Thermal Conductivity of Seawater",
+                                       "IAPWS G10-15, eqs 1-5 and table 2", standing::secondary};
 inline constexpr citation iapws_r15_11{
     "International Association for the Properties of Water and Steam", 2011,
     "Release on the IAPWS Formulation 2011 for the Thermal Conductivity of Ordinary Water Substance",
@@ -79,8 +79,8 @@ template <class T>
   using std::pow;
   const T sp = s / T(1.00472L);
   const T from_critical = T(1) - kelvin / (T(647.3L) + T(0.03L) * sp);
-  return T(1e-3L) * pow(T(10), log10(T(240) + T(0.0002L) * sp)
-      + T(0.434L) * (T(2.3L) - (T(343.5L) + T(0.037L) * sp) / kelvin) * cbrt(from_critical));
+  return T(1e-3L) * pow(T(10), log10(T(240) + T(0.0002L) * sp) +
+                                   T(0.434L) * (T(2.3L) - (T(343.5L) + T(0.037L) * sp) / kelvin) * cbrt(from_critical));
 }
 
 }  // namespace detail

@@ -18,9 +18,9 @@
 
 namespace tankwright::water {
 
-inline constexpr citation iapws_r7_97{
-    "International Association for the Properties of Water and Steam", 2012,
-    "Revised Release on the IAPWS Industrial Formulation 1997", "IAPWS R7-97(2012), eq. 30", standing::secondary};
+inline constexpr citation iapws_r7_97{"International Association for the Properties of Water and Steam", 2012,
+                                      "Revised Release on the IAPWS Industrial Formulation 1997",
+                                      "IAPWS R7-97(2012), eq. 30", standing::secondary};
 inline constexpr citation dickson_2007{
     "Dickson A.G., Sabine C.L., Christian J.R.", 2007, "Guide to Best Practices for Ocean CO2 Measurements",
     "PICES Special Publication 3, ch. 5, sec. 3; osmotic coefficient after Millero 1974", standing::from_memory};
@@ -28,9 +28,9 @@ inline constexpr citation witting_1908{
     "Witting R.", 1908, "Untersuchungen zur Kenntnis der Wasserbewegungen und der Wasserumsetzung in den Meeren",
     "Finnl. hydrogr.-biol. Untersuch. 2:173; as used by Green and Carritt 1967, J. Mar. Res. 25:140",
     standing::from_memory};
-inline constexpr citation weiss_price_1980{
-    "Weiss R.F., Price B.A.", 1980, "Nitrous oxide solubility in water and seawater",
-    "Marine Chemistry 8:347-359, eq. 10", standing::from_memory};
+inline constexpr citation weiss_price_1980{"Weiss R.F., Price B.A.", 1980,
+                                           "Nitrous oxide solubility in water and seawater",
+                                           "Marine Chemistry 8:347-359, eq. 10", standing::from_memory};
 inline constexpr citation nayar_2016{
     "Nayar K.G., Sharqawy M.H., Banchik L.D., Lienhard V J.H.", 2016,
     "Thermophysical properties of seawater: a review and new correlations that include pressure dependence",
@@ -40,24 +40,24 @@ inline constexpr citation sharqawy_2010_osmotic{
     "Thermophysical properties of seawater: a review of existing correlations and data",
     "Desalination and Water Treatment 16:354-380, eq. 49", standing::secondary};
 
-inline constexpr limits hyland_wexler_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 200.0), "Hyland and Wexler 1983"};
+inline constexpr limits hyland_wexler_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                         celsius_range(0.0, 200.0), "Hyland and Wexler 1983"};
 /// Above the critical point, 373.946 degC, there is no saturation.
 inline constexpr limits iapws_saturation_temperature_limits{
     "temperature", "degC", {-273.15, 373.946 + 1e-9, edge::open}, celsius_range(0.0, 373.946), "IAPWS R7-97"};
 inline constexpr limits witting_salinity_limits{"practical salinity", "", not_negative, {0.0, 40.0}, "Witting 1908"};
 inline constexpr limits weiss_price_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 40.0}, "Weiss and Price 1980"};
-inline constexpr limits weiss_price_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 40.0), "Weiss and Price 1980"};
+inline constexpr limits weiss_price_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                       celsius_range(0.0, 40.0), "Weiss and Price 1980"};
 inline constexpr limits nayar_salinity_limits{
     "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 160.0}, "Nayar et al. 2016"};
-inline constexpr limits nayar_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 180.0), "Nayar et al. 2016"};
+inline constexpr limits nayar_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                 celsius_range(0.0, 180.0), "Nayar et al. 2016"};
 inline constexpr limits osmotic_salinity_limits{
     "absolute salinity", "g/kg", absolute_salinity_limits.possible, {10.0, 120.0}, "Sharqawy 2010"};
-inline constexpr limits osmotic_temperature_limits{
-    "temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 200.0), "Sharqawy 2010"};
+inline constexpr limits osmotic_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
+                                                   celsius_range(0.0, 200.0), "Sharqawy 2010"};
 
 namespace detail {
 
@@ -102,8 +102,7 @@ template <class T>
   using std::exp;
   using std::log;
   const T hundreds = kelvin / T(100);
-  return T(101325) *
-         exp(T(24.4543L) - T(67.4509L) / hundreds - T(4.8489L) * log(hundreds) - T(0.000544L) * s);
+  return T(101325) * exp(T(24.4543L) - T(67.4509L) / hundreds - T(4.8489L) * log(hundreds) - T(0.000544L) * s);
 }
 
 /// What salt makes of the vapour pressure by Nayar et al. 2016, eq. 6; s in g/kg.
@@ -116,9 +115,9 @@ template <class T>
 /// Osmotic coefficient by Sharqawy et al. 2010, eq. 49; s in g/kg, t in degC.
 template <class T>
 [[nodiscard]] constexpr T osmotic_coefficient_sharqawy(T s, T t) noexcept {
-  return T(8.9453233003e-1L) + t * (T(4.1560737424e-4L) + t * (T(-4.6262121398e-6L) + t * t * T(2.2211195897e-11L)))
-      + s * (T(-1.1445456438e-4L) + t * (T(-1.4783462366e-6L) + t * t * T(-1.3526263499e-11L)))
-      + s * s * (T(7.0132355546e-6L) + t * (T(5.6960486681e-8L) + t * T(-2.8624032584e-10L)));
+  return T(8.9453233003e-1L) + t * (T(4.1560737424e-4L) + t * (T(-4.6262121398e-6L) + t * t * T(2.2211195897e-11L))) +
+         s * (T(-1.1445456438e-4L) + t * (T(-1.4783462366e-6L) + t * t * T(-1.3526263499e-11L))) +
+         s * s * (T(7.0132355546e-6L) + t * (T(5.6960486681e-8L) + t * T(-2.8624032584e-10L)));
 }
 
 }  // namespace detail

@@ -20,8 +20,7 @@ inline constexpr citation sharqawy_2010_viscosity{
     standing::secondary};
 inline constexpr citation millero_1974{
     "Millero F.J.", 1974, "Seawater as a multicomponent electrolyte solution",
-    "The Sea, vol. 5, ed. Goldberg E.D., Wiley, pp. 3-80; pure water after Korson et al. 1969",
-    standing::from_memory};
+    "The Sea, vol. 5, ed. Goldberg E.D., Wiley, pp. 3-80; pure water after Korson et al. 1969", standing::from_memory};
 
 /// Liquid water exists between its homogeneous nucleation and its critical point; the formula has a pole just below.
 inline constexpr limits viscosity_temperature_limits{

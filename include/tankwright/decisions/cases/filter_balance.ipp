@@ -46,10 +46,8 @@ class filter_scale {
     return life::capacity_for_meals(core::span_of(food.meals), level, q_->net).as_nitrogen();
   }
   [[nodiscard]] std::optional<water::total_ammonia> settles(const food_end& food, const film_end& by) const {
-    return life::highest_ammonia({.meals = core::span_of(food.meals),
-                                  .film = film(food, by),
-                                  .net = q_->net,
-                                  .temperature = q_->temperature});
+    return life::highest_ammonia(
+        {.meals = core::span_of(food.meals), .film = film(food, by), .net = q_->net, .temperature = q_->temperature});
   }
 
  private:
@@ -93,17 +91,17 @@ TANKWRIGHT_INLINE filter_balance balance_of(const plan::filter_inputs& filter, c
                         spare(good, 2, scale.high(), q.level.high)};
   const mass_flow central = spare(middle, 1, scale.central(), q.level.central);
 
-  filter_balance b{
-      .takes = {takes(poor, 0, scale.low()), takes(middle, 1, scale.central()), takes(good, 2, scale.high()),
-                film_and_food},
-      .by_rock = {food[0].rock * poor.alive, food[1].rock, food[2].rock, film_and_food},
-      .needed = {scale.needed(food[0], q.level.high), scale.needed(food[1], q.level.central),
-                 scale.needed(food[2], q.level.low), "digestion differs by about 25 %; of wet food all nitrogen is "
-                                                      "counted"},
-      // A sharp load and an equal film leave rounding between the three.
-      .spare = {std::min(*std::min_element(least.begin(), least.end()), central), central,
-                std::max(*std::max_element(most.begin(), most.end()), central), film_and_food},
-      .settles = {}};
+  filter_balance b{.takes = {takes(poor, 0, scale.low()), takes(middle, 1, scale.central()),
+                             takes(good, 2, scale.high()), film_and_food},
+                   .by_rock = {food[0].rock * poor.alive, food[1].rock, food[2].rock, film_and_food},
+                   .needed = {scale.needed(food[0], q.level.high), scale.needed(food[1], q.level.central),
+                              scale.needed(food[2], q.level.low),
+                              "digestion differs by about 25 %; of wet food all nitrogen is "
+                              "counted"},
+                   // A sharp load and an equal film leave rounding between the three.
+                   .spare = {std::min(*std::min_element(least.begin(), least.end()), central), central,
+                             std::max(*std::max_element(most.begin(), most.end()), central), film_and_food},
+                   .settles = {}};
 
   b.settles.central = scale.settles(food[1], middle);
   if (!b.settles.central) return b;

@@ -15,8 +15,8 @@ namespace tankwright::decisions {
 struct life_case {
   plan::life_inputs in;
   system_state state;
-  estimate<life::nitrogen_load> load;      ///< of the food, in the mean of the days
-  std::optional<estimate<volume>> net{};   ///< all the water
+  estimate<life::nitrogen_load> load;     ///< of the food, in the mean of the days
+  std::optional<estimate<volume>> net{};  ///< all the water
 
   /// Whether there is a filter to judge, or food to judge it by.
   [[nodiscard]] bool has_filter() const noexcept {

@@ -97,10 +97,9 @@ TANKWRIGHT_INLINE life_case case_of(const plan::life_section& s, const system_st
 
 TANKWRIGHT_INLINE filter_balance balance_of(const life_case& c, filter_at when) {
   const water::total_ammonia at = c.in.filter.stay_below;
-  return balance_of(c.in.filter, {.when = when,
-                                  .net = c.net->central,
-                                  .temperature = c.state.water.temperature,
-                                  .level = {at, at, at, {}}});
+  return balance_of(
+      c.in.filter,
+      {.when = when, .net = c.net->central, .temperature = c.state.water.temperature, .level = {at, at, at, {}}});
 }
 
 TANKWRIGHT_INLINE life::start_up start_up_of(const life_case& c, const forecast_case& as) {

@@ -13,31 +13,35 @@ namespace detail {
 
 [[nodiscard]] inline solved_season solve_season(const room_case& c, season when, const plan::season_inputs& given) {
   const bool machine_counts = room::dehumidifier_temperature_limits.published.contains(in_celsius(given.indoors));
-  room::tank_room planned{.room = {.volume = c.in.volume,
-                                   .air_changes = given.air_changes.value_or(c.in.air_changes),
-                                   .temperature = given.indoors,
-                                   .outdoor = {.temperature = given.outdoors,
-                                               .humidity = given.outdoor_humidity,
-                                               .pressure = c.air}},
-                          .water = c.water,
-                          .surfaces = c.surfaces,
-                          .sources = c.in.sources,
-                          .dehumidifier = machine_counts ? c.in.dehumidifier : std::nullopt};
+  room::tank_room planned{
+      .room = {.volume = c.in.volume,
+               .air_changes = given.air_changes.value_or(c.in.air_changes),
+               .temperature = given.indoors,
+               .outdoor = {.temperature = given.outdoors, .humidity = given.outdoor_humidity, .pressure = c.air}},
+      .water = c.water,
+      .surfaces = c.surfaces,
+      .sources = c.in.sources,
+      .dehumidifier = machine_counts ? c.in.dehumidifier : std::nullopt};
   room::tank_room open = planned;
   for (room::wet_surface& s : open.surfaces) s.covered = fraction(0.0);
   room::room_humidity settled = room::humidity_balance(planned);
   room::room_humidity settled_open = room::humidity_balance(open);
-  return {when, machine_counts, given, std::move(planned), std::move(open), std::move(settled),
-          std::move(settled_open)};
+  return {
+      when, machine_counts, given, std::move(planned), std::move(open), std::move(settled), std::move(settled_open)};
 }
 
 [[nodiscard]] inline room::volumetric_heat heat_of_wall(plan::wall_material m) noexcept {
   switch (m) {
-    case plan::wall_material::acrylic: return room::heat_of_acrylic;
-    case plan::wall_material::plywood: return room::heat_of_plywood;
-    case plan::wall_material::glass_fibre: return room::heat_of_glass_fibre;
-    case plan::wall_material::polystyrene: return room::heat_of_polystyrene;
-    case plan::wall_material::glass: break;
+    case plan::wall_material::acrylic:
+      return room::heat_of_acrylic;
+    case plan::wall_material::plywood:
+      return room::heat_of_plywood;
+    case plan::wall_material::glass_fibre:
+      return room::heat_of_glass_fibre;
+    case plan::wall_material::polystyrene:
+      return room::heat_of_polystyrene;
+    case plan::wall_material::glass:
+      break;
   }
   return room::heat_of_glass;
 }

@@ -19,7 +19,7 @@ struct vessel_case {
   std::optional<vessel::water_content> content{};  ///< none where it does not fit
   std::string why_no_content{};
 
-  [[nodiscard]] mass_density density() const;                 ///< throws what kept it from being worked out
+  [[nodiscard]] mass_density density() const;                   ///< throws what kept it from being worked out
   [[nodiscard]] const vessel::water_content& contents() const;  ///< throws what kept it from being worked out
 };
 

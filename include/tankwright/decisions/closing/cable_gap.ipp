@@ -11,8 +11,8 @@ namespace tankwright::decisions {
 namespace detail {
 
 /// Evaporation of as much open water as a gap, from half of it on where the gap is narrow.
-[[nodiscard]] inline estimate<mass_flow> through_gap(const room_case& c, const solved_season& s,
-                                                     room::wet_surface open, area gap) {
+[[nodiscard]] inline estimate<mass_flow> through_gap(const room_case& c, const solved_season& s, room::wet_surface open,
+                                                     area gap) {
   open.area = gap;
   open.covered = fraction(0.0);
   const room::air& air = s.humidity.central.air;

@@ -15,18 +15,16 @@ namespace detail {
 [[nodiscard]] inline vessel::beam_result bent_brace(const plan::brace_inputs& b, force pull) {
   const auto section = vessel::rectangular_section({.breadth = b.breadth, .depth = b.depth});
   const line_load own_weight = section.area.get() * b.material.density * standard_gravity;
-  return vessel::bend({.span = b.span,
-                       .section = section,
-                       .modulus = b.material.modulus,
-                       .supports = std::vector<vessel::beam_support>{{.at = length{}}, {.at = b.span}},
-                       .points = b.on_it,
-                       .spreads = {{.at_start = own_weight,
-                                    .at_end = own_weight,
-                                    .from = length{},
-                                    .to = b.span,
-                                    .label = "its own weight"}},
-                       .pull = pull,
-                       .label = b.label});
+  return vessel::bend(
+      {.span = b.span,
+       .section = section,
+       .modulus = b.material.modulus,
+       .supports = std::vector<vessel::beam_support>{{.at = length{}}, {.at = b.span}},
+       .points = b.on_it,
+       .spreads =
+           {{.at_start = own_weight, .at_end = own_weight, .from = length{}, .to = b.span, .label = "its own weight"}},
+       .pull = pull,
+       .label = b.label});
 }
 
 }  // namespace detail

@@ -74,8 +74,9 @@ TANKWRIGHT_INLINE void answer_heat_week(const situation& s, answers& out) {
   }
   f.detail("highest", "highest that the animals stand", *w.highest);
   f.margin("left", "at that temperature, with the best of them, left over", best, power{});
-  f.note += "The best: " + by + ". Fans dry a tank and wet a room: have the reservoir and the dehumidifier for it. A chiller "
-           "warms the room that it stands in. Warm water holds less oxygen: more air first of all.";
+  f.note += "The best: " + by +
+            ". Fans dry a tank and wet a room: have the reservoir and the dehumidifier for it. A chiller "
+            "warms the room that it stands in. Warm water holds less oxygen: more air first of all.";
   if (f.verdict == verdict::does_not_hold) {
     f.happens = "The water goes on warming past what the animals stand: " + said(s, -1.0 * best.central) +
                 " are to be taken out.";

@@ -37,9 +37,7 @@ TANKWRIGHT_INLINE void answer_heater_choice(const situation& s, answers& out) {
     f.limit("there", "heater in the plan", there);
     f.margin("left", "left over", spare, fit.suggested - std::max(needed.high, watts(0.0)));
     if (f.verdict == verdict::does_not_hold) {
-      f.happens = "In winter the heater falls short by " +
-                  said(s, -1.0 * spare.central) +
-                  ", and the water cools.";
+      f.happens = "In winter the heater falls short by " + said(s, -1.0 * spare.central) + ", and the water cools.";
     }
   }
   f.detail("evaporation", "  of it evaporation", parts.evaporation);

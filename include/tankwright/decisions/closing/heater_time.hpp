@@ -21,11 +21,11 @@ namespace tankwright::decisions {
 void answer_heater_time(const situation& s, answers& out);
 
 inline constexpr decision heater_time{.id = "room.heater_time",
-                                       .day = day::closing,
-                                       .question = "The heater sticks on: how long is there to act?",
-                                       .consequence = consequence::animals,
-                                       .caution = room::water_and_electricity_caution.text,
-                                       .answer = &answer_heater_time};
+                                      .day = day::closing,
+                                      .question = "The heater sticks on: how long is there to act?",
+                                      .consequence = consequence::animals,
+                                      .caution = room::water_and_electricity_caution.text,
+                                      .answer = &answer_heater_time};
 
 }  // namespace tankwright::decisions
 

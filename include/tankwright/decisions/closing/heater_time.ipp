@@ -32,21 +32,23 @@ TANKWRIGHT_INLINE void answer_heater_time(const situation& s, answers& out) {
   f.detail("highest", "highest that the animals stand", *h.highest);
   f.detail("heater", "heater", *h.heater);
   if (!reaches.soonest) {
-    f.answer("rise", "a heater stuck on warms the water, before it loses anything, by", *h.heater * days(1.0) / store.central);
+    f.answer("rise", "a heater stuck on warms the water, before it loses anything, by",
+             *h.heater * days(1.0) / store.central);
     f.margin("left", "time to act, more than from look to look, at least", days(7.0) - *h.looked_every, duration{});
     f.note = "Even so the water does not get that warm within a week: this heater cannot cook them.";
     return;
   }
   const duration soonest = *reaches.soonest;
   const duration expected = reaches.expected.value_or(days(7.0)), latest = reaches.latest.value_or(days(7.0));
-  const estimate<duration> after{soonest, expected, latest, "the band of the evaporation, and how well the volume is known"};
+  const estimate<duration> after{soonest, expected, latest,
+                                 "the band of the evaporation, and how well the volume is known"};
   f.answer("after", std::string{"too warm, in "} + words(when) + ", after", after);
   f.margin("left", "time to act, more than from look to look",
            map_rising(after, [&](duration t) { return t - *h.looked_every; }), duration{});
   f.note = "Two heaters of half the power double the time; an independent thermostat that cuts their supply ends it.";
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = "A heater that sticks on brings the water to its limit after " + said(s, expected) +
-                ", before anybody looks.";
+    f.happens =
+        "A heater that sticks on brings the water to its limit after " + said(s, expected) + ", before anybody looks.";
   }
   detail::add_heat_sources(f);
 }

@@ -36,9 +36,11 @@ TANKWRIGHT_INLINE void answer_lid_lift(const situation& s, answers& out) {
     f.limit("most", "should be lifted there at most", most, lid.label);
     f.margin("left", "less than that by", most - weighs, kilograms(0.5), lid.label);
   }
-  f.note = "One lid, between its supports: what lies on them comes on top. Cut in two it is lifted by one; a handle makes a "
-           "poor grip a good one.";
-  if (f.verdict == verdict::does_not_hold) f.happens = f.margin()->place + " is too heavy to lift there: cut it in parts.";
+  f.note =
+      "One lid, between its supports: what lies on them comes on top. Cut in two it is lifted by one; a handle makes a "
+      "poor grip a good one.";
+  if (f.verdict == verdict::does_not_hold)
+    f.happens = f.margin()->place + " is too heavy to lift there: cut it in parts.";
   f.source(vessel::niosh_94_110);
 }
 

@@ -51,8 +51,9 @@ TANKWRIGHT_INLINE void answer_light_heat(const situation& s, answers& out) {
            map_falling(swing, [](temperature_difference d) { return temperature_difference{detail::even_day - d}; }),
            temperature_difference{});
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = "By the evening the water is warmer than in the morning by more than is good: hang the lights higher, dim "
-                "them, or let air pass between.";
+    f.happens =
+        "By the evening the water is warmer than in the morning by more than is good: hang the lights higher, dim "
+        "them, or let air pass between.";
   }
 }
 

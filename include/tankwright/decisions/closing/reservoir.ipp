@@ -32,8 +32,7 @@ TANKWRIGHT_INLINE void answer_reservoir_time(const situation& s, answers& out) {
   f.note = "Plan on the low end: it belongs to the high evaporation.";
   detail::add_evaporation_sources(f);
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = "It runs dry after " + said(s, lasts.central) +
-                ", and the water gets saltier from then on.";
+    f.happens = "It runs dry after " + said(s, lasts.central) + ", and the water gets saltier from then on.";
   }
   if (f.verdict != verdict::holds) f.next("read the reservoir for a week: that narrows the band");
 }

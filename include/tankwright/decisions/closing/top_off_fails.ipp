@@ -61,10 +61,10 @@ inline void add_salinity_then(finding& f, const room_case& c, const estimate<flo
                         t.unattended, extrapolate)
         .salinity;
   };
-  f.detail("salinity", "practical salinity by then",
-           estimate<practical_salinity>{salinity(c.all_water->high, rate.low),
-                                        salinity(c.all_water->central, rate.central),
-                                        salinity(c.all_water->low, rate.high), rate.reason});
+  f.detail(
+      "salinity", "practical salinity by then",
+      estimate<practical_salinity>{salinity(c.all_water->high, rate.low), salinity(c.all_water->central, rate.central),
+                                   salinity(c.all_water->low, rate.high), rate.reason});
 }
 
 }  // namespace detail
@@ -96,8 +96,7 @@ TANKWRIGHT_INLINE void answer_top_off_fails(const situation& s, answers& out) {
     f.margin("air_left", "longer than nobody looks by", left(level.until_lowest), days(0.0), "pump");
     f.detail("fall", "return chamber falls by", level.fall);
     if (!(level.until_lowest.central > t.unattended)) {
-      air = "The return pump draws air after " +
-            said(s, level.until_lowest.central) + ".";
+      air = "The return pump draws air after " + said(s, level.until_lowest.central) + ".";
     }
   } else {
     f.next("give the return chamber, its running level and the lowest at which the pump draws no air");

@@ -30,11 +30,8 @@ TANKWRIGHT_INLINE void answer_top_off_sticks(const situation& s, answers& out) {
   const plan::top_off_inputs& t = *c.in.top_off;
   const volume reservoir = t.reservoir;
   const auto request = [&](volume v, volume free_volume) {
-    return room::reservoir_request{.water = c.water,
-                                   .volume = v,
-                                   .lowest = t.lowest,
-                                   .free_volume = free_volume,
-                                   .fresh_water = t.fresh_water};
+    return room::reservoir_request{
+        .water = c.water, .volume = v, .lowest = t.lowest, .free_volume = free_volume, .fresh_water = t.fresh_water};
   };
   const volume holds = t.free_volume.value_or(detail::no_rim);
   f.source(water::feistel_2008);
@@ -47,8 +44,8 @@ TANKWRIGHT_INLINE void answer_top_off_sticks(const situation& s, answers& out) {
     f.note = "The water is below that salinity already.";
     f.margin("salt_left", "left before it is too fresh", -1.0 * reservoir, detail::useful_room(reservoir), "salinity");
   } else {
-    const auto largest = map_rising(
-        *c.all_water, [&](volume v) { return room::largest_reservoir(request(v, detail::no_rim)).largest; });
+    const auto largest =
+        map_rising(*c.all_water, [&](volume v) { return room::largest_reservoir(request(v, detail::no_rim)).largest; });
     f.detail("largest_by_salt", "largest reservoir that leaves it salty enough", largest);
     f.margin("salt_left", "left before it is too fresh", map_rising(largest, [&](volume v) { return v - reservoir; }),
              detail::useful_room(reservoir), "salinity");

@@ -33,11 +33,8 @@ TANKWRIGHT_INLINE void answer_warm_up_time(const situation& s, answers& out) {
   const bool gets_there = spare.low > watts(0.0);
   if (gets_there) {
     tank.water.temperature = from;
-    const auto warm = room::warm_up({.tank = tank,
-                                     .heat_capacity = heat_store_of(c).central,
-                                     .target = to,
-                                     .heater = heater},
-                                    policy);
+    const auto warm = room::warm_up(
+        {.tank = tank, .heat_capacity = heat_store_of(c).central, .target = to, .heater = heater}, policy);
     f.answer("time", "warm-up", warm.time);
     f.detail("energy", "energy", warm.heater_energy);
     if (warm.stuck_on) f.detail("stuck_on", "stuck on, it would end at", *warm.stuck_on);

@@ -12,8 +12,9 @@ namespace tankwright::decisions {
 
 namespace detail {
 
-inline constexpr std::array<const char*, 12> months{"January", "February", "March",     "April",   "May",      "June",
-                                                    "July",    "August",   "September", "October", "November", "December"};
+inline constexpr std::array<const char*, 12> months{"January",   "February", "March",    "April",
+                                                    "May",       "June",     "July",     "August",
+                                                    "September", "October",  "November", "December"};
 inline constexpr duration month_length = days(365.25 / 12.0);
 
 /// The room in one month.
@@ -25,9 +26,8 @@ struct solved_month {
 
 [[nodiscard]] inline solved_month solve_month(const room_case& c, const plan::months_of_year& y, std::size_t i) {
   const temperature indoors = y.indoors.size() == 1 ? y.indoors[0] : y.indoors[i];
-  const solved_season month = season_of(
-      c, season::summer,
-      {.indoors = indoors, .outdoors = y.outdoors[i], .outdoor_humidity = y.humidity[i]});
+  const solved_season month =
+      season_of(c, season::summer, {.indoors = indoors, .outdoors = y.outdoors[i], .outdoor_humidity = y.humidity[i]});
   solved_month m{month.settles_at(), evaporation_of(month.humidity), power{}};
   if (!c.in.heating || c.in.heating->walls.empty()) return m;
   const room::tank_heat t = heat_of(c, month, powered::on_average);

@@ -14,8 +14,7 @@ namespace detail {
 
 [[nodiscard]] inline curve humidity_curve(const room::tank_room& setting, relative_humidity from, std::string label) {
   curve line{.label = std::move(label)};
-  for (const room::humidity_point& p :
-       room::humidity_course({.room = setting, .start = from, .time = hours(24.0)})) {
+  for (const room::humidity_point& p : room::humidity_course({.room = setting, .start = from, .time = hours(24.0)})) {
     line.x.push_back(p.time.value());
     line.y.push_back(p.air.humidity.get().fraction());
   }
@@ -32,8 +31,7 @@ namespace detail {
     try {
       const solved_season& s = c.solved(when);
       picture.curves.push_back(humidity_curve(s.as_planned, c.in.target, words(when)));
-      picture.curves.push_back(
-          humidity_curve(s.uncovered, c.in.target, std::string{words(when)} + ", covers off"));
+      picture.curves.push_back(humidity_curve(s.uncovered, c.in.target, std::string{words(when)} + ", covers off"));
     } catch (const error&) {
       continue;  // its finding says why
     }
@@ -67,10 +65,8 @@ namespace detail {
   const double limit = in_kelvins(cut.lowest);
   const double end = cut.lasts->value();
   picture.curves.push_back(std::move(line));
-  picture.curves.push_back({.label = "lowest that the animals stand",
-                            .x = {0.0, 2.0 * end},
-                            .y = {limit, limit},
-                            .as = stroke::dashed});
+  picture.curves.push_back(
+      {.label = "lowest that the animals stand", .x = {0.0, 2.0 * end}, .y = {limit, limit}, .as = stroke::dashed});
   picture.curves.push_back({.label = "end of the power cut",
                             .x = {end},
                             .y = {in_kelvins(course.points[steps].water.central)},

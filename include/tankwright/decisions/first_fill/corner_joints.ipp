@@ -19,13 +19,15 @@ TANKWRIGHT_INLINE void answer_corner_joints(const situation& s, answers& out) {
   for (std::size_t i = 0; i < all.size(); ++i) {
     const plan::corner_joint& one = all[i];
     const std::string name = detail::part_name(one.label, "corner", i, all.size());
-    const auto pull = vessel::pull_on_joint({.width = *one.wall_width, .depth = detail::under_the_rim(c, *one.lower_edge),
-                                             .water_density = c.density(), .label = name});
+    const auto pull = vessel::pull_on_joint({.width = *one.wall_width,
+                                             .depth = detail::under_the_rim(c, *one.lower_edge),
+                                             .water_density = c.density(),
+                                             .label = name});
     f.answer("pull", "pull on a metre of it at its lower end", pull, name);
     line_load holds{};
     if (one.screw_diameter) {
-      const force each = vessel::withdrawal_of({.gravity = *one.gravity, .diameter = *one.screw_diameter,
-                                                .penetration = *one.penetration, .label = name});
+      const force each = vessel::withdrawal_of(
+          {.gravity = *one.gravity, .diameter = *one.screw_diameter, .penetration = *one.penetration, .label = name});
       const line_load screws = each / *one.spacing;
       f.detail("screw", "one screw may carry for good", each, name);
       f.detail("screws", "the screws of a metre may carry for good", screws, name);
@@ -44,10 +46,12 @@ TANKWRIGHT_INLINE void answer_corner_joints(const situation& s, answers& out) {
     f.limit("holds", "the stronger of them may carry", holds, name);
     f.margin("left", "part of that left", fraction(1.0 - pull / holds), least_strength_left, name);
   }
-  f.note = "With water to the rim, and the whole wall hung on its corners. Glue takes the load first and screws only when "
-           "it has failed, so the two are not added. Wet wood holds a screw with 0.7 of this, end grain not at all.";
+  f.note =
+      "With water to the rim, and the whole wall hung on its corners. Glue takes the load first and screws only when "
+      "it has failed, so the two are not added. Wet wood holds a screw with 0.7 of this, end grain not at all.";
   if (f.verdict == verdict::does_not_hold && f.margin()) {
-    f.happens = f.margin()->place + " opens at its lower end: a bracket round the corner, more screws, a wider glue line.";
+    f.happens =
+        f.margin()->place + " opens at its lower end: a bracket round the corner, more screws, a wider glue line.";
   }
   if (screwed) f.source(vessel::nds_wood_screws);
 }

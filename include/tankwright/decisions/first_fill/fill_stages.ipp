@@ -21,8 +21,8 @@ TANKWRIGHT_INLINE void answer_fill_stages(const situation& s, answers& out) {
   for (const plan::wall_panel& wall : c.in.panels) {
     try {
       const length highest = water_behind(wall, *std::max_element(c.in.stages.begin(), c.in.stages.end()));
-      most_used = std::max(
-          most_used, vessel::water_on(wall.panel, {.level = highest, .water_density = density}).utilisation);
+      most_used =
+          std::max(most_used, vessel::water_on(wall.panel, {.level = highest, .water_density = density}).utilisation);
       within.push_back(&wall);
     } catch (const error&) {
       f.note += wall.panel.label + " is left out. ";

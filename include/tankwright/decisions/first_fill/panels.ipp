@@ -68,8 +68,8 @@ TANKWRIGHT_INLINE void answer_panels(const situation& s, answers& out) {
   for (const plan::wall_panel& wall : c.in.panels) {
     glass = glass || wall.panel.material->name == vessel::annealed_glass.name;
     try {
-      all.push_back({&wall.panel, vessel::water_on(wall.panel, {.level = water_behind(wall, rim),
-                                                                .water_density = density})});
+      all.push_back(
+          {&wall.panel, vessel::water_on(wall.panel, {.level = water_behind(wall, rim), .water_density = density})});
     } catch (const error& mistake) {  // what is said of one panel does not silence the others
       f.unknown("have an engineer look at " + wall.panel.label);
       f.note += answers::reason_of(mistake) + ". ";

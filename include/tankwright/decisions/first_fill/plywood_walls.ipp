@@ -20,8 +20,8 @@ TANKWRIGHT_INLINE void answer_plywood_walls(const situation& s, answers& out) {
     const std::string name = detail::part_name(one.label, "plywood", i, all.size());
     const double t = one.thickness.get().value();
     const auto load = vessel::hydrostatic_pressure(detail::under_the_rim(c, *one.lower_edge), c.density());
-    const auto spans = *one.spans == plan::sheet_spans::one ? vessel::strip_spans::one
-                                                            : vessel::strip_spans::three_or_more;
+    const auto spans =
+        *one.spans == plan::sheet_spans::one ? vessel::strip_spans::one : vessel::strip_spans::three_or_more;
     const auto r = vessel::strip_between_frames(
         {.spacing = *one.spacing,
          .load = load,
@@ -37,8 +37,9 @@ TANKWRIGHT_INLINE void answer_plywood_walls(const situation& s, answers& out) {
     f.limit("allowed", "may bulge by", allowed, name);
     f.margin("sag_left", "part of that left", fraction(1.0 - r.long_term_sag / allowed), fraction(0.0), name);
   }
-  f.note = "With water to the rim. Where the coating cracks the wood gets wet, and loses a third of its strength: watch "
-           "for a change of the bulge.";
+  f.note =
+      "With water to the rim. Where the coating cracks the wood gets wet, and loses a third of its strength: watch "
+      "for a change of the bulge.";
   if (f.verdict == verdict::does_not_hold) {
     const number& worst = *f.margin();
     f.happens = worst.id == "sag_left" ? worst.place + " bulges so far that coating and corners crack: more frames."

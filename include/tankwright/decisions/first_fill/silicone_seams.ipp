@@ -17,8 +17,10 @@ TANKWRIGHT_INLINE void answer_silicone_seams(const situation& s, answers& out) {
   for (std::size_t i = 0; i < all.size(); ++i) {
     const plan::silicone_seam& one = all[i];
     const std::string name = detail::part_name(one.label, "seam", i, all.size());
-    const auto pull = vessel::pull_on_joint({.width = *one.pane_width, .depth = detail::under_the_rim(c, *one.lower_edge),
-                                             .water_density = c.density(), .label = name});
+    const auto pull = vessel::pull_on_joint({.width = *one.pane_width,
+                                             .depth = detail::under_the_rim(c, *one.lower_edge),
+                                             .water_density = c.density(),
+                                             .label = name});
     const stress in_it = pull / *one.bite;
     f.answer("stress", "stress in it at its lower end", in_it, name);
     f.detail("pull", "pull on a metre of it", pull, name);
@@ -27,10 +29,12 @@ TANKWRIGHT_INLINE void answer_silicone_seams(const situation& s, answers& out) {
              map_rising(vessel::silicone_seam_tension, [&](stress may) { return fraction(1.0 - in_it / may); }),
              least_strength_left, name);
   }
-  f.note = "With water to the rim. Nobody agrees what a seam may carry for years; let panes bear on a frame from inside, "
-           "so that the water presses them on and the silicone only seals. Cut a strip of the same batch and pull it: it "
-           "should tear in itself, not off the glass.";
-  if (f.verdict == verdict::does_not_hold) f.happens = "The seam " + f.margin()->place + " creeps, and opens from below.";
+  f.note =
+      "With water to the rim. Nobody agrees what a seam may carry for years; let panes bear on a frame from inside, "
+      "so that the water presses them on and the silicone only seals. Cut a strip of the same batch and pull it: it "
+      "should tear in itself, not off the glass.";
+  if (f.verdict == verdict::does_not_hold)
+    f.happens = "The seam " + f.margin()->place + " creeps, and opens from below.";
 }
 
 }  // namespace tankwright::decisions

@@ -41,8 +41,10 @@ TANKWRIGHT_INLINE void answer_top_rails(const situation& s, answers& out) {
       f.unknown("give length and height of " + name + ", or the brace that has them");
       continue;
     }
-    const auto load = vessel::rails_of({.height = *rail.height, .level = c.in.display.height(),
-                                        .water_density = c.density(), .label = name}).top;
+    const auto load =
+        vessel::rails_of(
+            {.height = *rail.height, .level = c.in.display.height(), .water_density = c.density(), .label = name})
+            .top;
     const double parts = rail.braces + 1.0;
     std::vector<vessel::beam_support> supports;
     for (int k = 0; k <= rail.braces + 1; ++k) supports.push_back({.at = *rail.rail * (k / parts)});
@@ -57,18 +59,21 @@ TANKWRIGHT_INLINE void answer_top_rails(const situation& s, answers& out) {
     f.detail("load", "the wall leans on it with", load, name);
     f.answer("stress", "stress in it", bent.bending, name);
     f.limit("allowable", "may carry for good", *one.allowable, name);
-    f.margin("stress_left", "part of that left", fraction(1.0 - bent.bending / *one.allowable), least_strength_left, name);
+    f.margin("stress_left", "part of that left", fraction(1.0 - bent.bending / *one.allowable), least_strength_left,
+             name);
     f.answer("sag", "bends outwards by", bent.deflection, name);
     f.limit("allowed", "may bend by", allowed, name);
     f.margin("sag_left", "part of that left", fraction(1.0 - bent.deflection / allowed), fraction(0.0), name);
     f.detail("at_ends", "pull on the fixing of its end", bent.reactions.front().up, name);
   }
-  f.note = "With water to the rim. A pane reckoned as held at its top is as weak as one with a free top where the rail "
-           "gives way; wood gives way twice as far after years.";
+  f.note =
+      "With water to the rim. A pane reckoned as held at its top is as weak as one with a free top where the rail "
+      "gives way; wood gives way twice as far after years.";
   if (f.verdict == verdict::does_not_hold && f.margin()) {
     f.happens = f.margin()->id == "stress_left" ? f.margin()->place + " breaks, and the wall opens."
-                                                : f.margin()->place + " bends so far that what it holds counts as free: "
-                                                  "a deeper rail, or one brace more.";
+                                                : f.margin()->place +
+                                                      " bends so far that what it holds counts as free: "
+                                                      "a deeper rail, or one brace more.";
   }
 }
 

@@ -28,8 +28,9 @@ TANKWRIGHT_INLINE void answer_feed_today(const situation& s, answers& out) {
   for (const plan::meal& m : c.in.filter.food) {
     f.answer("food", "a day, to begin with", in_a_day(m.fed.food) * share.low.value(), m.label);
   }
-  f.note = "The amounts are those of the low end: begin with them, and go up only while ammonia and nitrite stay at zero. "
-           "Fasting for a day or two hurts few animals; small, lean and grazing ones cannot do it: ask about the species.";
+  f.note =
+      "The amounts are those of the low end: begin with them, and go up only while ammonia and nitrite stay at zero. "
+      "Fasting for a day or two hurts few animals; small, lean and grazing ones cannot do it: ask about the species.";
   f.sources = {life::nijhof_bovendeur_1990, life::timmons_ebeling_2007};
 }
 

@@ -35,8 +35,9 @@ inline void tell_levels(const situation& s, const life_case& c, const filter_bal
   const std::string words = fed_rarely(c) ? "total ammonia reaches" : "total ammonia settles at";
   const mass_flow short_by = -b.spare.central;
   if (at.low && at.central && at.high) {
-    f.detail("settles", words, estimate<mass_concentration>{at.low->as_nitrogen(), at.central->as_nitrogen(),
-                                                            at.high->as_nitrogen(), film_and_food});
+    f.detail("settles", words,
+             estimate<mass_concentration>{at.low->as_nitrogen(), at.central->as_nitrogen(), at.high->as_nitrogen(),
+                                          film_and_food});
   } else if (at.central) {
     f.detail("settles", words, at.central->as_nitrogen());
     f.note = "With the poorest films it does not settle but rises. ";

@@ -27,8 +27,7 @@ TANKWRIGHT_INLINE void answer_grown_up(const situation& s, answers& out) {
     const mass_flow then = life::oxygen_use(group, c.state.water.temperature).use;
     grown += then.value();
     if (given.adult_mass) {
-      f.detail("mass", "all of them grown", *given.adult_mass * *given.count,
-               c.in.animals[i].label);
+      f.detail("mass", "all of them grown", *given.adult_mass * *given.count, c.in.animals[i].label);
     }
   }
   if (!(now > 0.0)) {
@@ -43,11 +42,12 @@ TANKWRIGHT_INLINE void answer_grown_up(const situation& s, answers& out) {
   const auto needed = map_rising(b.needed, [&](mass_flow n) { return n * times; });
   f.limit("needed", "nitrogen made in a day by the food of the grown", map_rising(needed, in_a_day));
   f.answer("takes", "taken away in a day by the mature filter", map_rising(b.takes, in_a_day));
-  const estimate<mass_flow> spare{b.takes.low - needed.high, b.takes.central - needed.central, b.takes.high - needed.low,
-                                  film_and_food};
+  const estimate<mass_flow> spare{b.takes.low - needed.high, b.takes.central - needed.central,
+                                  b.takes.high - needed.low, film_and_food};
   f.margin("left", "left over; short where negative", map_rising(spare, in_a_day), mass{});
-  f.note = "Food is taken to grow as the use of oxygen does, with mass to the power 0.7 to 0.9. How fast they grow is not "
-           "asked: weigh or measure some of them each year.";
+  f.note =
+      "Food is taken to grow as the use of oxygen does, with mass to the power 0.7 to 0.9. How fast they grow is not "
+      "asked: weigh or measure some of them each year.";
   if (f.verdict == verdict::does_not_hold) {
     f.happens = "Grown, they are fed more than this filter can take away: fewer of them, or more surface.";
   }

@@ -35,8 +35,9 @@ TANKWRIGHT_INLINE void answer_hardness_unattended(const situation& s, answers& o
     f.detail("calcium_a_day", "calcium that goes with it in a day", milligrams_per_litre(each));
   }
   f.detail("unattended", "nobody doses for", *d.unattended);
-  f.note = "Nitrification takes alkalinity alone, growing skeletons take both. What grows takes more from month to month: "
-           "measure the fall anew before going away.";
+  f.note =
+      "Nitrification takes alkalinity alone, growing skeletons take both. What grows takes more from month to month: "
+      "measure the fall anew before going away.";
   if (f.verdict == verdict::does_not_hold) {
     f.happens = f.margin()->id == "calcium_left" ? "The calcium falls below what they need while nobody is there."
                                                  : "The alkalinity falls below what they need while nobody is there.";

@@ -36,8 +36,12 @@ inline constexpr breathing_case best_air{1.0 - oxygen_use_band, 1.0};
 class power_cut_air {
  public:
   power_cut_air(const life_case& c, mass_flow animals, mass_flow filter)
-      : in_{&c.in.power_cut}, net_{c.state.display_water->central}, temperature_{c.state.water.temperature},
-        surface_{c.state.display_surface.value_or(area{})}, animals_{animals}, filter_{filter},
+      : in_{&c.in.power_cut},
+        net_{c.state.display_water->central},
+        temperature_{c.state.water.temperature},
+        surface_{c.state.display_surface.value_or(area{})},
+        animals_{animals},
+        filter_{filter},
         saturation_{water::oxygen_saturation_concentration(c.state.water.salinity, c.state.water.temperature,
                                                            c.state.water.air)} {}
 
@@ -46,14 +50,12 @@ class power_cut_air {
 
   /// While the battery runs, or without it.
   [[nodiscard]] life::oxygen_course course(const breathing_case& as, bool battery) const {
-    std::vector<life::aeration> ways{{.label = "surface",
-                                      .surface = surface_ * as.surface,
-                                      .transfer = life::still_surface_transfer}};
+    std::vector<life::aeration> ways{
+        {.label = "surface", .surface = surface_ * as.surface, .transfer = life::still_surface_transfer}};
     if (battery) {
       ways.push_back({.label = "battery air", .bubbles = in_->battery->bubbles, .alpha = in_->battery->alpha});
     }
-    const rate aeration =
-        life::aeration_rate({.net = net_, .temperature = temperature_, .ways = core::span_of(ways)});
+    const rate aeration = life::aeration_rate({.net = net_, .temperature = temperature_, .ways = core::span_of(ways)});
     return {.tank = {.net = net_, .use = animals_ * as.use + filter_, .saturation = saturation_, .aeration = aeration},
             .start = start()};
   }
@@ -97,8 +99,8 @@ inline constexpr duration longest_without_power = days(7.0);
 [[nodiscard]] inline std::optional<estimate<duration>> band_of_times(const power_cut_air& air, bool battery) {
   const auto low = air.lasts(worst_air, battery);
   if (!low || *low >= longest_without_power) return std::nullopt;
-  const duration central = std::min(air.lasts(middle_air, battery).value_or(longest_without_power),
-                                    longest_without_power);
+  const duration central =
+      std::min(air.lasts(middle_air, battery).value_or(longest_without_power), longest_without_power);
   const duration high = std::min(air.lasts(best_air, battery).value_or(longest_without_power), longest_without_power);
   return estimate<duration>{*low, std::max(*low, central), std::max({*low, central, high}), air_reason};
 }
@@ -124,8 +126,7 @@ TANKWRIGHT_INLINE void answer_oxygen_in_power_cut(const situation& s, answers& o
   }
   // The filter works hardest on the day of a large meal.
   const food_end food = food_at(c.in.filter, &estimate<life::nitrogen_load>::central);
-  const auto oxidised =
-      life::capacity_for_meals(core::span_of(food.meals), c.in.filter.stay_below, c.net->central);
+  const auto oxidised = life::capacity_for_meals(core::span_of(food.meals), c.in.filter.stay_below, c.net->central);
   const mass_flow filter = life::needs_of_nitrification(oxidised).oxygen.central;
   const detail::power_cut_air air{c, animals, filter};
   const auto half = [](duration t) { return duration{t * 0.5}; };

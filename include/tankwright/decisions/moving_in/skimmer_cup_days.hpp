@@ -22,9 +22,10 @@ inline constexpr decision skimmer_cup_days{.id = "life.skimmer_cup",
                                            .day = day::moving_in,
                                            .question = "How many days does the skimmer run unattended?",
                                            .consequence = consequence::flood,
-                                           .caution = "A cup that runs over floods what it stands on: let it drain "
-                                                      "into the sump or a closed bucket, and have a float switch it "
-                                                      "off.",
+                                           .caution =
+                                               "A cup that runs over floods what it stands on: let it drain "
+                                               "into the sump or a closed bucket, and have a float switch it "
+                                               "off.",
                                            .answer = &answer_skimmer_cup_days};
 
 }  // namespace tankwright::decisions

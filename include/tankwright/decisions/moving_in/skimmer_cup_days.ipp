@@ -16,8 +16,9 @@ TANKWRIGHT_INLINE void answer_skimmer_cup_days(const situation& s, answers& out)
   f.answer("full", "it is full after", full);
   f.limit("unattended", "nobody empties it for", *cup.unattended);
   f.margin("left", "longer than that by", full - *cup.unattended, hours(12.0));
-  f.note = "A skimmer does not fill evenly: after a feast, a hand in the tank or new water it can fill its cup in an hour. "
-           "A bucket with a float that stops the pump ends the doubt.";
+  f.note =
+      "A skimmer does not fill evenly: after a feast, a hand in the tank or new water it can fill its cup in an hour. "
+      "A bucket with a float that stops the pump ends the doubt.";
   if (f.verdict == verdict::does_not_hold) {
     f.happens = "The cup is full after " + said(s, full) +
                 (cup.overflows_to_floor ? ", and what comes then runs onto the floor."

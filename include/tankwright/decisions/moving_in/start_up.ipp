@@ -6,7 +6,6 @@
 #include <tankwright/decisions/moving_in/start_up.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/life/levels.hpp>
-#include <tankwright/life/levels.hpp>
 
 namespace tankwright::decisions {
 
@@ -52,7 +51,8 @@ TANKWRIGHT_INLINE void answer_start_up(const situation& s, answers& out) {
            end([](const life::start_up_sample& r) { return r.ammonia.as_nitrogen(); }));
   f.detail("nitrate", "nitrate at the end, as nitrogen",
            end([](const life::start_up_sample& r) { return r.nitrate.as_nitrogen(); }));
-  f.limit("nitrate_limit", "sensitive animals should have less than", life::nitrate_limit_sensitive.level.as_nitrogen());
+  f.limit("nitrate_limit", "sensitive animals should have less than",
+          life::nitrate_limit_sensitive.level.as_nitrogen());
   f.detail("alkalinity", "alkalinity used until then, dKH",
            peak([](const summary& r) { return r.alkalinity_used.degrees_kh(); }));
   f.note =

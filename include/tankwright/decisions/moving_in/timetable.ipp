@@ -27,7 +27,8 @@ TANKWRIGHT_INLINE void answer_timetable(const situation& s, answers& out) {
   f.detail("today", "part of the food that today's filter takes", fraction(today));
   const double start = t.start ? t.start.get().value() : today;
   if (!(start > 0.0)) {
-    f.unknown("bring rock or media that work: from nothing no step can be dated, and the forecast of the start-up tells");
+    f.unknown(
+        "bring rock or media that work: from nothing no step can be dated, and the forecast of the start-up tells");
     return;
   }
   const auto dates = [&](rate growth) {
@@ -46,9 +47,8 @@ TANKWRIGHT_INLINE void answer_timetable(const situation& s, answers& out) {
   f.detail("steps", "dates on which some come", static_cast<double>(middle.size()));
   std::string words;
   for (std::size_t i = 0; i < middle.size() && i < 8; ++i) {
-    words += (i == 0 ? "Food and animals: " : ", ") +
-             text::of(100.0 * middle[i].share.value(), text::significant(2)) + " % from day " +
-             text::of(in_days(middle[i].on), text::significant(2));
+    words += (i == 0 ? "Food and animals: " : ", ") + text::of(100.0 * middle[i].share.value(), text::significant(2)) +
+             " % from day " + text::of(in_days(middle[i].on), text::significant(2));
   }
   f.note = words + (middle.size() > 8 ? ", and so on." : ".") +
            " Measure ammonia and nitrite each day after a step; the next waits until both were zero for three days.";
@@ -59,7 +59,8 @@ TANKWRIGHT_INLINE void answer_timetable(const situation& s, answers& out) {
   }
   if (t.ready_by) {
     f.limit("ready_by", "wanted by", *t.ready_by);
-    f.margin("left", "earlier than that by", map_falling(last, [&](duration d) { return *t.ready_by - d; }), duration{});
+    f.margin("left", "earlier than that by", map_falling(last, [&](duration d) { return *t.ready_by - d; }),
+             duration{});
     if (f.verdict == verdict::does_not_hold && f.happens.empty()) {
       f.happens = "The last of them can come after " + said(s, last.central) + ", later than is wanted.";
     }

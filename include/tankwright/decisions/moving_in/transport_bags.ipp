@@ -47,7 +47,8 @@ inline void show_bag(finding& f, const plan::transport_bag& b, const std::string
            map_rising(after.ammonia, [](water::total_ammonia t) { return t.as_nitrogen(); }), name);
   f.detail("free", "free ammonia while it is closed, as NH3", after.free_closed, name);
   f.answer("freed", "free ammonia once it is opened to air", after.free_opened, name);
-  if (after.free_opened.central > bag_free_ammonia) f.note = "Do not drip tank water into an opened bag: move them over. ";
+  if (after.free_opened.central > bag_free_ammonia)
+    f.note = "Do not drip tank water into an opened bag: move them over. ";
   const temperature end = bag_temperature(b, closed);
   f.detail("temperature", "its temperature then", end, name);
   // The extreme is reached at the end, for it drifts one way.
@@ -75,8 +76,9 @@ TANKWRIGHT_INLINE void answer_transport_bags(const situation& s, answers& out) {
                                                    : "bag";
     detail::show_bag(f, all[i], name);
   }
-  f.note += "Taken as stirred: a bag that lies still has least oxygen where they rest. Carbon dioxide stuns before oxygen "
-            "runs out; open it at once where they roll over.";
+  f.note +=
+      "Taken as stirred: a bag that lies still has least oxygen where they rest. Carbon dioxide stuns before oxygen "
+      "runs out; open it at once where they roll over.";
   if (f.verdict == verdict::does_not_hold) {
     const number& worst = *f.margin();
     f.happens = worst.id == "oxygen" ? "The oxygen of " + worst.place + " is gone before it is opened."

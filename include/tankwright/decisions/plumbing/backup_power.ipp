@@ -73,8 +73,9 @@ TANKWRIGHT_INLINE void answer_backup_power(const situation& s, answers& out) {
       f.note = "The generator does not carry all of it: leave the last one off. ";
     }
   }
-  f.note += "Air first: it costs least and keeps most alive. Then the return, last the heater. Try it once for real, and "
-            "write the date on the battery.";
+  f.note +=
+      "Air first: it costs least and keeps most alive. Then the return, last the heater. Try it once for real, and "
+      "write the date on the battery.";
   if (f.verdict == verdict::does_not_hold) {
     f.happens = "The battery is empty after " + said(s, first->central) + ", before help comes.";
   }

@@ -14,7 +14,8 @@ namespace detail {
   std::vector<room::plugged_in> all;
   for (const plan::appliance& a : r.appliance) {
     if (a.circuit != label) continue;
-    all.push_back({.label = a.label.empty() ? "appliance" : a.label, .draws = *a.power, .power_factor = *a.power_factor});
+    all.push_back(
+        {.label = a.label.empty() ? "appliance" : a.label, .draws = *a.power, .power_factor = *a.power_factor});
   }
   return all;
 }

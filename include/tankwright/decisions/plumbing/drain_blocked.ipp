@@ -20,8 +20,8 @@ TANKWRIGHT_INLINE void answer_drain_blocked(const situation& s, answers& out) {
     const std::string& label = c.in.drains[i].pipe.label;
     const auto others = detail::sum_of(each, [i](std::size_t j) { return j != i; });
     f.answer("carry", "the others carry", others, label);
-    f.margin("left", "they could take more",
-             map_rising(others, [&](flow_rate q) { return q - flow; }), flow_rate{}, label);
+    f.margin("left", "they could take more", map_rising(others, [&](flow_rate q) { return q - flow; }), flow_rate{},
+             label);
   }
   if (each.size() == 1) f.note = "There is no second drain.";
   if (f.verdict == verdict::does_not_hold) {

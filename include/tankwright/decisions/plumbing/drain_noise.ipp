@@ -13,7 +13,8 @@ namespace detail {
 /// What is left of a flow for each drain that vents, once the siphons have taken theirs.
 [[nodiscard]] inline flow_rate flow_for_vented(const plumbing_case& c, flow_rate flow, std::size_t vented) {
   for (std::size_t i = 0; i < c.in.drains.size(); ++i) {
-    if (c.in.drains[i].runs_full) flow -= plumbing::siphon_flow(c.in.drains[i].pipe, c.in.drains[i].drop, c.liquid).central;
+    if (c.in.drains[i].runs_full)
+      flow -= plumbing::siphon_flow(c.in.drains[i].pipe, c.in.drains[i].drop, c.liquid).central;
   }
   return flow_rate::from_value(std::max(0.0, flow.value()) / static_cast<double>(vented));
 }
@@ -43,18 +44,21 @@ TANKWRIGHT_INLINE void answer_drain_noise(const situation& s, answers& out) {
   }
   f.source(plumbing::hills_1983);
   if (vented == 0) {
-    f.note = "All of them are set up as siphons: silent while they are full, loud each time they start and break. One "
-             "that carries a trickle with air beside them would tell of trouble.";
+    f.note =
+        "All of them are set up as siphons: silent while they are full, loud each time they start and break. One "
+        "that carries a trickle with air beside them would tell of trouble.";
     return;
   }
   f.limit("limit", "drain number at which it begins to gulp", limit);
   if (siphon) {
-    f.note = "A siphon is silent once its valve lets a little less through than the pump brings; the others take the "
-             "rest.";
+    f.note =
+        "A siphon is silent once its valve lets a little less through than the pump brings; the others take the "
+        "rest.";
   }
   if (f.verdict == verdict::does_not_hold) {
-    f.happens = "It gulps air and roars, and the level in the box swings: take a wider pipe, or run one of two as a "
-                "siphon with a valve.";
+    f.happens =
+        "It gulps air and roars, and the level in the box swings: take a wider pipe, or run one of two as a "
+        "siphon with a valve.";
   }
 }
 

@@ -13,10 +13,14 @@ namespace detail {
 
 [[nodiscard]] inline std::string_view words_of(plumbing::drain_mode mode) noexcept {
   switch (mode) {
-    case plumbing::drain_mode::self_venting: return "quiet, with air in the middle";
-    case plumbing::drain_mode::surging: return "surging: gulps air, noisy, with a swinging level";
-    case plumbing::drain_mode::full: return "full of water, as a siphon";
-    case plumbing::drain_mode::overloaded: break;
+    case plumbing::drain_mode::self_venting:
+      return "quiet, with air in the middle";
+    case plumbing::drain_mode::surging:
+      return "surging: gulps air, noisy, with a swinging level";
+    case plumbing::drain_mode::full:
+      return "full of water, as a siphon";
+    case plumbing::drain_mode::overloaded:
+      break;
   }
   return "overloaded: the box runs over";
 }

@@ -47,12 +47,12 @@ TANKWRIGHT_INLINE void answer_jet_reach(const situation& s, answers& out) {
                                 plumbing::jet_speed_at(jet(flow.central), x).central,
                                 plumbing::jet_speed_at(jet(flow.high), x).high, plumbing::jet_decay.reason};
     };
-    f.answer("reach", "reaches with 0.1 m/s",
-             estimate<length>{plumbing::jet_reaches(jet(flow.low), detail::felt_current).low,
-                              plumbing::jet_reaches(jet(flow.central), detail::felt_current).central,
-                              plumbing::jet_reaches(jet(flow.high), detail::felt_current).high,
-                              plumbing::jet_decay.reason},
-             one.label);
+    f.answer(
+        "reach", "reaches with 0.1 m/s",
+        estimate<length>{plumbing::jet_reaches(jet(flow.low), detail::felt_current).low,
+                         plumbing::jet_reaches(jet(flow.central), detail::felt_current).central,
+                         plumbing::jet_reaches(jet(flow.high), detail::felt_current).high, plumbing::jet_decay.reason},
+        one.label);
     if (one.to_wall) f.detail("at_wall", "speed at the opposite wall", speed_at(*one.to_wall), one.label);
     if (!one.to_sand) continue;
     sand = true;

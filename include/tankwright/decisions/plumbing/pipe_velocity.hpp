@@ -22,7 +22,7 @@ inline constexpr decision pipe_velocity{.id = "plumbing.velocity",
                                         .day = day::plumbing,
                                         .question = "Is the water too fast in any pipe?",
                                         .consequence = consequence::comfort,
-                                       .recommendation = true,
+                                        .recommendation = true,
                                         .answer = &answer_pipe_velocity};
 
 }  // namespace tankwright::decisions

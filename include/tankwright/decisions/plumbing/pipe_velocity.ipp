@@ -22,8 +22,8 @@ TANKWRIGHT_INLINE void answer_pipe_velocity(const situation& s, answers& out) {
   const auto fast = solved.band([&](const auto& at) { return velocity::from_value(speed(at.runs[place])); });
   f.answer("fastest", "fastest, in " + fastest->label, fast, fastest->label);
   f.limit("recommended", "recommended at most", plumbing::recommended_velocity);
-  f.margin("left", "slower than that by", map_falling(fast, [](velocity v) { return plumbing::recommended_velocity - v; }),
-           velocity{});
+  f.margin("left", "slower than that by",
+           map_falling(fast, [](velocity v) { return plumbing::recommended_velocity - v; }), velocity{});
   if (f.verdict == verdict::does_not_hold) {
     f.happens = "In the " + fastest->label + " the water runs at " + said(s, fast.central) +
                 ", where it gets loud and hard on the pipe";

@@ -50,8 +50,9 @@ TANKWRIGHT_INLINE void answer_pump_suction(const situation& s, answers& out) {
     f.margin("suction", "more suction head than that by", has - *c.in.npsh_required, detail::suction_reserve);
     f.source(plumbing::crane_tp410);
   } else {
-    f.note = "Under water a pump seldom lacks suction head; one that stands dry beside the sump may: give its "
-             "npsh_required.";
+    f.note =
+        "Under water a pump seldom lacks suction head; one that stands dry beside the sump may: give its "
+        "npsh_required.";
   }
   if (f.verdict == verdict::does_not_hold) {
     f.happens = f.margin()->id == "suction" ? "The water boils in the pump: it rattles and is eaten away."

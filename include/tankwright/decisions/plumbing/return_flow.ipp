@@ -20,7 +20,8 @@ TANKWRIGHT_INLINE void answer_return_flow(const situation& s, answers& out) {
   for (std::size_t i = 0; i < solved.central.outlets.size(); ++i) {
     const auto& outlet = solved.central.outlets[i];
     f.detail("flow", "gives", solved.band([i](const auto& at) { return at.outlets[i].flow; }), outlet.label);
-    const bool flows = outlet.state != plumbing::outlet_state::still && outlet.state != plumbing::outlet_state::reversed;
+    const bool flows =
+        outlet.state != plumbing::outlet_state::still && outlet.state != plumbing::outlet_state::reversed;
     if (!flows) {
       f.margin("least", "comes out of it", solved.band([i](const auto& at) { return at.outlets[i].flow; }), flow_rate{},
                outlet.label);

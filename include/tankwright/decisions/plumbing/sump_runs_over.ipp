@@ -16,8 +16,8 @@ TANKWRIGHT_INLINE void answer_sump_runs_over(const situation& s, answers& out) {
   f.limit("rim", "rim of the sump", rim);
   for (const auto& chamber : c.cut->running) {
     f.answer("level", "stands at", chamber.level, chamber.label);
-    f.margin("left", "left below the rim",
-             map_falling(chamber.level, [&](length z) { return rim - z; }), useful_level, chamber.label);
+    f.margin("left", "left below the rim", map_falling(chamber.level, [&](length z) { return rim - z; }), useful_level,
+             chamber.label);
   }
   if (f.verdict == verdict::does_not_hold)
     f.happens = "The sump runs over at its " + f.margin()->place + " while the pump runs";

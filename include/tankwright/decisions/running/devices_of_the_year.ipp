@@ -17,9 +17,9 @@ namespace detail {
   std::vector<room::running_device> all = devices_of(c, s);
   if (c.in.heating && !c.in.heating->walls.empty()) {
     const room::tank_heat t = heat_of(c, s, powered::on_average);
-    all.push_back({.label = "heating",
-                   .draws = map_rising(room::heat_balance(t, policy_for(t.air)).net,
-                                       [&](power p) { return p / c.in.heating_performance; })});
+    all.push_back({.label = "heating", .draws = map_rising(room::heat_balance(t, policy_for(t.air)).net, [&](power p) {
+                                         return p / c.in.heating_performance;
+                                       })});
   }
   return all;
 }

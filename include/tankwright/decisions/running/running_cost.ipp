@@ -50,8 +50,7 @@ struct pump_of_the_plan {
   const plan::pump& pump = *s.plan().plumbing->pump;
   const std::string named = pump.label.empty() ? "pump" : pump.label;
   const auto& all = s.plan().room->appliance;
-  const bool counted =
-      std::any_of(all.begin(), all.end(), [&](const plan::appliance& a) { return a.label == named; });
+  const bool counted = std::any_of(all.begin(), all.end(), [&](const plan::appliance& a) { return a.label == named; });
   if (counted) return std::nullopt;
   return pump_of_the_plan{named, pump.power.maybe()};
 }
@@ -66,8 +65,8 @@ struct pump_of_the_plan {
   }
   if (c.in.heating) {
     const room::tank_heat t = heat_of(c, s, powered::on_average);
-    const auto electricity = map_rising(room::heat_balance(t, policy_for(t.air)).net,
-                                        [&](power p) { return p / c.in.heating_performance; });
+    const auto electricity =
+        map_rising(room::heat_balance(t, policy_for(t.air)).net, [&](power p) { return p / c.in.heating_performance; });
     devices.push_back({.label = "heating", .draws = electricity});
   }
   const auto costs = room::running_costs(devices, price);

@@ -43,7 +43,9 @@ TANKWRIGHT_INLINE void answer_water_of_the_year(const situation& s, answers& out
     const double times = days(365.25) / *r.every * r.water_change.get().value();
     const auto changed = map_rising(*c.all_water, [&](volume v) { return v * times; });
     const auto per_litre = water::salt_for_finished_volume(
-        {.volume = litres(1.0), .target = c.water.salinity, .temperature = c.water.temperature,
+        {.volume = litres(1.0),
+         .target = c.water.salinity,
+         .temperature = c.water.temperature,
          .mix_yield = s.plan().water ? s.water().mix_yield().central : water::typical_mix_yield.central});
     const auto mix = map_rising(changed, [&](volume v) { return per_litre.mix * in_litres(v); });
     f.answer("changed", "water changed in a year", changed);

@@ -15,10 +15,8 @@ TANKWRIGHT_INLINE void answer_ammonia_free_part(const situation& s, answers& out
     f.unknown("give the ph and its scale");
     return;
   }
-  const auto free = water::free_ammonia_in({.total = *c.in.ammonia,
-                                            .ph = *c.in.ph,
-                                            .salinity = c.target().central,
-                                            .temperature = c.in.temperature});
+  const auto free = water::free_ammonia_in(
+      {.total = *c.in.ammonia, .ph = *c.in.ph, .salinity = c.target().central, .temperature = c.in.temperature});
   f.answer("part", "free part of the total", free.fraction);
   f.answer("free", "free ammonia, as NH3",
            map_rising(free.concentration, [](water::free_ammonia a) { return a.as_ammonia(); }));

@@ -27,8 +27,9 @@ TANKWRIGHT_INLINE void answer_instrument_check(const situation& s, answers& out)
   const double slope = water::hydrometer_reading(practical_salinity{target.value() + 0.5}, t, own) -
                        water::hydrometer_reading(practical_salinity{target.value() - 0.5}, t, own);
   f.detail("division", "salinity of one division", own.division / slope);
-  f.note = "Dry the salt for an hour at 150 °C; salt with iodide or anti-caking is about a hundredth weaker. The standard "
-           "is for hydrometers: a refractometer or a probe sees another salt and reads wrong in it.";
+  f.note =
+      "Dry the salt for an hour at 150 °C; salt with iodide or anti-caking is about a hundredth weaker. The standard "
+      "is for hydrometers: a refractometer or a probe sees another salt and reads wrong in it.";
   f.source(water::feistel_2008).source(water::brine_table_1974);
 }
 

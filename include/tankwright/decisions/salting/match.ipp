@@ -71,10 +71,11 @@ TANKWRIGHT_INLINE void answer_salinity_match(const situation& s, answers& out) {
   constexpr std::string_view why = "the bands of both readings";
   f.answer("apart", "new water minus older tank", amount{"practical_salinity", low, apart, high, why});
   f.limit("near_enough", "may differ by", c.in.match_within);
-  f.margin("left", "nearer than that by",
-           estimate<practical_salinity>{practical_salinity{wanted - most}, practical_salinity{wanted - std::fabs(apart)},
-                                        practical_salinity{wanted - least}, why},
-           practical_salinity{0.0});
+  f.margin(
+      "left", "nearer than that by",
+      estimate<practical_salinity>{practical_salinity{wanted - most}, practical_salinity{wanted - std::fabs(apart)},
+                                   practical_salinity{wanted - least}, why},
+      practical_salinity{0.0});
   f.detail("now", "new water now", now);
   f.source(water::feistel_2008).source(water::millero_2008);
   if (f.verdict == verdict::does_not_hold) {

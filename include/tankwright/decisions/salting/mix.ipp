@@ -31,8 +31,9 @@ TANKWRIGHT_INLINE void answer_salt_mix(const situation& s, answers& out) {
   f.detail("fresh_water", "fresh water to pour it into", middle.fresh_water);
   f.detail("makes", "seawater it makes", *make);
   f.detail("yield", "salt in the mix (its yield)", yield);
-  f.note = "Weigh out the low figure first, let it clear, measure, and add the rest in steps: it is enough when the "
-           "instruments read what stands below.";
+  f.note =
+      "Weigh out the low figure first, let it clear, measure, and add the rest in steps: it is enough when the "
+      "instruments read what stands below.";
   f.source(water::feistel_2008).source(water::millero_2008);
   if (!c.knows_yield()) f.next("measure the yield of the mix with a trial batch of a few litres");
 }

@@ -50,7 +50,8 @@ TANKWRIGHT_INLINE void answer_mixing_schedule(const situation& s, answers& out) 
   // Where purified water can be stored while a batch dissolves, only the slower of the two counts, and the other once.
   const duration apart = purify + dissolve;
   const duration together = std::max(purify + *plan.dissolve, purify / batches + dissolve);
-  const estimate<duration> ready{together, apart, apart, "whether purified water can be stored while a batch dissolves"};
+  const estimate<duration> ready{together, apart, apart,
+                                 "whether purified water can be stored while a batch dissolves"};
   f.answer("ready", "until all of it is ready", ready);
   f.answer("batches", "batches", batches);
   f.detail("makes", "each makes", *make / batches);
@@ -71,11 +72,13 @@ TANKWRIGHT_INLINE void answer_mixing_schedule(const situation& s, answers& out) 
     f.margin("left", "earlier than that by", map_falling(ready, [&](duration t) { return *plan.ready_in - t; }),
              duration{});
     if (f.verdict == verdict::does_not_hold) {
-      f.happens = "It takes " + said(s, apart) + ", longer than there is: a larger vat, a faster unit, or stored water.";
+      f.happens =
+          "It takes " + said(s, apart) + ", longer than there is: a larger vat, a faster unit, or stored water.";
     }
   }
-  f.note = "Pour salt into water, never water onto salt; measure each batch when it is clear and at temperature, and "
-           "put the next one right by what the last one read.";
+  f.note =
+      "Pour salt into water, never water onto salt; measure each batch when it is clear and at temperature, and "
+      "put the next one right by what the last one read.";
   f.source(water::feistel_2008);
   f.next("time the unit with a bucket at the temperature of its supply: cold water halves it");
 }

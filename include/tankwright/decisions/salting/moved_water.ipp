@@ -35,17 +35,15 @@ TANKWRIGHT_INLINE void answer_moved_water(const situation& s, answers& out) {
       c.in.now ? c.now() : estimate<practical_salinity>{target, target, target, "as it is to be made"};
   const auto together = [&](practical_salinity made, volume in_all) {
     const volume new_water = volume::from_value(std::max(0.0, (in_all - comes).value()));
-    const water::portion both[] = {{.label = "new water", .volume = new_water, .salinity = made,
-                                    .temperature = c.in.temperature},
-                                   {.label = "old water", .volume = comes, .salinity = old,
-                                    .temperature = c.in.temperature}};
+    const water::portion both[] = {
+        {.label = "new water", .volume = new_water, .salinity = made, .temperature = c.in.temperature},
+        {.label = "old water", .volume = comes, .salinity = old, .temperature = c.in.temperature}};
     return water::blend(both).salinity;
   };
   const estimate<practical_salinity> blend{together(fresh.low, all->high), together(fresh.central, all->central),
                                            together(fresh.high, all->high), "the band of the reading"};
-  const auto saved = water::salt_for_finished_volume({.volume = comes, .target = target,
-                                                      .temperature = c.in.temperature,
-                                                      .mix_yield = c.mix_yield().central});
+  const auto saved = water::salt_for_finished_volume(
+      {.volume = comes, .target = target, .temperature = c.in.temperature, .mix_yield = c.mix_yield().central});
   f.detail("saved", "mix that it saves", saved.mix);
   f.answer("blend", "salinity of both together", blend);
   f.detail("old", "salinity of the old water", old);
@@ -53,12 +51,14 @@ TANKWRIGHT_INLINE void answer_moved_water(const situation& s, answers& out) {
   const auto apart = [&](practical_salinity at) { return std::fabs(at.value() - target.value()); };
   const double most = std::max(apart(blend.low), apart(blend.high));
   f.limit("near_enough", "may differ by", c.in.match_within);
-  f.margin("left", "nearer to what is wanted than that by",
-           estimate<practical_salinity>{practical_salinity{near - most}, practical_salinity{near - apart(blend.central)},
-                                        practical_salinity{near}, blend.reason},
-           practical_salinity{0.0});
-  f.note = "Old water carries little of the filter, which sits on rock and sand; it carries nitrate, phosphate and "
-           "parasites. Take it from the middle of a quiet tank.";
+  f.margin(
+      "left", "nearer to what is wanted than that by",
+      estimate<practical_salinity>{practical_salinity{near - most}, practical_salinity{near - apart(blend.central)},
+                                   practical_salinity{near}, blend.reason},
+      practical_salinity{0.0});
+  f.note =
+      "Old water carries little of the filter, which sits on rock and sand; it carries nitrate, phosphate and "
+      "parasites. Take it from the middle of a quiet tank.";
   f.source(water::feistel_2008).source(water::millero_2008);
   if (f.verdict == verdict::does_not_hold) f.happens = "The two waters together miss the salinity that is wanted.";
 }

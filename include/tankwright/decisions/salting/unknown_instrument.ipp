@@ -63,7 +63,8 @@ TANKWRIGHT_INLINE void answer_unknown_instrument(const situation& s, answers& ou
   f.detail("wanted", "wanted", target);
   const double near = c.in.match_within.value();
   const double low = says.low.value() - target.value(), high = says.high.value() - target.value();
-  const double most = std::max(std::fabs(low), std::fabs(high)), middle = std::fabs(says.central.value() - target.value());
+  const double most = std::max(std::fabs(low), std::fabs(high)),
+               middle = std::fabs(says.central.value() - target.value());
   const double least = low <= 0.0 && high >= 0.0 ? 0.0 : std::min(std::fabs(low), std::fabs(high));
   f.margin("left", "nearer to what is wanted than is needed by",
            estimate<practical_salinity>{practical_salinity{near - most}, practical_salinity{near - middle},
@@ -73,8 +74,9 @@ TANKWRIGHT_INLINE void answer_unknown_instrument(const situation& s, answers& ou
   f.source(water::feistel_2008);
   if (checked) {
     f.source(water::brine_table_1974);
-    f.note = "Good for readings between the two points and a little beyond. A swing arm: rinse it, tap off the bubbles, "
-             "read it level, three times.";
+    f.note =
+        "Good for readings between the two points and a little beyond. A swing arm: rinse it, tap off the bubbles, "
+        "read it level, three times.";
   } else {
     f.next("read it in purified water and in a standard of table salt at the same temperature, and give both");
   }

@@ -34,13 +34,15 @@ TANKWRIGHT_INLINE void answer_weighed_salinity(const situation& s, answers& out)
   f.detail("wanted", "wanted", target);
   const double near = c.in.match_within.value();
   const double low = says.low.value() - target.value(), high = says.high.value() - target.value();
-  const double most = std::max(std::fabs(low), std::fabs(high)), middle = std::fabs(says.central.value() - target.value());
+  const double most = std::max(std::fabs(low), std::fabs(high)),
+               middle = std::fabs(says.central.value() - target.value());
   const double least = low <= 0.0 && high >= 0.0 ? 0.0 : std::min(std::fabs(low), std::fabs(high));
   f.margin("left", "nearer to what is wanted than is needed by",
            estimate<practical_salinity>{practical_salinity{near - most}, practical_salinity{near - middle},
                                         practical_salinity{near - least}, says.reason},
            practical_salinity{0.0});
-  f.note = "Weigh the same flask full of purified water too: that gives its true volume, and the largest error is gone.";
+  f.note =
+      "Weigh the same flask full of purified water too: that gives its true volume, and the largest error is gone.";
   if (f.verdict == verdict::does_not_hold) f.happens = "By its weight the water is not what is wanted.";
   f.source(water::feistel_2008).source(water::iso_8655_6);
 }

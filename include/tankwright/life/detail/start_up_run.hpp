@@ -9,8 +9,8 @@
 #include <limits>
 #include <optional>
 
-#include <tankwright/numerics/root.hpp>
 #include <tankwright/life/detail/nitrogen_cycle.hpp>
+#include <tankwright/numerics/root.hpp>
 
 namespace tankwright::life::detail {
 

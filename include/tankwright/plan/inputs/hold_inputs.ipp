@@ -13,10 +13,14 @@ namespace detail {
     const word<reservoir_criterion>& which) {
   if (!which) return std::nullopt;
   switch (*which) {
-    case reservoir_criterion::awwa_1978: return tankwright::vessel::awwa_1978;
-    case reservoir_criterion::bs_5337: return tankwright::vessel::bs_5337;
-    case reservoir_criterion::aci_350_class_025: return tankwright::vessel::aci_350_025;
-    case reservoir_criterion::awwa_d110: break;
+    case reservoir_criterion::awwa_1978:
+      return tankwright::vessel::awwa_1978;
+    case reservoir_criterion::bs_5337:
+      return tankwright::vessel::bs_5337;
+    case reservoir_criterion::aci_350_class_025:
+      return tankwright::vessel::aci_350_025;
+    case reservoir_criterion::awwa_d110:
+      break;
   }
   return tankwright::vessel::awwa_d110;
 }

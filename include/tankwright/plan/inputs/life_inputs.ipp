@@ -73,8 +73,10 @@ namespace tl = tankwright::life;
 [[nodiscard]] inline alkalinity_inputs alkalinity_of(const alkalinity_watch& a) {
   const auto level = [&](double number) {
     switch (*a.unit) {
-      case alkalinity_unit::degrees_kh: return water::alkalinity::from_degrees_kh(number);
-      case alkalinity_unit::milliequivalents_per_litre: break;
+      case alkalinity_unit::degrees_kh:
+        return water::alkalinity::from_degrees_kh(number);
+      case alkalinity_unit::milliequivalents_per_litre:
+        break;
       case alkalinity_unit::milligrams_caco3_per_litre:
         return water::alkalinity::from_milligrams_caco3_per_litre(number);
     }

@@ -35,7 +35,7 @@ struct plumbing_inputs {
   std::vector<tankwright::plumbing::drain> drains{};
   tankwright::plumbing::sump sump;
   required<length> edge_above_floor;  ///< overflow edge above the floor of the sump
-  std::size_t drains_into = 0;  ///< chamber that the drains end in, from 0
+  std::size_t drains_into = 0;        ///< chamber that the drains end in, from 0
   std::vector<return_outlet> returns{};
   std::vector<tankwright::plumbing::shared_pipe> shared_pipes{};  ///< trunks of the returns, which empty too
   proportion area_uncertainty;

@@ -44,7 +44,10 @@ inline void make_circuit(const plumbing_section& s, plumbing_inputs& in) {
   if (s.pump) {
     const std::string label = s.pump->label.empty() ? "pump" : s.pump->label;
     in.circuit.sources.push_back({.label = "sump", .level = in.sump.running_level});
-    in.circuit.pumps.push_back({.label = label, .from = "sump", .to = branch, .curve = curve_of(*s.pump, label),
+    in.circuit.pumps.push_back({.label = label,
+                                .from = "sump",
+                                .to = branch,
+                                .curve = curve_of(*s.pump, label),
                                 .check_valve = tp::check_valve{}});
     in.circuit.pumps.back().speed = tp::speed_ratio{*s.pump->speed};
   }
@@ -65,10 +68,14 @@ inline void make_circuit(const plumbing_section& s, plumbing_inputs& in) {
       in.circuit.runs.push_back(run);
       in.circuit.outlets.push_back({.label = r.label, .kind = *r.kind, .level = open ? lift - below : lift});
     }
-    in.returns.push_back(
-        {.label = r.label, .below_edge = below, .siphon_break = r.siphon_break.maybe(), .pipe = std::move(run),
-         .check_valve = r.check_valve, .nozzle = r.nozzle.maybe(), .to_sand = r.to_sand.maybe(),
-         .to_wall = r.to_wall.maybe()});
+    in.returns.push_back({.label = r.label,
+                          .below_edge = below,
+                          .siphon_break = r.siphon_break.maybe(),
+                          .pipe = std::move(run),
+                          .check_valve = r.check_valve,
+                          .nozzle = r.nozzle.maybe(),
+                          .to_sand = r.to_sand.maybe(),
+                          .to_wall = r.to_wall.maybe()});
   }
 }
 
@@ -88,8 +95,11 @@ TANKWRIGHT_INLINE plumbing_inputs inputs_of(const plumbing_section& s) {
   detail::make_circuit(s, in);
   for (const drain_pipe& d : s.drain) {
     const std::string label = d.label.empty() ? "drain " + std::to_string(in.drains.size() + 1) : d.label;
-    in.drains.push_back({.pipe = run_of(d.pipe, label), .drop = *d.drop, .inlet_head = *d.inlet_head,
-                         .strainer = d.strainer, .runs_full = d.runs_full});
+    in.drains.push_back({.pipe = run_of(d.pipe, label),
+                         .drop = *d.drop,
+                         .inlet_head = *d.inlet_head,
+                         .strainer = d.strainer,
+                         .runs_full = d.runs_full});
     if (d.runs_full) in.display.drains.push_back(in.drains.back().pipe);
   }
   in.drains_into = static_cast<std::size_t>(*s.drains_into) - 1;

@@ -21,8 +21,8 @@ struct probe_observation {
 };
 
 /// A salinity that is simply known, or a reading of an instrument.
-using salinity_input = std::variant<practical_salinity, water::hydrometer_observation,
-                                    water::refractometer_observation, probe_observation, water::compensated_reading>;
+using salinity_input = std::variant<practical_salinity, water::hydrometer_observation, water::refractometer_observation,
+                                    probe_observation, water::compensated_reading>;
 
 /// How far a good probe is off after a calibration, in practical salinity.
 inline constexpr double probe_uncertainty = 0.3;

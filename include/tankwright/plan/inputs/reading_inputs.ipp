@@ -36,7 +36,8 @@ TANKWRIGHT_INLINE water::refractometer inputs_of(const refractometer& r) {
 
 TANKWRIGHT_INLINE salinity_input inputs_of(const salinity_reading& r) {
   if (r.hydrometer) {
-    water::hydrometer_observation seen{.reading = *r.hydrometer, .water = *r.temperature,
+    water::hydrometer_observation seen{.reading = *r.hydrometer,
+                                       .water = *r.temperature,
                                        .instrument = detail::hydrometer_of(*r.scale.of_hydrometer(), r.body)};
     seen.instrument.division = r.division.value_or(seen.instrument.division);
     return seen;
@@ -44,15 +45,16 @@ TANKWRIGHT_INLINE salinity_input inputs_of(const salinity_reading& r) {
   if (r.refractometer) {
     const auto salt = r.scale.of_refractometer();
     if (!salt) detail::not_given("the scale of a refractometer");
-    water::refractometer_observation seen{.reading = *r.refractometer, .prism = *r.temperature,
+    water::refractometer_observation seen{.reading = *r.refractometer,
+                                          .prism = *r.temperature,
                                           .instrument = {.scale = *salt, .compensation = *r.compensation}};
     seen.instrument.division = r.division.value_or(seen.instrument.division);
     return seen;
   }
   if (r.conductivity) return probe_observation{.shown = *r.conductivity, .water = *r.temperature};
   if (r.compensated_conductivity) {
-    return water::compensated_reading{.shown = *r.compensated_conductivity, .water = *r.temperature,
-                                      .coefficient = *r.coefficient};
+    return water::compensated_reading{
+        .shown = *r.compensated_conductivity, .water = *r.temperature, .coefficient = *r.coefficient};
   }
   return *r.known;
 }
@@ -89,9 +91,12 @@ TANKWRIGHT_INLINE std::optional<water::total_ammonia> total_ammonia_of(const amm
 TANKWRIGHT_INLINE std::optional<water::ph_reading> ph_of(const ph_with_scale& r) {
   if (!r.ph) return std::nullopt;
   switch (*r.scale) {
-    case water::ph_reading::scale::total: return water::ph_total{*r.ph};
-    case water::ph_reading::scale::free: return water::ph_free{*r.ph};
-    case water::ph_reading::scale::nbs: break;
+    case water::ph_reading::scale::total:
+      return water::ph_total{*r.ph};
+    case water::ph_reading::scale::free:
+      return water::ph_free{*r.ph};
+    case water::ph_reading::scale::nbs:
+      break;
   }
   return water::ph_nbs{*r.ph};
 }

@@ -7,8 +7,8 @@
 #include <string>
 #include <tankwright/plan/room.hpp>
 #include <tankwright/room/humidity.hpp>
-#include <tankwright/room/temperature_course.hpp>
 #include <tankwright/room/running_cost.hpp>
+#include <tankwright/room/temperature_course.hpp>
 #include <vector>
 
 namespace tankwright::plan {
@@ -26,8 +26,8 @@ struct season_inputs {
 /// Display or sump as the air meets it. Without an area, that of the system.
 struct surface_inputs {
   std::optional<tankwright::area> area{};
-  tankwright::room::wet_surface surface{.label = {}, .area = square_metres(0.0),
-                                        .agitation = tankwright::room::gently_moving};
+  tankwright::room::wet_surface surface{
+      .label = {}, .area = square_metres(0.0), .agitation = tankwright::room::gently_moving};
 };
 
 /// A pump, a light: what it draws, how much of that ends up in the water, and how long it runs.
@@ -48,7 +48,7 @@ struct tank_wall_inputs {
 /// The power cut, as the heat sees it.
 struct heat_outage_inputs {
   required<duration> lasts;
-  required<temperature> lowest;  ///< that the animals stand
+  required<temperature> lowest;                           ///< that the animals stand
   std::optional<tankwright::room::drifting_room> room{};  ///< the room cools too; left out: it stays as it is
 };
 

@@ -17,20 +17,28 @@ namespace tr = tankwright::room;
 
 [[nodiscard]] inline tr::agitation agitation_of(movement m) {
   switch (m) {
-    case movement::still: return tr::still_surface;
-    case movement::lively: return tr::lively;
-    case movement::splashing: return tr::splashing;
-    case movement::gentle: break;
+    case movement::still:
+      return tr::still_surface;
+    case movement::lively:
+      return tr::lively;
+    case movement::splashing:
+      return tr::splashing;
+    case movement::gentle:
+      break;
   }
   return tr::gently_moving;
 }
 
 [[nodiscard]] inline tr::cover_material cover_of(cover c) {
   switch (c) {
-    case cover::foam: return tr::foam_cover;
-    case cover::bubble_sheet: return tr::bubble_cover;
-    case cover::floating_discs: return tr::floating_discs;
-    case cover::lid: break;
+    case cover::foam:
+      return tr::foam_cover;
+    case cover::bubble_sheet:
+      return tr::bubble_cover;
+    case cover::floating_discs:
+      return tr::floating_discs;
+    case cover::lid:
+      break;
   }
   return tr::rigid_lid;
 }
@@ -59,8 +67,7 @@ namespace tr = tankwright::room;
 
 [[nodiscard]] inline tr::controlled_dehumidifier dehumidifier_of(const dehumidifier& d) {
   const double litres_a_day = in_litres_per_day(*d.capacity);  // a litre of condensate is a kilogram
-  tr::controlled_dehumidifier made{.machine = {.capacity = kilograms_per_day(litres_a_day)},
-                                   .set_point = *d.set_point};
+  tr::controlled_dehumidifier made{.machine = {.capacity = kilograms_per_day(litres_a_day)}, .set_point = *d.set_point};
   made.machine.rated_at = d.rated_at.get();
   made.machine.electrical = d.power.value_or(watts(0.0));
   return made;
@@ -68,11 +75,16 @@ namespace tr = tankwright::room;
 
 [[nodiscard]] inline thermal_conductivity conductivity_of(wall_material m) {
   switch (m) {
-    case wall_material::acrylic: return tr::acrylic_conductivity;
-    case wall_material::plywood: return tr::plywood_conductivity;
-    case wall_material::glass_fibre: return tr::glass_fibre_conductivity;
-    case wall_material::polystyrene: return tr::polystyrene_conductivity;
-    case wall_material::glass: break;
+    case wall_material::acrylic:
+      return tr::acrylic_conductivity;
+    case wall_material::plywood:
+      return tr::plywood_conductivity;
+    case wall_material::glass_fibre:
+      return tr::glass_fibre_conductivity;
+    case wall_material::polystyrene:
+      return tr::polystyrene_conductivity;
+    case wall_material::glass:
+      break;
   }
   return tr::glass_conductivity;
 }
@@ -101,8 +113,8 @@ namespace tr = tankwright::room;
   if (h.outage) {
     in.outage = heat_outage_inputs{.lasts = *h.outage->lasts, .lowest = *h.outage->lowest};
     if (h.outage->room_settles_at) {
-      in.outage->room = tr::drifting_room{.settles_at = *h.outage->room_settles_at,
-                                          .time_constant = *h.outage->room_time_constant};
+      in.outage->room =
+          tr::drifting_room{.settles_at = *h.outage->room_settles_at, .time_constant = *h.outage->room_time_constant};
     }
   }
   return in;
@@ -115,8 +127,8 @@ namespace tr = tankwright::room;
   in.free_volume = t.free_volume.maybe();
   in.fresh_water = *t.fresh_water;
   if (t.chamber) {
-    in.chamber = pump_chamber_inputs{
-        t.chamber->surface.maybe(), t.chamber->running_level.maybe(), *t.chamber->lowest_level};
+    in.chamber =
+        pump_chamber_inputs{t.chamber->surface.maybe(), t.chamber->running_level.maybe(), *t.chamber->lowest_level};
   }
   return in;
 }

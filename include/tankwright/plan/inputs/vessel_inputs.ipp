@@ -53,7 +53,9 @@ namespace tv = tankwright::vessel;
 }
 
 [[nodiscard]] inline floor_inputs inputs_of(const floor_under& s) {
-  floor_inputs floor{.tank_and_stand = *s.tank_and_stand, .footprint = *s.footprint, .bearing = s.bearing.maybe(),
+  floor_inputs floor{.tank_and_stand = *s.tank_and_stand,
+                     .footprint = *s.footprint,
+                     .bearing = s.bearing.maybe(),
                      .sump_below = s.sump_below};
   if (s.built_for) {
     floor.code = {"as built", *s.built_for, standing::common_practice, "the building's papers, as given in the plan"};
@@ -75,14 +77,16 @@ namespace tv = tankwright::vessel;
                     .label = label_or(s.label, "brace")};
   for (std::size_t i = 0; i < s.load.size(); ++i) {
     const brace_load& one = s.load[i];
-    made.on_it.push_back({.load = *one.mass * standard_gravity, .at = *one.at,
-                          .label = numbered(one.label, "load", i, s.load.size())});
+    made.on_it.push_back(
+        {.load = *one.mass * standard_gravity, .at = *one.at, .label = numbered(one.label, "load", i, s.load.size())});
   }
   return made;
 }
 
 [[nodiscard]] inline tv::lid lid_of(const lid& s, std::string label) {
-  tv::lid made{.span = *s.span, .thickness = *s.thickness, .material = material_of(*s.material, s.allowable),
+  tv::lid made{.span = *s.span,
+               .thickness = *s.thickness,
+               .material = material_of(*s.material, s.allowable),
                .label = std::move(label)};
   made.extra = *s.extra_load;
   made.moisture_strain = *s.moisture_strain;
@@ -151,15 +155,18 @@ TANKWRIGHT_INLINE tankwright::vessel::shape shape_of(const vessel_section& s) {
   const length wall = outside ? *s.wall_thickness : length{};
   const auto across = [&](const value<length>& key) { return detail::inside_measure(s, key, wall, wall); };
   const std::string label = detail::label_or(s.label, "display");
-  const tv::inside height =
-      detail::inside_measure(s, s.height, outside ? s.floor_thickness.get() : length{}, length{});
+  const tv::inside height = detail::inside_measure(s, s.height, outside ? s.floor_thickness.get() : length{}, length{});
   switch (*s.shape) {
     case display_shape::cylinder:
       return tv::upright_cylinder({.diameter = across(s.diameter), .height = height, .label = label});
     case display_shape::bow_front:
-      return tv::bow_front({.width = across(s.length), .depth_at_ends = across(s.width), .bow = tv::inside{*s.bow},
-                            .height = height, .label = label});
-    case display_shape::box: break;
+      return tv::bow_front({.width = across(s.length),
+                            .depth_at_ends = across(s.width),
+                            .bow = tv::inside{*s.bow},
+                            .height = height,
+                            .label = label});
+    case display_shape::box:
+      break;
   }
   return tv::box({.length = across(s.length), .width = across(s.width), .height = height, .label = label});
 }

@@ -41,8 +41,8 @@ struct display_bounds {
 
 /// The sump by its chambers.
 struct sump_bounds {
-  area chambers;           ///< all of them together
-  area free;               ///< the same, less what stands in them
+  area chambers;  ///< all of them together
+  area free;      ///< the same, less what stands in them
   bound<length> rim;
   std::optional<bound<length>> running_level{};
 

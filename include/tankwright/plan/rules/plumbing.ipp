@@ -45,7 +45,8 @@ inline void hold_pump(const plumbing_section& p, book& all) {
     hold_curve(path, one.flows, one.heads, all);
     for (std::size_t j = 0; j < i; ++j) {
       if (!one.label.empty() && p.candidate[j].label == one.label) {
-        all.refuse(path + ".label", one.label + " is the label of two pumps", element("plumbing.candidate", p.candidate, j));
+        all.refuse(path + ".label", one.label + " is the label of two pumps",
+                   element("plumbing.candidate", p.candidate, j));
       }
     }
   }

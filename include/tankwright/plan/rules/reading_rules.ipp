@@ -15,16 +15,16 @@ namespace detail {
 inline void need(const std::string& path, std::string_view reading, std::string_view key, bool known,
                  std::string_view why, book& all) {
   if (!known) {
-    all.refuse(path + "." + std::string{key}, "is missing: " + std::string{why},
-               path + "." + std::string{reading});
+    all.refuse(path + "." + std::string{key}, "is missing: " + std::string{why}, path + "." + std::string{reading});
   }
 }
 
 inline void hold_hydrometer(const std::string& path, const salinity_reading& r, book& all) {
   if (r.scale.of_refractometer()) {
     all.refuse(path + ".scale",
-               r.scale.write() + " is the scale of a refractometer; a hydrometer has two temperatures, such as "
-                                 "\"60F/60F\"",
+               r.scale.write() +
+                   " is the scale of a refractometer; a hydrometer has two temperatures, such as "
+                   "\"60F/60F\"",
                path + ".hydrometer");
   } else {
     need(path, "hydrometer", "scale", r.scale.given(),
@@ -43,15 +43,16 @@ inline void hold_refractometer(const std::string& path, const salinity_reading& 
                number_said(shown) + " is a specific gravity; give the parts per thousand beside it on the scale");
   }
   if (r.scale.of_hydrometer()) {
-    all.refuse(path + ".scale", r.scale.write() + " is the scale of a hydrometer; a refractometer is made for "
-                                                  "\"seawater\" or \"sodium chloride\"",
+    all.refuse(path + ".scale",
+               r.scale.write() +
+                   " is the scale of a hydrometer; a refractometer is made for "
+                   "\"seawater\" or \"sodium chloride\"",
                path + ".refractometer");
   } else {
     need(path, "refractometer", "scale", r.scale.given(), "\"seawater\" or \"sodium chloride\", as its manual says",
          all);
   }
-  need(path, "refractometer", "compensation", r.compensation.known(),
-       "\"automatic\" (marked ATC) or \"none\"", all);
+  need(path, "refractometer", "compensation", r.compensation.known(), "\"automatic\" (marked ATC) or \"none\"", all);
   if (r.division && *r.division < 0.01) {
     all.refuse(path + ".division",
                number_said(*r.division) + " is no division of a refractometer, which shows parts per thousand",
@@ -115,9 +116,9 @@ TANKWRIGHT_INLINE void hold_reading(const std::string& path, const salinity_read
   if (r.coefficient) {
     const double percent = in_percent_per_kelvin(*r.coefficient);
     if (percent > 0.0 && percent < 0.1) {
-      all.refuse(path + ".coefficient",
-                 detail::number_said(percent) + " %/K is next to none; meters are set to about 2 %/K. Did you mean " +
-                     detail::number_said(percent * 100.0) + " %/K?");
+      all.refuse(path + ".coefficient", detail::number_said(percent) +
+                                            " %/K is next to none; meters are set to about 2 %/K. Did you mean " +
+                                            detail::number_said(percent * 100.0) + " %/K?");
     }
   }
 }

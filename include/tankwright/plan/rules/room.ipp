@@ -117,14 +117,14 @@ inline void hold_outage(const build& build, book& all) {
   const std::string from = own ? "room.water_temperature" : "water.temperature";
   const auto& highest = r.heating->highest;
   if (highest && !(*highest > now)) {
-    all.refuse("room.heating.highest",
-               all.said(*highest) + " is not above the water as it runs, " + all.said(now), from);
+    all.refuse("room.heating.highest", all.said(*highest) + " is not above the water as it runs, " + all.said(now),
+               from);
   }
   if (!r.heating->outage || !r.heating->outage->lowest) return;
   const temperature lowest = *r.heating->outage->lowest;
   if (lowest < now) return;
-  all.refuse("room.heating.outage.lowest",
-             all.said(lowest) + " is not below the water as it runs, " + all.said(now), from);
+  all.refuse("room.heating.outage.lowest", all.said(lowest) + " is not below the water as it runs, " + all.said(now),
+             from);
 }
 
 /// What the animals stand, against the salinity of the water they are to live in.
@@ -186,8 +186,8 @@ inline void hold_circuits(const room_section& r, book& all) {
   for (std::size_t i = 0; i < r.circuit.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
       if (!r.circuit[i].label.empty() && r.circuit[j].label == r.circuit[i].label) {
-        all.refuse(element("room.circuit", r.circuit, i) + ".label", r.circuit[i].label + " is the label of two circuits",
-                   element("room.circuit", r.circuit, j));
+        all.refuse(element("room.circuit", r.circuit, i) + ".label",
+                   r.circuit[i].label + " is the label of two circuits", element("room.circuit", r.circuit, j));
       }
     }
   }

@@ -21,11 +21,11 @@ struct power_cut_case {
   double head = 0.0;
   double over_edge = 0.0, back_siphon = 0.0, box = 0.0;
   double sump_scale = 1.0, display_area = 0.0, box_area = 0.0, box_depth = 0.0;
-  double highest = 0.0;   // level at any moment, the walls continued above the rim
-  double at = 0.0;        // when, s; infinite when all has come to rest
+  double highest = 0.0;  // level at any moment, the walls continued above the rim
+  double at = 0.0;       // when, s; infinite when all has come to rest
   std::size_t chamber = 0;
-  double spare = 0.0;     // below the rim, at rest
-  double floor = 0.0;     // what ran over the rim
+  double spare = 0.0;  // below the rim, at rest
+  double floor = 0.0;  // what ran over the rim
   double floods_at = std::numeric_limits<double>::infinity();
   bool extrapolated = false;
 };
@@ -34,8 +34,14 @@ struct power_cut_case {
 class power_cut_engine {
  public:
   power_cut_engine(std::string_view here, const power_cut_input& in)
-      : here_{here}, in_{&in}, shape_{in.sump}, lines_{here, in}, flow_{total_flow(in.returns)},
-        return_pipes_{lines_.contents_of_all()}, depth_{lines_.deepest_opening()}, water_(2 * shape_.size()) {
+      : here_{here},
+        in_{&in},
+        shape_{in.sump},
+        lines_{here, in},
+        flow_{total_flow(in.returns)},
+        return_pipes_{lines_.contents_of_all()},
+        depth_{lines_.deepest_opening()},
+        water_(2 * shape_.size()) {
     for (const pipe_run& pipe : in.display.drains) drain_pipes_ += contents(pipe);
   }
 
@@ -50,9 +56,7 @@ class power_cut_engine {
   /// Levels and head while the pump runs.
   void run_moved(const power_cut_moves& by, power_cut_case& c) {
     const double q = flow_ * by.flow;
-    const auto run_at = [&](double shift) {
-      return run(in_->sump, in_->drains_into, q, by.side, shift, c.running);
-    };
+    const auto run_at = [&](double shift) { return run(in_->sump, in_->drains_into, q, by.side, shift, c.running); };
     c.extrapolated = run_at(by.running_level);
     if (const double added = in_->topped_up.value(); added > 0.0) {
       const double before = held(c.running);

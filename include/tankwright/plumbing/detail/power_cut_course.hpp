@@ -17,17 +17,17 @@ namespace tankwright::plumbing::detail {
 
 /// What a course starts from, in SI: levels while the pump runs, and what will come down.
 struct power_cut_start {
-  double flow = 0.0, head = 0.0;            // of the pump; over the edge
+  double flow = 0.0, head = 0.0;  // of the pump; over the edge
   double display_area = 0.0;
   double box_area = 0.0, box_depth = 0.0;
   double drain_pipes = 0.0;
   double sump_scale = 1.0;
   double deeper = 0.0;
-  double height = 0.0;                       // edge of the display over the floor of the sump
+  double height = 0.0;  // edge of the display over the floor of the sump
   double rim = 0.0;
   std::size_t drains_into = 0;
   band_side side = band_side::central;
-  std::span<const double> running;           // one level a chamber
+  std::span<const double> running;  // one level a chamber
 };
 
 /// Whether the walls of the sump are continued above its rim, so that a level says how high they would have to be, or
@@ -48,8 +48,14 @@ class power_cut_course {
  public:
   power_cut_course(std::string_view here, const power_cut_input& in, const sump_shape& shape, siphon_lines lines,
                    const power_cut_start& start, above_rim rim, double fineness)
-      : here_{here}, edge_{&in.display.edge}, shape_{&shape}, lines_{std::move(lines)}, start_{start}, rim_{rim},
-        n_{shape.size()}, numbers_(14 * shape.size()) {
+      : here_{here},
+        edge_{&in.display.edge},
+        shape_{&shape},
+        lines_{std::move(lines)},
+        start_{start},
+        rim_{rim},
+        n_{shape.size()},
+        numbers_(14 * shape.size()) {
     reference_ = start.rim;
     level_step_ = larger(0.002, start.rim / 150.0) / fineness;
     fineness_ = fineness;
@@ -125,9 +131,7 @@ class power_cut_course {
   [[nodiscard]] double level_in(std::size_t i) const noexcept { return z()[i]; }
   [[nodiscard]] double volume_in(std::size_t i) const noexcept { return v()[i]; }
   /// In box and pipes, still to come down.
-  [[nodiscard]] double under_way() const noexcept {
-    return box_ + hold_ + lines_.falling() + lines_.standing();
-  }
+  [[nodiscard]] double under_way() const noexcept { return box_ + hold_ + lines_.falling() + lines_.standing(); }
   [[nodiscard]] double on_the_floor() const noexcept { return floor_; }
   [[nodiscard]] double highest() const noexcept { return z()[highest_]; }
   [[nodiscard]] std::size_t highest_chamber() const noexcept { return highest_; }
@@ -288,8 +292,8 @@ class power_cut_course {
     for (int iteration = 0; iteration < 14; ++iteration) {
       for (std::size_t i = 0; i < n_; ++i) {
         diagonal[i] = area_at(i, levels[i]);
-        right[i] = base[i] - (row(12)[i] > 0.0 ? row(12)[i] * levels[i]
-                                               : start_.sump_scale * shape_->below(i, levels[i]));
+        right[i] =
+            base[i] - (row(12)[i] > 0.0 ? row(12)[i] * levels[i] : start_.sump_scale * shape_->below(i, levels[i]));
       }
       for (std::size_t i = 0; i + 1 < n_; ++i) {
         const bool down = levels[i] >= levels[i + 1];
@@ -330,7 +334,7 @@ class power_cut_course {
   bool move_chambers(double dt, double by_drains, double back) {
     double* base = row(2);
     double* levels = row(3);
-    double* first = row(4);   // fluxes
+    double* first = row(4);  // fluxes
     double* second = row(5);
     double* volumes = row(6);
     const double* rate = row(13);  // of the last step: where to look first
@@ -364,9 +368,7 @@ class power_cut_course {
   }
 
   /// A step of the levels; far below what was reached before, and above the rim, they may go faster.
-  [[nodiscard]] double allowed_change() const noexcept {
-    return level_step_ + 0.1 * std::fabs(highest() - reference_);
-  }
+  [[nodiscard]] double allowed_change() const noexcept { return level_step_ + 0.1 * std::fabs(highest() - reference_); }
 
   /// By which part the head over the edge may fall in a step.
   [[nodiscard]] double display_part() const noexcept {
@@ -395,9 +397,7 @@ class power_cut_course {
       z()[i] = start_.rim;
     }
   }
-  void note_highest() noexcept {
-    highest_ = static_cast<std::size_t>(std::max_element(z(), z() + n_) - z());
-  }
+  void note_highest() noexcept { highest_ = static_cast<std::size_t>(std::max_element(z(), z() + n_) - z()); }
   [[nodiscard]] double least_area() const noexcept {
     double least = core::largest;
     for (std::size_t i = 0; i < n_; ++i) least = smaller(least, start_.sump_scale * shape_->least_area(i));

@@ -15,8 +15,8 @@
 namespace tankwright::room::detail {
 
 struct moisture_model {
-  across<double> surface;  ///< in_air is set at each call
-  double wet_area = 0.0;   ///< m^2 of still, open water
+  across<double> surface;            ///< in_air is set at each call
+  double wet_area = 0.0;             ///< m^2 of still, open water
   band_end end = band_end::central;  ///< of the evaporation
   double volume = 0.0;
   double changes = 0.0;     ///< 1/s

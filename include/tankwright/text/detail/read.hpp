@@ -7,8 +7,8 @@
 #include <string>
 #include <string_view>
 
-#include <tankwright/text/number.hpp>
 #include <tankwright/text/detail/units.hpp>
+#include <tankwright/text/number.hpp>
 
 namespace tankwright::text::detail {
 
@@ -109,13 +109,25 @@ class unit_reader {
         in_.advance();
         return true;
       case '\'':
-      case '"': return prime(c);
-      case degree_sign: in_.advance(); return multiply(degrees());
-      case 0x2103: in_.advance(); return multiply("degC");  // ℃
-      case 0x2109: in_.advance(); return multiply("degF");  // ℉
-      case '%': in_.advance(); return multiply("%");
-      case 0x2030: in_.advance(); return multiply("g/kg");  // ‰
-      default: return is_letter(c) && word();
+      case '"':
+        return prime(c);
+      case degree_sign:
+        in_.advance();
+        return multiply(degrees());
+      case 0x2103:
+        in_.advance();
+        return multiply("degC");  // ℃
+      case 0x2109:
+        in_.advance();
+        return multiply("degF");  // ℉
+      case '%':
+        in_.advance();
+        return multiply("%");
+      case 0x2030:
+        in_.advance();
+        return multiply("g/kg");  // ‰
+      default:
+        return is_letter(c) && word();
     }
   }
 
@@ -199,10 +211,18 @@ class unit_reader {
     const bool below = in_.accept(0x207B) || ((marked || !feet) && in_.accept('-'));
     int value = 0;
     switch (in_.peek()) {
-      case 0xB9: value = 1; break;
-      case 0xB2: value = 2; break;
-      case 0xB3: value = 3; break;
-      case 0x2074: value = 4; break;
+      case 0xB9:
+        value = 1;
+        break;
+      case 0xB2:
+        value = 2;
+        break;
+      case 0xB3:
+        value = 3;
+        break;
+      case 0x2074:
+        value = 4;
+        break;
       default: {
         const character after = in_.peek(1);
         const bool stands_alone = !is_digit(after) && after != '.' && after != '\'' && after != '"' &&
@@ -332,13 +352,13 @@ inline void check_quantity(const scanner& in, std::string_view wanted, const tex
                                  significant_text(in_celsius(fahrenheit(x)), 4) + " °C)");
   }
   if (part.unit) {
-    in.fail(part.unit_start, std::string{in.written(part.start, part.end)} + " is " +
-                                 std::string{words_of(part.quantity).words});
+    in.fail(part.unit_start,
+            std::string{in.written(part.start, part.end)} + " is " + std::string{words_of(part.quantity).words});
   }
   if (measured_as(wanted) == "proportion") {
     if (part.number.value <= 1.0) return;
-    in.fail(part.start, number + " is more than 1; write " + number + " % or " +
-                            significant_text(part.number.value / 100.0, 9));
+    in.fail(part.start,
+            number + " is more than 1; write " + number + " % or " + significant_text(part.number.value / 100.0, 9));
   }
   if (wanted != "practical_salinity") in.fail(part.unit_start, "no unit after the number", units_text(wanted));
 }

@@ -25,16 +25,40 @@ inline constexpr character degree_sign = 0xB0;
 
 [[nodiscard]] constexpr character without_look_alikes(character c) noexcept {
   switch (c) {
-    case 0: return bad_character;  // 0 stands for the end
-    case '\t': case '\r': case '\n': case 0xA0: case 0x2007: case 0x2009: case 0x202F: return ' ';
-    case 0x2212: case 0x2012: case 0x2013: return '-';
-    case 0xB5: case 0x3BC: return 'u';
-    case 0xBA: return degree_sign;  // the ordinal sign of some keyboards
-    case 0x2018: case 0x2019: case 0x2032: return '\'';
-    case 0x201C: case 0x201D: case 0x2033: return '"';
-    case 0x2044: return '/';
-    case 0xB7: case 0x22C5: return '*';
-    default: return c;
+    case 0:
+      return bad_character;  // 0 stands for the end
+    case '\t':
+    case '\r':
+    case '\n':
+    case 0xA0:
+    case 0x2007:
+    case 0x2009:
+    case 0x202F:
+      return ' ';
+    case 0x2212:
+    case 0x2012:
+    case 0x2013:
+      return '-';
+    case 0xB5:
+    case 0x3BC:
+      return 'u';
+    case 0xBA:
+      return degree_sign;  // the ordinal sign of some keyboards
+    case 0x2018:
+    case 0x2019:
+    case 0x2032:
+      return '\'';
+    case 0x201C:
+    case 0x201D:
+    case 0x2033:
+      return '"';
+    case 0x2044:
+      return '/';
+    case 0xB7:
+    case 0x22C5:
+      return '*';
+    default:
+      return c;
   }
 }
 
@@ -57,8 +81,8 @@ inline constexpr character degree_sign = 0xB0;
       result += "...";
       break;
     }
-    const bool starts_character = (byte & 0xC0) == 0xC0 && i + 1 < text.size() &&
-                                  (static_cast<unsigned char>(text[i + 1]) & 0xC0) == 0x80;
+    const bool starts_character =
+        (byte & 0xC0) == 0xC0 && i + 1 < text.size() && (static_cast<unsigned char>(text[i + 1]) & 0xC0) == 0x80;
     const bool continues_character = (byte & 0xC0) == 0x80 && i > 0 && (static_cast<unsigned char>(text[i - 1]) & 0x80);
     if (byte < 0x20 || byte == 0x7F || (byte >= 0x80 && !starts_character && !continues_character)) {
       result.append("\\x").append(1, hex[byte >> 4]).append(1, hex[byte & 15]);
@@ -123,7 +147,7 @@ class scanner {
     line.append(": ").append(detail::quoted(text_)).append(", character ").append(std::to_string(place + 1));
     line.append(": ").append(reason).append("; expected ").append(expected);
     constexpr double none = std::numeric_limits<double>::quiet_NaN();
-    throw text_error{line, {std::string{function_}, "text", none, none, none, {}, {}}, text_, offset_[place], reason,
+    throw text_error{line,    {std::string{function_}, "text", none, none, none, {}, {}}, text_, offset_[place], reason,
                      expected};
   }
 

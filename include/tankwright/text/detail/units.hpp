@@ -13,10 +13,10 @@
 #include <vector>
 
 #include <tankwright/core/quantity_name.hpp>
-#include <tankwright/text/detail/scan.hpp>
 #include <tankwright/core/temperature.hpp>
 #include <tankwright/core/thin_types.hpp>
 #include <tankwright/core/units.hpp>
+#include <tankwright/text/detail/scan.hpp>
 
 namespace tankwright::text::detail {
 

@@ -35,10 +35,10 @@ template <class T>
 /// Salinity, 2 <= S <= 42.
 template <class T>
 [[nodiscard]] constexpr T pss78_salinity(T x, T f) noexcept {
-  const T a = T(0.0080L) + x * (T(-0.1692L) + x * (T(25.3851L)
-      + x * (T(14.0941L) + x * (T(-7.0261L) + x * T(2.7081L)))));
-  const T b = T(0.0005L) + x * (T(-0.0056L) + x * (T(-0.0066L)
-      + x * (T(-0.0375L) + x * (T(0.0636L) + x * T(-0.0144L)))));
+  const T a =
+      T(0.0080L) + x * (T(-0.1692L) + x * (T(25.3851L) + x * (T(14.0941L) + x * (T(-7.0261L) + x * T(2.7081L)))));
+  const T b =
+      T(0.0005L) + x * (T(-0.0056L) + x * (T(-0.0066L) + x * (T(-0.0375L) + x * (T(0.0636L) + x * T(-0.0144L)))));
   return a + f * b;
 }
 

@@ -35,16 +35,15 @@ template <class T, std::size_t N>
 /// Coefficients of y^0, y^1, ... in the paper's order: pure water, and the saline terms in x^2 ln x and x^2 ... x^7.
 template <class T>
 struct teos10_energy_table {
-  static constexpr T water[] = {
-      T(101.342743139674L), T(5.90578347909402L), T(-12357.785933039L), T(736.741204151612L), T(-148.185936433658L),
-      T(58.0259125842571L), T(-18.9843846514172L), T(3.05081646487967L)};
+  static constexpr T water[] = {T(101.342743139674L),  T(5.90578347909402L),  T(-12357.785933039L),
+                                T(736.741204151612L),  T(-148.185936433658L), T(58.0259125842571L),
+                                T(-18.9843846514172L), T(3.05081646487967L)};
   static constexpr T log[] = {T(5812.81456626732L), T(851.226734946706L)};
-  static constexpr T x2[] = {
-      T(1416.27648484197L), T(168.072408311545L), T(880.031352997204L), T(-225.267649263401L), T(91.4260447751259L),
-      T(-21.6603240875311L), T(2.13016970847183L)};
-  static constexpr T x3[] = {T(-2432.14662381794L), T(-493.407510141682L), T(-43.0664675978042L),
-                             T(-10.0227370861875L), T(0.875600661808945L)};
-  static constexpr T x4[] = {T(2025.80115603697L), T(543.835333000098L), T(-68.5572509204491L),
+  static constexpr T x2[] = {T(1416.27648484197L), T(168.072408311545L),  T(880.031352997204L), T(-225.267649263401L),
+                             T(91.4260447751259L), T(-21.6603240875311L), T(2.13016970847183L)};
+  static constexpr T x3[] = {T(-2432.14662381794L), T(-493.407510141682L), T(-43.0664675978042L), T(-10.0227370861875L),
+                             T(0.875600661808945L)};
+  static constexpr T x4[] = {T(2025.80115603697L), T(543.835333000098L),  T(-68.5572509204491L),
                              T(49.3667694856254L), T(-17.1397577419788L), T(2.49697009569508L)};
   static constexpr T x5[] = {T(-1091.66841042967L), T(-196.028306689776L)};
   static constexpr T x6[] = {T(374.60123787784L), T(36.7571622995805L)};
@@ -92,9 +91,11 @@ template <class T>
 [[nodiscard]] constexpr T teos10_water_potential_shift(T x, T y) noexcept {
   using table = teos10_energy_table<T>;
   const auto at = [y](const auto& c) { return curve_of(c, y).value; };
-  return -x * x * (T(0.5L) * at(table::log)
-      + x * (T(0.5L) * at(table::x3) + x * (at(table::x4)
-      + x * (T(1.5L) * at(table::x5) + x * (T(2) * at(table::x6) + x * T(2.5L) * at(table::x7))))));
+  return -x * x *
+         (T(0.5L) * at(table::log) +
+          x * (T(0.5L) * at(table::x3) +
+               x * (at(table::x4) +
+                    x * (T(1.5L) * at(table::x5) + x * (T(2) * at(table::x6) + x * T(2.5L) * at(table::x7))))));
 }
 
 }  // namespace tankwright::water::detail
