@@ -4,8 +4,8 @@
  * tankwright for programs in C, and for every language that can call C: a plan of a large saltwater display as a
  * handle, its assessment, and each formula by its name. Numbers, verdicts and words are those of the C++ library.
  *
- *   tw_plan *plan = NULL;
- *   char *report = NULL;
+ *   tw_plan* plan = NULL;
+ *   char* report = NULL;
  *   if (tw_plan_demo(&plan, NULL) == TW_OK &&
  *       tw_plan_set(plan, "plumbing.return[1].below_edge", "35 mm +/- 5 mm", NULL) == TW_OK &&
  *       tw_plan_assess(plan, NULL, TW_COMPACT, NULL, NULL, &report, NULL) == TW_OK) puts(report);
