@@ -26,6 +26,7 @@ def title_of(path):
 
 
 sources = {}  # files outside docs that pages lead to -> their page
+readmes = {}  # the same for README.md of the front ends
 
 
 def page_of_source(target):
@@ -55,8 +56,10 @@ def gathered(page, to):
             new = pages / path.relative_to(docs)
             if path == docs / 'README.md':
                 new = pages / 'contents.md'
-        elif path.suffix == '.md':
+        elif path == root / 'DEVELOPERS.md':
             new = pages / path.name
+        elif path.suffix == '.md':
+            new = pages / page_of_readme(path)
         elif path.suffix in ('.png', '.svg'):
             new = pages / path.name
         elif path.is_file():
@@ -74,6 +77,14 @@ def put(page, name):
     to.parent.mkdir(parents=True, exist_ok=True)
     to.write_text(gathered(page, to))
     return name
+
+
+def page_of_readme(page):
+    """What a folder outside docs says of itself: examples/web/README.md is the page front-ends/web.md."""
+    if page not in readmes:
+        readmes[page] = str(Path('front-ends') / f'{page.parent.name}.md')
+        put(page, readmes[page])
+    return readmes[page]
 
 
 pages.mkdir(parents=True)
@@ -112,7 +123,7 @@ for heading, under in (('Guides', 'guides/'), ('Tables', 'tables/'), ('Theory', 
     nav.append({heading: [{title_of(pages / p): p} for p in own]})
     taken |= set(own)
 rest = sorted(p.name for p in pages.glob('*.md') if p.name not in ('index.md', 'contents.md'))
-extra = [{title_of(pages / p): p} for p in rest]
+extra = [{title_of(pages / p): p} for p in [*sorted(readmes.values()), *rest]]
 if len(sys.argv) > 4:
     shutil.copytree(sys.argv[4], pages / 'reference')
     extra.insert(0, {'Reference of the headers': 'reference/index.html'})
