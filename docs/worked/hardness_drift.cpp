@@ -19,7 +19,7 @@ WORKED_EXAMPLE(hardness_drift, "hardness_drift", "Two weeks away: what is left o
   const double less = in_milligrams_per_litre(water::calcium_with_alkalinity(fall * time));
   s.step("d1", "deficit before the first change = f i", fall * every, 2, "dKH");
   s.step("d2", "before the second = (1 - p) d1 + f i", (1.0 - part / 100.0) * fall * every + fall * every, 2, "dKH");
-  s.result("Alow", "lowest with the changes", with, 2, "dKH");
+  s.result("Amin", "lowest with the changes", with, 2, "dKH");
   s.result("Anone", "without any", without, 2, "dKH");
   s.result("Calow", "calcium without changes = Ca - 7.15 mg/L per dKH", calcium - less, 0, "mg/L");
   s.means(

@@ -715,7 +715,7 @@ def _(g):
             level += g['p'] / 100 * (g['A'] - level)
     first = g['f'] * g['i']
     # A degree of alkalinity is 10 mg of CaO in a litre, and a mole of CaO holds one of calcium.
-    return {'d1': first, 'd2': 2 * first - g['p'] / 100 * first, 'Alow': lowest, 'Anone': g['A'] - g['f'] * g['T'],
+    return {'d1': first, 'd2': 2 * first - g['p'] / 100 * first, 'Amin': lowest, 'Anone': g['A'] - g['f'] * g['T'],
             'Calow': g['Ca'] - g['f'] * g['T'] * 10 / 56.0774 * 40.078}
 
 
