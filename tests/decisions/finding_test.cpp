@@ -39,9 +39,9 @@ void answer_badly(const decisions::situation&, answers& out) {
 }  // namespace
 
 TEST_CASE("what is said in a sentence: number and unit, in the plan's units") {
-  const evidence about{"tankwright::decisions::said", kind::wiring, "three digits, written out"};
+  const evidence words{"tankwright::decisions::said", kind::wiring, "three digits, written out"};
   plan::build build;
-  TW_HOLDS(about, decisions::said(decisions::situation{build}, litres(663.2)) == "663 L");
+  TW_HOLDS(words, decisions::said(decisions::situation{build}, litres(663.2)) == "663 L");
 }
 
 TEST_CASE("of several margins the gravest decides, among equals the smallest of its kind") {
