@@ -73,7 +73,8 @@ TEST_CASE("oxygen without power: the low end has no surface, and no time jumps w
   for (double area = 2.0; area < 400.0; area *= 1.01) {
     auto state = known_state();
     state.display_surface = square_metres(area);
-    const auto* bare = answered(build, "life.power_cut", state).find("bare");
+    const decisions::finding answer = answered(build, "life.power_cut", state);
+    const auto* bare = answer.find("bare");
     REQUIRE(bare != nullptr);
     if (area > 2.5) {
       TW_HOLDS(behaves("tankwright::decisions::answer_oxygen_in_power_cut"),
