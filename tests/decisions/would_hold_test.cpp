@@ -29,7 +29,7 @@ plan::build demo() {
 }
 
 /// The step and the sizes of a key, by its path without labels.
-const plan::key_row& row_of(const std::string& path) {
+plan::key_row row_of(const std::string& path) {
   std::string pattern;
   bool inside = false;
   for (const char c : path) {
@@ -73,7 +73,8 @@ TEST_CASE("cures of the demo: each really holds, and one step less does not") {
       plan::set(cured, change.path, change.to);
       CHECK_MESSAGE(after(cured, of.id) == verdict::holds, said);
       TW_HOLDS(done, after(cured, of.id) == verdict::holds);
-      const auto& key = row_of(change.path).about;
+      const plan::key_row row = row_of(change.path);
+      const auto& key = row.about;
       if (!change.was || !key.sizes.empty() || !(key.step > 0.0)) continue;
       const double less = *change.is + (*change.is > *change.was ? -key.step : key.step);
       plan::build nearly = build;
