@@ -71,7 +71,7 @@ def shortened(said):
     text = '\n'.join(keep)
     text = re.sub(r'boost::units::', '', text)
     text = re.sub(r'unit<list<.*?>, homogeneous_system<.*?> >(?: *>)*', 'unit<...>', text)
-    text = re.sub(r'\S*include/(tankwright/\S*?\.hpp)(?::\d+)+', r'\1', text)  # without lines, which move
+    text = re.sub(r'\S*include/(tankwright/\S*?\.hpp)(?::\d+)*', r'\1', text)  # without lines, which move
     return '\n'.join(line if len(line) <= 240 else line[:237] + '...' for line in text.split('\n'))
 
 
