@@ -355,7 +355,7 @@ namespace detail {
 [[nodiscard]] inline blocked_answer one_drain_blocked(const std::vector<drain>& drains, flow_rate flow,
                                                       const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::one_drain_blocked";
-  static constexpr limits count_of_drains_limits{"number of drains", "", {2.0, core::largest}};
+  static constexpr limits count_of_drains_limits{"number of drains", "", {2.0, core::vast}};
   core::check(here, count_of_drains_limits, static_cast<double>(drains.size()));
   core::check(here, drain_flow_limits, flow.value());
   std::vector<drain_answer> each;

@@ -114,7 +114,7 @@ struct basis_change {
   required<pipe_bore> to;    ///< the bore it is wanted for
 };
 
-inline constexpr limits fitting_bore_limits{"bore", "m", {2e-4, core::largest, edge::open}};
+inline constexpr limits fitting_bore_limits{"bore", "m", {2e-4, core::vast, edge::open}};
 inline constexpr limits lip_radius_limits{"lip radius", "m", not_negative};
 inline constexpr limits cone_angle_limits{"included angle", "deg", {0.0, 180.0 + 1e-9, edge::open}};
 inline constexpr limits branch_ratio_limits{"branch bore over run bore", "", above_zero_to_one};
