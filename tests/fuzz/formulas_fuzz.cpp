@@ -20,8 +20,8 @@
 #include <cstdio>
 #include <cstdlib>
 #include <exception>
-#include <limits>
 #include <fstream>
+#include <limits>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <set>
@@ -207,7 +207,8 @@ class maker {
         to_si(quantity, unit, low);
         to_si(quantity, unit, high);
         if (random_.once_in(25)) return std::isfinite(low) && random_.once_in(2) ? low : high;
-        if (random_.once_in(25)) return std::nextafter(std::isfinite(low) ? low : high, random_.once_in(2) ? 1e9 : -1e9);
+        if (random_.once_in(25))
+          return std::nextafter(std::isfinite(low) ? low : high, random_.once_in(2) ? 1e9 : -1e9);
         if (low > range.high || high < range.low) range = {low, std::isfinite(high) ? high : 10.0 * low + 1.0};
         range.low = std::fmax(range.low, low);
         range.high = std::fmin(range.high, high);
@@ -225,7 +226,9 @@ class maker {
 
 /// Every number in what is given, and what is written with its unit.
 void numbers_in(json& j, std::vector<json*>& into) {
-  const auto begins_a_number = [](const std::string& text) { return !text.empty() && text[0] >= '0' && text[0] <= '9'; };
+  const auto begins_a_number = [](const std::string& text) {
+    return !text.empty() && text[0] >= '0' && text[0] <= '9';
+  };
   if (j.is_number_float() || (j.is_string() && begins_a_number(j.get_ref<const std::string&>()))) into.push_back(&j);
   if (j.is_structured()) {
     for (json& part : j) numbers_in(part, into);
@@ -233,10 +236,30 @@ void numbers_in(json& j, std::vector<json*>& into) {
 }
 
 [[nodiscard]] double strange(dice& random, double was) {
-  static constexpr double some[] = {0.0,     -0.0,  1.0,    -1.0,     5e-324,   2.2250738585072014e-308,
-                                    1e-300,  1e-100, 1e-30,  1e-15,    1e-9,     1e9,
-                                    1e15,    1e30,  1e100,  1e300,    1.7976931348623157e308, -1e-300,
-                                    -1e100,  -1e-9, 0.9999999999999999, 1.0000000000000002, 273.15, 2147483648.0};
+  static constexpr double some[] = {0.0,
+                                    -0.0,
+                                    1.0,
+                                    -1.0,
+                                    5e-324,
+                                    2.2250738585072014e-308,
+                                    1e-300,
+                                    1e-100,
+                                    1e-30,
+                                    1e-15,
+                                    1e-9,
+                                    1e9,
+                                    1e15,
+                                    1e30,
+                                    1e100,
+                                    1e300,
+                                    1.7976931348623157e308,
+                                    -1e-300,
+                                    -1e100,
+                                    -1e-9,
+                                    0.9999999999999999,
+                                    1.0000000000000002,
+                                    273.15,
+                                    2147483648.0};
   switch (random.below(6)) {
     case 0:
       return std::numeric_limits<double>::quiet_NaN();
@@ -251,12 +274,32 @@ void numbers_in(json& j, std::vector<json*>& into) {
   }
 }
 
-/// Whether a number of the answer is none.
-[[nodiscard]] bool not_finite(const std::string& answer) {
-  for (const char* sign : {"\"not_finite\"", "\"low\":null", "\"central\":null", "\"high\":null"}) {
-    if (answer.find(sign) != std::string::npos) return true;
+/// Whether a number of the answer is none. A band is written as {"low": ..., "central": ..., "high": ..., "unit": ...}.
+[[nodiscard]] bool not_finite(const json& answer) {
+  if (answer.is_object() && answer.contains("not_finite")) return true;
+  if (answer.is_object() && answer.contains("unit") && answer.contains("low")) {
+    return !answer["low"].is_number() || !answer["central"].is_number() || !answer["high"].is_number();
   }
-  return false;
+  if (!answer.is_structured()) return false;
+  return std::any_of(answer.begin(), answer.end(), [](const json& part) { return not_finite(part); });
+}
+
+/// What is right as it is, and why.
+struct allowed {
+  std::string_view formula, what, why;
+};
+constexpr allowed as_it_is[] = {
+    {"water.looks_like_a_gravity", "takes ", "a question: what is no number looks like no gravity"},
+    {"vessel.along", "", "reads the beam that `bend` has solved, which is no input of a person"},
+    {"vessel.total_water", "takes ", "adds the net volumes of other answers; their other numbers do not matter"},
+    {"room.about", "gives ", "the ends of a law's range, which may be open"},
+    {"room.chiller_for", "takes ", "the air of the tank gives way to that of the hottest day"},
+    {"room.time_to_temperature_with_heat_capacity", "takes ", "the tank's heat capacity gives way to the band"},
+};
+[[nodiscard]] bool is_allowed(std::string_view formula, std::string_view what) {
+  return std::any_of(std::begin(as_it_is), std::end(as_it_is), [&](const allowed& one) {
+    return one.formula == formula && what.substr(0, one.what.size()) == one.what;
+  });
 }
 
 struct tally {
@@ -309,8 +352,7 @@ void loosen(json& j) {
 
 void try_one(const tf::row& formula, const json& spec, const std::vector<json>& asked, maker& make, dice& random,
              tally& count) {
-  json fields =
-      asked.empty() || random.once_in(2) ? make.fields_of(spec["fields"]) : asked[random.below(asked.size())];
+  json fields = asked.empty() || random.once_in(2) ? make.fields_of(spec["fields"]) : asked[random.below(asked.size())];
   loosen(fields);
   if (formula.extrapolates && random.once_in(3)) fields["extrapolate"] = true;
   std::vector<json*> numbers;
@@ -334,9 +376,12 @@ void try_one(const tf::row& formula, const json& spec, const std::vector<json>& 
     tf::answer out;
     formula.answer_to({&fields, formula.extrapolates, lists}, out);
     ++count.answered;
-    if (not_finite(out.json)) count.found("gives a number that is none", current);
-    if (none) count.found("takes what is not a number", current);
-    if (infinite) count.found("takes infinity", current);
+    const auto wrong = [&](bool is, const char* what) {
+      if (is && !is_allowed(formula.name, what)) count.found(what, current);
+    };
+    wrong(not_finite(json::parse(out.json)), "gives a number that is none");
+    wrong(none, "takes what is not a number");
+    wrong(infinite, "takes infinity");
   } catch (const tankwright::error&) {
     ++count.refused;
   } catch (const std::exception& e) {
@@ -396,13 +441,15 @@ int main(int count, char** words) {
       if (formula.name.find(only) == std::string_view::npos) continue;
       std::fflush(stdout);
       const pid_t child = fork();
-      if (child == 0) std::_Exit(fuzz(formula, *specs.at(formula.name), asked[std::string{formula.name}], all, calls, seed));
+      if (child == 0)
+        std::_Exit(fuzz(formula, *specs.at(formula.name), asked[std::string{formula.name}], all, calls, seed));
       int status = 1;
       waitpid(child, &status, 0);
       ++tried;
       if (status != 0) {
         ++wrong;
-        if (WIFSIGNALED(status)) std::printf("WRONG %s: signal %d\n", std::string{formula.name}.c_str(), WTERMSIG(status));
+        if (WIFSIGNALED(status))
+          std::printf("WRONG %s: signal %d\n", std::string{formula.name}.c_str(), WTERMSIG(status));
       }
     }
   }

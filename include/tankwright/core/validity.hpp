@@ -51,7 +51,7 @@ inline constexpr interval any_finite{-core::vast, core::vast};
 inline constexpr interval not_negative{0.0, core::vast};
 inline constexpr interval positive{core::tiny, core::vast};
 inline constexpr interval zero_to_one{0.0, 1.0};
-inline constexpr interval above_zero_to_one{0.0, 1.0, edge::open};
+inline constexpr interval above_zero_to_one{core::tiny, 1.0};
 inline constexpr interval zero_to_below_one{0.0, 1.0, edge::closed, edge::open};
 inline constexpr interval above_absolute_zero_celsius{-273.15, 1e4, edge::open};
 
@@ -88,8 +88,7 @@ namespace core {
 
 /// The interval in words: "0 to 42 degC", "more than 0", "at least 0 and below 1", "a finite number". Its vast and tiny
 /// ends are named only to those who go past them: "at most 1e+15 m".
-[[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit,
-                                               double value = 0.0) {
+[[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit, double value = 0.0) {
   const auto end_text = [](double end) { return number_text(end == nanokelvin || end == -nanokelvin ? 0.0 : end); };
   const auto alone = [&](const char* words, double end) {
     std::string text = words + number_text(end);

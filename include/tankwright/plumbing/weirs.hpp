@@ -103,12 +103,13 @@ inline constexpr limits kindsvater_ratio_limits{
     "head / crest_height", "", not_negative, {0.0, 2.0}, "Kindsvater and Carter 1957"};
 inline constexpr limits width_ratio_limits{"width / channel_width", "", above_zero_to_one};
 
-inline constexpr limits notch_angle_limits{"opening", "deg", {0.0, 180.0, edge::open, edge::open}};
+inline constexpr limits notch_angle_limits{"opening", "deg", {1e-6, 180.0, edge::closed, edge::open}};
 inline constexpr limits shen_angle_limits{
-    "opening", "deg", {0.0, 180.0, edge::open, edge::open}, {20.0, 100.0}, "Shen 1981"};
+    "opening", "deg", {1e-6, 180.0, edge::closed, edge::open}, {20.0, 100.0}, "Shen 1981"};
 inline constexpr limits shen_head_limits{"head", "m", not_negative, {0.06, core::vast}, "Shen 1981 (from memory)"};
 
 inline constexpr limits gap_width_limits{"gap_width", "m", positive};
+inline constexpr limits thickness_limits{"thickness", "m", not_negative};
 inline constexpr limits gaps_limits{"gaps", "", {1.0, core::vast}};
 inline constexpr limits tooth_width_limits{"tooth_width", "m", positive};
 inline constexpr limits gap_height_limits{"gap_height", "m", positive};
@@ -259,6 +260,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::rehbock_weir";
   const double b = edge.width->value(), p = edge.crest_height->value(), h = head.value();
   core::check(here, rehbock_width_limits, b, policy);
+  core::check(here, thickness_limits, edge.thickness.value());
   core::check(here, rehbock_crest_limits, p, policy);
   core::check(here, rehbock_head_limits, h, policy);
   core::check(here, rehbock_ratio_limits, h / p, policy);
@@ -368,8 +370,7 @@ struct francis_weir_input {
                            .approach_velocity = weir.approach_velocity});
 }
 
-inline constexpr limits bazin_head_limits{
-    "head", "m", positive, {0.06, core::vast}, "Bazin 1888 (limit from memory)"};
+inline constexpr limits bazin_head_limits{"head", "m", positive, {0.06, core::vast}, "Bazin 1888 (limit from memory)"};
 
 /// A level edge by Bazin.
 struct bazin_weir_input {
