@@ -89,6 +89,9 @@ class course {
       h = next_ = 0.5 * h;
       to = dormand_prince(f_, now_.time, now_.value, now_.slope, h);
     }
+    if (!std::isfinite(to.value)) {
+      core::fail<no_convergence>(function, "time", now_.time, "s", "is as far as the simulation gets: it runs away");
+    }
     if (h == next_ && to.error < 0.01 * options_.tolerance) next_ = std::min(options_.longest, 2.0 * h);
     before_ = now_;
     now_ = {h == rest ? end : now_.time + h, to.value, to.slope};

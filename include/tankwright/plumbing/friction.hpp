@@ -39,7 +39,7 @@ class darcy_factor : public core::scalar<darcy_factor> {
   using scalar::scalar;
 };
 
-inline constexpr limits reynolds_limits{"Reynolds number", "", positive, {0.0, 1e8}, "Moody 1944"};
+inline constexpr limits reynolds_limits{"Reynolds number", "", {core::tiny, core::largest}, {0.0, 1e8}, "Moody 1944"};
 /// Of a flow in a pipe, which may be none.
 inline constexpr limits pipe_reynolds_limits{"Reynolds number", "", not_negative, {0.0, 1e8}, "Moody 1944"};
 inline constexpr limits flow_limits{"flow", "m3/s", any_finite};

@@ -38,7 +38,7 @@ inline constexpr limits course_points_limits{"points (time over step)", "", {0.0
 
 namespace detail {
 
-inline constexpr int most_course_steps = 400'000;
+inline constexpr int most_course_steps = 200'000;
 
 /// Vapour pressure and the totals, or their rates.
 struct course_state {

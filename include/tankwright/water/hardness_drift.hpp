@@ -32,7 +32,7 @@ inline constexpr limits falling_every_limits{"time between changes", "d", {1e-3,
 ///
 ///   7.147 mg/L for 1 dKH (0.35663 meq/L)
 ///
-/// @param degrees fall of the alkalinity, -1e6 to 1e6 dKH
+/// @param degrees fall of the alkalinity [dKH], -1e6 to 1e6
 /// @return        fall of the calcium
 /// @throws        invalid_input (names the argument, its value and the limits)
 /// @accuracy      exact for calcium carbonate; magnesium takes its place for some per cent
