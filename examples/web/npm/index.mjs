@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// The package: plans, their assessment and the formulas by name, over the two WebAssembly modules of the page. Thin: what is
-// asked goes to the C library as it is. The types and what each function is for stand in public.d.ts.
+// The package: plans, their assessment and the formulas by name, over the two WebAssembly modules of the page. Thin: what
+// is asked goes to the C library as it is. The types and what each function is for stand in public.d.ts.
 import { Library, LibraryError } from '../src/library.js';
 
 export { LibraryError };
@@ -15,7 +15,8 @@ const systems = { si: 0, us: 1 };
 /** The number of a word; what is none is refused as the library would. */
 function chosen(word, known, what) {
   if (Object.hasOwn(known, word)) return known[word];
-  throw new LibraryError({ code: 2, name: 'bad_argument', message: `${what} is one of ${Object.keys(known).join(', ')}, not ${word}` });
+  const message = `${what} is one of ${Object.keys(known).join(', ')}, not ${word}`;
+  throw new LibraryError({ code: 2, name: 'bad_argument', message });
 }
 
 // ---- the modules -------------------------------------------------------------------------------------------------------
@@ -40,7 +41,7 @@ async function compiled(place) {
   if (typeof place !== 'string' && !(place instanceof URL)) return WebAssembly.compile(place);
   const url = new URL(place, import.meta.url);
   if (url.protocol === 'file:') {
-    const { readFile } = await import('node:fs/promises');
+    const { readFile } = await import(/* webpackIgnore: true */ /* @vite-ignore */ 'node:fs/promises');
     return WebAssembly.compile(await readFile(url));
   }
   const answer = await fetch(url);
@@ -134,9 +135,10 @@ export class Plan {
         this.set(path, to);
         continue;
       }
-      const elements = this.values().filter((v) => v.text === undefined && v.path.startsWith(`${list}[`) && v.path.endsWith(']')
-        && !v.path.slice(list.length).includes('].'));
-      for (let i = 1; i <= elements.length; ++i) this.set(`${list}[${i}]${rest}`, to);
+      const isElement = (v) => v.text === undefined && v.path.startsWith(`${list}[`) && v.path.endsWith(']')
+        && !v.path.slice(list.length).includes('].');
+      const count = this.values().filter(isElement).length;
+      for (let i = 1; i <= count; ++i) this.set(`${list}[${i}]${rest}`, to);
     }
   }
   write(notation = 'toml') {
@@ -163,8 +165,8 @@ async function made(name, ...args) {
 }
 
 export async function read(plan, notation = 'toml') {
-  const text = typeof plan === 'string' ? plan : JSON.stringify(plan);
-  return made('tw_plan_read', { bytes: text }, typeof plan === 'string' ? chosen(notation, notations, 'the notation') : notations.json);
+  if (typeof plan !== 'string') return made('tw_plan_read', { bytes: JSON.stringify(plan) }, notations.json);
+  return made('tw_plan_read', { bytes: plan }, chosen(notation, notations, 'the notation'));
 }
 export const create = () => made('tw_plan_new');
 export const starter = async (units = 'si') => made('tw_plan_starter', chosen(units, systems, 'the units'));

@@ -11,7 +11,8 @@ const root = join(here, '../../..');
 
 /** What package.json says; its version is the library's. */
 export function description() {
-  const [, version] = /TANKWRIGHT_VERSION "([0-9.]+)"/.exec(readFileSync(join(root, 'include/tankwright/version.hpp'), 'utf8'));
+  const header = readFileSync(join(root, 'include/tankwright/version.hpp'), 'utf8');
+  const [, version] = /TANKWRIGHT_VERSION "([0-9.]+)"/.exec(header);
   return {
     name: 'tankwright',
     version,
@@ -27,7 +28,7 @@ export function description() {
       './formulas.wasm': './formulas.wasm',
       './formulas.json': './formulas.json',
     },
-    files: ['index.mjs', 'tankwright.d.ts', 'plan.wasm', 'formulas.wasm', 'formulas.json', 'README.md', 'LICENSE', 'licences'],
+    files: ['index.mjs', 'tankwright.d.ts', 'plan.wasm', 'formulas.wasm', 'formulas.json', 'licences'],
   };
 }
 
@@ -47,7 +48,8 @@ export async function layOutTexts(folder) {
   writeFileSync(join(folder, 'package.json'), `${JSON.stringify(description(), null, 2)}\n`);
   writeFileSync(join(folder, 'index.mjs'), await program());
   writeFileSync(join(folder, 'tankwright.d.ts'), types());
-  writeFileSync(join(folder, 'formulas.json'), JSON.stringify(JSON.parse(readFileSync(join(root, 'examples/formulas/formulas.json'), 'utf8'))));
+  const listed = JSON.parse(readFileSync(join(root, 'examples/formulas/formulas.json'), 'utf8'));
+  writeFileSync(join(folder, 'formulas.json'), JSON.stringify(listed));
   copyFileSync(join(here, 'README.md'), join(folder, 'README.md'));
   copyFileSync(join(root, 'LICENSE'), join(folder, 'LICENSE'));
   for (const name of ['boost', 'emscripten', 'nlohmann-json', 'tomlplusplus']) {

@@ -190,7 +190,8 @@ class Formulas {
   fields(rows, indent) {
     return rows.map((f) => {
       const type = this.given(f);
-      return `${comment([Formulas.said(f)], indent)}${indent}${key(f.name)}${f.required ? '' : '?'}: ${f.required ? type : union([type, 'null'])};\n`;
+      const row = f.required ? `${key(f.name)}: ${type}` : `${key(f.name)}?: ${union([type, 'null'])}`;
+      return `${comment([Formulas.said(f)], indent)}${indent}${row};\n`;
     }).join('');
   }
   /** What an argument of a type may be: its fields or its ways, a constant, or the formula that makes it. */

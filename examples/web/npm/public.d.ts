@@ -113,7 +113,10 @@ export interface AssessOptions {
   cures?: boolean;
   /** Pictures as data. */
   figures?: boolean;
-  /** Told now and then how far it is. What is true stops it: a LibraryError called 'cancelled'. */
+  /**
+   * Told now and then how far the whole report is; not asked for one finding. What is true stops it: a LibraryError
+   * called 'cancelled'.
+   */
   progress?: (done: number, of: number) => unknown;
 }
 
