@@ -8,7 +8,7 @@ build=${TANKWRIGHT_BUILD_DIR:-$root/build}
 source "$root/tests/packages.sh"
 
 need g++ cmake ninja-build libboost-dev doctest-dev libtomlplusplus-dev nlohmann-json3-dev \
-  python3 python3-numpy python3-gsw python3-iapws python3-jsonschema python3-scipy pkg-config
+  python3 python3-numpy python3-gsw python3-iapws python3-jsonschema python3-scipy mypy pkg-config
 need_node
 
 # What the tests need of the build folder, which may have been made by another command. A new one is made for Ninja.

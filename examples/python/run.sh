@@ -19,4 +19,5 @@ fi
 if [ "${1:-}" != --check ]; then
   exec python3 "${@:-$here/first.py}"
 fi
+need mypy >&2
 exec python3 "$here/tests/run.py"

@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: BSL-1.0
-// Makes the page: `node build.mjs MODULES PAGE.html`, where MODULES is the folder of page.wasm and formulas.wasm. Program,
-// worker, modules, the list of formulas, styles and letters become one file.
+// Makes the page: `node build.mjs MODULES PAGE.html [--npm FOLDER]`, where MODULES is the folder of page.wasm and formulas.wasm.
+// Program, worker, modules, the list of formulas, styles and letters become one file. With --npm the package of the modules
+// (npm/) is laid out in FOLDER as well, in place of what is there, ready for `npm pack`.
 import { readFileSync, writeFileSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync, constants } from 'node:zlib';
 import { build } from 'esbuild';
+import { layOut } from './npm/lay_out.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
-const [modules, page] = process.argv.slice(2);
-if (!modules || !page) {
-  console.error('usage: node build.mjs MODULES PAGE.html');
+const [modules, page, option, folder] = process.argv.slice(2);
+if (!modules || !page || (option && (option !== '--npm' || !folder))) {
+  console.error('usage: node build.mjs MODULES PAGE.html [--npm FOLDER]');
   process.exit(2);
 }
 const read = (path) => readFileSync(join(here, path), 'utf8');
@@ -68,3 +70,7 @@ mkdirSync(dirname(page), { recursive: true });
 writeFileSync(page, html);
 const kb = (n) => `${Math.round(n / 1000)} kB`;
 console.log(`${page}: ${kb(html.length)}; in it, by gzip: ${packed.map((p) => `${p.name} ${kb(p.gzip.length)} (${kb(p.size)})`).join(', ')}`);
+if (folder) {
+  await layOut(folder, modules);
+  console.log(`${folder}: the npm package; npm pack makes it one file`);
+}

@@ -1,8 +1,9 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Builds the page: build/web/tankwright.html, one file that opens by double click. Installs what a fresh Debian or Ubuntu
-# machine lacks. `--check` also builds the program `commission`, opens the page in a headless Chromium and tests it; the
-# last line is "N passed, N failed". TANKWRIGHT_BUILD_DIR chooses the build folder (default: build, in the checkout).
+# machine lacks. `--npm FOLDER` also lays out the npm package of the modules there, ready for `npm pack`, in place of what an
+# earlier one left. `--check` also builds the program `commission`, opens the page in a headless Chromium and tests it and the
+# package; the last line is "N passed, N failed". TANKWRIGHT_BUILD_DIR chooses the build folder (default: build, in the checkout).
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 root=$(cd "$here/../.." && pwd)
@@ -22,7 +23,11 @@ module=$build/web/module
   emcmake cmake -S "$here/module" -B "$module" -G Ninja -DCMAKE_BUILD_TYPE=MinSizeRel \
     ${CMAKE_CXX_COMPILER_LAUNCHER:+-DCMAKE_CXX_COMPILER_LAUNCHER="$CMAKE_CXX_COMPILER_LAUNCHER"} >/dev/null
 cmake --build "$module" --target page formulas
-(cd "$here" && node build.mjs "$module" "$build/web/tankwright.html")
+package=$build/web/npm
+if [ "${1:-}" = --npm ]; then
+  package=$(realpath -m "${2:?--npm needs a folder}")
+fi
+node "$here/build.mjs" "$module" "$build/web/tankwright.html" --npm "$package"
 
 if [ "${1:-}" = --check ]; then
   need chromium
@@ -33,5 +38,5 @@ if [ "${1:-}" = --check ]; then
   fi
   configure_build "$root" "$build" "${needed[@]}" >/dev/null
   cmake --build "$build" --target commission
-  exec node "$here/check/run.mjs" "$build/web/tankwright.html" "$build/examples/commission/commission"
+  exec node "$here/check/run.mjs" "$build/web/tankwright.html" "$build/examples/commission/commission" "$package"
 fi

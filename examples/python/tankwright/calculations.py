@@ -5,10 +5,11 @@ from __future__ import annotations
 import ctypes
 import difflib
 import json
+import keyword
 import math
 from functools import lru_cache
 from types import SimpleNamespace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from .errors import BadValue
 from .library import call, library, refuse, text_of, units, utf8
@@ -28,14 +29,15 @@ class Result:
         self.cautions = cautions
         self.source = source
 
-    def __getattr__(self, name: str) -> Any:
-        value = self.__dict__.get('value')
-        if isinstance(value, dict) and name in value:
-            return value[name]
-        known = list(value) if isinstance(value, dict) else []
-        near = difflib.get_close_matches(name, known, 1)
-        raise AttributeError(f'{self.__dict__.get("formula", "a result")} gives no {name}'
-                             + (f'; did you mean {near[0]}?' if near else f'; it gives {", ".join(known)}' if known else ''))
+    if not TYPE_CHECKING:  # the stubs know the parts of each result, and this would let every name pass
+        def __getattr__(self, name: str) -> Any:
+            value = self.__dict__.get('value')
+            if isinstance(value, dict) and name in value:
+                return value[name]
+            known = list(value) if isinstance(value, dict) else []
+            near = difflib.get_close_matches(name, known, 1)
+            more = f'; did you mean {near[0]}?' if near else f'; it gives {", ".join(known)}' if known else ''
+            raise AttributeError(f'{self.__dict__.get("formula", "a result")} gives no {name}{more}')
 
     def __dir__(self) -> list[str]:
         return [*super().__dir__(), *(self.value if isinstance(self.value, dict) else ())]
@@ -81,6 +83,11 @@ def _given(value: Any) -> Any:
     return value
 
 
+def argument_of(field: str) -> str:
+    """A field as an argument: what is a word of Python has a line behind it, from_=30."""
+    return field + '_' if keyword.iskeyword(field) else field
+
+
 class Formula:
     """A formula: call it with keyword arguments.
 
@@ -100,6 +107,7 @@ class Formula:
         for row in rows:
             for field in row['fields']:
                 self._names[field['name']] = (field['name'], None)
+                self._names[argument_of(field['name'])] = (field['name'], None)
         for row in rows:
             for field in row['fields']:
                 if field['kind'] == 'quantity':
@@ -172,7 +180,7 @@ class _ByNumbers:
         call('tw_formula_find', self._row['name'].encode(), ctypes.byref(number), ctypes.byref(count), ctypes.byref(out))
         places = {}
         for i, f in enumerate(self._row['fields']):
-            places[f['name']] = (i, 1.0, 0.0)
+            places[f['name']] = places[argument_of(f['name'])] = (i, 1.0, 0.0)
         for i, f in enumerate(self._row['fields']):
             for unit, (size, zero) in units().get(f['quantity'], {}).items():
                 places.setdefault(f'{f["name"]}_{unit}', (i, size, zero))
@@ -222,7 +230,8 @@ def _docstring(rows: list[dict[str, Any]]) -> str:
 
 @lru_cache(maxsize=None)
 def _list() -> dict[str, Any]:
-    return json.loads(text_of('tw_formula_list'))
+    listed: dict[str, Any] = json.loads(text_of('tw_formula_list'))
+    return listed
 
 
 @lru_cache(maxsize=None)
@@ -287,7 +296,7 @@ class plain:
                        ctypes.byref(self._error))
 
     def __call__(self, *numbers: float) -> Any:
-        self._in[:] = numbers
+        self._in[:] = list(numbers)
         code = self._call(*self._fixed)
         if code:
             error, self._error.value = ctypes.c_void_p(self._error.value), None

@@ -2,6 +2,7 @@
 """Figures with matplotlib, where that is installed."""
 from __future__ import annotations
 
+from importlib import import_module
 from typing import Any
 
 _FILL = {'water': '#9ecae1', 'rise': '#fdae6b', 'wall': '#636363', 'room': '#f0f0f0'}
@@ -11,7 +12,7 @@ _DAY = 86400.0
 def draw(figure: dict[str, Any], axes: Any = None) -> Any:
     """Draw a figure of a report: curves over two axes, or rectangles to scale. The axes come back."""
     try:
-        import matplotlib.pyplot as plt
+        plt: Any = import_module('matplotlib.pyplot')
     except ImportError as e:
         raise ImportError('drawing needs matplotlib; without it the figure is data: finding.figures') from e
     if axes is None:
@@ -41,8 +42,9 @@ def _scale(axis: dict[str, Any]) -> float:
 
 
 def _label(axis: dict[str, Any]) -> str:
+    label: str = axis['label']
     unit = 'd' if axis['quantity'] == 'duration' else axis['unit']
-    return f'{axis["label"]} [{unit}]' if unit else axis['label']
+    return f'{label} [{unit}]' if unit else label
 
 
 def _curve(axes: Any, figure: dict[str, Any], curve: dict[str, Any]) -> None:

@@ -15,7 +15,7 @@ from .errors import OF_CODE, Internal
 VERSION = '0.2'
 
 Progress = ctypes.CFUNCTYPE(ctypes.c_int, ctypes.c_void_p, ctypes.c_size_t, ctypes.c_size_t)
-NO_PROGRESS = ctypes.cast(None, Progress)
+NO_PROGRESS = ctypes.cast(ctypes.c_void_p(), Progress)
 
 _text, _out, _plan = ctypes.c_char_p, ctypes.POINTER(ctypes.c_void_p), ctypes.c_void_p
 _int, _size, _number = ctypes.c_int32, ctypes.c_size_t, ctypes.c_double
@@ -94,7 +94,8 @@ def library() -> ctypes.CDLL:
 
 def version() -> str:
     """The version of the library: "0.2.0"."""
-    return library().tw_version().decode()
+    found: bytes = library().tw_version()
+    return found.decode()
 
 
 def taken(text: ctypes.c_void_p) -> str:
@@ -140,7 +141,8 @@ def utf8(text: object, what: str) -> bytes:
 @lru_cache(maxsize=None)
 def key_list() -> dict[str, Any]:
     """Every key of a plan, their rules, and the units of every quantity."""
-    return json.loads(text_of('tw_keys'))
+    keys: dict[str, Any] = json.loads(text_of('tw_keys'))
+    return keys
 
 
 @lru_cache(maxsize=None)

@@ -115,7 +115,8 @@ class Plan:
         call('tw_plan_set_si', self._handle, utf8(path, 'the path'), si)
 
     def _values(self) -> list[dict[str, Any]]:
-        return json.loads(text_of('tw_plan_values', self._handle))['values']
+        values: list[dict[str, Any]] = json.loads(text_of('tw_plan_values', self._handle))['values']
+        return values
 
     # ---- answers ----------------------------------------------------------------------------------------------------
 
@@ -207,7 +208,9 @@ class Plan:
         return _unpickled, (self.to_json(), 'json')
 
     def __eq__(self, other: object) -> bool:
-        return self.to_json() == other.to_json() if isinstance(other, Plan) else NotImplemented
+        if isinstance(other, Plan):
+            return self.to_json() == other.to_json()
+        return NotImplemented
 
     __hash__ = None  # type: ignore[assignment]
 
@@ -224,11 +227,12 @@ def _watched(name: str, *arguments: Any, progress: Callable[[int, int], object] 
     """Call with a progress function; what it raises comes out here, not in C."""
     if progress is None:
         return text_of(name, *arguments, NO_PROGRESS, None)
+    tell = progress
     raised: list[BaseException] = []
 
     def told(_context: object, done: int, of: int) -> int:
         try:
-            return 1 if progress(done, of) else 0
+            return 1 if tell(done, of) else 0
         except BaseException as e:  # nothing may pass through C
             raised.append(e)
             return 1
@@ -287,9 +291,11 @@ def starter(units: str = 'si') -> Plan:
 
 def keys() -> list[dict[str, Any]]:
     """Every key that a plan may have: path, kind, sentence, quantity, limits, default, usual doubt, choices."""
-    return key_list()['keys']
+    all_keys: list[dict[str, Any]] = key_list()['keys']
+    return all_keys
 
 
 def decisions() -> list[dict[str, str]]:
     """Every decision of the library, in the order of the job: id, day, question, consequence."""
-    return json.loads(text_of('tw_decisions'))['decisions']
+    all_decisions: list[dict[str, str]] = json.loads(text_of('tw_decisions'))['decisions']
+    return all_decisions

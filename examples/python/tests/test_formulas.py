@@ -26,6 +26,16 @@ class Formulas(unittest.TestCase):
         plain = tankwright.plain('water.density_with_practical_salinity')
         self.assertEqual(plain(35.0, 298.15), density(practical_salinity=35.0, temperature=298.15).si)
 
+    def test_a_field_that_is_a_word_of_python(self):
+        # Torricelli (1644): an area A empties from h1 to h2 through a in t = 2 A (sqrt(h1) - sqrt(h2)) / (Cd a sqrt(2g)).
+        hole = math.pi / 4 * 0.02 ** 2
+        seconds = 2 * 0.5 * (math.sqrt(0.4) - math.sqrt(0.1)) / (0.6 * hole * math.sqrt(2 * 9.80665))
+        for given in ({'from_': 0.4}, {'from_': '400 mm'}, {'from': 0.4}, {'from_millimetres': 400}):
+            found = tankwright.discharge_coefficient_from(plan=0.5, bore=0.02, to=0.1, time=seconds, **given)
+            self.assertAlmostEqual(found.si, 0.6, places=9)
+        with self.assertRaisesRegex(TypeError, 'twice'):
+            tankwright.discharge_coefficient_from(plan=0.5, bore=0.02, from_=0.4, to=0.1, time=seconds, **{'from': 0.4})
+
     def test_several_results_with_cautions(self):
         # Conservation of mass: what is poured in comes out.
         batch = tankwright.salt_for_new_water(volume_litres=2150, target=35, temperature_celsius=24, mix_yield='87 %')

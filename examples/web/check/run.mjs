@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: BSL-1.0
-// Tests of the page in a headless Chromium: `node check/run.mjs PAGE.html COMMISSION`. What a number should be comes from
-// the native program; the rest are properties of the page.
+// Tests of the page in a headless Chromium, and of the npm package: `node check/run.mjs PAGE.html COMMISSION PACKAGE [ONLY]`.
+// What a number should be comes from the native program; the rest are properties of the page and of the package.
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { browser, checked, downloaded, openPage, pause, ready, settled, tabTo, typeOver, violations } from './browser.mjs';
+import { holds, moduleTests, same, typeTests } from './npm.mjs';
 
-const [file, commission] = process.argv.slice(2).map((p) => resolve(p));
-const only = process.argv[4];
+const [file, commission, npmFolder] = process.argv.slice(2, 5).map((p) => resolve(p));
+const only = process.argv[5];
 const plans = join(dirname(fileURLToPath(import.meta.url)), '../../commission');
 const place = mkdtempSync(join(tmpdir(), 'tankwright-check-'));
 const chromium = await browser();
@@ -29,12 +30,6 @@ async function test(name, run) {
     console.log(`  FAILS ${name}\n        ${String(e.message).replaceAll('\n', '\n        ')}`);
   }
   for (const context of chromium.browserContexts().slice(1)) await context.close().catch(() => {});
-}
-function same(actual, expected, what) {
-  if (actual !== expected) throw new Error(`${what}: ${JSON.stringify(actual)}, not ${JSON.stringify(expected)}`);
-}
-function holds(condition, what) {
-  if (!condition) throw new Error(what);
 }
 const noFaults = (page) => same(page.faults.join('\n'), '', 'faults in the console');
 
@@ -572,6 +567,15 @@ for (const [width, dark] of [[1280, false], [1280, true], [390, false], [390, tr
     noFaults(page);
   });
 }
+
+// ---- the npm package ---------------------------------------------------------------------------------------------------
+
+for (const [name, run] of typeTests(npmFolder, commission)) await test(name, run);
+let ofModules = [];
+await test('npm: the package can be imported', async () => {
+  ofModules = await moduleTests(npmFolder, commission, compare);
+});
+for (const [name, run] of ofModules) await test(name, run);
 
 await chromium.close();
 const { size } = statSync(file);
