@@ -52,7 +52,7 @@ class doubt_finder final : public plan::walker {
     const bool given = v.doubt().given;
     const plan::usual_doubt doubt =
         given ? plan::usual_doubt{plan::doubt_kind::distance, v.doubt().half_width} : key.doubt;
-    if (!v.given() || doubt.kind == plan::doubt_kind::none || !(doubt.size > 0.0) || !std::isfinite(v.si())) return;
+    if (key.doubt_asked || !v.given() || doubt.kind == plan::doubt_kind::none || !(doubt.size > 0.0) || !std::isfinite(v.si())) return;
     if (first) named.push_back({path(key.name), 0.0, !given, key.means, key.quantity, v.si()});
     // Ends that were given beyond the key's own are validate's affair.
     all.push_back({&v, v.si(), doubt, std::min(key.low, v.si()), std::max(key.high, v.si()), named.size() - 1});
@@ -213,7 +213,7 @@ class sampler {
       plan::build moved = *build_;
       doubt_finder finder;
       describe(finder, moved);
-      no_doubts_of_engines(moved);
+      no_doubts_of_engines(moved, finder);
       const auto at = [&](double u) {
         for (const moving& m : finder.all) {
           if (m.dimension == d) m.number->move_to(m.at(u));
@@ -229,7 +229,9 @@ class sampler {
   }
   [[nodiscard]] std::vector<finding> in_the_middle(std::span<const decision* const> some) const {
     plan::build moved = *build_;
-    no_doubts_of_engines(moved);
+    doubt_finder finder;
+    describe(finder, moved);
+    no_doubts_of_engines(moved, finder);
     return answers_of(moved, some);
   }
 
@@ -243,7 +245,7 @@ class sampler {
       plan::build moved = *build_;
       doubt_finder finder;
       describe(finder, moved);
-      no_doubts_of_engines(moved);
+      no_doubts_of_engines(moved, finder);
       std::vector<const decision*> asked;
       const std::size_t end = std::min(which.size(), (p + 1) * part);
       for (std::size_t j = p * part; j < end; ++j) {
@@ -273,14 +275,10 @@ class sampler {
     }
   }
 
-  /// Some keys stand for the doubt of others, which have one of their own here: it would count twice.
-  static void no_doubts_of_engines(plan::build& moved) {
-    if (moved.plumbing) {
-      moved.plumbing->area_uncertainty.move_to(0.0);
-      moved.plumbing->level_uncertainty.move_to(0.0);
-    }
+  /// What a sample moves is known exactly in it: an engine that takes the doubt of a number would count it twice.
+  static void no_doubts_of_engines(plan::build& moved, const doubt_finder& found) {
+    for (const moving& m : found.all) m.number->know_exactly();
     if (!moved.water) return;
-    if (moved.water->trial_batch) moved.water->trial_batch->reading_error.move_to(0.0);
     constexpr double next_to_nothing = 1e-9;  // the engines want a division
     if (moved.water->older_tank) moved.water->older_tank->division.move_to(next_to_nothing);
     if (moved.water->now) moved.water->now->division.move_to(next_to_nothing);
