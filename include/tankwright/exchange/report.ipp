@@ -59,6 +59,7 @@ inline void write_number(json_text& out, const decisions::number& n) {
   out.key("quantity").text(n.value.quantity).key("unit").text(text::si_unit(n.value.quantity));
   out.key("low").number(n.value.low).key("central").number(n.value.central).key("high").number(n.value.high);
   if (!n.value.reason.empty()) out.key("band").text(n.value.reason);
+  if (const decisions::law* l = decisions::law_of(n.value.reason)) out.key("law").text(l->id);
   out.close_object();
 }
 
@@ -110,7 +111,9 @@ inline void write_shares(json_text& out, const decisions::shares_of_finding& fou
   out.key("shares").open_object().key("number").text(found.number_id).key("place").text(found.place);
   out.key("together").number(found.together).key("doubts").open_list();
   for (const decisions::share& s : found.shares) {
-    out.open_object().key(s.of_law ? "law" : "path").text(s.what).key("part").number(s.part).close_object();
+    out.open_object().key(s.of_law ? "law" : "path").text(s.what).key("part").number(s.part);
+    if (s.of_law) out.key("says").text(s.says);
+    out.close_object();
   }
   out.close_list().close_object();
 }
@@ -271,9 +274,15 @@ TANKWRIGHT_INLINE std::string report_to_json(const decisions::advice& all,
     out.open_object().key("path").text(d.path).key("half_width").number(d.half_width);
     out.key("quantity").text(d.quantity).key("assumed").flag(d.assumed).close_object();
   }
+  out.close_list().key("laws").open_list();
+  for (const decisions::law* l : all.judged.laws) {
+    out.open_object().key("id").text(l->id).key("says").text(l->says);
+    out.key("spread").text(l->by == decisions::spread::even ? "even" : "standard error").close_object();
+  }
   out.close_list().key("measure_first").open_list();
   for (const auto& m : all.first) {
     out.open_object().key("id").text(m.id).key("measure").text(m.what).key("path").text(m.path);
+    if (!m.law.empty()) out.key("law").text(m.law);
     out.key("turns").number(m.turns).close_object();
   }
   out.close_list().key("findings").open_list();
