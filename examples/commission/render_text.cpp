@@ -304,6 +304,7 @@ std::string assumed_in(const advice& all) {
 std::string cures_of(const advice& all, const finding& f, unit_system units) {
   const decisions::cures_of_finding* found = all.cures_for(f.id);
   if (!found) return {};
+  if (found->cures.empty() && found->why_none) return decisions::sentence_of(*found->why_none, units) + ".";
   if (found->cures.empty()) return "Nothing that can still be chosen makes it hold.";
   std::string said;
   for (std::size_t i = 0; i < found->cures.size() && i < 2; ++i) {

@@ -104,6 +104,15 @@ inline void write_cures(json_text& out, const decisions::cures_of_finding& found
     out.close_object();
   }
   out.close_list();
+  if (!found.why_none) return;
+  const decisions::why_none& why = *found.why_none;
+  out.key("why_none").open_object().key("says").text(decisions::sentence_of(why, text::unit_system::si));
+  out.key("changes").open_list();
+  for (const decisions::change& one : why.changes) {
+    out.open_object().key("path").text(one.path).key("from").text(one.from).key("to").text(one.to).close_object();
+  }
+  out.close_list().key("quantity").text(why.from.quantity).key("unit").text(text::si_unit(why.from.quantity));
+  out.key("margin").number(why.from.central).key("margin_then").number(why.to.central).close_object();
 }
 
 /// The doubts that make a band, and the rest together.

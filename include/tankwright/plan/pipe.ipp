@@ -19,6 +19,9 @@ namespace detail {
 /// Bores that are sold: metric PVC pressure pipe, 20 to 160 mm outside, walls of PN 10 (EN ISO 1452-2, from memory).
 inline constexpr double sold_bores[] = {0.0170, 0.0212, 0.0284, 0.0362, 0.0452, 0.0570, 0.0678, 0.0814, 0.0996, 0.1450};
 
+/// Nominal sizes that are sold: ASTM D1785, schedules 40 and 80.
+inline constexpr double sold_inches[] = {0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0};
+
 }  // namespace detail
 
 TANKWRIGHT_INLINE void describe_bore(visitor& key, bore& b) {
@@ -29,7 +32,8 @@ TANKWRIGHT_INLINE void describe_bore(visitor& key, bore& b) {
                          .doubt = usual::rule});
   key("nominal", b.nominal, {.means = "nominal size of a PVC pipe in inches, in place of the bore",
                              .limits = {0.125, 24.0},
-                             .set_by = chosen});
+                             .set_by = chosen,
+                             .sizes = detail::sold_inches});
   key("schedule", b.schedule, {"40", "80"}, {.means = "wall of that pipe", .set_by = chosen});
   key.alternatives({"bore", "nominal"}, true);
   key.together({"nominal", "schedule"});
