@@ -489,7 +489,7 @@ CONTRADICTIONS = [contradiction(*case) for case in [
     ('water change after the forecast', {'first = "7 d"': '@first = "70 d"'}, r'life\.start_up\.water_change\[1\]\.first: 70 d is after the end of the forecast, 56 d \(life\.start_up\.horizon, line 125\)'),
     ('run longer than the display', {'run = "2.0 m"': '@run = "20 m"'}, r'life\.room\.run: 20 m is longer than the display inside, 2\.6 m'),
     ('run and width exchanged', {'run = "2.0 m"\nwidth = "0.8 m"': 'run = "0.7 m"\n@width = "2.0 m"'}, r'life\.room\.width: 2 m is more than the longest straight run: they may be exchanged; 0\.7 m \(life\.room\.run, line 137\)'),
-    ('mix that is hardly salt', {'[water.trial_batch]': '[water.trial_batch]', 'mix = "420 g"': '@mix = "420 kg"'}, r'water\.trial_batch\.mix: 420 kg gave so little salt'),
+    ('mix that is hardly salt', {'[water.trial_batch]': '[water.trial_batch]', 'mix = "420 g"': '@mix = "4200 kg"'}, r'water\.trial_batch\.mix: 4200 kg gave so little salt'),
 ]]
 
 # What is possible but outside a formula's range silences one finding: the report is printed.
