@@ -87,6 +87,10 @@ TEST_CASE("an element of a list is its label, or its number; a number is never t
   plan::set(build, "plumbing.return[1].label", "left");
   CHECK_THROWS_WITH_AS((void)plan::get(build, "plumbing.return[3].below_edge"),
                        "plumbing.return[3].below_edge: no return is called 3; there are 2", invalid_input);
+  CHECK_THROWS_WITH_AS(plan::set(build, "plumbing.area_uncertainty", "2 %"),
+                       "plumbing.area_uncertainty: is no key any more; write it with each area: surface = \"2.4 m2 +/- "
+                       "2 %\"",
+                       invalid_input);
   CHECK_THROWS_WITH_AS((void)plan::get(build, "plumbing.return[lefd].below_edge"),
                        "plumbing.return[lefd].below_edge: no return is called lefd; did you mean left?", invalid_input);
   CHECK_THROWS_AS((void)plan::get(build, "plumbing.return.below_edge"), invalid_input);

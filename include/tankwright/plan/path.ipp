@@ -28,12 +28,21 @@ class path_finder final : public visitor {
   void go(Table visit) {
     found_ = false;
     known_.clear();
+    instead_.clear();
     visit(*this);
     if (found_) return;
+    if (!instead_.empty()) refuse_path(path_, instead_);
     const std::string& name = steps_[depth_].name;
     const std::string nearest = nearest_name(name, known_);
     refuse_path(path_, "there is no key " + name + (depth_ > 0 ? " in " + steps_[depth_ - 1].name : "") +
                            (nearest.empty() ? "" : "; did you mean " + nearest + "?"));
+  }
+
+  void renamed(std::string_view old_name, std::string_view name) override {
+    if (old_name == steps_[depth_].name) instead_ = "is called " + std::string{name} + " now";
+  }
+  void replaced(std::string_view old_name, std::string_view by) override {
+    if (old_name == steps_[depth_].name) instead_ = "is no key any more; " + std::string{by};
   }
 
  private:
@@ -152,6 +161,7 @@ class path_finder final : public visitor {
   std::size_t depth_ = 0;
   bool found_ = false;
   std::vector<std::string> known_{};
+  std::string instead_{};  ///< what to say of a key that had this name
 };
 
 }  // namespace detail
