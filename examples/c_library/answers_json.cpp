@@ -66,7 +66,11 @@ std::string cures_json(const tw::decisions::cures_of_finding& found) {
     write_moved(out, "worse", cure.worse);
     out.close_object();
   }
-  out.close_list().close_object();
+  out.close_list();
+  if (found.why_none) {
+    out.key("why_none").text(tw::decisions::sentence_of(*found.why_none, tw::text::unit_system::si));
+  }
+  out.close_object();
   return std::move(out).take();
 }
 

@@ -74,7 +74,11 @@ std::string would_hold(const build& plan, const std::string& finding, const std:
   const auto all = decisions::what_would_hold(plan, finding, how);
   if (all.holds) return out + "  It holds as it is.\n";
   for (const auto& c : all.cures) out += line_of(c, units);
-  return out + (all.cures.empty() ? "  Nothing that can still be chosen makes it hold.\n" : "");
+  if (!all.cures.empty()) return out;
+  return out + "  " +
+         (all.why_none ? decisions::sentence_of(*all.why_none, units)
+                       : "Nothing that can still be chosen makes it hold") +
+         ".\n";
 }
 
 std::string while_it_runs(const build& plan, const std::string& finding, const std::string& key,

@@ -50,6 +50,8 @@ struct row {
 
 /// "38 %", "below 1 %".
 [[nodiscard]] std::string chance_text(double chance);
+/// What makes a part of a band: the path of a key, or how well a law is known.
+[[nodiscard]] std::string made_by(const tankwright::decisions::share& s);
 
 /// A number of a finding as a person reads it: answers, limits and margins of one quantity in one unit, days as days,
 /// zero as "none" where it counts something, the load of a floor in pounds a square foot.

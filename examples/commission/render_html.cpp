@@ -146,7 +146,7 @@ std::string article(const advice& all, const finding& f, unit_system units) {
   if (const auto* shares = all.shares_for(f.id); shares && !shares->shares.empty()) {
     std::string made;
     for (std::size_t i = 0; i < shares->shares.size() && i < 4; ++i) {
-      made += (i ? "; " : "Band made by: ") + chance_text(shares->shares[i].part) + " " + shares->shares[i].what;
+      made += (i ? "; " : "Band made by: ") + chance_text(shares->shares[i].part) + " " + made_by(shares->shares[i]);
     }
     out += paragraph("small", made);
   }

@@ -185,7 +185,7 @@ std::string details(const advice& all, const finding& f, unit_system units, std:
   if (const auto* shares = all.shares_for(f.id); shares && !shares->shares.empty()) {
     std::string made;
     for (std::size_t i = 0; i < shares->shares.size() && i < 4; ++i) {
-      made += (i ? "; " : "") + chance_text(shares->shares[i].part) + " " + shares->shares[i].what;
+      made += (i ? "; " : "") + chance_text(shares->shares[i].part) + " " + made_by(shares->shares[i]);
     }
     out += filled("    Band made by: ", made);
   }
@@ -221,6 +221,8 @@ std::string sentence(std::string_view text) {
   if (!whole.empty() && whole.back() != '.' && whole.back() != '!') whole += '.';
   return whole;
 }
+
+std::string made_by(const decisions::share& s) { return s.of_law ? std::string{s.says} : s.what; }
 
 std::string chance_text(double chance) {
   if (chance < 0.01) return "below 1 %";
@@ -302,6 +304,7 @@ std::string assumed_in(const advice& all) {
 std::string cures_of(const advice& all, const finding& f, unit_system units) {
   const decisions::cures_of_finding* found = all.cures_for(f.id);
   if (!found) return {};
+  if (found->cures.empty() && found->why_none) return decisions::sentence_of(*found->why_none, units) + ".";
   if (found->cures.empty()) return "Nothing that can still be chosen makes it hold.";
   std::string said;
   for (std::size_t i = 0; i < found->cures.size() && i < 2; ++i) {

@@ -500,7 +500,7 @@ namespace {
   data["value"] = number_or_text(d.value);
   const bool has_limits = !std::isnan(d.low) || !std::isnan(d.high);
   const auto end = [&](double x) {
-    return std::isfinite(x) && std::fabs(x) < tw::core::largest ? json(x) : json(nullptr);
+    return std::isfinite(x) && std::fabs(x) < tw::core::vast ? json(x) : json(nullptr);
   };
   if (has_limits) data["limits"] = json{{"low", end(d.low)}, {"high", end(d.high)}};
   data["unit"] = d.unit;

@@ -15,7 +15,7 @@ OPERATORS = {
     ast.USub: operator.neg,
     ast.UAdd: operator.pos,
 }
-LARGEST = 1.7976931348623157e308
+VAST, TINY = 1e15, 1e-30  # core::vast, core::tiny
 
 
 class Unknown(Exception):
@@ -56,8 +56,6 @@ class Evaluator:
             return OPERATORS[type(node.op)](self.value(node.operand, scope, depth))
         if isinstance(node, ast.Name):
             name = node.id.replace('__', '::')
-            if name == 'core::largest':
-                return LARGEST
             full = self.model.find(name, scope, self.world.constants)
             if full:
                 constant = self.world.constants[full]
@@ -344,9 +342,12 @@ class Evaluator:
             return None
         edges = [p.split('::')[-1] for p in parts[2:4]]
         data = {}
-        if low > -LARGEST:
+        # The ends that everything has (core/validity.hpp) say nothing to a person.
+        if low == TINY:
+            low, edges = 0.0, ['open'] + edges[1:]
+        if low > -VAST:
             data['low'] = low
-        if high < LARGEST:
+        if high < VAST:
             data['high'] = high
         if edges[:1] == ['open']:
             data['low_open'] = True

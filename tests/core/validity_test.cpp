@@ -49,11 +49,22 @@ TEST_CASE("validity: intervals contain what they say, and never NaN") {
   for (const interval& range : {any_finite, not_negative, positive, above_absolute_zero_celsius}) {
     CHECK_FALSE(range.contains(infinity));
     CHECK_FALSE(range.contains(-infinity));
-    CHECK(range.contains(std::numeric_limits<double>::max()));
+    CHECK_FALSE(range.contains(std::numeric_limits<double>::max()));
   }
+  // What can exist has two ends: a panel's stiffness is 1e11 Pa, a free ion's share 1e-14.
+  for (const interval& range : {any_finite, not_negative, positive}) {
+    CHECK(range.contains(1e15));
+    CHECK_FALSE(range.contains(std::nextafter(1e15, 1e16)));
+  }
+  CHECK(any_finite.contains(-1e15));
+  CHECK_FALSE(any_finite.contains(-1.1e15));
+  CHECK(above_absolute_zero_celsius.contains(1e4));
+  CHECK_FALSE(above_absolute_zero_celsius.contains(1.1e4));
   CHECK(not_negative.contains(-0.0));
   CHECK_FALSE(positive.contains(0.0));
-  CHECK(positive.contains(std::numeric_limits<double>::denorm_min()));
+  CHECK(positive.contains(1e-30));
+  CHECK_FALSE(positive.contains(std::numeric_limits<double>::denorm_min()));
+  CHECK_FALSE(above_zero_to_one.contains(std::numeric_limits<double>::denorm_min()));
   CHECK_FALSE(above_absolute_zero_celsius.contains(-273.15));
   CHECK_FALSE(zero_to_below_one.contains(1.0));
   CHECK_FALSE(above_zero_to_one.contains(0.0));
@@ -87,12 +98,24 @@ TEST_CASE("validity: what is refused, and in which words") {
 
   const limits bore{"bore", "m", positive};
   CHECK(message<invalid_input>(bore, 0.0) == "tankwright::there: bore = 0 m is not possible; expected more than 0 m");
-  CHECK(message<error>(bore, 1e300) == "nothing thrown");
+  // The ends that everything has are named to those who go past them, and to nobody else.
+  CHECK(message<error>(bore, 1e15) == "nothing thrown");
+  CHECK(message<invalid_input>(bore, 1e300) ==
+        "tankwright::there: bore = 1e+300 m is not possible; expected at most 1e+15 m");
+  CHECK(message<invalid_input>(bore, 1e-300) ==
+        "tankwright::there: bore = 1e-300 m is not possible; expected at least 1e-30 m");
+  CHECK(message<invalid_input>(bore, infinity) ==
+        "tankwright::there: bore = inf m is not possible; expected more than 0 m");
+  const limits share{"share", "", above_zero_to_one};
+  CHECK(message<invalid_input>(share, 0.0) ==
+        "tankwright::there: share = 0 is not possible; expected more than 0 and at most 1");
 
   const limits part{"porosity", "", zero_to_below_one};
   CHECK(message<invalid_input>(part, 1.0) ==
         "tankwright::there: porosity = 1 is not possible; expected at least 0 and below 1");
   const limits any{"offset", "m", any_finite};
+  CHECK(message<invalid_input>(any, -1e300) ==
+        "tankwright::there: offset = -1e+300 m is not possible; expected at least -1e+15 m");
   CHECK(message<invalid_input>(any, not_a_number) ==
         "tankwright::there: offset = nan m is not possible; expected a finite number");
   const limits high{"share", "", interval{-infinity, 1.0, edge::closed, edge::closed}};

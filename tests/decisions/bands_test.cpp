@@ -12,6 +12,7 @@
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/decisions/bands.hpp>
 #include <tankwright/decisions/first_screen.hpp>
+#include <tankwright/decisions/laws.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/exchange/read.hpp>
 
@@ -81,6 +82,7 @@ TEST_CASE("calibration: the bands of every finding of the demo hold 95 % of plai
   drawn_plan draws{build};
   std::mt19937_64 random{seed};
   std::uniform_real_distribution<double> even{0.0, 1.0};
+  std::normal_distribution<double> normal{0.0, 1.0};
   const std::size_t wanted = draws_wanted();
   for (std::size_t i = 0; i < wanted; ++i) {
     std::vector<double> u(draws.doubts().size());
@@ -89,7 +91,7 @@ TEST_CASE("calibration: the bands of every finding of the demo hold 95 % of plai
     const decisions::situation s{draws.plan()};
     decisions::answers out;
     for (const auto* d : asked) out.run(*d, s);
-    std::map<std::string_view, double> of_reason;  // laws that are known within a band move by their reason
+    std::map<std::string_view, double> of_law;  // laws that are known within a band: one draw each
     for (const auto& f : out.take()) {
       const auto found = all.find(f.id);
       const auto* base = judged.all.find(f.id);
@@ -98,8 +100,13 @@ TEST_CASE("calibration: the bands of every finding of the demo hold 95 % of plai
       const auto& wanted_number = base->numbers[c.number];
       bool all_positive = true;
       for (const auto& n : f.numbers) {
-        if (!of_reason.contains(n.value.reason)) of_reason[n.value.reason] = even(random);
-        const double x = moved_in_band(n.value, of_reason[n.value.reason]);
+        const decisions::law* by = decisions::law_of(n.value.reason);
+        const std::string_view draw = by ? by->id : n.value.reason;
+        if (!of_law.contains(draw)) {
+          const bool one_error = by && by->by == decisions::spread::standard_error;
+          of_law[draw] = one_error ? normal(random) : 2.0 * even(random) - 1.0;
+        }
+        const double x = moved_in_band(n.value, 0.5 * (1.0 + of_law[draw]));
         if (n.id == wanted_number.id && n.place == wanted_number.place) {
           c.answered += 1.0;
           c.inside += x >= wanted_number.value.low && x <= wanted_number.value.high;

@@ -19,8 +19,7 @@ class drawn_plan {
     finder find{*this};
     describe(find, plan_);
     // What stands for the doubts of other keys would count twice.
-    if (plan_.plumbing) plan_.plumbing->area_uncertainty.move_to(0.0), plan_.plumbing->level_uncertainty.move_to(0.0);
-    if (plan_.water && plan_.water->trial_batch) plan_.water->trial_batch->reading_error.move_to(0.0);
+    for (const one& o : all_) o.number->know_exactly();
     if (plan_.water && plan_.water->now) plan_.water->now->division.move_to(1e-9);
     if (plan_.water && plan_.water->older_tank) plan_.water->older_tank->division.move_to(1e-9);
   }
@@ -66,7 +65,7 @@ class drawn_plan {
 
    private:
     void add(const plan::key_info& key, plan::value_base& v, bool new_doubt) {
-      if (!v.given()) return;
+      if (!v.given() || key.doubt_asked) return;
       plan::usual_doubt how = key.doubt;
       if (v.doubt().given) how = {plan::doubt_kind::distance, v.doubt().half_width};
       if (how.kind == plan::doubt_kind::none || !(how.size > 0.0)) return;

@@ -22,7 +22,7 @@ evidence behaves(const char* answer) { return {answer, kind::property, "judged a
 /// Three chambers that pass the first rush slowly: two drain pipes let 9 L go with the first fall of the display.
 plan::build three_chambers() {
   plan::build build = basin();
-  give(build, {{"plumbing.overflow.surface", "1 m2"},
+  give(build, {{"plumbing.overflow.surface", "1 m2 +/- 0 %"},
                {"plumbing.overflow.width", "0.5 m"},
                {"plumbing.pump.flows", "0 L/h, 8000 L/h, 8100 L/h"},
                {"plumbing.pump.heads", "9 m, 8 m, 0.1 m"},
@@ -38,11 +38,9 @@ plan::build three_chambers() {
                {"plumbing.drain[2].runs_full", "true"},
                {"plumbing.return[1].below_edge", "-10 mm"},
                {"plumbing.return[1].kind", "open"},
-               {"plumbing.reserve", "0 mm"},
-               {"plumbing.area_uncertainty", "0 %"},
-               {"plumbing.level_uncertainty", "0 mm"}});
+               {"plumbing.reserve", "0 mm"}});
   give(build, {{"plumbing.sump.rim", "345 mm"},
-               {"plumbing.sump.running_level", "120 mm"},
+               {"plumbing.sump.running_level", "120 mm +/- 0 mm"},
                {"plumbing.sump.chamber[1].label", "drains"},
                {"plumbing.sump.chamber[1].area", "0.10 m2"},
                {"plumbing.sump.chamber[2].label", "middle"},
@@ -69,8 +67,9 @@ TEST_CASE("the margin of a power cut is that of its worst moment, not of the res
 
 TEST_CASE("a fraction of a millimetre left is thin, whatever reserve is wanted") {
   plan::build build = basin();
-  give(build,
-       {{"plumbing.reserve", "0 mm"}, {"plumbing.level_uncertainty", "0 mm"}, {"plumbing.area_uncertainty", "0 %"}});
+  give(build, {{"plumbing.reserve", "0 mm"},
+               {"plumbing.sump.running_level", "250 mm +/- 0 mm"},
+               {"plumbing.overflow.surface", "2.4 m2 +/- 0 %"}});
   const double left = answered(decisions::dry_floor, build).margin()->value.low;
   const auto at = [&](double more) {
     plan::build moved = build;

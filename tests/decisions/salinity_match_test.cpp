@@ -86,7 +86,7 @@ TEST_CASE("salt.match: a correction's band holds readings, volume and yield") {
               {"water.now.temperature", "24 °C"},
               {"water.now.scale", "60F/60F"},
               {"water.now.division", "0.0005"},
-              {"water.new_water_uncertainty", "3 %"}});
+              {"water.new_water", "2000 L +/- 3 %"}});
   const auto now = water::salinity_from_hydrometer(
       {.reading = 1.0236, .water = celsius(24.0), .instrument = {.scale = water::scale_60f_60f, .division = 0.0005}});
   const auto mix = band(answered(td::salinity_match, read), "mix");

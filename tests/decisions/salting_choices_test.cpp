@@ -125,17 +125,16 @@ TEST_CASE("weighed: a litre of seawater on a scale in air") {
   plan::build build = to_mix();
   // 1024.763 kg/m3 less the air, over the conventional weights.
   const double shown = (1024.763 - 1.2) / (1.0 - 1.2 / 8000.0);
-  give(build, {{"water.weighed.volume", "1 L"},
-               {"water.weighed.empty", "250 g"},
-               {"water.weighed.temperature", "20 °C"},
-               {"water.weighed.volume_error", "0.02 %"},
-               {"water.weighed.scale_error", "0.1 g"}});
+  give(build, {{"water.weighed.volume", "1 L +/- 0.02 %"},
+               {"water.weighed.empty", "250 g +/- 0.05 g"},
+               {"water.weighed.full", "1.27 kg +/- 0.05 g"},
+               {"water.weighed.temperature", "20 °C"}});
   plan::set_si(build, "water.weighed.full", 0.25 + shown * 1e-3);
   const auto f = answered(decisions::weighed_salinity, build);
   TW_CHECK(hand, number(f, "salinity"), 35.0, within(0.006));  // EOS-80 by hand, 0.004 kg/m3
   CHECK(f.verdict == verdict::holds);
   // 0.1 % of volume is 1.3 in salinity: then nothing is proven.
-  CHECK(answered(decisions::weighed_salinity, build, {{"water.weighed.volume_error", "0.1 %"}}).verdict ==
+  CHECK(answered(decisions::weighed_salinity, build, {{"water.weighed.volume", "1 L +/- 0.1 %"}}).verdict ==
         verdict::thin_margin);
   judged(answered(decisions::weighed_salinity, build, {{"water.weighed.full", "1.270 kg"}}), verdict::does_not_hold,
          "left");

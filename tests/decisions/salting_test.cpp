@@ -33,8 +33,7 @@ const evidence of_display{"tankwright::decisions::add_display_from", kind::ident
 plan::build to_match() {
   plan::build build;
   give(build, {{"water.temperature", "24 °C"},
-               {"water.new_water", "2150 L"},
-               {"water.new_water_uncertainty", "2 %"},
+               {"water.new_water", "2150 L +/- 2 %"},
                {"water.mix_yield", "87 %"},
                {"water.older_tank.hydrometer", "1.0245"},
                {"water.older_tank.temperature", "26 °C"},

@@ -51,6 +51,18 @@ TEST_CASE("sand bed: a slope on each side of its angle of repose, and at it") {
   judged(two, verdict::does_not_hold, "left", "sand 2");
 }
 
+TEST_CASE("sand bed: sold by the bag, a part of a bag is a whole one") {
+  plan::build build = lagoon();
+  plan::clear(build, "vessel.sand[1]");
+  give(build, {{"vessel.sand[1].mass", "150 kg"}, {"vessel.sand[1].bag", "20 kg"}});
+  // 150/20 = 7.5
+  TW_CHECK(by_hand, number(answered(decisions::sand_bed, build), "bags"), 8.0, relative(0.0));
+  give(build, {{"vessel.sand[1].mass", "160 kg"}});
+  TW_CHECK(by_hand, number(answered(decisions::sand_bed, build), "bags"), 8.0, relative(0.0));
+  give(build, {{"vessel.sand[1].mass", "160.1 kg"}});
+  TW_CHECK(by_hand, number(answered(decisions::sand_bed, build), "bags"), 9.0, relative(0.0));
+}
+
 TEST_CASE("sand bed: a level bed has nothing to judge, and without sand nothing is asked") {
   plan::build build = lagoon();
   plan::clear(build, "vessel.sand[1]");

@@ -66,13 +66,13 @@ TEST_CASE("cures of the demo: each really holds, and one step less does not") {
       const std::string said = decisions::sentence_of(c, text::unit_system::si);
       CHECK(said.find('%' + std::string{"v"}) == std::string::npos);
       CHECK(c.chance >= 0.975);
-      REQUIRE(c.changes.size() == 1);
       const auto& change = c.changes.front();
       if (change.path.find("[]") != std::string::npos) continue;
       plan::build cured = build;
-      plan::set(cured, change.path, change.to);
+      for (const auto& one : c.changes) plan::set(cured, one.path, one.to);
       CHECK_MESSAGE(after(cured, of.id) == verdict::holds, said);
       TW_HOLDS(done, after(cured, of.id) == verdict::holds);
+      if (!c.part.empty() || c.changes.size() > 1) continue;  // parts: missing_parts_test.cpp
       const plan::key_row row = row_of(change.path);
       const auto& key = row.about;
       if (!change.was || !key.sizes.empty() || !(key.step > 0.0)) continue;

@@ -1,7 +1,9 @@
 # SPDX-License-Identifier: BSL-1.0
 """Formulas called by name: against the values of tests/reference/, with mistakes, and each of the list once.
 
-    by_name.py ASK_FORMULA ROOT
+    by_name.py ASK_FORMULA ROOT [ANSWERED]
+
+With ANSWERED it writes the questions there that were answered, up to 12 of each formula: where the fuzzer starts.
 
 The expected values come from the tables (printed values, other libraries, mathematics). What the inputs are called
 there is mapped to the fields in tables.py; rows whose inputs mean something else (a ratio, a step) are left out.
@@ -20,6 +22,7 @@ ASK, ROOT = sys.argv[1], Path(sys.argv[2])
 LIST = json.loads(subprocess.run([ASK, '--list'], check=True, capture_output=True, text=True).stdout)
 FORMULAS = {f['name']: f for f in LIST['formulas']}
 passed = failed = 0
+answered = {}  # formula -> questions that it answered
 
 
 def ask(questions):
@@ -31,6 +34,9 @@ def ask(questions):
     answers = [json.loads(line) for line in done.stdout.splitlines()]
     if len(answers) != len(questions):
         raise SystemExit('a question without an answer')
+    for (_, fields), answer in zip(questions, answers):
+        if 'result' in answer and isinstance(fields, dict):
+            answered.setdefault(answer['formula'], {}).setdefault(json.dumps(fields), fields)
     return answers
 
 
@@ -811,11 +817,25 @@ def the_list():
         hold(entry['reason'], f'{entry["function"]}: no reason')
 
 
+def answered_at_all():
+    """What typical values do not make together (a sump with its chambers, a circuit) is asked in questions.json."""
+    questions = json.loads((ROOT / 'tests' / 'formulas' / 'questions.json').read_text())
+    for (name, fields), answer in zip(questions, ask(questions)):
+        hold('result' in answer, f'questions.json: {name} {json.dumps(fields)[:200]}: {json.dumps(answer)[:300]}')
+    for name in FORMULAS:
+        hold(name in answered, f'{name}: no question of these tests is answered; add one to questions.json')
+    print(f'{len(answered)} of {len(FORMULAS)} formulas answered at least once')
+    if len(sys.argv) > 3:
+        lines = [f'{name}\t{text}\n' for name, texts in sorted(answered.items()) for text in sorted(texts, key=len)[:12]]
+        Path(sys.argv[3]).write_text(''.join(lines))
+
+
 the_list()
 reference_values()
 mistakes()
 constants()
 whole_jobs()
 every_formula()
+answered_at_all()
 print(f'{passed} passed, {failed} failed')
 sys.exit(1 if failed or not passed else 0)

@@ -47,10 +47,11 @@ TEST_CASE("course: a kink at a known time is met, not stepped over") {
   CHECK(std::fabs(bent.value() - (1.0 - 3.0)) < 1e-3);
 }
 
-TEST_CASE("course: a slope that is no number ends, and no meeting is found") {
+TEST_CASE("course: one that runs away, or has no slope, is given up, and meets nothing") {
   constexpr double nan = std::numeric_limits<double>::quiet_NaN();
   course lost{[](double, double) { return nan; }, {.longest = 1.0, .tolerance = 1e-9}, 1.0};
-  lost.go_to("tankwright::test", 3.0);
-  CHECK(std::isnan(lost.value()));
+  CHECK_THROWS_AS(lost.go_to("tankwright::test", 3.0), no_convergence);
   CHECK_THROWS_AS((void)lost.met("tankwright::test", 0.5), no_convergence);
+  course away{[](double, double y) { return 1e9 * y * y; }, {.longest = 1.0, .tolerance = 1e-9}, 1.0};
+  CHECK_THROWS_AS(away.go_to("tankwright::test", 3.0), no_convergence);
 }

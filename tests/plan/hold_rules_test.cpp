@@ -62,10 +62,8 @@ TEST_CASE("hold rules: what readings need, and what they can show") {
   refused(nothing, {}, "hold", "needs the readings of a test");
 }
 
-TEST_CASE("hold rules: one leak that would matter, and an evaporation to be unsure of") {
+TEST_CASE("hold rules: one leak that would matter") {
   refused(tested(), {{"hold.leak", "1 L/d"}}, "hold.planned.leak", "is given beside the leak of [hold]", "hold.leak");
-  refused(tested(), {{"hold.planned.evaporation_uncertainty", "20 %"}}, "hold.planned.evaporation_uncertainty",
-          "means nothing without evaporation", "hold.planned.evaporation");
 }
 
 TEST_CASE("hold rules: the test is of this display") {

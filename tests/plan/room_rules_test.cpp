@@ -122,8 +122,8 @@ TEST_CASE("room rules: seasons, walls, outage") {
           "room.water_temperature");
   refused(some_room(), {{"room.heating.outage.room_settles_at", "8 °C"}}, "room.heating.outage.room_settles_at",
           "needs room_time_constant beside it");
-  refused(some_room(), {{"room.water_volume", "2 m3"}, {"room.water_volume_uncertainty", "100 %"}},
-          "room.water_volume_uncertainty", "leaves no water", "room.water_volume");
+  refused(some_room(), {{"room.water_volume", "2 m3 +/- 100 %"}}, "room.water_volume",
+          "has a doubt that leaves no water");
 }
 
 TEST_CASE("room rules: what the animals stand lies on both sides of the water") {

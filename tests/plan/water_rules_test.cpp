@@ -32,8 +32,7 @@ plan::build with_trial() {
   plan::build build = some_water();
   give(build, {{"water.trial_batch.mix", "420 g"},
                {"water.trial_batch.fresh_water", "10 kg"},
-               {"water.trial_batch.reached", "34.8"},
-               {"water.trial_batch.reading_error", "0.5"}});
+               {"water.trial_batch.reached", "34.8 +/- 0.5"}});
   return build;
 }
 
@@ -109,8 +108,8 @@ TEST_CASE("water rules: each reading has what its instrument needs, and no more"
 }
 
 TEST_CASE("water rules: a mix is no more than salt, and enough of it") {
-  refused(with_trial(), {{"water.trial_batch.reading_error", "34.8"}}, "water.trial_batch.reading_error",
-          "is not less than what was reached, 34.8", "water.trial_batch.reached");
+  refused(with_trial(), {{"water.trial_batch.reached", "34.8 +/- 34.8"}}, "water.trial_batch.reached",
+          "has a doubt that is not less than what was reached");
   refused(with_trial(), {{"water.trial_batch.mix", "300 g"}}, "water.trial_batch.reached",
           "is more salt than the mix weighed, 300 g in 10 kg of water", "water.trial_batch.mix");
   // 4200 kg of mix that made salinity 34.8 in 10 kg of water would be almost pure water itself.
@@ -121,8 +120,7 @@ TEST_CASE("water rules: a mix is no more than salt, and enough of it") {
 }
 
 TEST_CASE("water rules: volume, ice, targets, ammonia") {
-  refused(some_water(), {{"water.new_water_uncertainty", "100 %"}}, "water.new_water_uncertainty", "leaves no water",
-          "water.new_water");
+  refused(some_water(), {{"water.new_water", "2 m3 +/- 100 %"}}, "water.new_water", "has a doubt that leaves no water");
   // Practical salinity 35 freezes at -1.92 degC (Millero 1978).
   accepted(some_water(), {{"water.temperature", "-1.9 °C"}});
   refused(some_water(), {{"water.temperature", "-1.95 °C"}}, "water.temperature", "is below the freezing point");

@@ -63,7 +63,7 @@ TEST_CASE("other friction formulas: edges of the ranges") {
   check_edges(twp::reynolds_haaland_limits, [&](double re, range_policy policy) {
     return twp::friction_factor_haaland(twp::reynolds_number{re}, rough, policy);
   });
-  check_edges(twp::reynolds_limits, [&](double re, range_policy policy) {
+  check_edges(twp::reynolds_churchill_limits, [&](double re, range_policy policy) {
     return twp::friction_factor_churchill(twp::reynolds_number{re}, rough, policy);
   });
   check_edges(twp::reynolds_serghides_limits, [&](double re, range_policy policy) {

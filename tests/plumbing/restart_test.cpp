@@ -139,6 +139,22 @@ TEST_CASE("restart: only the pump chamber falls, with what is joined to it; the 
   TW_HOLDS(order, (band.margin.low < band.margin.central && band.margin.central < band.margin.high));
 }
 
+TEST_CASE("restart: after a power cut that is worked out already it is the same") {
+  const evidence same{"tankwright::plumbing::restart_after", kind::wiring,
+                      "worked out with its power cut, and after it"};
+  auto in = system();
+  in.system.sump.running_level = metres(0.38);  // some of it runs onto the floor
+  const auto cut = tp::power_cut(in.system);
+  const auto after = tp::restart_after(cut, in), whole = tp::restart(in);
+  CHECK(cut.on_the_floor.central > litres(0.0));
+  TW_CHECK(same, after.lowest_level.low, whole.lowest_level.low, tolerance{});
+  TW_CHECK(same, after.margin.central, whole.margin.central, tolerance{});
+  TW_CHECK(same, after.until_steady, whole.until_steady, tolerance{});
+  in.system.sump.chambers.emplace_back(in.system.sump.chambers.back());
+  in.system.sump.baffles.push_back({.crest = metres(0.1), .width = metres(0.4)});
+  CHECK_THROWS_AS((void)tp::restart_after(cut, in), invalid_input);
+}
+
 TEST_CASE("restart: what cannot be is refused by name") {
   auto in = system();
   in.inlet.bore = tp::pipe_bore{metres(0.0)};

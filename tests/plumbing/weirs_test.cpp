@@ -79,8 +79,8 @@ TEST_CASE("weirs: reference table") {
       return tp::kindsvater_carter_weir(edge, metres(1e6)).value() / 1e9 / std::pow(1e6 + 0.001, 1.5) /
              std::sqrt(0.3048);
     };
-    if (row.has("c2")) return coefficient(row["c2"], 1e300);
-    return coefficient(row["c1"], 1e6) - coefficient(row["c1"], 1e300);
+    if (row.has("c2")) return coefficient(row["c2"], 1e15);
+    return coefficient(row["c1"], 1e6) - coefficient(row["c1"], 1e15);
   };
   const auto v_notch = [](const reference_row& row) {
     return at_book_gravity(
@@ -205,10 +205,10 @@ TEST_CASE("weirs: edges of the ranges") {
     return tp::rehbock_weir({b, p}, metres(x), policy);
   });
   check_edges(tp::kindsvater_head_limits, [&](double x, range_policy policy) {
-    return tp::kindsvater_carter_weir({b, metres(1.0), metres(1e200)}, metres(x), policy);
+    return tp::kindsvater_carter_weir({b, metres(1.0), metres(1e15)}, metres(x), policy);
   });
   check_edges(tp::kindsvater_width_limits, [&](double x, range_policy policy) {
-    return tp::kindsvater_carter_weir({metres(x), metres(1e300), p}, h, policy);
+    return tp::kindsvater_carter_weir({metres(x), metres(1e15), p}, h, policy);
   });
   check_edges(tp::shen_angle_limits,
               [&](double x, range_policy policy) { return tp::shen_weir({degrees(x)}, h, policy); });
@@ -218,7 +218,7 @@ TEST_CASE("weirs: edges of the ranges") {
     return tp::bazin_weir({b, metres(x)}, policy);
   });
   check_edges(tp::francis_head_limits, [&](double x, range_policy policy) {
-    return tp::francis_weir({.width = metres(1e300), .head = metres(x)}, policy);
+    return tp::francis_weir({.width = metres(1e15), .head = metres(x)}, policy);
   });
   check_edges(tp::discharge_coefficient_limits, [&](double x, range_policy) {
     return tp::rectangular_weir({.width = b, .head = h, .discharge_coefficient = x});

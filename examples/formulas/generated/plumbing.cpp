@@ -315,6 +315,16 @@ void io<::tankwright::plumbing::chamber_history>::write(answer& out, const ::tan
   out.end();
 }
 
+::tankwright::plumbing::chamber_level io<::tankwright::plumbing::chamber_level>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::chamber_level> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::chamber_level io<::tankwright::plumbing::chamber_level>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"label", "level"};
+  in.only(known);
+  const ::tankwright::plumbing::chamber_level v{.label = may_or<std::string>(in, "label", [] { return std::string{}; }), .level = must<::tankwright::estimate<::tankwright::length>>(in, "level")};
+  return v;
+}
 void io<::tankwright::plumbing::chamber_level>::write(answer& out, const ::tankwright::plumbing::chamber_level& v) {
   out.begin();
   out.key("label");
@@ -837,6 +847,16 @@ void io<::tankwright::plumbing::fall_through>::defaults(double*& at) {
   io<::tankwright::length>::put(v.to, at);
 }
 
+::tankwright::plumbing::falling_water io<::tankwright::plumbing::falling_water>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::falling_water> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::falling_water io<::tankwright::plumbing::falling_water>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"over_edge", "back_siphon", "box", "drain_pipes", "return_pipes", "total"};
+  in.only(known);
+  const ::tankwright::plumbing::falling_water v{.over_edge = must<::tankwright::estimate<::tankwright::volume>>(in, "over_edge"), .back_siphon = must<::tankwright::estimate<::tankwright::volume>>(in, "back_siphon"), .box = must<::tankwright::estimate<::tankwright::volume>>(in, "box"), .drain_pipes = must<::tankwright::volume>(in, "drain_pipes"), .return_pipes = must<::tankwright::volume>(in, "return_pipes"), .total = must<::tankwright::estimate<::tankwright::volume>>(in, "total")};
+  return v;
+}
 void io<::tankwright::plumbing::falling_water>::write(answer& out, const ::tankwright::plumbing::falling_water& v) {
   out.begin();
   out.key("over_edge");
@@ -852,6 +872,14 @@ void io<::tankwright::plumbing::falling_water>::write(answer& out, const ::tankw
   out.key("total");
   io<::tankwright::estimate<::tankwright::volume>>::write(out, v.total);
   out.end();
+}
+void io<::tankwright::plumbing::falling_water>::defaults(double*& at) {
+  not_given(at, 3);
+  not_given(at, 3);
+  not_given(at, 3);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 3);
 }
 
 void io<::tankwright::plumbing::fill_stage>::write(answer& out, const ::tankwright::plumbing::fill_stage& v) {
@@ -1278,6 +1306,16 @@ void io<::tankwright::plumbing::plan_slice>::defaults(double*& at) {
   not_given(at, 1);
 }
 
+::tankwright::plumbing::worst_moment io<::tankwright::plumbing::worst_moment>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::worst_moment> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::worst_moment io<::tankwright::plumbing::worst_moment>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"margin", "chamber", "at"};
+  in.only(known);
+  const ::tankwright::plumbing::worst_moment v{.margin = must<::tankwright::length>(in, "margin"), .chamber = may_or<std::string>(in, "chamber", [] { return std::string{}; }), .at = may_or<std::optional<::tankwright::duration>>(in, "at", [] { return std::optional<::tankwright::duration>{}; })};
+  return v;
+}
 void io<::tankwright::plumbing::worst_moment>::write(answer& out, const ::tankwright::plumbing::worst_moment& v) {
   out.begin();
   out.key("margin");
@@ -1289,6 +1327,16 @@ void io<::tankwright::plumbing::worst_moment>::write(answer& out, const ::tankwr
   out.end();
 }
 
+::tankwright::plumbing::power_cut_answer io<::tankwright::plumbing::power_cut_answer>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::power_cut_answer> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::power_cut_answer io<::tankwright::plumbing::power_cut_answer>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"head_over_edge", "falls", "running", "settled", "margin", "worst", "on_the_floor", "spare", "floods_after", "extrapolated", "caution"};
+  in.only(known);
+  const ::tankwright::plumbing::power_cut_answer v{.head_over_edge = must<::tankwright::estimate<::tankwright::length>>(in, "head_over_edge"), .falls = must<::tankwright::plumbing::falling_water>(in, "falls"), .running = may_or<std::vector<::tankwright::plumbing::chamber_level>>(in, "running", [] { return std::vector<::tankwright::plumbing::chamber_level>{}; }), .settled = may_or<std::vector<::tankwright::plumbing::chamber_level>>(in, "settled", [] { return std::vector<::tankwright::plumbing::chamber_level>{}; }), .margin = must<::tankwright::estimate<::tankwright::length>>(in, "margin"), .worst = must<::tankwright::plumbing::worst_moment>(in, "worst"), .on_the_floor = must<::tankwright::estimate<::tankwright::volume>>(in, "on_the_floor"), .spare = must<::tankwright::estimate<::tankwright::volume>>(in, "spare"), .floods_after = may_or<std::optional<::tankwright::duration>>(in, "floods_after", [] { return std::optional<::tankwright::duration>{}; }), .extrapolated = must<bool>(in, "extrapolated"), .caution = {}};
+  return v;
+}
 void io<::tankwright::plumbing::power_cut_answer>::write(answer& out, const ::tankwright::plumbing::power_cut_answer& v) {
   out.begin();
   out.key("head_over_edge");
@@ -3343,18 +3391,28 @@ void defaults_85(double* at) {
   not_given(at, 1);
 }
 
-// plumbing.restart
-constexpr std::string_view fields_86[] = {"system", "inlet", "priming", "taken", "surge"};
-constexpr std::string_view required_86[] = {"system", "inlet"};
+// plumbing.restart_after
+constexpr std::string_view fields_86[] = {"cut", "task"};
+constexpr std::string_view required_86[] = {"cut", "task"};
 auto call_86([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::restart_answer> {
+  in.only(fields_86);
+  const auto a0 = must<::tankwright::plumbing::power_cut_answer>(in, "cut");
+  const auto a1 = must<::tankwright::plumbing::restart_input>(in, "task");
+  return ::tankwright::plumbing::restart_after(a0, a1);
+}
+
+// plumbing.restart
+constexpr std::string_view fields_87[] = {"system", "inlet", "priming", "taken", "surge"};
+constexpr std::string_view required_87[] = {"system", "inlet"};
+auto call_87([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::restart_answer> {
   return ::tankwright::plumbing::restart(io<::tankwright::plumbing::restart_input>::fields(in));
 }
 
 // plumbing.siphon_flow
-constexpr std::string_view fields_87[] = {"run", "drop", "water"};
-constexpr std::string_view required_87[] = {"run", "drop", "water"};
-auto call_87([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
-  in.only(fields_87);
+constexpr std::string_view fields_88[] = {"run", "drop", "water"};
+constexpr std::string_view required_88[] = {"run", "drop", "water"};
+auto call_88([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
+  in.only(fields_88);
   const auto a0 = must<::tankwright::plumbing::pipe_run>(in, "run");
   const auto a1 = must<::tankwright::length>(in, "drop");
   const auto a2 = must<::tankwright::water::liquid>(in, "water");
@@ -3363,139 +3421,139 @@ auto call_87([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.siphon_crest_pressure
-constexpr std::string_view fields_88[] = {"above_surface", "speed", "density", "loss_before", "air"};
-constexpr std::string_view required_88[] = {"above_surface", "speed", "density"};
-auto call_88([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::absolute_pressure> {
+constexpr std::string_view fields_89[] = {"above_surface", "speed", "density", "loss_before", "air"};
+constexpr std::string_view required_89[] = {"above_surface", "speed", "density"};
+auto call_89([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::absolute_pressure> {
   return ::tankwright::plumbing::siphon_crest_pressure(io<::tankwright::plumbing::siphon_crest>::fields(in));
 }
-void numbers_88(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_89(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::siphon_crest>::take(in);
   io<::tankwright::absolute_pressure>::put(::tankwright::plumbing::siphon_crest_pressure(a0), out);
 }
-void defaults_88(double* at) {
+void defaults_89(double* at) {
   io<::tankwright::plumbing::siphon_crest>::defaults(at);
 }
 
 // plumbing.highest_siphon_crest
-constexpr std::string_view fields_89[] = {"speed", "density", "vapour_pressure", "loss_before", "air"};
-constexpr std::string_view required_89[] = {"speed", "density", "vapour_pressure"};
-auto call_89([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_90[] = {"speed", "density", "vapour_pressure", "loss_before", "air"};
+constexpr std::string_view required_90[] = {"speed", "density", "vapour_pressure"};
+auto call_90([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::plumbing::highest_siphon_crest(io<::tankwright::plumbing::siphon_limit>::fields(in));
 }
-void numbers_89(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_90(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::siphon_limit>::take(in);
   io<::tankwright::length>::put(::tankwright::plumbing::highest_siphon_crest(a0), out);
 }
-void defaults_89(double* at) {
+void defaults_90(double* at) {
   io<::tankwright::plumbing::siphon_limit>::defaults(at);
 }
 
 // plumbing.siphon_until_exposed
-constexpr std::string_view fields_90[] = {"plan", "run", "from", "to", "water"};
-constexpr std::string_view required_90[] = {"plan", "run", "from", "to", "water"};
-auto call_90([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::siphon_run> {
+constexpr std::string_view fields_91[] = {"plan", "run", "from", "to", "water"};
+constexpr std::string_view required_91[] = {"plan", "run", "from", "to", "water"};
+auto call_91([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::siphon_run> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::siphon_until_exposed(io<::tankwright::plumbing::siphon_draw>::fields(in), policy);
 }
 
 // plumbing.jet_speed_at
-constexpr std::string_view fields_91[] = {"jet", "distance"};
-constexpr std::string_view required_91[] = {"jet", "distance"};
-auto call_91([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::velocity>> {
-  in.only(fields_91);
+constexpr std::string_view fields_92[] = {"jet", "distance"};
+constexpr std::string_view required_92[] = {"jet", "distance"};
+auto call_92([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::velocity>> {
+  in.only(fields_92);
   const auto a0 = must<::tankwright::plumbing::submerged_jet>(in, "jet");
   const auto a1 = must<::tankwright::length>(in, "distance");
   return ::tankwright::plumbing::jet_speed_at(a0, a1);
 }
-void numbers_91(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_92(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::submerged_jet>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::estimate<::tankwright::velocity>>::put(::tankwright::plumbing::jet_speed_at(a0, a1), out);
-}
-void defaults_91(double* at) {
-  io<::tankwright::plumbing::submerged_jet>::defaults(at);
-  not_given(at, 1);
-}
-
-// plumbing.jet_reaches
-constexpr std::string_view fields_92[] = {"jet", "speed"};
-constexpr std::string_view required_92[] = {"jet", "speed"};
-auto call_92([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
-  in.only(fields_92);
-  const auto a0 = must<::tankwright::plumbing::submerged_jet>(in, "jet");
-  const auto a1 = must<::tankwright::velocity>(in, "speed");
-  return ::tankwright::plumbing::jet_reaches(a0, a1);
-}
-void numbers_92(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::plumbing::submerged_jet>::take(in);
-  const auto a1 = io<::tankwright::velocity>::take(in);
-  io<::tankwright::estimate<::tankwright::length>>::put(::tankwright::plumbing::jet_reaches(a0, a1), out);
 }
 void defaults_92(double* at) {
   io<::tankwright::plumbing::submerged_jet>::defaults(at);
   not_given(at, 1);
 }
 
-// plumbing.friction_velocity_that_moves
-constexpr std::string_view fields_93[] = {"grains", "water"};
-constexpr std::string_view required_93[] = {"grains", "water"};
-auto call_93([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
+// plumbing.jet_reaches
+constexpr std::string_view fields_93[] = {"jet", "speed"};
+constexpr std::string_view required_93[] = {"jet", "speed"};
+auto call_93([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
   in.only(fields_93);
+  const auto a0 = must<::tankwright::plumbing::submerged_jet>(in, "jet");
+  const auto a1 = must<::tankwright::velocity>(in, "speed");
+  return ::tankwright::plumbing::jet_reaches(a0, a1);
+}
+void numbers_93(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::submerged_jet>::take(in);
+  const auto a1 = io<::tankwright::velocity>::take(in);
+  io<::tankwright::estimate<::tankwright::length>>::put(::tankwright::plumbing::jet_reaches(a0, a1), out);
+}
+void defaults_93(double* at) {
+  io<::tankwright::plumbing::submerged_jet>::defaults(at);
+  not_given(at, 1);
+}
+
+// plumbing.friction_velocity_that_moves
+constexpr std::string_view fields_94[] = {"grains", "water"};
+constexpr std::string_view required_94[] = {"grains", "water"};
+auto call_94([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
+  in.only(fields_94);
   const auto a0 = must<::tankwright::plumbing::loose_grains>(in, "grains");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::friction_velocity_that_moves(a0, a1);
 }
-void numbers_93(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::plumbing::loose_grains>::take(in);
-  const auto a1 = io<::tankwright::water::liquid>::take(in);
-  io<::tankwright::velocity>::put(::tankwright::plumbing::friction_velocity_that_moves(a0, a1), out);
-}
-void defaults_93(double* at) {
-  io<::tankwright::plumbing::loose_grains>::defaults(at);
-  io<::tankwright::water::liquid>::defaults(at);
-}
-
-// plumbing.speed_that_moves
-constexpr std::string_view fields_94[] = {"grains", "water"};
-constexpr std::string_view required_94[] = {"grains", "water"};
-auto call_94([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::velocity>> {
-  in.only(fields_94);
-  const auto a0 = must<::tankwright::plumbing::loose_grains>(in, "grains");
-  const auto a1 = must<::tankwright::water::liquid>(in, "water");
-  return ::tankwright::plumbing::speed_that_moves(a0, a1);
-}
 void numbers_94(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::loose_grains>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
-  io<::tankwright::estimate<::tankwright::velocity>>::put(::tankwright::plumbing::speed_that_moves(a0, a1), out);
+  io<::tankwright::velocity>::put(::tankwright::plumbing::friction_velocity_that_moves(a0, a1), out);
 }
 void defaults_94(double* at) {
   io<::tankwright::plumbing::loose_grains>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
-// plumbing.water_in_sump
-constexpr std::string_view fields_95[] = {"plan", "levels"};
-constexpr std::string_view required_95[] = {"plan", "levels"};
-auto call_95([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
+// plumbing.speed_that_moves
+constexpr std::string_view fields_95[] = {"grains", "water"};
+constexpr std::string_view required_95[] = {"grains", "water"};
+auto call_95([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::velocity>> {
   in.only(fields_95);
+  const auto a0 = must<::tankwright::plumbing::loose_grains>(in, "grains");
+  const auto a1 = must<::tankwright::water::liquid>(in, "water");
+  return ::tankwright::plumbing::speed_that_moves(a0, a1);
+}
+void numbers_95(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::plumbing::loose_grains>::take(in);
+  const auto a1 = io<::tankwright::water::liquid>::take(in);
+  io<::tankwright::estimate<::tankwright::velocity>>::put(::tankwright::plumbing::speed_that_moves(a0, a1), out);
+}
+void defaults_95(double* at) {
+  io<::tankwright::plumbing::loose_grains>::defaults(at);
+  io<::tankwright::water::liquid>::defaults(at);
+}
+
+// plumbing.water_in_sump
+constexpr std::string_view fields_96[] = {"plan", "levels"};
+constexpr std::string_view required_96[] = {"plan", "levels"};
+auto call_96([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
+  in.only(fields_96);
   const auto a0 = must<::tankwright::plumbing::sump>(in, "plan");
   const auto a1 = must<std::vector<::tankwright::length>>(in, "levels");
   return ::tankwright::plumbing::water_in_sump(a0, a1);
 }
 
 // plumbing.sump_capacity
-constexpr std::string_view fields_96[] = {"rim", "running_level", "chambers", "baffles"};
-constexpr std::string_view required_96[] = {"rim", "running_level"};
-auto call_96([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
+constexpr std::string_view fields_97[] = {"rim", "running_level", "chambers", "baffles"};
+constexpr std::string_view required_97[] = {"rim", "running_level"};
+auto call_97([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
   return ::tankwright::plumbing::sump_capacity(io<::tankwright::plumbing::sump>::fields(in));
 }
 
 // plumbing.running_levels
-constexpr std::string_view fields_97[] = {"plan", "flow", "drains_into"};
-constexpr std::string_view required_97[] = {"plan", "flow"};
-auto call_97([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::running_sump> {
-  in.only(fields_97);
+constexpr std::string_view fields_98[] = {"plan", "flow", "drains_into"};
+constexpr std::string_view required_98[] = {"plan", "flow"};
+auto call_98([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::running_sump> {
+  in.only(fields_98);
   const auto a0 = must<::tankwright::plumbing::sump>(in, "plan");
   const auto a1 = must<::tankwright::flow_rate>(in, "flow");
   const auto a2 = may_or<std::size_t>(in, "drains_into", [] {
@@ -3507,224 +3565,224 @@ auto call_97([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // plumbing.pour_into_sump
-constexpr std::string_view fields_98[] = {"sump", "levels", "added", "into"};
-constexpr std::string_view required_98[] = {"sump", "added"};
-auto call_98([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::sump_at_rest> {
+constexpr std::string_view fields_99[] = {"sump", "levels", "added", "into"};
+constexpr std::string_view required_99[] = {"sump", "added"};
+auto call_99([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::sump_at_rest> {
   return ::tankwright::plumbing::pour_into_sump(io<::tankwright::plumbing::sump_pour>::fields(in));
 }
 
 // plumbing.level_after_evaporation
-constexpr std::string_view fields_99[] = {"sump", "evaporated"};
-constexpr std::string_view required_99[] = {"sump", "evaporated"};
-auto call_99([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_100[] = {"sump", "evaporated"};
+constexpr std::string_view required_100[] = {"sump", "evaporated"};
+auto call_100([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::plumbing::level_after_evaporation(io<::tankwright::plumbing::sump_evaporation>::fields(in));
 }
 
 // plumbing.wave_speed
-constexpr std::string_view fields_100[] = {"pipe", "water"};
-constexpr std::string_view required_100[] = {"pipe", "water"};
-auto call_100([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
-  in.only(fields_100);
+constexpr std::string_view fields_101[] = {"pipe", "water"};
+constexpr std::string_view required_101[] = {"pipe", "water"};
+auto call_101([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::velocity> {
+  in.only(fields_101);
   const auto a0 = must<::tankwright::plumbing::elastic_pipe>(in, "pipe");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::wave_speed(a0, a1);
 }
-void numbers_100(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_101(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::elastic_pipe>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::velocity>::put(::tankwright::plumbing::wave_speed(a0, a1), out);
 }
-void defaults_100(double* at) {
+void defaults_101(double* at) {
   io<::tankwright::plumbing::elastic_pipe>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.surge_on_closure
-constexpr std::string_view fields_101[] = {"stop", "water"};
-constexpr std::string_view required_101[] = {"stop", "water"};
-auto call_101([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::surge> {
-  in.only(fields_101);
+constexpr std::string_view fields_102[] = {"stop", "water"};
+constexpr std::string_view required_102[] = {"stop", "water"};
+auto call_102([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::surge> {
+  in.only(fields_102);
   const auto a0 = must<::tankwright::plumbing::stopped_flow>(in, "stop");
   const auto a1 = must<::tankwright::water::liquid>(in, "water");
   return ::tankwright::plumbing::surge_on_closure(a0, a1);
 }
-void numbers_101(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_102(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::stopped_flow>::take(in);
   const auto a1 = io<::tankwright::water::liquid>::take(in);
   io<::tankwright::plumbing::surge>::put(::tankwright::plumbing::surge_on_closure(a0, a1), out);
 }
-void defaults_101(double* at) {
+void defaults_102(double* at) {
   io<::tankwright::plumbing::stopped_flow>::defaults(at);
   io<::tankwright::water::liquid>::defaults(at);
 }
 
 // plumbing.rehbock_weir
-constexpr std::string_view fields_102[] = {"edge", "head"};
-constexpr std::string_view required_102[] = {"edge", "head"};
-auto call_102([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_102);
+constexpr std::string_view fields_103[] = {"edge", "head"};
+constexpr std::string_view required_103[] = {"edge", "head"};
+auto call_103([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_103);
   const auto a0 = must<::tankwright::plumbing::full_width_edge>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   const auto policy = in.policy();
   return ::tankwright::plumbing::rehbock_weir(a0, a1, policy);
 }
-void numbers_102(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_103(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::full_width_edge>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::rehbock_weir(a0, a1, policy), out);
 }
-void defaults_102(double* at) {
+void defaults_103(double* at) {
   io<::tankwright::plumbing::full_width_edge>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.kindsvater_carter_weir
-constexpr std::string_view fields_103[] = {"edge", "head"};
-constexpr std::string_view required_103[] = {"edge", "head"};
-auto call_103([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_103);
+constexpr std::string_view fields_104[] = {"edge", "head"};
+constexpr std::string_view required_104[] = {"edge", "head"};
+auto call_104([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_104);
   const auto a0 = must<::tankwright::plumbing::contracted_edge>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   const auto policy = in.policy();
   return ::tankwright::plumbing::kindsvater_carter_weir(a0, a1, policy);
 }
-void numbers_103(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_104(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::contracted_edge>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::kindsvater_carter_weir(a0, a1, policy), out);
 }
-void defaults_103(double* at) {
+void defaults_104(double* at) {
   io<::tankwright::plumbing::contracted_edge>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.rectangular_weir
-constexpr std::string_view fields_104[] = {"width", "head", "discharge_coefficient", "contractions", "approach_velocity"};
-constexpr std::string_view required_104[] = {"width", "head", "discharge_coefficient"};
-auto call_104([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_105[] = {"width", "head", "discharge_coefficient", "contractions", "approach_velocity"};
+constexpr std::string_view required_105[] = {"width", "head", "discharge_coefficient"};
+auto call_105([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   return ::tankwright::plumbing::rectangular_weir(io<::tankwright::plumbing::rectangular_weir_input>::fields(in));
 }
-void numbers_104(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_105(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::rectangular_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::rectangular_weir(a0), out);
 }
-void defaults_104(double* at) {
+void defaults_105(double* at) {
   io<::tankwright::plumbing::rectangular_weir_input>::defaults(at);
 }
 
 // plumbing.francis_weir
-constexpr std::string_view fields_105[] = {"width", "head", "contractions", "approach_velocity"};
-constexpr std::string_view required_105[] = {"width", "head"};
-auto call_105([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_106[] = {"width", "head", "contractions", "approach_velocity"};
+constexpr std::string_view required_106[] = {"width", "head"};
+auto call_106([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::francis_weir(io<::tankwright::plumbing::francis_weir_input>::fields(in), policy);
 }
-void numbers_105(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_106(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::francis_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::francis_weir(a0, policy), out);
 }
-void defaults_105(double* at) {
+void defaults_106(double* at) {
   io<::tankwright::plumbing::francis_weir_input>::defaults(at);
 }
 
 // plumbing.bazin_weir
-constexpr std::string_view fields_106[] = {"width", "head"};
-constexpr std::string_view required_106[] = {"width", "head"};
-auto call_106([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_107[] = {"width", "head"};
+constexpr std::string_view required_107[] = {"width", "head"};
+auto call_107([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::bazin_weir(io<::tankwright::plumbing::bazin_weir_input>::fields(in), policy);
 }
-void numbers_106(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_107(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::bazin_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::bazin_weir(a0, policy), out);
 }
-void defaults_106(double* at) {
+void defaults_107(double* at) {
   io<::tankwright::plumbing::bazin_weir_input>::defaults(at);
 }
 
 // plumbing.toothed_weir
-constexpr std::string_view fields_107[] = {"edge", "head"};
-constexpr std::string_view required_107[] = {"edge", "head"};
-auto call_107([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_107);
+constexpr std::string_view fields_108[] = {"edge", "head"};
+constexpr std::string_view required_108[] = {"edge", "head"};
+auto call_108([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_108);
   const auto a0 = must<::tankwright::plumbing::toothed_edge>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   return ::tankwright::plumbing::toothed_weir(a0, a1);
 }
-void numbers_107(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_108(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::toothed_edge>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::toothed_weir(a0, a1), out);
 }
-void defaults_107(double* at) {
+void defaults_108(double* at) {
   io<::tankwright::plumbing::toothed_edge>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.v_notch_weir
-constexpr std::string_view fields_108[] = {"opening", "head", "discharge_coefficient"};
-constexpr std::string_view required_108[] = {"opening", "head", "discharge_coefficient"};
-auto call_108([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_109[] = {"opening", "head", "discharge_coefficient"};
+constexpr std::string_view required_109[] = {"opening", "head", "discharge_coefficient"};
+auto call_109([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   return ::tankwright::plumbing::v_notch_weir(io<::tankwright::plumbing::v_notch_weir_input>::fields(in));
 }
-void numbers_108(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_109(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::v_notch_weir_input>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::v_notch_weir(a0), out);
 }
-void defaults_108(double* at) {
+void defaults_109(double* at) {
   io<::tankwright::plumbing::v_notch_weir_input>::defaults(at);
 }
 
 // plumbing.shen_weir
-constexpr std::string_view fields_109[] = {"edge", "head"};
-constexpr std::string_view required_109[] = {"edge", "head"};
-auto call_109([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_109);
+constexpr std::string_view fields_110[] = {"edge", "head"};
+constexpr std::string_view required_110[] = {"edge", "head"};
+auto call_110([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_110);
   const auto a0 = must<::tankwright::plumbing::v_notch>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   const auto policy = in.policy();
   return ::tankwright::plumbing::shen_weir(a0, a1, policy);
 }
-void numbers_109(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_110(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::v_notch>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::shen_weir(a0, a1, policy), out);
 }
-void defaults_109(double* at) {
+void defaults_110(double* at) {
   io<::tankwright::plumbing::v_notch>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.standpipe_inlet
-constexpr std::string_view fields_110[] = {"edge", "head"};
-constexpr std::string_view required_110[] = {"edge", "head"};
-auto call_110([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_110);
+constexpr std::string_view fields_111[] = {"edge", "head"};
+constexpr std::string_view required_111[] = {"edge", "head"};
+auto call_111([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_111);
   const auto a0 = must<::tankwright::plumbing::standpipe>(in, "edge");
   const auto a1 = must<::tankwright::length>(in, "head");
   return ::tankwright::plumbing::standpipe_inlet(a0, a1);
 }
-void numbers_110(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_111(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::standpipe>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::plumbing::standpipe_inlet(a0, a1), out);
 }
-void defaults_110(double* at) {
+void defaults_111(double* at) {
   io<::tankwright::plumbing::standpipe>::defaults(at);
   not_given(at, 1);
 }
 
 // plumbing.submerged_share
-constexpr std::string_view fields_111[] = {"upstream_head", "downstream_head", "exponent"};
-constexpr std::string_view required_111[] = {"upstream_head", "downstream_head"};
-auto call_111([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::proportion> {
+constexpr std::string_view fields_112[] = {"upstream_head", "downstream_head", "exponent"};
+constexpr std::string_view required_112[] = {"upstream_head", "downstream_head"};
+auto call_112([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::proportion> {
   return ::tankwright::plumbing::submerged_share(io<::tankwright::plumbing::submergence_input>::fields(in));
 }
-void numbers_111(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_112(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::plumbing::submergence_input>::take(in);
   io<::tankwright::proportion>::put(::tankwright::plumbing::submerged_share(a0), out);
 }
-void defaults_111(double* at) {
+void defaults_112(double* at) {
   io<::tankwright::plumbing::submergence_input>::defaults(at);
 }
 
@@ -3815,32 +3873,33 @@ const row rows[] = {
   {"plumbing.npsh_available", "tankwright::plumbing::npsh_available", "Crane TP-410 (2009) ch. 5", required_83, fields_83, false, nullptr, &answer_with<&call_83>, nullptr, {true, 6, 1}, &numbers_83, &defaults_83},
   {"plumbing.head_from_gauges", "tankwright::plumbing::head_from_gauges", "Bernoulli's equation", required_84, fields_84, false, nullptr, &answer_with<&call_84>, nullptr, {true, 8, 1}, &numbers_84, &defaults_84},
   {"plumbing.vortex_submergence", "tankwright::plumbing::vortex_submergence", "ANSI/HI 9.8-1998; Gordon 1970", required_85, fields_85, false, nullptr, &answer_with<&call_85>, nullptr, {true, 2, 3}, &numbers_85, &defaults_85},
-  {"plumbing.restart", "tankwright::plumbing::restart", "geometry; ANSI/HI 9.8-1998; Gordon 1970", required_86, fields_86, false, &key_of_type<::tankwright::plumbing::restart_answer>, &answer_with<&call_86>, &make_with<&call_86>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.siphon_flow", "tankwright::plumbing::siphon_flow", "energy equation; Colebrook 1939", required_87, fields_87, true, nullptr, &answer_with<&call_87>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.siphon_crest_pressure", "tankwright::plumbing::siphon_crest_pressure", "energy equation: Cengel and Cimbala, ex. 5-7", required_88, fields_88, false, nullptr, &answer_with<&call_88>, nullptr, {true, 5, 1}, &numbers_88, &defaults_88},
-  {"plumbing.highest_siphon_crest", "tankwright::plumbing::highest_siphon_crest", "energy equation: Munson et al., ex. 3.10", required_89, fields_89, false, nullptr, &answer_with<&call_89>, nullptr, {true, 5, 1}, &numbers_89, &defaults_89},
-  {"plumbing.siphon_until_exposed", "tankwright::plumbing::siphon_until_exposed", "energy equation; Colebrook 1939", required_90, fields_90, true, &key_of_type<::tankwright::plumbing::siphon_run>, &answer_with<&call_90>, &make_with<&call_90>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.jet_speed_at", "tankwright::plumbing::jet_speed_at", "Albertson et al. 1950", required_91, fields_91, false, nullptr, &answer_with<&call_91>, nullptr, {true, 3, 3}, &numbers_91, &defaults_91},
-  {"plumbing.jet_reaches", "tankwright::plumbing::jet_reaches", "Albertson et al. 1950", required_92, fields_92, false, nullptr, &answer_with<&call_92>, nullptr, {true, 3, 3}, &numbers_92, &defaults_92},
-  {"plumbing.friction_velocity_that_moves", "tankwright::plumbing::friction_velocity_that_moves", "Soulsby and Whitehouse 1997", required_93, fields_93, false, nullptr, &answer_with<&call_93>, nullptr, {true, 4, 1}, &numbers_93, &defaults_93},
-  {"plumbing.speed_that_moves", "tankwright::plumbing::speed_that_moves", "Soulsby and Whitehouse 1997; law of the wall", required_94, fields_94, false, nullptr, &answer_with<&call_94>, nullptr, {true, 4, 3}, &numbers_94, &defaults_94},
-  {"plumbing.water_in_sump", "tankwright::plumbing::water_in_sump", "geometry", required_95, fields_95, false, nullptr, &answer_with<&call_95>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.sump_capacity", "tankwright::plumbing::sump_capacity", "geometry", required_96, fields_96, false, nullptr, &answer_with<&call_96>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.running_levels", "tankwright::plumbing::running_levels", "Rehbock 1929; Villemonte 1947; orifice formula", required_97, fields_97, false, &key_of_type<::tankwright::plumbing::running_sump>, &answer_with<&call_97>, &make_with<&call_97>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.pour_into_sump", "tankwright::plumbing::pour_into_sump", "geometry", required_98, fields_98, false, &key_of_type<::tankwright::plumbing::sump_at_rest>, &answer_with<&call_98>, &make_with<&call_98>, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.level_after_evaporation", "tankwright::plumbing::level_after_evaporation", "geometry", required_99, fields_99, false, nullptr, &answer_with<&call_99>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"plumbing.wave_speed", "tankwright::plumbing::wave_speed", "Joukowsky 1898; Korteweg 1878", required_100, fields_100, false, nullptr, &answer_with<&call_100>, nullptr, {true, 7, 1}, &numbers_100, &defaults_100},
-  {"plumbing.surge_on_closure", "tankwright::plumbing::surge_on_closure", "Joukowsky 1898", required_101, fields_101, false, &key_of_type<::tankwright::plumbing::surge>, &answer_with<&call_101>, &make_with<&call_101>, {true, 5, 3}, &numbers_101, &defaults_101},
-  {"plumbing.rehbock_weir", "tankwright::plumbing::rehbock_weir", "Rehbock 1929", required_102, fields_102, true, nullptr, &answer_with<&call_102>, nullptr, {true, 4, 1}, &numbers_102, &defaults_102},
-  {"plumbing.kindsvater_carter_weir", "tankwright::plumbing::kindsvater_carter_weir", "Kindsvater and Carter 1957", required_103, fields_103, true, nullptr, &answer_with<&call_103>, nullptr, {true, 4, 1}, &numbers_103, &defaults_103},
-  {"plumbing.rectangular_weir", "tankwright::plumbing::rectangular_weir", "Francis 1883", required_104, fields_104, false, nullptr, &answer_with<&call_104>, nullptr, {true, 5, 1}, &numbers_104, &defaults_104},
-  {"plumbing.francis_weir", "tankwright::plumbing::francis_weir", "Francis 1883", required_105, fields_105, true, nullptr, &answer_with<&call_105>, nullptr, {true, 4, 1}, &numbers_105, &defaults_105},
-  {"plumbing.bazin_weir", "tankwright::plumbing::bazin_weir", "Bazin 1888", required_106, fields_106, true, nullptr, &answer_with<&call_106>, nullptr, {true, 2, 1}, &numbers_106, &defaults_106},
-  {"plumbing.toothed_weir", "tankwright::plumbing::toothed_weir", "own rule, after Kindsvater and Carter 1957", required_107, fields_107, false, nullptr, &answer_with<&call_107>, nullptr, {true, 6, 1}, &numbers_107, &defaults_107},
-  {"plumbing.v_notch_weir", "tankwright::plumbing::v_notch_weir", "textbook formula: Sarkar, ex. 5.3; Schaschke, ex. 7.10", required_108, fields_108, false, nullptr, &answer_with<&call_108>, nullptr, {true, 3, 1}, &numbers_108, &defaults_108},
-  {"plumbing.shen_weir", "tankwright::plumbing::shen_weir", "Shen 1981", required_109, fields_109, true, nullptr, &answer_with<&call_109>, nullptr, {true, 2, 1}, &numbers_109, &defaults_109},
-  {"plumbing.standpipe_inlet", "tankwright::plumbing::standpipe_inlet", "EN 12056-3 (from memory)", required_110, fields_110, false, nullptr, &answer_with<&call_110>, nullptr, {true, 3, 1}, &numbers_110, &defaults_110},
-  {"plumbing.submerged_share", "tankwright::plumbing::submerged_share", "Villemonte 1947", required_111, fields_111, false, nullptr, &answer_with<&call_111>, nullptr, {true, 3, 1}, &numbers_111, &defaults_111},
+  {"plumbing.restart_after", "tankwright::plumbing::restart_after", "geometry; ANSI/HI 9.8-1998; Gordon 1970", required_86, fields_86, false, &key_of_type<::tankwright::plumbing::restart_answer>, &answer_with<&call_86>, &make_with<&call_86>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.restart", "tankwright::plumbing::restart", "geometry; ANSI/HI 9.8-1998; Gordon 1970", required_87, fields_87, false, &key_of_type<::tankwright::plumbing::restart_answer>, &answer_with<&call_87>, &make_with<&call_87>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.siphon_flow", "tankwright::plumbing::siphon_flow", "energy equation; Colebrook 1939", required_88, fields_88, true, nullptr, &answer_with<&call_88>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.siphon_crest_pressure", "tankwright::plumbing::siphon_crest_pressure", "energy equation: Cengel and Cimbala, ex. 5-7", required_89, fields_89, false, nullptr, &answer_with<&call_89>, nullptr, {true, 5, 1}, &numbers_89, &defaults_89},
+  {"plumbing.highest_siphon_crest", "tankwright::plumbing::highest_siphon_crest", "energy equation: Munson et al., ex. 3.10", required_90, fields_90, false, nullptr, &answer_with<&call_90>, nullptr, {true, 5, 1}, &numbers_90, &defaults_90},
+  {"plumbing.siphon_until_exposed", "tankwright::plumbing::siphon_until_exposed", "energy equation; Colebrook 1939", required_91, fields_91, true, &key_of_type<::tankwright::plumbing::siphon_run>, &answer_with<&call_91>, &make_with<&call_91>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.jet_speed_at", "tankwright::plumbing::jet_speed_at", "Albertson et al. 1950", required_92, fields_92, false, nullptr, &answer_with<&call_92>, nullptr, {true, 3, 3}, &numbers_92, &defaults_92},
+  {"plumbing.jet_reaches", "tankwright::plumbing::jet_reaches", "Albertson et al. 1950", required_93, fields_93, false, nullptr, &answer_with<&call_93>, nullptr, {true, 3, 3}, &numbers_93, &defaults_93},
+  {"plumbing.friction_velocity_that_moves", "tankwright::plumbing::friction_velocity_that_moves", "Soulsby and Whitehouse 1997", required_94, fields_94, false, nullptr, &answer_with<&call_94>, nullptr, {true, 4, 1}, &numbers_94, &defaults_94},
+  {"plumbing.speed_that_moves", "tankwright::plumbing::speed_that_moves", "Soulsby and Whitehouse 1997; law of the wall", required_95, fields_95, false, nullptr, &answer_with<&call_95>, nullptr, {true, 4, 3}, &numbers_95, &defaults_95},
+  {"plumbing.water_in_sump", "tankwright::plumbing::water_in_sump", "geometry", required_96, fields_96, false, nullptr, &answer_with<&call_96>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.sump_capacity", "tankwright::plumbing::sump_capacity", "geometry", required_97, fields_97, false, nullptr, &answer_with<&call_97>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.running_levels", "tankwright::plumbing::running_levels", "Rehbock 1929; Villemonte 1947; orifice formula", required_98, fields_98, false, &key_of_type<::tankwright::plumbing::running_sump>, &answer_with<&call_98>, &make_with<&call_98>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.pour_into_sump", "tankwright::plumbing::pour_into_sump", "geometry", required_99, fields_99, false, &key_of_type<::tankwright::plumbing::sump_at_rest>, &answer_with<&call_99>, &make_with<&call_99>, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.level_after_evaporation", "tankwright::plumbing::level_after_evaporation", "geometry", required_100, fields_100, false, nullptr, &answer_with<&call_100>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"plumbing.wave_speed", "tankwright::plumbing::wave_speed", "Joukowsky 1898; Korteweg 1878", required_101, fields_101, false, nullptr, &answer_with<&call_101>, nullptr, {true, 7, 1}, &numbers_101, &defaults_101},
+  {"plumbing.surge_on_closure", "tankwright::plumbing::surge_on_closure", "Joukowsky 1898", required_102, fields_102, false, &key_of_type<::tankwright::plumbing::surge>, &answer_with<&call_102>, &make_with<&call_102>, {true, 5, 3}, &numbers_102, &defaults_102},
+  {"plumbing.rehbock_weir", "tankwright::plumbing::rehbock_weir", "Rehbock 1929", required_103, fields_103, true, nullptr, &answer_with<&call_103>, nullptr, {true, 4, 1}, &numbers_103, &defaults_103},
+  {"plumbing.kindsvater_carter_weir", "tankwright::plumbing::kindsvater_carter_weir", "Kindsvater and Carter 1957", required_104, fields_104, true, nullptr, &answer_with<&call_104>, nullptr, {true, 4, 1}, &numbers_104, &defaults_104},
+  {"plumbing.rectangular_weir", "tankwright::plumbing::rectangular_weir", "Francis 1883", required_105, fields_105, false, nullptr, &answer_with<&call_105>, nullptr, {true, 5, 1}, &numbers_105, &defaults_105},
+  {"plumbing.francis_weir", "tankwright::plumbing::francis_weir", "Francis 1883", required_106, fields_106, true, nullptr, &answer_with<&call_106>, nullptr, {true, 4, 1}, &numbers_106, &defaults_106},
+  {"plumbing.bazin_weir", "tankwright::plumbing::bazin_weir", "Bazin 1888", required_107, fields_107, true, nullptr, &answer_with<&call_107>, nullptr, {true, 2, 1}, &numbers_107, &defaults_107},
+  {"plumbing.toothed_weir", "tankwright::plumbing::toothed_weir", "own rule, after Kindsvater and Carter 1957", required_108, fields_108, false, nullptr, &answer_with<&call_108>, nullptr, {true, 6, 1}, &numbers_108, &defaults_108},
+  {"plumbing.v_notch_weir", "tankwright::plumbing::v_notch_weir", "textbook formula: Sarkar, ex. 5.3; Schaschke, ex. 7.10", required_109, fields_109, false, nullptr, &answer_with<&call_109>, nullptr, {true, 3, 1}, &numbers_109, &defaults_109},
+  {"plumbing.shen_weir", "tankwright::plumbing::shen_weir", "Shen 1981", required_110, fields_110, true, nullptr, &answer_with<&call_110>, nullptr, {true, 2, 1}, &numbers_110, &defaults_110},
+  {"plumbing.standpipe_inlet", "tankwright::plumbing::standpipe_inlet", "EN 12056-3 (from memory)", required_111, fields_111, false, nullptr, &answer_with<&call_111>, nullptr, {true, 3, 1}, &numbers_111, &defaults_111},
+  {"plumbing.submerged_share", "tankwright::plumbing::submerged_share", "Villemonte 1947", required_112, fields_112, false, nullptr, &answer_with<&call_112>, nullptr, {true, 3, 1}, &numbers_112, &defaults_112},
 };
 
 }  // namespace

@@ -355,6 +355,8 @@ struct io<::tankwright::plumbing::chamber_history> {
 
 template <>
 struct io<::tankwright::plumbing::chamber_level> {
+  static ::tankwright::plumbing::chamber_level read(const given& in);
+  static ::tankwright::plumbing::chamber_level fields(const given& in);
   static void write(answer& out, const ::tankwright::plumbing::chamber_level& v);
 };
 
@@ -634,7 +636,13 @@ struct io<::tankwright::plumbing::fall_through> {
 
 template <>
 struct io<::tankwright::plumbing::falling_water> {
+  static ::tankwright::plumbing::falling_water read(const given& in);
+  static ::tankwright::plumbing::falling_water fields(const given& in);
   static void write(answer& out, const ::tankwright::plumbing::falling_water& v);
+  static ::tankwright::plumbing::falling_water take(const double*& at) {
+    return {.over_edge = io<::tankwright::estimate<::tankwright::volume>>::take(at), .back_siphon = io<::tankwright::estimate<::tankwright::volume>>::take(at), .box = io<::tankwright::estimate<::tankwright::volume>>::take(at), .drain_pipes = io<::tankwright::volume>::take(at), .return_pipes = io<::tankwright::volume>::take(at), .total = io<::tankwright::estimate<::tankwright::volume>>::take(at)};
+  }
+  static void defaults(double*& at);
   static void put(const ::tankwright::plumbing::falling_water& v, double*& at) {
     io<::tankwright::estimate<::tankwright::volume>>::put(v.over_edge, at);
     io<::tankwright::estimate<::tankwright::volume>>::put(v.back_siphon, at);
@@ -967,11 +975,15 @@ struct io<::tankwright::plumbing::plan_slice> {
 
 template <>
 struct io<::tankwright::plumbing::worst_moment> {
+  static ::tankwright::plumbing::worst_moment read(const given& in);
+  static ::tankwright::plumbing::worst_moment fields(const given& in);
   static void write(answer& out, const ::tankwright::plumbing::worst_moment& v);
 };
 
 template <>
 struct io<::tankwright::plumbing::power_cut_answer> {
+  static ::tankwright::plumbing::power_cut_answer read(const given& in);
+  static ::tankwright::plumbing::power_cut_answer fields(const given& in);
   static void write(answer& out, const ::tankwright::plumbing::power_cut_answer& v);
 };
 

@@ -39,14 +39,21 @@ namespace core {
 inline constexpr double largest = std::numeric_limits<double>::max();
 }
 
-// Intervals of what can exist. Infinity is in none of them.
-inline constexpr interval any_finite{-core::largest, core::largest};
-inline constexpr interval not_negative{0.0, core::largest};
-inline constexpr interval positive{0.0, core::largest, edge::open};
+namespace core {
+// Nothing that these calculations are about is further than this from one of its unit: the stiffness of a panel is
+// 1e11 Pa, the roughness of a pipe 1e-6 m. Powers and products of numbers within them do not overflow.
+inline constexpr double vast = 1e15;
+inline constexpr double tiny = 1e-30;
+}  // namespace core
+
+// Intervals of what can exist, whatever it is. Where a thing is known, its `limits` are narrower.
+inline constexpr interval any_finite{-core::vast, core::vast};
+inline constexpr interval not_negative{0.0, core::vast};
+inline constexpr interval positive{core::tiny, core::vast};
 inline constexpr interval zero_to_one{0.0, 1.0};
-inline constexpr interval above_zero_to_one{0.0, 1.0, edge::open};
+inline constexpr interval above_zero_to_one{core::tiny, 1.0};
 inline constexpr interval zero_to_below_one{0.0, 1.0, edge::closed, edge::open};
-inline constexpr interval above_absolute_zero_celsius{-273.15, core::largest, edge::open};
+inline constexpr interval above_absolute_zero_celsius{-273.15, 1e4, edge::open};
 
 namespace core {
 inline constexpr double nanokelvin = 1e-9;
@@ -79,12 +86,21 @@ inline constexpr range_policy extrapolate = range_policy::extrapolate;
 
 namespace core {
 
-/// The interval in words: "0 to 42 degC", "more than 0", "at least 0 and below 1", "a finite number".
-[[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit) {
+/// The interval in words: "0 to 42 degC", "more than 0", "at least 0 and below 1", "a finite number". Its vast and tiny
+/// ends are named only to those who go past them: "at most 1e+15 m".
+[[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit, double value = 0.0) {
   const auto end_text = [](double end) { return number_text(end == nanokelvin || end == -nanokelvin ? 0.0 : end); };
-  const bool has_low = range.low > -largest;
-  const bool has_high = range.high < largest;
+  const auto alone = [&](const char* words, double end) {
+    std::string text = words + number_text(end);
+    return unit.empty() ? text : text.append(" ").append(unit);
+  };
+  const bool has_low = range.low > -vast;
+  const bool has_high = range.high < vast;
+  if (range.low == tiny && value > 0.0 && value < tiny) return alone("at least ", tiny);
+  if (!has_high && value > vast && value <= largest) return alone("at most ", vast);
+  if (!has_low && value < -vast && value >= -largest) return alone("at least ", -vast);
   if (!has_low && !has_high) return "a finite number";
+  if (range.low == tiny) return interval_text({0.0, range.high, edge::open, range.high_edge}, unit, 0.0);
   std::string text;
   if (has_low && has_high && range.low_edge == edge::closed && range.high_edge == edge::closed) {
     text = end_text(range.low) + " to " + end_text(range.high);
@@ -105,7 +121,7 @@ template <class Error>
   std::string line{function};
   line.append(": ").append(limit.argument).append(" = ").append(number_with_unit(value, limit.unit));
   line += impossible ? " is not possible; expected " : " is outside the published range ";
-  line += interval_text(range, limit.unit);
+  line += interval_text(range, limit.unit, value);
   if (!impossible) {
     if (!limit.source.empty()) line.append(" (").append(limit.source).append(")");
     line += "; pass tankwright::extrapolate to go past it";

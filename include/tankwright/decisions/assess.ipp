@@ -36,6 +36,8 @@
 #include <tankwright/decisions/first_fill/drips.hpp>
 #include <tankwright/decisions/first_fill/fill_stages.hpp>
 #include <tankwright/decisions/first_fill/hose_fill.hpp>
+#include <tankwright/decisions/first_fill/metered_water.hpp>
+#include <tankwright/decisions/first_fill/out_of_level.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
 #include <tankwright/decisions/first_fill/leak_test_duration.hpp>
 #include <tankwright/decisions/first_fill/panels.hpp>
@@ -112,6 +114,8 @@ inline constexpr const decision* every_decision[] = {
     &panels,
     &fill_stages,
     &hose_fill,
+    &metered_water,
+    &out_of_level,
     &plywood_walls,
     &top_rails,
     &corner_joints,

@@ -28,6 +28,9 @@ TANKWRIGHT_INLINE banded_assessment assess_with_doubts(const plan::build& build,
     result.sampled.push_back(detail::settle(result.all.findings[k], table, k, samples));
   }
   result.doubts = moves.doubts();
+  for (const law* l : moves.laws().all()) {
+    if (l) result.laws.push_back(l);
+  }
   return result;
 }
 

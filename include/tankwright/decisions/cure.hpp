@@ -35,6 +35,15 @@ struct cure {
   double size = 0.0;    ///< how much it changes, as a part of what could be chosen; of several keys the sum
   std::vector<moved_verdict> better{};
   std::vector<moved_verdict> worse{};
+  std::string part{};  ///< words of a part that is added, %v for the size, which is the first change; empty: keys alone
+};
+
+/// Why nothing makes a finding hold: what comes nearest to it, and how near.
+struct why_none {
+  std::vector<change> changes{};  ///< empty: nothing that can still be chosen brings it nearer
+  std::string part{};             ///< as of a cure
+  amount from{};                  ///< the margin that decides, as the plan stands, by central values
+  amount to{};                    ///< the same with the changes
 };
 
 /// What would make one finding hold.
@@ -42,6 +51,7 @@ struct cures_of_finding {
   std::string_view id;
   std::vector<cure> cures{};  ///< the smallest change first; empty: nothing that can still be chosen does it
   bool holds = false;         ///< as it is
+  std::optional<decisions::why_none> why_none{};  ///< where there is no cure
 };
 
 /// How hard to look.

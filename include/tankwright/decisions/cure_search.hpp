@@ -12,54 +12,12 @@
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/decisions/cure.hpp>
 #include <tankwright/decisions/handles.hpp>
+#include <tankwright/decisions/missing_parts.hpp>
 #include <tankwright/decisions/sampler.hpp>
+#include <tankwright/decisions/wanted_finding.hpp>
 #include <tankwright/plan/validate.hpp>
 
 namespace tankwright::decisions::detail {
-
-/// A finding that should hold, and what its margins need by central values: the doubts take the rest.
-struct wanted_finding {
-  const decision* asked;
-  const finding* judged;  ///< with its bands
-  struct need {
-    double least;  ///< of the central value
-    double scale;  ///< what it is short of now, at least something
-  };
-  std::vector<need> needs{};  ///< one for each number; of numbers that are no margin unused
-  std::vector<std::size_t> lowest{};
-
-  wanted_finding(const decision& d, const finding& f, std::vector<std::size_t> samples)
-      : asked{&d}, judged{&f}, lowest{std::move(samples)} {
-    learn(f);
-  }
-  /// What the doubts take from each margin, as a finding with bands says it.
-  void learn(const finding& f) {
-    needs.assign(judged->numbers.size(), {0.0, 1.0});
-    for (std::size_t i = 0; i < judged->numbers.size(); ++i) {
-      const number* n = same_number(f, *judged, i);
-      if (!n || n->as != role::margin) continue;
-      const double useful = n->value.quantity == f.margin()->value.quantity ? f.useful : 0.0;
-      needs[i].least = useful + (n->value.central - n->value.low);
-      needs[i].scale = std::fmax(std::fabs(judged->numbers[i].value.central - needs[i].least), 1e-12);
-    }
-  }
-  /// Above zero where it holds, about -1 as the plan stands; NaN where there is no answer.
-  [[nodiscard]] double score(const finding* f) const noexcept {
-    if (!f || !f->margin() || f->verdict == verdict::not_enough_known) return std::nan("");
-    double least = std::numeric_limits<double>::infinity();
-    for (const number& n : f->numbers) {
-      if (n.as != role::margin) continue;
-      const number* base = nullptr;
-      for (std::size_t i = 0; i < judged->numbers.size(); ++i) {
-        if (judged->numbers[i].id != n.id || judged->numbers[i].place != n.place) continue;
-        base = &judged->numbers[i];
-        least = std::fmin(least, (n.value.central - needs[i].least) / needs[i].scale);
-      }
-      if (!base) least = std::fmin(least, n.value.central);
-    }
-    return least;
-  }
-};
 
 /// A value of a handle at which a finding should hold, by central values.
 struct lead {
@@ -84,6 +42,7 @@ class cure_search {
     }
   }
   [[nodiscard]] const std::vector<handle>& handles() const noexcept { return handles_; }
+  [[nodiscard]] const plan::build& plan() const noexcept { return plan_; }
   [[nodiscard]] const std::vector<finding>& before() const noexcept { return before_; }
 
   /// One grid for each handle: the scores of all findings along it. `of[f][h]` is empty where f does not depend on h.
@@ -161,9 +120,7 @@ class cure_search {
       if (!holds) continue;
       double x = *holds;
       if (by.key.sizes.empty() && by.known()) x = nearest(w, by, fails, x);
-      // Several times as much of something is another build, not a cure of this one.
-      constexpr double several = 4.0;
-      if (by.key.sizes.empty() && !by.was.empty() && by.was.front() > 0.0 && x > several * by.was.front()) continue;
+      if (is_another_build(by, x)) continue;
       by.set(x);
       found.push_back({h, x, by.change_to(x), !moved_for_the_worse(w).empty()});
     }
@@ -225,7 +182,95 @@ class cure_search {
     return std::nullopt;
   }
 
+  /// A part that the plan does not have: the least of it that makes a finding hold by its chance.
+  [[nodiscard]] std::optional<cure> part(wanted_finding w, const missing_part& p) {
+    std::optional<cure> found;
+    // From the most down, as long as it holds: that the next less does not is then known.
+    for (std::size_t i = p.options.size(); i-- > 0;) {
+      plan::build with;
+      try {
+        with = with_changes(plan_, p.options[i]);
+      } catch (const error&) {
+        continue;  // what the plan's own keys do not take
+      }
+      const look_at_other look{*this, with};
+      if (!possible()) continue;
+      if (!(score(w) > 0.0) && i + 1 == p.options.size()) {
+        keep_nearest(w, p.options[i], p.words);
+        if (!std::isfinite(score(w)) || score(w) < nearly) return found;
+      }
+      if (!holds_by_chance(w, nullptr)) {
+        if (found) return found;
+        keep_nearest(w, p.options[i], p.words);
+        continue;
+      }
+      found = told(w, p.options[i], 1.0);
+      found->part = p.words;
+    }
+    return found;
+  }
+  /// What comes nearest to making a finding hold: one handle at a value of its grid. Whether it was kept.
+  bool keep_nearest(const wanted_finding& w, std::size_t h, double value) {
+    const handle& by = handles_[h];
+    const std::string from = by.text();
+    const bool known = by.known();
+    const double now = known ? by.now() : 0.0;
+    const bool up = !known || value > now;
+    const cure_words& words = words_of_cure(by.path);
+    if ((up ? words.more : words.less).empty() || is_another_build(by, value)) return false;
+    if (known && by.key.sizes.empty()) value = snapped(by, now, value);
+    const keeper keep{by};
+    by.set(value);
+    if (!possible() || !moved_for_the_worse(w).empty()) return false;
+    return keep_nearest(
+        w, {{by.path, from, by.text(), by.key.quantity, known ? std::optional<double>{now} : std::nullopt, value}}, {});
+  }
+  /// Begin anew, for another finding.
+  void forget_nearest(const wanted_finding& w) {
+    nearest_ = why_none{};
+    if (const number* m = w.judged->margin()) nearest_.from = nearest_.to = sharp(m->value);
+    nearest_score_ = score(w);
+  }
+  [[nodiscard]] const why_none& nearest() const noexcept { return nearest_; }
+
  private:
+  /// Several times as much of something is another build, not a cure of this one.
+  [[nodiscard]] static bool is_another_build(const handle& by, double x) noexcept {
+    constexpr double several = 4.0;
+    return by.key.sizes.empty() && !by.was.empty() && by.was.front() > 0.0 && x > several * by.was.front();
+  }
+  static constexpr double nearly = -0.5;  ///< half of what it is short of: the doubts of a new part may give the rest
+
+  [[nodiscard]] static amount sharp(const amount& a) { return {a.quantity, a.central, a.central, a.central}; }
+  /// The plan as it stands, as what comes nearest to making a finding hold, if it does.
+  bool keep_nearest(const wanted_finding& w, const std::vector<change>& changes, const std::string& part) {
+    const std::vector<const decision*> asked{w.asked};
+    const std::vector<finding> there = answers_of(asked_plan(), asked);
+    const finding* f = find(there, w.asked->id);
+    const double s = w.score(f);
+    if (!std::isfinite(s) || !(s > nearest_score_ + 0.01)) return false;
+    const number* m = f->margin();
+    if (!m || m->value.quantity != nearest_.from.quantity || !(m->value.central > nearest_.from.central)) {
+      return false;
+    }
+    nearest_score_ = s;
+    nearest_.changes = changes;
+    nearest_.part = part;
+    nearest_.to = sharp(m->value);
+    return true;
+  }
+  /// Another plan is asked as long as it lives.
+  class look_at_other {
+   public:
+    look_at_other(cure_search& search, const plan::build& other) : search_{&search} { search.other_ = &other; }
+    look_at_other(const look_at_other&) = delete;
+    look_at_other& operator=(const look_at_other&) = delete;
+    ~look_at_other() { search_->other_ = nullptr; }
+
+   private:
+    cure_search* search_;
+  };
+
   /// Puts the numbers of a handle back, at the latest when it goes.
   class keeper {
    public:
@@ -244,7 +289,9 @@ class cure_search {
     std::vector<plan::value_base> kept_{};
   };
 
-  [[nodiscard]] bool possible() const { return plan::validate(plan_).empty(); }
+  /// The plan that is asked: the one whose keys move, or one with a part more.
+  [[nodiscard]] const plan::build& asked_plan() const noexcept { return other_ ? *other_ : plan_; }
+  [[nodiscard]] bool possible() const { return plan::validate(asked_plan()).empty(); }
   [[nodiscard]] std::vector<double> scores(const std::vector<wanted_finding>& wanted) const {
     std::vector<const wanted_finding*> all;
     for (const wanted_finding& w : wanted) all.push_back(&w);
@@ -253,7 +300,7 @@ class cure_search {
   [[nodiscard]] std::vector<double> scores(const std::vector<const wanted_finding*>& wanted) const {
     std::vector<const decision*> asked;
     for (const wanted_finding* w : wanted) asked.push_back(w->asked);
-    const std::vector<finding> there = answers_of(plan_, asked);
+    const std::vector<finding> there = answers_of(asked_plan(), asked);
     std::vector<double> all;
     for (const wanted_finding* w : wanted) all.push_back(w->score(find(there, w->asked->id)));
     return all;
@@ -321,11 +368,11 @@ class cure_search {
   };
   [[nodiscard]] std::optional<sampled> sample(const wanted_finding& w) {
     if (!possible()) return std::nullopt;
-    const std::vector<finding> whole = answers_of(plan_, all_decisions());  // for the reasons of all bands
+    const std::vector<finding> whole = answers_of(asked_plan(), all_decisions());  // for the reasons of all bands
     const finding* own = find(whole, w.asked->id);
     if (!own || !own->margin()) return std::nullopt;
     std::vector<finding> base{*own};
-    const sampler moves{plan_, whole, how_.samples, points_};
+    const sampler moves{asked_plan(), whole, how_.samples, points_};
     points_ = moves.points();
     sample_table table{base, how_.samples};
     moves.run(table, base, {&w.asked, 1}, first_numbers(how_.samples), {.run = how_.run});
@@ -339,11 +386,11 @@ class cure_search {
   };
   [[nodiscard]] std::optional<tail> by_the_lowest(const wanted_finding& w, const std::vector<std::size_t>& lowest) {
     if (!possible()) return std::nullopt;
-    const std::vector<finding> whole = answers_of(plan_, all_decisions());  // for the reasons of all bands
+    const std::vector<finding> whole = answers_of(asked_plan(), all_decisions());  // for the reasons of all bands
     const finding* own = find(whole, w.asked->id);
     if (!own || !own->margin()) return std::nullopt;
     const std::vector<finding> base{*own};
-    const sampler moves{plan_, whole, how_.samples, points_};
+    const sampler moves{asked_plan(), whole, how_.samples, points_};
     points_ = moves.points();
     sample_table table{base, how_.samples};
     moves.run(table, base, {&w.asked, 1}, lowest, {.run = how_.run});
@@ -402,7 +449,7 @@ class cure_search {
         }
         by.set(at);
         std::optional<sampled> whole;
-        if (holds_by_chance(w, &whole)) return at;
+        if (holds_by_chance(w, &whole)) return nearest_step(w, by, now, at);
         if (!whole) return std::nullopt;
         lowest = whole->told.lowest;
         if (beyond(at += outwards)) return std::nullopt;
@@ -417,7 +464,31 @@ class cure_search {
     }
     return std::nullopt;
   }
-  /// The size itself, or the next ones outwards.
+  /// From a step that holds by its chance: the one nearest to the plan, whose neighbour towards the plan does not.
+  [[nodiscard]] double nearest_step(const wanted_finding& w, const handle& by, double now, double at) {
+    const double step = at > now ? by.step() : -by.step();
+    double chance = chance_;
+    const auto holds = [&](double x) {
+      by.set(x);
+      if (!holds_by_chance(w, nullptr)) return false;
+      chance = chance_;
+      return true;
+    };
+    // The plan as it stands does not hold; between it and the step lie so many others.
+    double few = 0.0, many = std::ceil((at - now) / step - 1e-9) - 1.0;
+    const double far = many + 1.0;
+    if (many >= 1.0 && holds(at - step)) {
+      while (many - few > 1.0) {
+        const double middle = std::floor(0.5 * (few + many));
+        (holds(at - (far - middle) * step) ? many : few) = middle;
+      }
+      at -= (far - many) * step;
+    }
+    by.set(at);
+    chance_ = chance;
+    return at;
+  }
+  /// The size itself, or the next ones outwards; then back, while the size before it holds too.
   [[nodiscard]] std::optional<double> as_sold(wanted_finding& w, const handle& by, double x) {
     const std::vector<double> all = by.candidates(how_.grid);
     const bool up = !by.known() || x > by.now();
@@ -433,9 +504,27 @@ class cure_search {
         const std::optional<tail> seen = by_the_lowest(w, w.lowest);
         if (!seen || !seen->holds) continue;
       }
-      if (holds_by_chance(w, nullptr)) return y;
+      if (holds_by_chance(w, nullptr)) return by.key.sizes.empty() ? y : nearest_size(w, by, all, y, up);
     }
     return std::nullopt;
+  }
+  [[nodiscard]] double nearest_size(const wanted_finding& w, const handle& by, const std::vector<double>& all, double y,
+                                    bool up) {
+    double chance = chance_;
+    const bool known = by.known() && !by.was.empty();
+    for (auto at = static_cast<std::ptrdiff_t>(std::find(all.begin(), all.end(), y) - all.begin());;) {
+      at += up ? -1 : 1;
+      if (at < 0 || at >= static_cast<std::ptrdiff_t>(all.size())) break;
+      const double less = all[static_cast<std::size_t>(at)];
+      if (known && (up ? less <= by.was.front() : less >= by.was.front())) break;
+      by.set(less);
+      if (!holds_by_chance(w, nullptr)) break;
+      y = less;
+      chance = chance_;
+    }
+    by.set(y);
+    chance_ = chance;
+    return y;
   }
   /// The plan as it stands, told as a cure, with what else it moves.
   [[nodiscard]] cure told(const wanted_finding& w, std::vector<change> changes, double size) const {
@@ -449,10 +538,15 @@ class cure_search {
   template <class Which>
   [[nodiscard]] std::vector<moved_verdict> moved(const wanted_finding& w, Which which) const {
     std::vector<moved_verdict> all;
-    const std::vector<finding> after = answers_of(plan_, quick_);
+    const std::vector<finding> after = answers_of(asked_plan(), quick_);
     for (const finding& f : before_) {
       const finding* now = find(after, f.id);
       if (now && f.id != w.asked->id && which(f.verdict, now->verdict)) all.push_back({f.id, f.verdict, now->verdict});
+    }
+    // A new part brings questions of its own: a check valve that may leak.
+    for (const finding& f : after) {
+      if (!f.margin() || find(before_, f.id) || !which(verdict::holds, f.verdict)) continue;
+      all.push_back({f.id, verdict::for_information, f.verdict});
     }
     return all;
   }
@@ -461,12 +555,15 @@ class cure_search {
   }
 
   plan::build plan_;
+  const plan::build* other_ = nullptr;  ///< asked in its place
   search how_;
   std::vector<finding> before_;
   std::vector<handle> handles_{};
   std::vector<const decision*> quick_{};  ///< all but those that take long, which judge nothing
   std::shared_ptr<const shifted_points> points_{};
   double chance_ = 0.0;
+  why_none nearest_{};
+  double nearest_score_ = 0.0;
 };
 
 }  // namespace tankwright::decisions::detail

@@ -7,10 +7,13 @@
 #include <string>
 #include <string_view>
 #include <tankwright/text/quantity.hpp>
+#include <vector>
 
 namespace tankwright::decisions {
 
+struct change;
 struct cure;
+struct why_none;
 
 namespace detail {
 
@@ -27,6 +30,10 @@ struct cure_words {
 /// A path without what stands in brackets: "plumbing.return[].below_edge".
 [[nodiscard]] std::string pattern_of(std::string_view path);
 
+/// What to do, in words without a capital: of changed keys, or of a part.
+[[nodiscard]] std::string words_of_changes(const std::vector<change>& changes, std::string_view part,
+                                           text::unit_system units);
+
 /// The words of a key; empty: it is not proposed.
 [[nodiscard]] const cure_words& words_of_cure(std::string_view path) noexcept;
 
@@ -41,6 +48,17 @@ struct cure_words {
 /// @accuracy    rounded to the digits written, which are those of the key's steps
 /// @source      this library
 [[nodiscard]] std::string sentence_of(const cure& c, text::unit_system units);
+
+/// Why nothing makes a finding hold: "Nothing you can still change does it; what helps most: ..., margin from -663 L to
+/// -410 L".
+///
+/// @param why   what comes nearest
+/// @param units of the report
+/// @return      a sentence without its full stop
+/// @throws      nothing but std::bad_alloc
+/// @accuracy    as of a cure
+/// @source      this library
+[[nodiscard]] std::string sentence_of(const why_none& why, text::unit_system units);
 
 }  // namespace tankwright::decisions
 

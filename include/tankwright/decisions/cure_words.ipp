@@ -36,16 +36,23 @@ inline constexpr cure_words every_cure[] = {
     {"hold.planned.readings_per_day", "read %v times a day", "read %v times a day"},
     {"plumbing.overflow.width", "make the overflow edge only %v long", "make the overflow edge %v long"},
     {"plumbing.pump.speed", "run the pump at %v of its speed", "run the pump at %v of its speed"},
+    {"plumbing.trunk.nominal", "take a trunk of nominal %v in", "take a trunk of nominal %v in"},
     {"plumbing.trunk.bore", "take a trunk of %v bore", "take a trunk of %v bore"},
+    {"plumbing.return[].nominal", "take pipe of nominal %v in for the %p", "take pipe of nominal %v in for the %p",
+     "take pipe of nominal %v in for all returns", "take pipe of nominal %v in for all returns"},
     {"plumbing.return[].bore", "take pipe of %v bore for the %p", "take pipe of %v bore for the %p",
      "take pipe of %v bore for all returns", "take pipe of %v bore for all returns"},
     {"plumbing.return[].below_edge", "raise the outlet of the %p to %v", "lower the outlet of the %p to %v",
      "raise the outlets of all returns to %v", "lower the outlets of all returns to %v"},
     {"plumbing.return[].siphon_break", "drill the siphon break of the %p %v", "drill a siphon break in the %p %v",
      "drill the siphon breaks of all returns %v", "drill a siphon break in all returns %v"},
+    {"plumbing.drain[].nominal", "take pipe of nominal %v in for the %p", "take pipe of nominal %v in for the %p",
+     "take pipe of nominal %v in for all drains", "take pipe of nominal %v in for all drains"},
     {"plumbing.drain[].bore", "take pipe of %v bore for the %p", "take pipe of %v bore for the %p",
      "take pipe of %v bore for all drains", "take pipe of %v bore for all drains"},
     {"plumbing.sump.running_level", "lower the running level to %v", "raise the running level to %v"},
+    {"plumbing.pump_inlet.nominal", "give the pump an inlet of nominal %v in",
+     "give the pump an inlet of nominal %v in"},
     {"plumbing.pump_inlet.bore", "give the pump an inlet of %v bore", "give the pump an inlet of %v bore"},
     {"room.air_changes", "let in less outdoor air, %v", "let in more outdoor air, %v"},
     {"room.winter.air_changes", "in winter let in less outdoor air, %v", "in winter let in more outdoor air, %v"},
@@ -209,9 +216,30 @@ TANKWRIGHT_INLINE const detail::cure_words& detail::words_of_cure(std::string_vi
   return none;
 }
 
-TANKWRIGHT_INLINE std::string sentence_of(const cure& c, text::unit_system units) {
+TANKWRIGHT_INLINE std::string detail::words_of_changes(const std::vector<change>& changes, std::string_view part,
+                                                       text::unit_system units) {
   std::string said;
-  for (const change& one : c.changes) said += (said.empty() ? "" : " and ") + detail::words_of_change(one, units);
+  if (!part.empty()) {
+    said = part;
+    if (const auto at = said.find("%v"); at != std::string::npos && !changes.empty()) {
+      said.replace(at, 2, value_of_change(changes.front(), pattern_of(changes.front().path), units));
+    }
+    return said;
+  }
+  for (const change& one : changes) said += (said.empty() ? "" : " and ") + words_of_change(one, units);
+  return said;
+}
+
+TANKWRIGHT_INLINE std::string sentence_of(const why_none& why, text::unit_system units) {
+  if (why.changes.empty()) return "Nothing you can still change does it, and nothing brings it nearer";
+  const std::string_view unit = text::everyday_unit(why.from, units);
+  return "Nothing you can still change does it; what helps most: " +
+         detail::words_of_changes(why.changes, why.part, units) + ", margin from " +
+         text::in(why.from, unit, text::significant(3)) + " to " + text::in(why.to, unit, text::significant(3));
+}
+
+TANKWRIGHT_INLINE std::string sentence_of(const cure& c, text::unit_system units) {
+  std::string said = detail::words_of_changes(c.changes, c.part, units);
   if (!said.empty() && said.front() >= 'a' && said.front() <= 'z')
     said.front() = static_cast<char>(said.front() - 'a' + 'A');
   return said;

@@ -37,6 +37,7 @@ class answers {
     f.consequence = d.consequence;
     f.recommendation = d.recommendation;
     f.caution = d.caution;
+    f.numbers.reserve(8);  // most have about as many
     return f;
   }
   /// Let a decision answer. What its engines refuse silences this finding alone, and the finding says why.

@@ -10,6 +10,7 @@
 #include <string>
 #include <string_view>
 #include <tankwright/decisions/assessment.hpp>
+#include <tankwright/decisions/laws.hpp>
 #include <vector>
 
 namespace tankwright::decisions {
@@ -51,6 +52,7 @@ struct banded_assessment {
   assessment all{};                        ///< numbers with their bands, verdicts by chance
   std::vector<sampled_finding> sampled{};  ///< one for each finding, in the same order
   std::vector<doubtful> doubts{};
+  std::vector<const law*> laws{};  ///< known only within a band, that moved
 };
 
 /// The verdict of a margin by its chance.

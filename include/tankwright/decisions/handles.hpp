@@ -57,7 +57,12 @@ struct handle {
     const bool by_factors = low > 0.0 && high > 50.0 * low;
     for (std::size_t i = 0; i <= grid; ++i) {
       const double part = static_cast<double>(i) / static_cast<double>(grid);
-      all.push_back(by_factors ? low * std::pow(high / low, part) : low + part * (high - low));
+      double x = by_factors ? low * std::pow(high / low, part) : low + part * (high - low);
+      if (was.empty() && key.step > 0.0) {  // something new comes on a step at once
+        x = std::clamp(std::round(x / key.step) * key.step, low, high);
+        if (!all.empty() && x <= all.back()) continue;
+      }
+      all.push_back(x);
     }
     return all;
   }

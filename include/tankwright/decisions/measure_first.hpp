@@ -17,6 +17,7 @@ struct next_measurement {
   decisions::verdict verdict{};  ///< as things stand
   std::string what{};            ///< to do, in words
   std::string path{};            ///< of the key that is to be known better; empty: a law, measured in place of computed
+  std::string_view law{};        ///< its id; empty: a key
   double turns = 0.0;            ///< chance that knowing it turns the verdict, 0 to 1
 };
 

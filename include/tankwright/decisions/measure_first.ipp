@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <tankwright/core/inline.hpp>
+#include <tankwright/decisions/laws.hpp>
 #include <tankwright/decisions/measure_first.hpp>
 #include <tankwright/text/quantity.hpp>
 
@@ -64,9 +65,14 @@ TANKWRIGHT_INLINE std::vector<next_measurement> measure_first(const plan::build&
       if (!((m.turns = detail::turns(f, judged.sampled[i], s)) >= 0.05)) continue;
       const auto d =
           std::find_if(judged.doubts.begin(), judged.doubts.end(), [&](const auto& x) { return x.path == s.what; });
-      if (s.of_law && f.measure_next.empty()) continue;
+      const law* const l = s.of_law ? law_with(s.what) : nullptr;
+      const std::string_view narrow_by = l ? l->narrow_by : std::string_view{};
+      if (s.of_law && f.measure_next.empty() && narrow_by.empty()) continue;
       if (!s.of_law && d == judged.doubts.end()) continue;
-      m.what = s.of_law ? f.measure_next.front() : detail::words_of_doubt(*d, units);
+      m.what = !s.of_law                ? detail::words_of_doubt(*d, units)
+               : f.measure_next.empty() ? std::string{narrow_by}
+                                        : f.measure_next.front();
+      if (l) m.law = l->id;
       if (!m.what.empty() && m.what.front() >= 'a' && m.what.front() <= 'z') m.what.front() -= 'a' - 'A';
       if (!s.of_law) m.path = s.what;
       all.push_back({std::move(m), f.consequence});

@@ -14,8 +14,10 @@
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/decisions/doubts.hpp>
 #include <tankwright/decisions/first_screen.hpp>
+#include <tankwright/decisions/laws.hpp>
 #include <tankwright/decisions/situation.hpp>
 #include <tankwright/numerics/counter_random.hpp>
+#include <tankwright/numerics/normal.hpp>
 #include <tankwright/plan/walk.hpp>
 
 namespace tankwright::decisions::detail {
@@ -52,7 +54,9 @@ class doubt_finder final : public plan::walker {
     const bool given = v.doubt().given;
     const plan::usual_doubt doubt =
         given ? plan::usual_doubt{plan::doubt_kind::distance, v.doubt().half_width} : key.doubt;
-    if (!v.given() || doubt.kind == plan::doubt_kind::none || !(doubt.size > 0.0) || !std::isfinite(v.si())) return;
+    if (key.doubt_asked || !v.given() || doubt.kind == plan::doubt_kind::none || !(doubt.size > 0.0) ||
+        !std::isfinite(v.si()))
+      return;
     if (first) named.push_back({path(key.name), 0.0, !given, key.means, key.quantity, v.si()});
     // Ends that were given beyond the key's own are validate's affair.
     all.push_back({&v, v.si(), doubt, std::min(key.low, v.si()), std::max(key.high, v.si()), named.size() - 1});
@@ -121,34 +125,61 @@ class shifted_points {
   return same ? &f.numbers[i] : f.find(wanted.id, wanted.place);
 }
 
-/// The reasons of the bands that engines give: each has a dimension of its own.
-class band_reasons {
+/// The laws whose bands are among some findings: each has one draw, for all numbers that it moves. A reason that no law
+/// is known for has a draw of its own.
+class law_draws {
  public:
-  explicit band_reasons(const std::vector<finding>& whole) {
+  explicit law_draws(const std::vector<finding>& whole) {
     for (const finding& f : whole) {
       for (const number& n : f.numbers) {
-        if (!n.value.is_sharp() && place_of(n.value.reason) == all_.size()) all_.push_back(n.value.reason);
+        if (!n.value.is_sharp()) learn(n.value.reason);
       }
     }
   }
-  [[nodiscard]] const std::vector<std::string_view>& all() const noexcept { return all_; }
-  /// Its place; their count where it is new.
-  [[nodiscard]] std::size_t place_of(std::string_view reason) const noexcept {
-    return static_cast<std::size_t>(std::find(all_.begin(), all_.end(), reason) - all_.begin());
+  /// How many draws there are.
+  [[nodiscard]] std::size_t size() const noexcept { return drawn_.size(); }
+  /// The laws, in the order of their draws; null: a reason without a law.
+  [[nodiscard]] const std::vector<const law*>& all() const noexcept { return drawn_; }
+  /// How far from its middle a law stands at u from 0 to 1: -1 and 1 are the ends of its band.
+  [[nodiscard]] static double side_of(const law* l, double u) {
+    if (!l || l->by == spread::even) return 2.0 * u - 1.0;
+    return numerics::normal_quantile(std::clamp(u, 1e-12, 1.0 - 1e-12));
   }
-  /// A number moved within the band of its law; `u` are the coordinates of the reasons. Where a sample gives another
-  /// reason than the plan does, it moves with that of the plan.
-  [[nodiscard]] double moved(const amount& a, std::string_view as_planned, std::span<const double> u) const noexcept {
+  /// A number moved within the band of its law; `u` are the coordinates of the laws. Where a sample gives a law that
+  /// the plan does not have, it moves with that of the plan.
+  [[nodiscard]] double moved(const amount& a, std::string_view as_planned, std::span<const double> u) const {
     if (a.is_sharp()) return a.central;
-    std::size_t r = place_of(a.reason);
-    if (r == all_.size()) r = place_of(as_planned);
-    if (r == all_.size()) return a.central;
-    const double side = 2.0 * u[r] - 1.0;
+    std::size_t d = place_of(a.reason);
+    if (d == drawn_.size()) d = place_of(as_planned);
+    if (d == drawn_.size()) return a.central;
+    const double side = side_of(drawn_[d], u[d]);
     return a.central + side * (side < 0.0 ? a.central - a.low : a.high - a.central);
   }
 
  private:
-  std::vector<std::string_view> all_{};
+  struct seen {
+    std::string_view reason;
+    std::size_t draw;
+  };
+  void learn(std::string_view reason) {
+    for (const seen& s : seen_) {
+      if (s.reason == reason) return;
+    }
+    const law* const l = law_of(reason);
+    const auto same = l ? std::find(drawn_.begin(), drawn_.end(), l) : drawn_.end();
+    seen_.push_back({reason, static_cast<std::size_t>(same - drawn_.begin())});
+    if (same == drawn_.end()) drawn_.push_back(l);
+  }
+  /// The draw of a reason; their count where it has none.
+  [[nodiscard]] std::size_t place_of(std::string_view reason) const noexcept {
+    for (const seen& s : seen_) {
+      if (s.reason == reason) return s.draw;
+    }
+    const law* const l = law_of(reason);
+    return static_cast<std::size_t>((l ? std::find(drawn_.begin(), drawn_.end(), l) : drawn_.end()) - drawn_.begin());
+  }
+  std::vector<seen> seen_{};
+  std::vector<const law*> drawn_{};
 };
 
 /// The numbers of some findings in every sample.
@@ -168,7 +199,7 @@ struct sample_table {
     }
   }
   void put(std::size_t sample, const std::vector<finding>& base, const std::vector<finding>& answers,
-           const band_reasons& reasons, std::span<const double> u) {
+           const law_draws& laws, std::span<const double> u) {
     for (std::size_t k = 0; k < base.size(); ++k) {
       const finding* f = k < answers.size() && answers[k].id == base[k].id ? &answers[k] : find(answers, base[k].id);
       if (!f || f->verdict == verdict::not_enough_known) continue;
@@ -176,7 +207,7 @@ struct sample_table {
       for (std::size_t i = 0; i < base[k].numbers.size(); ++i) {
         const number* n = same_number(*f, base[k], i);
         if (!n) continue;
-        const double x = reasons.moved(n->value, base[k].numbers[i].value.reason, u);
+        const double x = laws.moved(n->value, base[k].numbers[i].value.reason, u);
         if (std::isfinite(x)) values[findings[k].first + i][sample] = x;
         if (n->as == role::margin && !(x > 0.0)) all_positive = false;
       }
@@ -192,17 +223,17 @@ class sampler {
   /// it is asked.
   sampler(const plan::build& build, const std::vector<finding>& whole, std::size_t samples,
           std::shared_ptr<const shifted_points> points = {})
-      : build_{&build}, reasons_{whole}, points_{std::move(points)} {
+      : build_{&build}, laws_{whole}, points_{std::move(points)} {
     doubt_finder finder;
     plan::look_at(finder, build);
     named_ = std::move(finder.named);
-    const std::size_t dimensions = named_.size() + reasons_.all().size();
+    const std::size_t dimensions = named_.size() + laws_.size();
     if (!points_ || points_->dimensions() != dimensions || points_->size() != samples) {
       points_ = std::make_shared<const shifted_points>(dimensions, samples);
     }
   }
   [[nodiscard]] const std::vector<doubtful>& doubts() const noexcept { return named_; }
-  [[nodiscard]] const band_reasons& reasons() const noexcept { return reasons_; }
+  [[nodiscard]] const law_draws& laws() const noexcept { return laws_; }
   [[nodiscard]] const std::shared_ptr<const shifted_points>& points() const noexcept { return points_; }
 
   /// What some decisions answer with everything in the middle of its doubt, and with each doubt `d` in turn at two
@@ -213,7 +244,7 @@ class sampler {
       plan::build moved = *build_;
       doubt_finder finder;
       describe(finder, moved);
-      no_doubts_of_engines(moved);
+      no_doubts_of_engines(moved, finder);
       const auto at = [&](double u) {
         for (const moving& m : finder.all) {
           if (m.dimension == d) m.number->move_to(m.at(u));
@@ -229,7 +260,9 @@ class sampler {
   }
   [[nodiscard]] std::vector<finding> in_the_middle(std::span<const decision* const> some) const {
     plan::build moved = *build_;
-    no_doubts_of_engines(moved);
+    doubt_finder finder;
+    describe(finder, moved);
+    no_doubts_of_engines(moved, finder);
     return answers_of(moved, some);
   }
 
@@ -243,7 +276,7 @@ class sampler {
       plan::build moved = *build_;
       doubt_finder finder;
       describe(finder, moved);
-      no_doubts_of_engines(moved);
+      no_doubts_of_engines(moved, finder);
       std::vector<const decision*> asked;
       const std::size_t end = std::min(which.size(), (p + 1) * part);
       for (std::size_t j = p * part; j < end; ++j) {
@@ -254,7 +287,7 @@ class sampler {
         for (const decision* d : some) {
           if (d->samples == 0 || which[j] < d->samples) asked.push_back(d);
         }
-        into.put(which[j], base, answers_of(moved, asked), reasons_, u.subspan(named_.size()));
+        into.put(which[j], base, answers_of(moved, asked), laws_, u.subspan(named_.size()));
       }
       const std::size_t now = done += end - p * part;
       if (how.progress) how.progress(now, which.size());
@@ -273,21 +306,17 @@ class sampler {
     }
   }
 
-  /// Some keys stand for the doubt of others, which have one of their own here: it would count twice.
-  static void no_doubts_of_engines(plan::build& moved) {
-    if (moved.plumbing) {
-      moved.plumbing->area_uncertainty.move_to(0.0);
-      moved.plumbing->level_uncertainty.move_to(0.0);
-    }
+  /// What a sample moves is known exactly in it: an engine that takes the doubt of a number would count it twice.
+  static void no_doubts_of_engines(plan::build& moved, const doubt_finder& found) {
+    for (const moving& m : found.all) m.number->know_exactly();
     if (!moved.water) return;
-    if (moved.water->trial_batch) moved.water->trial_batch->reading_error.move_to(0.0);
     constexpr double next_to_nothing = 1e-9;  // the engines want a division
     if (moved.water->older_tank) moved.water->older_tank->division.move_to(next_to_nothing);
     if (moved.water->now) moved.water->now->division.move_to(next_to_nothing);
   }
 
   const plan::build* build_;
-  band_reasons reasons_;
+  law_draws laws_;
   std::vector<doubtful> named_{};
   std::shared_ptr<const shifted_points> points_;
 };

@@ -13,12 +13,13 @@ namespace tankwright::decisions {
 
 /// What one doubt does to a finding's number.
 struct share {
-  std::string what;     ///< path of a key, or the reason of a law's band
+  std::string what;     ///< path of a key, or the id of a law (a band that no law is known for: its reason)
   bool of_law = false;  ///< a law that is known only within a band, no key
   double part = 0.0;    ///< of the variance, 0 to 1
   double below = 0.0;   ///< the number with this doubt 0.775 of its half width below its middle, SI
   double middle = 0.0;
   double above = 0.0;
+  std::string_view says{};  ///< of a law: how well it is known, in words
 };
 
 /// The doubts that make the band of one finding: of its deciding margin, else of its headline.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/sampler.hpp>
 #include <tankwright/decisions/shares.hpp>
@@ -39,11 +40,18 @@ struct shared_number {
     all.push_back({moves.doubts()[d].path, false, variance_of(below[k][d], centre, above[k][d]), below[k][d], centre,
                    above[k][d]});
   }
-  if (!n->value.is_sharp()) {  // the band of its own law, which moves evenly on each side
-    const double down = 2.0 * gauss_aside * (n->value.central - n->value.low);
-    const double up = 2.0 * gauss_aside * (n->value.high - n->value.central);
-    all.push_back({std::string{n->value.reason}, true, variance_of(centre - down, centre, centre + up), centre - down,
-                   centre, centre + up});
+  if (!n->value.is_sharp()) {  // the band of its own law
+    const law* const l = law_of(n->value.reason);
+    const double side = law_draws::side_of(l, 0.5 + gauss_aside);
+    const double down = side * (n->value.central - n->value.low), up = side * (n->value.high - n->value.central);
+    double part = variance_of(centre - down, centre, centre + up);
+    if (l && l->by == spread::standard_error) {  // three points are too few for a normal law
+      const double low = n->value.central - n->value.low, high = n->value.high - n->value.central;
+      const double mean = (high - low) / std::sqrt(2.0 * std::numbers::pi);
+      part = 0.5 * (low * low + high * high) - mean * mean;
+    }
+    all.push_back({l ? std::string{l->id} : std::string{n->value.reason}, true, part, centre - down, centre,
+                   centre + up, l ? l->says : n->value.reason});
   }
   return all;
 }

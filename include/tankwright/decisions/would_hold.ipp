@@ -8,6 +8,7 @@
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/decisions/bands.hpp>
 #include <tankwright/decisions/cure_search.hpp>
+#include <tankwright/decisions/given_keys.hpp>
 #include <tankwright/decisions/would_hold.hpp>
 #include <tankwright/plan/leaf_text.hpp>
 #include <tankwright/plan/names.hpp>
@@ -40,6 +41,7 @@ namespace detail {
                                                             const std::vector<wanted_finding>& wanted,
                                                             std::span<const std::size_t> handles, std::size_t most) {
   const cure_search::grids g = look.look_along(wanted, handles);
+  const std::vector<missing_part> parts = missing_parts(look.plan());
   std::vector<cures_of_finding> all;
   for (std::size_t f = 0; f < wanted.size(); ++f) {
     cures_of_finding& found = all.emplace_back(cures_of_finding{.id = wanted[f].asked->id});
@@ -66,6 +68,13 @@ namespace detail {
       if (again) continue;
       if (auto sure = look.made_sure(wanted[f], l)) found.cures.push_back(std::move(*sure));
     }
+    if (found.cures.size() < most) {
+      look.forget_nearest(wanted[f]);
+      for (const missing_part& p : parts) {
+        if (found.cures.size() >= most) break;
+        if (auto more = look.part(wanted[f], p)) found.cures.push_back(std::move(*more));
+      }
+    }
     if (found.cures.empty()) {
       std::stable_sort(helps.begin(), helps.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
       if (helps.size() > 4) helps.resize(4);
@@ -75,9 +84,29 @@ namespace detail {
         }
       }
     }
+    // Of the same effect a key that is there before a part that is not.
     std::stable_sort(found.cures.begin(), found.cures.end(), [](const cure& a, const cure& b) {
-      return a.worse.empty() != b.worse.empty() ? a.worse.empty() : a.size < b.size;
+      if (a.worse.empty() != b.worse.empty()) return a.worse.empty();
+      return a.part.empty() != b.part.empty() ? a.part.empty() : a.size < b.size;
     });
+    if (!found.cures.empty()) continue;
+    struct point {
+      double score;
+      std::size_t handle, at;
+    };
+    std::vector<point> points;
+    for (const std::size_t h : handles) {
+      const std::vector<double>& scores = g.scores[f][h];
+      for (std::size_t i = 0; i < scores.size(); ++i) {
+        if (scores[i] > g.now[f]) points.push_back({scores[i], h, i});
+      }
+    }
+    std::stable_sort(points.begin(), points.end(), [](const point& a, const point& b) { return a.score > b.score; });
+    constexpr std::size_t tried = 32;  // what spoils something else is no help
+    for (std::size_t i = 0; i < points.size() && i < tried; ++i) {
+      if (look.keep_nearest(wanted[f], points[i].handle, g.values[points[i].handle][points[i].at])) break;
+    }
+    found.why_none = look.nearest();
   }
   return all;
 }
@@ -116,31 +145,6 @@ namespace detail {
 
 [[nodiscard]] inline bool is_open(const finding& f) noexcept {
   return f.margin() && (f.verdict == verdict::does_not_hold || f.verdict == verdict::thin_margin);
-}
-
-/// Writes down every key that was given, in the order of the descriptions.
-class given_keys final : public plan::walker {
- public:
-  std::vector<std::pair<std::string, std::string>> all{};
-
- private:
-  void put(const plan::leaf& here) {
-    if (std::string text = plan::text_at(here); !text.empty()) all.emplace_back(path(here.key.name), std::move(text));
-  }
-  void number(const plan::key_info& key, plan::value_base& v) override { put({.key = key, .number = &v}); }
-  void numbers(const plan::key_info& key, plan::values_base& v) override { put({.key = key, .numbers = &v}); }
-  void one_of(const plan::key_info& key, plan::word_base& w, std::span<const std::string_view> words) override {
-    put({.key = key, .word = &w, .words = words});
-  }
-  void yes_or_no(const plan::key_info& key, plan::flag& f) override { put({.key = key, .yes = &f}); }
-  void text(const plan::key_info& key, std::string& t) override { put({.key = key, .text = &t}); }
-  void rating(const plan::key_info& key, plan::composite& c) override { put({.key = key, .rating = &c}); }
-};
-
-[[nodiscard]] inline std::vector<std::pair<std::string, std::string>> given_in(const plan::build& build) {
-  given_keys keys;
-  plan::look_at(keys, build);
-  return std::move(keys.all);
 }
 
 }  // namespace detail

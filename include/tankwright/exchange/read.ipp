@@ -56,6 +56,7 @@ class table_reader final : public plan::visitor {
     }
   }
   void renamed(std::string_view old_name, std::string_view name) override { renamed_.emplace_back(old_name, name); }
+  void replaced(std::string_view old_name, std::string_view by) override { replaced_.emplace_back(old_name, by); }
 
  private:
   void refuse_unknown(const std::string& name, const node& value) {
@@ -63,6 +64,9 @@ class table_reader final : public plan::visitor {
       if (name == old_name) {
         return wrong_->push_back({full(name), "is called " + new_name + " now", &value, full(new_name)});
       }
+    }
+    for (const auto& [old_name, by] : replaced_) {
+      if (name == old_name) return wrong_->push_back({full(name), "is no key any more; " + by, &value});
     }
     const std::string nearest = plan::nearest_name(name, known_);
     std::string reason = "is not a key " + (path_.empty() ? std::string{"of a plan"} : "of " + path_);
@@ -218,6 +222,7 @@ class table_reader final : public plan::visitor {
   std::vector<misread>* wrong_;
   std::vector<std::string> known_{};
   std::vector<std::pair<std::string, std::string>> renamed_{};
+  std::vector<std::pair<std::string, std::string>> replaced_{};
 };
 
 /// Where a path stands in a document: the node, or the last one on the way that is there; and its pointer.

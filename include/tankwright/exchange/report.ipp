@@ -59,6 +59,7 @@ inline void write_number(json_text& out, const decisions::number& n) {
   out.key("quantity").text(n.value.quantity).key("unit").text(text::si_unit(n.value.quantity));
   out.key("low").number(n.value.low).key("central").number(n.value.central).key("high").number(n.value.high);
   if (!n.value.reason.empty()) out.key("band").text(n.value.reason);
+  if (const decisions::law* l = decisions::law_of(n.value.reason)) out.key("law").text(l->id);
   out.close_object();
 }
 
@@ -103,6 +104,15 @@ inline void write_cures(json_text& out, const decisions::cures_of_finding& found
     out.close_object();
   }
   out.close_list();
+  if (!found.why_none) return;
+  const decisions::why_none& why = *found.why_none;
+  out.key("why_none").open_object().key("says").text(decisions::sentence_of(why, text::unit_system::si));
+  out.key("changes").open_list();
+  for (const decisions::change& one : why.changes) {
+    out.open_object().key("path").text(one.path).key("from").text(one.from).key("to").text(one.to).close_object();
+  }
+  out.close_list().key("quantity").text(why.from.quantity).key("unit").text(text::si_unit(why.from.quantity));
+  out.key("margin").number(why.from.central).key("margin_then").number(why.to.central).close_object();
 }
 
 /// The doubts that make a band, and the rest together.
@@ -110,7 +120,9 @@ inline void write_shares(json_text& out, const decisions::shares_of_finding& fou
   out.key("shares").open_object().key("number").text(found.number_id).key("place").text(found.place);
   out.key("together").number(found.together).key("doubts").open_list();
   for (const decisions::share& s : found.shares) {
-    out.open_object().key(s.of_law ? "law" : "path").text(s.what).key("part").number(s.part).close_object();
+    out.open_object().key(s.of_law ? "law" : "path").text(s.what).key("part").number(s.part);
+    if (s.of_law) out.key("says").text(s.says);
+    out.close_object();
   }
   out.close_list().close_object();
 }
@@ -271,9 +283,15 @@ TANKWRIGHT_INLINE std::string report_to_json(const decisions::advice& all,
     out.open_object().key("path").text(d.path).key("half_width").number(d.half_width);
     out.key("quantity").text(d.quantity).key("assumed").flag(d.assumed).close_object();
   }
+  out.close_list().key("laws").open_list();
+  for (const decisions::law* l : all.judged.laws) {
+    out.open_object().key("id").text(l->id).key("says").text(l->says);
+    out.key("spread").text(l->by == decisions::spread::even ? "even" : "standard error").close_object();
+  }
   out.close_list().key("measure_first").open_list();
   for (const auto& m : all.first) {
     out.open_object().key("id").text(m.id).key("measure").text(m.what).key("path").text(m.path);
+    if (!m.law.empty()) out.key("law").text(m.law);
     out.key("turns").number(m.turns).close_object();
   }
   out.close_list().key("findings").open_list();

@@ -24,7 +24,7 @@ inline constexpr citation timmons_1995{"Timmons M.B., Chen S., Weeks N.C.", 1995
 
 /// Foam forms above this content of salt.
 inline constexpr limits foam_salt_limits{
-    "salt in the water", "g/L", possible_salt, {15.0, core::largest, edge::open}, "Clinical Guide to Fish Medicine"};
+    "salt in the water", "g/L", possible_salt, {15.0, core::vast, edge::open}, "Clinical Guide to Fish Medicine"};
 
 /// Rules of the trade, from memory: not limits of any formula.
 inline constexpr duration foam_contact_rule_low = minutes(1.5);

@@ -93,6 +93,7 @@ template <class T>
 /// @accuracy    exact
 /// @source      definition
 [[nodiscard]] inline nitrifier slowed(nitrifier group, proportion share) {
+  detail::check_nitrifier("bacteria", "tankwright::life::slowed", group);
   core::check("tankwright::life::slowed", {"share of the growth rate", "", {1e-6, 1.0}}, share.value());
   group.growth = group.growth.get() * share.value();
   return group;

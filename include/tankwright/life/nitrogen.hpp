@@ -255,7 +255,7 @@ struct alkalinity_countdown {
                               std::nullopt,
                               {"Nitrification stalls when the alkalinity runs out, and ammonia rises. Measure it every "
                                "week while a filter works hard."}};
-  if (most > 0.0) {
+  if (most > core::tiny) {  // mmol/L a day: less takes nothing in the age of the world
     const duration shortest = days((now - lowest) / most);
     result.lasts = {shortest, shortest, days((now - lowest) / less), reason};
   }

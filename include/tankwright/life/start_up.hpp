@@ -145,7 +145,7 @@ class start_up_simulation {
     const auto times = [&](const std::string& what, const schedule& when) {
       require({"time of " + what, "d", {0.0, 1e5}}, in_days(when.at));
       require({"repetitions of " + what, "", {1.0, 1e5}}, when.times);
-      if (when.times > 1) require({"interval of " + what, "d", {1e-3, 1e5}}, in_days(when.every));
+      require({"interval of " + what, "d", {when.times > 1 ? 1e-3 : 0.0, 1e5}}, in_days(when.every));
     };
     const auto level = [&](std::string_view name, mass_concentration value) {
       require({name, "mg/L", possible_level}, in_milligrams_per_litre(value));

@@ -80,7 +80,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::life::ammonia_of_step";
   const double a = step.before->as_nitrogen().value(), b = step.after->as_nitrogen().value();
   core::check(here, {"load before", "kg/s", positive}, a);
-  core::check(here, {"load after", "kg/s", {a, core::largest}}, b);
+  core::check(here, {"load after", "kg/s", {a, core::vast}}, b);
   core::check(here, step_growth_limits, in_per_day(step.growth));
   core::check(here, net_volume_limits, in_litres(step.net));
   const double mu = step.growth->value();

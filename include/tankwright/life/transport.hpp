@@ -64,6 +64,8 @@ struct bag_numbers {
   core::check(here, bag_oxygen_limits, bag.oxygen->value());
   core::check(here, bag_use_limits, in_milligrams_per_hour(bag.uses));
   core::check(here, bag_quotient_limits, bag.quotient);
+  core::check(here, water::carbonate_ph_limits, bag.ph);
+  core::check(here, water::carbonate_alkalinity_limits, bag.alkalinity);
   constexpr double in_air = 0.20946, kg_per_mole = 0.031998, gas_constant = 8.205736608e-5;  // m3 atm/(mol K)
   const double saturated =
       water::oxygen_saturation_concentration(bag.salinity, bag.temperature, standard_atmosphere, policy).value();
@@ -144,7 +146,7 @@ struct bag_numbers {
   constexpr std::string_view here = "tankwright::life::oxygen_lasts";
   const detail::bag_numbers n = detail::oxygen_of(here, bag, policy);
   core::check(here, {"lowest oxygen", "mg/L", {0.0, 100.0}}, in_milligrams_per_litre(lowest));
-  if (bag.uses->value() == 0.0) return std::nullopt;
+  if (bag.uses->value() < core::tiny) return std::nullopt;
   const double spare = n.at_first - lowest.value() / n.dissolved * n.per_atm;
   return duration::from_value(spare > 0.0 ? spare / bag.uses->value() : 0.0);
 }

@@ -64,11 +64,26 @@ class course {
  public:
   static constexpr int most_steps = 400'000;
 
+  struct point {
+    double time, value, slope;
+  };
+  /// Where a course has got to.
+  struct place {
+    point now, before;
+    double next, error;
+  };
+
   course(F f, const course_options& options, double y)
       : f_{f}, now_{0.0, y, f(0.0, y)}, options_{options}, next_{options.longest} {}
 
   [[nodiscard]] double time() const noexcept { return now_.time; }
   [[nodiscard]] double value() const noexcept { return now_.value; }
+  [[nodiscard]] const point& now() const noexcept { return now_; }
+  /// By how much both results of the method differed in the last step.
+  [[nodiscard]] double error() const noexcept { return error_; }
+  [[nodiscard]] const course_options& options() const noexcept { return options_; }
+  [[nodiscard]] place here() const noexcept { return {now_, before_, next_, error_}; }
+  void back_to(const place& p) noexcept { now_ = p.now, before_ = p.before, next_ = p.next, error_ = p.error; }
 
   /// One step, at most to `end`.
   void step(std::string_view function, double end) {
@@ -80,6 +95,7 @@ class course {
     if (now_.time >= options_.steady_from && std::fabs(now_.slope) * options_.longest <= 1e-4 * options_.tolerance) {
       now_.time = end;
       before_ = now_;
+      error_ = 0.0;
       return;
     }
     const double rest = end - now_.time;
@@ -89,9 +105,13 @@ class course {
       h = next_ = 0.5 * h;
       to = dormand_prince(f_, now_.time, now_.value, now_.slope, h);
     }
+    if (!std::isfinite(to.value)) {
+      core::fail<no_convergence>(function, "time", now_.time, "s", "is as far as the simulation gets: it runs away");
+    }
     if (h == next_ && to.error < 0.01 * options_.tolerance) next_ = std::min(options_.longest, 2.0 * h);
     before_ = now_;
     now_ = {h == rest ? end : now_.time + h, to.value, to.slope};
+    error_ = to.error;
   }
   void go_to(std::string_view function, double end) {
     while (now_.time < end) step(function, end);
@@ -112,9 +132,6 @@ class course {
   }
 
  private:
-  struct point {
-    double time, value, slope;
-  };
   static constexpr double least_part = 1e-4;
 
   /// Part of the last step at which the cubic with its values and slopes is `wanted`.
@@ -133,7 +150,7 @@ class course {
   point now_;
   point before_{};
   course_options options_;
-  double next_;
+  double next_, error_ = 0.0;
   int steps_ = 0;
 };
 

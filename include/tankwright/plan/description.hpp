@@ -62,6 +62,21 @@ struct usual_doubt_of : usual_doubt {
 /// @source       this library
 [[nodiscard]] constexpr usual_doubt known_within_factor(double factor) noexcept { return {doubt_kind::factor, factor}; }
 
+/// How far the truth may lie from a number of a plan: as somebody said, otherwise as is usual.
+///
+/// @param v     a number that is known
+/// @param usual doubt where nobody said
+/// @return      half the width, in SI; of a factor towards above
+/// @accuracy    exact
+/// @source      this library
+[[nodiscard]] inline double half_width(const value_base& v, const usual_doubt& usual) noexcept {
+  if (v.doubt().given) return v.doubt().half_width;
+  const double size = v.si() < 0.0 ? -v.si() : v.si();
+  if (usual.kind == doubt_kind::share) return usual.size * size;
+  if (usual.kind == doubt_kind::factor) return (usual.size - 1.0) * size;
+  return usual.kind == doubt_kind::distance ? usual.size : 0.0;
+}
+
 /// What can physically exist, both ends included.
 template <class Q>
 struct range_of {
@@ -81,6 +96,7 @@ struct key_of {
   std::optional<step_of<Q>> step{};             ///< how finely it can be set
   std::span<const double> sizes{};              ///< that are sold, in SI
   usual_doubt_of<Q> doubt{};
+  bool doubt_asked = false;  ///< an answer is about the doubt itself: samples do not move the number
 };
 
 /// What a description says of a key that holds a text, a flag, a word or a table.
@@ -107,6 +123,7 @@ struct key_info {
   double step = 0.0;
   std::span<const double> sizes{};
   usual_doubt doubt{};
+  bool doubt_asked = false;
 };
 
 class visitor;
@@ -163,6 +180,8 @@ class visitor {
   virtual void alternatives(std::initializer_list<std::string_view> /*names*/, bool /*needed*/) {}
   /// A key that had another name: a file that still has it is told the new one.
   virtual void renamed(std::string_view /*old_name*/, std::string_view /*name*/) {}
+  /// A key that is none any more: a file that still has it is told what to write in its place.
+  virtual void replaced(std::string_view /*old_name*/, std::string_view /*by*/) {}
   /// These keys are given together or not at all.
   virtual void together(std::initializer_list<std::string_view> /*names*/) {}
 
@@ -186,6 +205,7 @@ class visitor {
     k.whole = about.whole;
     k.sizes = about.sizes;
     k.doubt = about.doubt;
+    k.doubt_asked = about.doubt_asked;
     k.searched = about.choose_between.has_value() || !about.sizes.empty();
     if (about.choose_between) {
       k.choose_low = core::si_number(about.choose_between->low);

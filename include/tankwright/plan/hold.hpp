@@ -22,7 +22,6 @@ struct planned_leak_test {
   value<double> readings_per_day = by_default(4.0);
   flag pan{};
   value<velocity> evaporation{};
-  value<proportion> evaporation_uncertainty{};
   std::string note{};
 };
 

@@ -31,9 +31,9 @@ TANKWRIGHT_INLINE void describe(visitor& key, planned_leak_test& s) {
                                                .set_by = chosen, .choose_between = {{1.0, 24.0}}, .step = 1.0});
   key("pan", s.pan, {.means = "whether a pan with the same water is read each time", .set_by = chosen});
   key("evaporation", s.evaporation, {.means = "fall by evaporation, where there is no pan",
-                                     .limits = {millimetres_per_day(0.0), millimetres_per_day(1000.0)}});
-  key("evaporation_uncertainty", s.evaporation_uncertainty,
-      {.means = "how far that may be off, as a part of it; 35 % where not given", .limits = usual::part_of_whole});
+                                     .limits = {millimetres_per_day(0.0), millimetres_per_day(1000.0)},
+                                     .doubt = usual::given_evaporation, .doubt_asked = true});
+  key.replaced("evaporation_uncertainty", "write it with the evaporation: evaporation = \"3 mm/d +/- 35 %\"");
   describe_note(key, s.note);
 }
 

@@ -41,8 +41,7 @@ struct pipe {
   plan::bore bore{};
   value<tankwright::length> length{};
   value<double> loss = by_default(0.0);  ///< sum of the loss coefficients
-  value<proportion> loss_uncertainty = by_default(percent(30.0));
-  counted_fittings fittings{};  ///< counted in addition
+  counted_fittings fittings{};           ///< counted in addition
 };
 void describe_pipe(visitor& key, pipe& p);
 

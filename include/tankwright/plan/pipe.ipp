@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <cmath>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/pipe.hpp>
 #include <tankwright/plan/usual.hpp>
@@ -18,6 +19,9 @@ namespace detail {
 /// Bores that are sold: metric PVC pressure pipe, 20 to 160 mm outside, walls of PN 10 (EN ISO 1452-2, from memory).
 inline constexpr double sold_bores[] = {0.0170, 0.0212, 0.0284, 0.0362, 0.0452, 0.0570, 0.0678, 0.0814, 0.0996, 0.1450};
 
+/// Nominal sizes that are sold: ASTM D1785, schedules 40 and 80.
+inline constexpr double sold_inches[] = {0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0};
+
 }  // namespace detail
 
 TANKWRIGHT_INLINE void describe_bore(visitor& key, bore& b) {
@@ -28,7 +32,8 @@ TANKWRIGHT_INLINE void describe_bore(visitor& key, bore& b) {
                          .doubt = usual::rule});
   key("nominal", b.nominal, {.means = "nominal size of a PVC pipe in inches, in place of the bore",
                              .limits = {0.125, 24.0},
-                             .set_by = chosen});
+                             .set_by = chosen,
+                             .sizes = detail::sold_inches});
   key("schedule", b.schedule, {"40", "80"}, {.means = "wall of that pipe", .set_by = chosen});
   key.alternatives({"bore", "nominal"}, true);
   key.together({"nominal", "schedule"});
@@ -38,9 +43,9 @@ TANKWRIGHT_INLINE void describe_pipe(visitor& key, pipe& p) {
   describe_bore(key, p.bore);
   key("length", p.length, {.means = "length of the pipe", .limits = {metres(0.0), metres(1000.0)}, .needed = true,
                            .doubt = millimetres(20.0)});
-  key("loss", p.loss, {.means = "sum of the loss coefficients of its fittings", .limits = {0.0, 10000.0}});
-  key("loss_uncertainty", p.loss_uncertainty,
-      {.means = "how far that sum may be off, as a part of it", .limits = usual::part_of_whole});
+  key("loss", p.loss, {.means = "sum of the loss coefficients of its fittings", .limits = {0.0, 10000.0},
+                       .doubt = usual::fittings});
+  key.replaced("loss_uncertainty", "write it with the loss: loss = \"4.5 +/- 30 %\"");
   const auto count = [&](std::string_view name, value<double>& v, std::string_view means) {
     key(name, v, {.means = means, .limits = {0.0, 100.0}, .whole = true, .set_by = chosen});
   };
@@ -79,9 +84,9 @@ TANKWRIGHT_INLINE tankwright::plumbing::pipe_run run_of(const pipe& p, std::stri
   tankwright::plumbing::pipe_run run{.label = std::move(label), .bore = bore_of(p.bore)};
   run.length = *p.length;
   const double k = *p.loss;
-  const double band = p.loss_uncertainty.get().value();
+  const double half = half_width(p.loss, usual::fittings);
   using tankwright::plumbing::loss_coefficient;
-  double low = k * (1.0 - band), middle = k, high = k * (1.0 + band);
+  double low = std::fmax(k - half, 0.0), middle = k, high = k + half;
   if (p.fittings.given()) {
     const auto counted = loss_of(p.fittings, run.bore);
     low += counted.low.value(), middle += counted.central.value(), high += counted.high.value();

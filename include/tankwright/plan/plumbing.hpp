@@ -121,8 +121,6 @@ struct plumbing_section {
   value<length> edge_to_rim{};
   value<length> reserve = by_default(millimetres(20.0));
   value<length> surge{};
-  value<proportion> area_uncertainty = by_default(percent(3.0));
-  value<length> level_uncertainty = by_default(millimetres(3.0));
   value<double> drains_into = by_default(1.0);
   std::optional<plan::overflow> overflow{};
   std::optional<plan::overflow_box> box{};

@@ -172,10 +172,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, plumbing_section& s) {
                              .limits = usual::building, .set_by = wanted});
   key("surge", s.surge, {.means = "how far the box rises when the pump starts, until the drains run; as it was seen",
                          .limits = usual::building, .doubt = usual::tape});
-  key("area_uncertainty", s.area_uncertainty, {.means = "how well the areas of display and sump are known",
-                                               .limits = {fraction(0.0), percent(90.0)}});
-  key("level_uncertainty", s.level_uncertainty, {.means = "how well levels and depths are known",
-                                                 .limits = usual::building});
+  key.replaced("area_uncertainty", "write it with each area: surface = \"2.4 m2 +/- 2 %\"");
+  key.replaced("level_uncertainty", "write it with each level and depth: running_level = \"250 mm +/- 4 mm\"");
   key("drains_into", s.drains_into, {.means = "number of the chamber that the drains end in, from 1",
                                      .limits = {1.0, 100.0}, .whole = true, .set_by = chosen});
   key("overflow", s.overflow, {.means = "where the display runs over", .needed = true});

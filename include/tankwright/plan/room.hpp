@@ -212,7 +212,6 @@ struct room_section {
   value<temperature> water_temperature{};
   value<practical_salinity> salinity{};
   value<tankwright::volume> water_volume{};
-  value<proportion> water_volume_uncertainty = by_default(percent(0.0));
   std::optional<season> winter{};
   std::optional<season> summer{};
   std::optional<open_water> display{};

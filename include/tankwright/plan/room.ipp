@@ -337,8 +337,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, room_section& s) {
                                .limits = usual::salinity, .doubt = usual::read_salinity});
   key("water_volume", s.water_volume, {.means = "all the water; that of vessel and sump where it is not given",
                                        .limits = usual::water, .doubt = usual::metered});
-  key("water_volume_uncertainty", s.water_volume_uncertainty,
-      {.means = "how well that volume is known", .limits = usual::part_of_whole});
+  key.replaced("water_volume_uncertainty", "write it with the volume: water_volume = \"2 m3 +/- 3 %\"");
   key("winter", s.winter, {.means = "the room in winter"});
   key("summer", s.summer, {.means = "the room in summer"});
   key("display", s.display, {.means = "how the water of the display meets the air"});

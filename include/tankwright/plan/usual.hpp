@@ -19,9 +19,24 @@ inline const usual_doubt surfaces = known_within(percent(3.0));     ///< an area
 inline const usual_doubt weighed = known_within(percent(2.0));      ///< a bathroom or kitchen scale
 inline const usual_doubt metered = known_within(percent(2.0));      ///< a volume by water meter or marked vessel
 inline const usual_doubt label_flow = known_within(percent(10.0));  ///< what a label says of a pump
+inline const usual_doubt fittings = known_within(percent(30.0));    ///< a sum of loss coefficients
 inline const usual_doubt label_power = known_within(percent(10.0));
+inline const usual_doubt given_evaporation = known_within(percent(35.0));  ///< as good as the law that gives it
+inline const usual_doubt filled_flask = known_within(percent(0.1));        ///< a measuring flask to its mark
+inline constexpr mass weighed_flask = grams(0.5);                          ///< on a kitchen scale that shows grams
 inline const temperature_difference thermometer = kelvin_steps(0.5);
 inline constexpr practical_salinity read_salinity{0.5};  ///< that somebody read and wrote down
+
+/// A doubt of so much either way, without its type.
+///
+/// @param half half of its width
+/// @return     the doubt
+/// @accuracy   exact
+/// @source     this library
+template <class Q>
+[[nodiscard]] constexpr usual_doubt doubt_of(const Q& half) noexcept {
+  return {doubt_kind::distance, core::si_number(half)};
+}
 
 // ---- what can exist ----
 inline const range_of<length> building{metres(0.0), metres(100.0)};    ///< any length of a build, nothing included

@@ -33,7 +33,7 @@ namespace detail {
 /// Holds every key against what its description says.
 class key_checker final : public walker {
  public:
-  explicit key_checker(std::vector<mistake>& all) noexcept : all_{&all} { given_.emplace_back(); }
+  explicit key_checker(std::vector<mistake>& all) : all_{&all} { given_.reserve(64); }
 
   void alternatives(std::initializer_list<std::string_view> names, bool needed) override {
     std::string both, first;
@@ -64,10 +64,7 @@ class key_checker final : public walker {
 
  private:
   [[nodiscard]] bool is_given(std::string_view name) const {
-    for (const std::string_view known : given_.back()) {
-      if (known == name) return true;
-    }
-    return false;
+    return std::find(given_.begin() + start_, given_.end(), name) != given_.end();
   }
   [[nodiscard]] static std::string listed(std::initializer_list<std::string_view> names) {
     std::string all;
@@ -76,7 +73,7 @@ class key_checker final : public walker {
   }
   /// Whether a key is there; one that must be is missed.
   bool there(const key_info& key, bool given, bool known) {
-    if (given) given_.back().push_back(key.name);
+    if (given) given_.push_back(key.name);
     if (key.needed && !known) {
       std::string example;
       if (!key.quantity.empty()) {
@@ -159,10 +156,15 @@ class key_checker final : public walker {
   }
   void rating(const key_info& key, composite& c) override { there(key, c.given(), c.given()); }
   void enter(const key_info& key) override {
-    given_.back().push_back(key.name);
-    given_.emplace_back();
+    given_.push_back(key.name);
+    outer_.push_back(start_);
+    start_ = static_cast<std::ptrdiff_t>(given_.size());
   }
-  void leave(const key_info&) override { given_.pop_back(); }
+  void leave(const key_info&) override {
+    given_.resize(static_cast<std::size_t>(start_));
+    start_ = outer_.back();
+    outer_.pop_back();
+  }
   void missing(const key_info& key) override {
     if (key.needed) all_->push_back({path(key.name), "is missing: " + std::string{key.means}});
   }
@@ -171,7 +173,9 @@ class key_checker final : public walker {
   }
 
   std::vector<mistake>* all_;
-  std::vector<std::vector<std::string_view>> given_{};
+  std::vector<std::string_view> given_{};  ///< keys of the tables that are open, those of this one from `start_` on
+  std::ptrdiff_t start_ = 0;
+  std::vector<std::ptrdiff_t> outer_{};  ///< where those of the tables around it start
 };
 
 }  // namespace detail

@@ -43,6 +43,8 @@ class value_base {
     si_ = si;
     given_ = true;
   }
+  /// Without a doubt, as where a sample has drawn the number itself.
+  void know_exactly() noexcept { doubt_ = {0.0, true}; }
   /// Take it back: unknown again, or the default.
   void clear() noexcept {
     si_ = default_;

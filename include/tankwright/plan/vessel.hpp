@@ -31,6 +31,7 @@ struct sand {
   value<angle> repose{};
   value<tankwright::area> area{};
   value<tankwright::length> grain{};
+  value<tankwright::mass> bag{};
   std::string note{};
 };
 
@@ -210,6 +211,9 @@ struct vessel_section {
   value<tankwright::length> water_level{};
   values<tankwright::length> stages{};
   value<flow_rate> hose{};
+  value<volume> metered{};
+  value<proportion> metered_within = by_default(percent(3.0));
+  value<tankwright::length> out_of_level{};
   value<double> lid_span_over_sag = by_default(240.0);
   std::vector<plan::sand> sand{};
   std::vector<plan::rock> rock{};

@@ -54,6 +54,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, sand& s) {
                          .limits = {micrometres(10.0), millimetres(100.0)}, .set_by = chosen,
                          .choose_between = {{millimetres(0.1), millimetres(6.0)}}, .step = millimetres(0.1),
                          .doubt = known_within(percent(25.0))});
+  key("bag", s.bag, {.means = "dry sand in one bag as it is sold", .limits = usual::weight});
   describe_note(key, s.note);
   key.alternatives({"depth", "mass", "shallow_end"}, true);
   key.together({"shallow_end", "deep_end", "run"});
@@ -358,6 +359,13 @@ TANKWRIGHT_INLINE void describe(visitor& key, vessel_section& s) {
   key("hose", s.hose, {.means = "what the filling hose gives, by a bucket and a watch",
                        .limits = {litres_per_hour(1.0), litres_per_hour(1e6)}, .set_by = set_by::measured,
                        .doubt = known_within(percent(10.0))});
+  key("metered", s.metered, {.means = "what the water meter has counted from the empty display to the water level",
+                             .limits = usual::water, .doubt = usual::metered});
+  key("metered_within", s.metered_within, {.means = "how closely the meter and the dimensions must agree",
+                                           .limits = usual::part_of_whole, .set_by = wanted});
+  key("out_of_level", s.out_of_level, {.means = "how much higher the display stands at one end than at the other, by a "
+                                                "spirit level or a water hose",
+                                       .limits = usual::building, .doubt = millimetres(1.0)});
   key("lid_span_over_sag", s.lid_span_over_sag, {.means = "how flat a lid must stay: its span over its sag",
                                                  .limits = {1.0, 1e6}, .set_by = wanted});
   key("sand", s.sand, {.means = "each bed of sand"});

@@ -15,7 +15,6 @@ struct trial_batch {
   value<mass> mix{};
   value<mass> fresh_water{};
   value<practical_salinity> reached{};
-  value<practical_salinity> reading_error = by_default(practical_salinity{1.0});
   std::string note{};
 };
 
@@ -53,10 +52,8 @@ struct unknown_instrument {
 /// A known volume of the water on a scale.
 struct weighed_sample {
   value<tankwright::volume> volume{};
-  value<proportion> volume_error = by_default(percent(0.1));
   value<mass> full{};
   value<mass> empty{};
-  value<mass> scale_error = by_default(grams(1.0));
   value<temperature> at{};  ///< key "temperature"
   std::string note{};
 };
@@ -65,7 +62,6 @@ struct weighed_sample {
 struct water_section {
   value<tankwright::temperature> temperature{};
   value<volume> new_water{};
-  value<proportion> new_water_uncertainty = by_default(percent(0.0));
   value<proportion> mix_yield{};
   value<practical_salinity> target{};
   value<practical_salinity> match_within = by_default(practical_salinity{0.5});

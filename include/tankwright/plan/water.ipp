@@ -17,7 +17,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, trial_batch& s) {
                                      .limits = usual::weight, .needed = true, .doubt = usual::weighed});
   key("reached", s.reached, {.means = "practical salinity when it was clear", .limits = usual::salinity,
                              .needed = true, .doubt = usual::read_salinity});
-  key("reading_error", s.reading_error, {.means = "how far that reading may be off", .limits = usual::salinity});
+  key.replaced("reading_error", "write it with the reading: reached = \"34.8 +/- 0.5\"");
   describe_note(key, s.note);
 }
 
@@ -75,15 +75,15 @@ TANKWRIGHT_INLINE void describe(visitor& key, unknown_instrument& s) {
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, weighed_sample& s) {
-  key("volume", s.volume, {.means = "of the flask or bottle, filled to its mark", .limits = usual::water,
-                           .needed = true});
-  key("volume_error", s.volume_error, {.means = "how far that may be off, as a part of it; fill it with purified water "
-                                                "and weigh that to know",
-                                       .limits = usual::part_of_whole});
-  key("full", s.full, {.means = "what the scale shows of the full flask", .limits = usual::weight, .needed = true});
-  key("empty", s.empty, {.means = "what it shows of the dry flask", .limits = usual::weight_or_none, .needed = true});
-  key("scale_error", s.scale_error, {.means = "how far the difference of the two may be off",
-                                     .limits = usual::weight_or_none});
+  key("volume", s.volume, {.means = "of the flask or bottle, filled to its mark; purified water in it, "
+                                    "weighed, tells how well it is known", .limits = usual::water,
+                           .needed = true, .doubt = usual::filled_flask});
+  key("full", s.full, {.means = "what the scale shows of the full flask", .limits = usual::weight, .needed = true,
+                       .doubt = usual::weighed_flask});
+  key("empty", s.empty, {.means = "what it shows of the dry flask", .limits = usual::weight_or_none, .needed = true,
+                         .doubt = usual::weighed_flask});
+  key.replaced("volume_error", "write it with the volume: volume = \"1000 mL +/- 0.1 %\"");
+  key.replaced("scale_error", "write it with the weights: full = \"1.2755 kg +/- 0.5 g\"");
   key("temperature", s.at, {.means = "of the water in it", .limits = usual::liquid_water, .needed = true,
                             .doubt = usual::thermometer});
   describe_note(key, s.note);
@@ -94,8 +94,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, water_section& s) {
                                      .needed = true, .doubt = usual::thermometer});
   key("new_water", s.new_water, {.means = "seawater to be made; what vessel and sump hold, where it is not given",
                                  .limits = usual::water, .doubt = usual::metered});
-  key("new_water_uncertainty", s.new_water_uncertainty,
-      {.means = "how well that volume is known", .limits = usual::part_of_whole});
+  key.replaced("new_water_uncertainty", "write it with the volume: new_water = \"2 m3 +/- 3 %\"");
   key("mix_yield", s.mix_yield, {.means = "anhydrous salt in the dry mix, where it is known",
                                  .limits = {percent(1.0), percent(100.0)}, .doubt = known_within(percent(3.0))});
   key("target", s.target, {.means = "practical salinity to make, where no older tank is to be matched",

@@ -98,6 +98,7 @@ template <class Part>
   core::check_element(here, wanted.run, wanted_limits, target);
   circuit open = plan;
   const std::size_t run = detail::position_of(here, open.runs, wanted.run, "run");
+  (void)detail::numbers_of(here, open.runs[run], losses::central, policy);  // with the valve that it has
   open.runs[run].valve.reset();
   detail::circuit_equations built{here, open, water, losses::central, policy};
   const auto flow_with = [&](double k) {

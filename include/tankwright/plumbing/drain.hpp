@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include <tankwright/numerics/solids.hpp>
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/siphon.hpp>
 
@@ -119,8 +120,8 @@ struct wet_section {
   const double d = bore.diameter().value();
   core::check(here, bore_limits, d);
   core::check(here, fill_ratio_limits, depth.value() / d);
-  const double theta = 2.0 * std::acos(1.0 - 2.0 * depth.value() / d);
-  const double a = d * d * (theta - std::sin(theta)) / 8.0, p = 0.5 * theta * d;
+  const double theta = numerics::kernel::chord_angle(0.5 * d, depth.value());
+  const double a = d * d * numerics::kernel::x_minus_sin(theta) / 8.0, p = 0.5 * theta * d;
   return {area::from_value(a), length::from_value(p), length::from_value(a / p),
           length::from_value(d * std::sin(0.5 * theta))};
 }
@@ -241,6 +242,18 @@ struct drain {
   bool runs_full = false;       ///< set up to run full: its top lies deep enough that no air comes in
 };
 
+inline constexpr limits inlet_head_limits{"inlet_head", "m", not_negative};
+
+namespace detail {
+
+inline void check_drain(std::string_view here, const drain& drain) {
+  (void)numbers_of(here, drain.pipe);
+  core::check_element(here, drain.pipe.label, siphon_drop_limits, drain.drop->value());
+  core::check_element(here, drain.pipe.label, inlet_head_limits, drain.inlet_head->value());
+}
+
+}  // namespace detail
+
 /// How a drain runs.
 enum class drain_mode {
   self_venting,  ///< quiet, with air in the middle
@@ -282,10 +295,9 @@ inline constexpr caution drain_caution{
 /// @source       Hills 1983; EN 12056-3; Wyly and Eaton 1961; energy equation
 [[nodiscard]] inline drain_answer drain_mode_for(const drain& drain, flow_rate flow, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::drain_mode_for";
-  static constexpr limits inlet_head_limits{"inlet_head", "m", not_negative};
-  core::check_element(here, drain.pipe.label, bore_limits, drain.pipe.bore->diameter().value());
-  core::check_element(here, drain.pipe.label, inlet_head_limits, drain.inlet_head->value());
   core::check_element(here, drain.pipe.label, drain_flow_limits, flow.value());
+  detail::check_drain(here, drain);
+  water::kernel::check_flowing(here, water);
   const pipe_bore bore = drain.pipe.bore;
   const auto full = siphon_flow(drain.pipe, drain.drop, water);
   const auto inlet = flow_over(standpipe{.bore = bore, .strainer = drain.strainer}, drain.inlet_head).flow;
@@ -355,7 +367,7 @@ namespace detail {
 [[nodiscard]] inline blocked_answer one_drain_blocked(const std::vector<drain>& drains, flow_rate flow,
                                                       const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::one_drain_blocked";
-  static constexpr limits count_of_drains_limits{"number of drains", "", {2.0, core::largest}};
+  static constexpr limits count_of_drains_limits{"number of drains", "", {2.0, core::vast}};
   core::check(here, count_of_drains_limits, static_cast<double>(drains.size()));
   core::check(here, drain_flow_limits, flow.value());
   std::vector<drain_answer> each;

@@ -114,12 +114,15 @@ struct basis_change {
   required<pipe_bore> to;    ///< the bore it is wanted for
 };
 
-inline constexpr limits fitting_bore_limits{"bore", "m", {2e-4, core::largest, edge::open}};
+inline constexpr limits fitting_bore_limits{"bore", "m", {2e-4, core::vast, edge::open}};
 inline constexpr limits lip_radius_limits{"lip radius", "m", not_negative};
 inline constexpr limits cone_angle_limits{"included angle", "deg", {0.0, 180.0 + 1e-9, edge::open}};
 inline constexpr limits branch_ratio_limits{"branch bore over run bore", "", above_zero_to_one};
 inline constexpr limits branch_share_limits{"branch share", "", zero_to_one};
 inline constexpr limits positive_loss_limits{"loss coefficient", "", positive};
+/// Of Hooper's and Darby's constants: what rules at low Reynolds numbers, and what rules at high ones.
+inline constexpr limits laminar_constant_limits{"K_1", "", {0.0, 1e9}};
+inline constexpr limits fitting_constant_limits{"K_infinity, K_i", "", {0.0, 1e6}};
 inline constexpr limits count_limits{"count", "", not_negative};
 inline constexpr limits leak_gap_limits{"open area", "m2", {0.0, 1.0}};
 inline constexpr limits kv_limits{"Kv", "m3/h at 1 bar", positive};
@@ -362,6 +365,8 @@ template <class T>
                                                             pipe_bore bore) {
   constexpr std::string_view here = "tankwright::plumbing::hooper_loss";
   core::check(here, reynolds_limits, re.value());
+  core::check(here, laminar_constant_limits, constants.k1);
+  core::check(here, fitting_constant_limits, constants.k_infinity);
   const double d = detail::checked_fitting_bore(here, bore) / 0.0254;
   return detail::with_band(constants.k1 / re.value() + constants.k_infinity * (1.0 + 1.0 / d), 0.3,
                            detail::bend_reason);
@@ -383,6 +388,9 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::darby_loss";
   core::check(here, reynolds_limits, re.value());
   core::check(here, nominal_size_limits, size.value());
+  core::check(here, laminar_constant_limits, constants.k1);
+  core::check(here, fitting_constant_limits, constants.k_i);
+  core::check(here, {"K_d", "in^0.3", {0.0, 1e6}}, constants.k_d);
   return detail::with_band(
       constants.k1 / re.value() + constants.k_i * (1.0 + constants.k_d / std::pow(size.value(), 0.3)), 0.3,
       detail::bend_reason);

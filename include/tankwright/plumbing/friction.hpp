@@ -39,7 +39,9 @@ class darcy_factor : public core::scalar<darcy_factor> {
   using scalar::scalar;
 };
 
-inline constexpr limits reynolds_limits{"Reynolds number", "", positive, {0.0, 1e8}, "Moody 1944"};
+inline constexpr limits reynolds_limits{"Reynolds number", "", {core::tiny, core::largest}, {0.0, 1e8}, "Moody 1944"};
+/// Of a flow in a pipe, which may be none.
+inline constexpr limits pipe_reynolds_limits{"Reynolds number", "", not_negative, {0.0, 1e8}, "Moody 1944"};
 inline constexpr limits flow_limits{"flow", "m3/s", any_finite};
 inline constexpr limits head_limits{"head", "m", any_finite};
 
@@ -124,7 +126,7 @@ struct colebrook_law {
   const colebrook_law<double> law = law_for(water);
   const darcy_run<double> prepared = law.prepare(numbers);
   const double size = std::fabs(q);
-  if (size > 0.0) core::check_element(function, run.label, reynolds_limits, prepared.re_per_flow * size, policy);
+  if (size > 0.0) core::check_element(function, run.label, pipe_reynolds_limits, prepared.re_per_flow * size, policy);
   return law(prepared, size);
 }
 
@@ -271,6 +273,7 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
 [[nodiscard]] inline flow_rate flow_for_head(const pipe_run& run, head drive, const water::liquid& water,
                                              range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::flow_for_head";
+  water::kernel::check_flowing(here, water);
   const detail::run_numbers<double> numbers = detail::numbers_of(here, run, losses::central, policy);
   core::check_element(here, run.label, head_limits, drive.value());
   if (numbers.l == 0.0 && numbers.k == 0.0) {
@@ -286,7 +289,7 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
   const double most = prepared.friction > 0.0 && laminar < rough_pipe ? laminar : rough_pipe;
   const double q = numerics::bracketed_root<double>(
       here, "flow", [&](double x) { return law(prepared, x).h - h; }, 0.0, most * (1.0 + 1e-12));
-  core::check_element(here, run.label, reynolds_limits, prepared.re_per_flow * q, policy);
+  core::check_element(here, run.label, pipe_reynolds_limits, prepared.re_per_flow * q, policy);
   return flow_rate::from_value(std::copysign(q, drive.value()));
 }
 

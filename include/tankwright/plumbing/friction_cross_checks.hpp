@@ -24,7 +24,10 @@ inline constexpr citation williams_hazen_1905{"Williams G.S., Hazen A.", 1905, "
                                               "Wiley; SI form, exponents 1.852 and 4.8704", standing::from_memory};
 
 inline constexpr limits reynolds_haaland_limits{"Reynolds number", "", positive, {4e3, 1e8}, "Haaland 1983"};
-inline constexpr limits reynolds_serghides_limits{"Reynolds number", "", positive, {2100.0, 1e8}, "Serghides 1984"};
+inline constexpr limits reynolds_serghides_limits{
+    "Reynolds number", "", {100.0, core::vast}, {2100.0, 1e8}, "Serghides 1984"};
+inline constexpr limits reynolds_churchill_limits{
+    "Reynolds number", "", {1e-6, core::vast}, {0.0, 1e8}, "Churchill 1977"};
 inline constexpr limits reynolds_blasius_limits{"Reynolds number", "", positive, {4e3, 1e5}, "Blasius 1913"};
 inline constexpr limits hazen_williams_c_limits{"Hazen-Williams C", "", positive};
 
@@ -104,7 +107,7 @@ template <class T>
 [[nodiscard]] inline darcy_factor friction_factor_churchill(reynolds_number re, relative_roughness e,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::friction_factor_churchill";
-  core::check(here, reynolds_limits, re.value(), policy);
+  core::check(here, reynolds_churchill_limits, re.value(), policy);
   core::check(here, relative_roughness_limits, e.value(), policy);
   return darcy_factor{detail::friction_churchill(re.value(), e.value())};
 }

@@ -77,7 +77,7 @@ inline constexpr limits jet_pressure_limits{"pressure", "Pa", not_negative};
 [[nodiscard]] inline length jet_height(gauge_pressure behind, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::jet_height";
   core::check(here, jet_pressure_limits, behind.value().value());
-  core::check(here, water::liquid_density_limits, water.density->value());
+  water::kernel::check_flowing(here, water);
   return length::from_value(behind.value().value() / (water.density->value() * standard_gravity.value()));
 }
 

@@ -34,7 +34,6 @@ inline constexpr citation swmm_broad_crest{
     "EPA 600/R-17/111, table 6-3: 2.80 against 3.32 ft^0.5/s at a head of 0.4 of the thickness"};
 
 inline constexpr limits overflow_flow_limits{"flow", "m3/s", not_negative};
-inline constexpr limits thickness_limits{"thickness", "m", not_negative};
 
 namespace detail {
 
@@ -183,7 +182,7 @@ template <class Excess>
     if (f_next == 0.0) return next;
     h = next, f = f_next;
   }
-  double low = floor, high = guess;
+  double low = floor, high = std::fmax(guess, floor + 1e-30);  // a guess of nothing cannot be doubled
   while (excess(high) < 0.0) low = high, high *= 2.0;
   return numerics::bracketed_root(here, "head", excess, low, high, {.relative = 1e-14});
 }

@@ -156,6 +156,8 @@ struct run_numbers {
   core::check_element(function, run.label, run_length_limits, l);
   core::check_element(function, run.label, roughness_limits, e);
   core::check_element(function, run.label, relative_roughness_limits, e / d, policy);
+  core::check_element(function, run.label, loss_limits, run.fittings.low.value());
+  core::check_element(function, run.label, loss_limits, run.fittings.high.value());
   core::check_element(function, run.label, run_loss_limits, k);
   bool closed = false;
   if (run.valve) {

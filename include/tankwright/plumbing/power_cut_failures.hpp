@@ -51,6 +51,7 @@ namespace detail {
 /// @accuracy as `power_cut`
 /// @source   as `power_cut`
 [[nodiscard]] inline std::vector<power_cut_failure_case> power_cut_breaks_blocked(const power_cut_input& in) {
+  detail::check_power_cut("tankwright::plumbing::power_cut_breaks_blocked", in);
   std::vector<power_cut_failure_case> cases;
   if (in.breaks_blocked) return cases;
   power_cut_input state = in;
@@ -77,6 +78,7 @@ namespace detail {
 /// @accuracy as `power_cut`; how far a check valve leaks is common practice without a source
 /// @source   as `power_cut`
 [[nodiscard]] inline std::vector<power_cut_failure_case> power_cut_check_valves(const power_cut_input& in) {
+  detail::check_power_cut("tankwright::plumbing::power_cut_check_valves", in);
   bool valves = false;
   for (const return_line& r : in.returns) valves = valves || r.check_valve;
   for (const shared_pipe& s : in.shared_pipes) valves = valves || s.check_valve;

@@ -45,6 +45,7 @@ inline constexpr duration usual_priming = seconds(30.0);
 /// @accuracy    the limit is soft, about 20 %
 /// @source      Hills 1983
 [[nodiscard]] inline bool primes_itself(const drain& drain, flow_rate flow) {
+  detail::check_drain("tankwright::plumbing::primes_itself", drain);
   return drain_number(drain.pipe.bore, flow) >= full_drain_number;
 }
 
@@ -74,6 +75,7 @@ inline constexpr limits priming_time_limits{"priming", "s", {0.0, 86400.0}};
                                                           duration time = usual_priming) {
   constexpr std::string_view here = "tankwright::plumbing::held_up_while_priming";
   core::check(here, priming_time_limits, time.value());
+  water::kernel::check_flowing(here, water);
   for (const flow_rate& q : {flow.low, flow.central, flow.high}) core::check(here, drain_flow_limits, q.value());
   flow_rate low{}, central{}, high{};
   for (const drain& d : drains) {

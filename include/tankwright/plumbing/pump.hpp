@@ -161,7 +161,6 @@ inline constexpr limits gauge_pressure_limits{"pressure", "Pa", {-1.1e5, 1e9}};
 inline constexpr limits gauge_height_limits{"height of a gauge", "m", {-1e4, 1e4}};
 inline constexpr limits gauge_velocity_limits{"velocity", "m/s", {-100.0, 100.0}};
 inline constexpr limits density_of_test_limits{"density of the test liquid", "kg/m3", {1.0, 3e4}};
-inline constexpr limits pumped_density_limits{"density of the liquid", "kg/m3", {1.0, 3e4}};
 
 namespace detail {
 
@@ -388,6 +387,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @accuracy     that of the curves
 /// @source       continuity and addition of heads
 [[nodiscard]] inline head_answer head_in_series(std::span<const pump_curve> curves, flow_rate flow) {
+  core::check("tankwright::plumbing::head_in_series", pump_flow_limits, flow.value());
   head sum = head::from_value(0.0);
   for (const pump_curve& curve : curves) {
     const head_answer one = head_at(curve, flow);
@@ -408,6 +408,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
 /// @accuracy      that of the curves
 /// @source        addition of flows
 [[nodiscard]] inline flow_answer flow_in_parallel(std::span<const pump_curve> curves, head against) {
+  core::check("tankwright::plumbing::flow_in_parallel", pump_head_limits, against.value());
   flow_answer sum{curve_region::above_shutoff, flow_rate::from_value(0.0)};
   for (const pump_curve& curve : curves) {
     const flow_answer one = flow_at(curve, against);
@@ -480,7 +481,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   core::check(here, duty_head_limits, duty.head->value());
   core::check(here, pump_efficiency_limits, duty.pump_efficiency->value());
   core::check(here, motor_efficiency_limits, duty.motor_efficiency.value());
-  core::check(here, pumped_density_limits, water.density->value());
+  water::kernel::check_flowing(here, water);
   const power hydraulic =
       power::from_value(water.density->value() * standard_gravity.value() * duty.flow->value() * duty.head->value());
   const power shaft = hydraulic / duty.pump_efficiency->value();
@@ -502,7 +503,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   constexpr std::string_view here = "tankwright::plumbing::power_in";
   core::check(here, pump_power_limits, measured.value());
   core::check(here, density_of_test_limits, density_of_test.value());
-  core::check(here, pumped_density_limits, water.density->value());
+  water::kernel::check_flowing(here, water);
   return measured * (water.density->value() / density_of_test.value());
 }
 
@@ -524,7 +525,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   core::check(here, level_above_pump_limits, side.level_above_pump->value());
   core::check(here, suction_loss_limits, side.losses->value());
   core::check(here, vapour_pressure_limits, side.vapour_pressure->value().value());
-  core::check(here, pumped_density_limits, water.density->value());
+  water::kernel::check_flowing(here, water);
   const double pressure = side.surface_pressure.value().value() - side.vapour_pressure->value().value();
   return head::from_value(pressure / (water.density->value() * standard_gravity.value()) +
                           side.level_above_pump->value() - side.losses->value());
@@ -552,7 +553,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   for (const double v : {read.suction_velocity.value(), read.discharge_velocity.value()}) {
     core::check(here, gauge_velocity_limits, v);
   }
-  core::check(here, pumped_density_limits, water.density->value());
+  water::kernel::check_flowing(here, water);
   const double g = standard_gravity.value();
   const double pressure = read.discharge->value().value() - read.suction->value().value();
   const double vd = read.discharge_velocity.value(), vs = read.suction_velocity.value();

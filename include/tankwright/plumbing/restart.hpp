@@ -81,23 +81,32 @@ inline constexpr caution restart_caution{
     "Watch the first restart with a hand on the switch: a pump that draws air or runs dry can be ruined, and a float "
     "switch is no substitute. Electricity near water needs residual-current protection and a licensed electrician."};
 
-namespace detail {
-
-/// The restart after a power cut that is worked out already; `task` was checked by it.
+/// A restart after a power cut that is worked out already.
+///
+///   as `restart`, without its power cut once more
+///
+/// @param cut  what `power_cut(task.system)` answered: levels, what came down, water over the rim
+/// @param task as for `restart`
+/// @return     lowest level, submergence, margin [m] with their bands, times [s], a caution
+/// @throws     invalid_input (names the element by its label; also when the answer is that of another sump)
+/// @accuracy   the bands: all areas and levels at one end together, and the rules for the submergence
+/// @source     geometry; ANSI/HI 9.8-1998; Gordon 1970
 [[nodiscard]] inline restart_answer restart_after(const power_cut_answer& cut, const restart_input& task) {
   constexpr std::string_view here = "tankwright::plumbing::restart";
   const power_cut_input& in = task.system;
+  detail::check_power_cut(here, in);
+  core::check_same_size(here, cut.running.size(), in.sump.chambers.size());
   core::check(here, inlet_height_limits, task.inlet.above_floor->value());
   core::check(here, priming_limits, task.priming.value());
   for (const flow_rate& q : {task.taken.low, task.taken.central, task.taken.high}) {
     core::check(here, taken_limits, q.value());
   }
   if (task.surge) core::check(here, box_surge_limits, task.surge->value());
-  const double flow = total_flow(in.returns);
+  const double flow = detail::total_flow(in.returns);
   if (flow == 0.0) core::refuse_element(here, in.display.label, "has returns without flow: nothing refills it");
   const auto submergence = vortex_submergence(task.inlet.bore, flow_rate::from_value(flow));
 
-  const sump_shape shape{in.sump};
+  const detail::sump_shape shape{in.sump};
   const std::size_t last = shape.size() - 1, pool = shape.first_joined(last);
   const double surface = in.display.box ? in.display.box->plan->value() : in.display.surface->value();
   const auto held_up = [&](int sign) {
@@ -133,18 +142,16 @@ namespace detail {
     return (length::from_value(level) - task.inlet.above_floor.get() - depth).value();
   };
   const double back = (cut.falls.back_siphon.central + cut.falls.return_pipes).value();
-  return {.lowest_level = banded<length>(worst, central, mild, why),
+  return {.lowest_level = detail::banded<length>(worst, central, mild, why),
           .submergence = submergence,
-          .margin = banded<length>(margin(worst, submergence.high), margin(central, submergence.central),
-                                   margin(mild, submergence.low), why),
+          .margin = detail::banded<length>(margin(worst, submergence.high), margin(central, submergence.central),
+                                           margin(mild, submergence.low), why),
           .held_up = volume::from_value(held_up(0)),
           .runs_dry = worst <= 0.0,
           .until_it_runs_over = duration::from_value(back / flow),
           .until_steady = duration::from_value((cut.falls.total.central.value() + held_up(0)) / flow),
           .caution = restart_caution};
 }
-
-}  // namespace detail
 
 /// Lowest level of the pump chamber when the pump starts and the display refills, and its margin against drawing air.
 ///
@@ -159,7 +166,7 @@ namespace detail {
 /// @accuracy   the bands: all areas and levels at one end together, and the rules for the submergence
 /// @source     geometry; ANSI/HI 9.8-1998; Gordon 1970
 [[nodiscard]] inline restart_answer restart(const restart_input& task) {
-  return detail::restart_after(power_cut(task.system), task);
+  return restart_after(power_cut(task.system), task);
 }
 
 }  // namespace tankwright::plumbing

@@ -41,6 +41,7 @@ namespace detail {
                                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::siphon_flow";
   core::check_element(here, run.label, siphon_drop_limits, drop.value());
+  water::kernel::check_flowing(here, water);
   const auto at = [&](losses which) { return flow_for_head(detail::with_exit(run, which), drop, water, policy); };
   return {at(losses::most), at(losses::central), at(losses::least), "loss coefficients of the fittings"};
 }
@@ -158,7 +159,7 @@ inline constexpr limits siphon_to_limits{"to", "m", positive};
     core::fail<invalid_input>(here, draw.run.label.empty() ? "to" : draw.run.label + ": to", to, "m",
                               "is higher than from, " + core::number_with_unit(from, "m"));
   }
-  if (draw.run.valve && draw.run.valve->kv() == 0.0) {
+  if (detail::numbers_of(here, draw.run, losses::central, policy).closed) {
     core::refuse_element(here, draw.run.label, "has its valve shut: nothing runs");
   }
   const pipe_run run = detail::with_exit(draw.run, losses::central);

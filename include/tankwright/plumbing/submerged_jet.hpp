@@ -106,7 +106,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::friction_velocity_that_moves";
   const double d = grains.size->value(), rho = water.density->value();
   core::check(here, grain_size_limits, d);
-  core::check(here, water::liquid_density_limits, rho);
+  water::kernel::check_flowing(here, water);
   core::check(here, {"density of the grains", "kg/m3", {rho, 23000.0, edge::open}}, grains.density.value());
   const double nu = water.viscosity->value() / rho, g = standard_gravity.value();
   const double under = g * (grains.density.value() / rho - 1.0);

@@ -72,7 +72,7 @@ inline constexpr limits surge_pipe_limits{"pipe", "m", not_negative};
   core::check(here, modulus_limits, pipe.modulus.value());
   core::check(here, bulk_modulus_limits, pipe.bulk_modulus.value());
   core::check(here, restraint_limits, pipe.restraint);
-  core::check(here, water::liquid_density_limits, water.density->value());
+  water::kernel::check_flowing(here, water);
   const double k = pipe.bulk_modulus.value();
   const double stretch = pipe.restraint * k * d / (pipe.modulus.value() * pipe.wall->value());
   return velocity::from_value(std::sqrt(k / water.density->value() / (1.0 + stretch)));
@@ -95,7 +95,7 @@ inline constexpr limits surge_pipe_limits{"pipe", "m", not_negative};
   core::check(here, wave_speed_limits, a);
   core::check(here, velocity_change_limits, dv);
   core::check(here, surge_pipe_limits, stop.pipe->value());
-  core::check(here, water::liquid_density_limits, water.density->value());
+  water::kernel::check_flowing(here, water);
   return {head::from_value(a * dv / standard_gravity.value()), pressure::from_value(water.density->value() * a * dv),
           duration::from_value(2.0 * stop.pipe->value() / a), surge_caution};
 }

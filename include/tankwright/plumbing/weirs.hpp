@@ -88,28 +88,29 @@ inline constexpr limits channel_width_limits{"channel_width", "m", positive};
 inline constexpr limits weir_head_limits{"head", "m", not_negative};
 inline constexpr limits discharge_coefficient_limits{"discharge_coefficient", "", above_zero_to_one};
 
-inline constexpr limits rehbock_width_limits{"width", "m", positive, {0.3, core::largest}, "Rehbock 1929"};
-inline constexpr limits rehbock_crest_limits{"crest_height", "m", positive, {0.1, core::largest}, "Rehbock 1929"};
+inline constexpr limits rehbock_width_limits{"width", "m", positive, {0.3, core::vast}, "Rehbock 1929"};
+inline constexpr limits rehbock_crest_limits{"crest_height", "m", positive, {0.1, core::vast}, "Rehbock 1929"};
 inline constexpr limits rehbock_head_limits{"head", "m", not_negative, {0.03, 0.75}, "Rehbock 1929"};
 inline constexpr limits rehbock_ratio_limits{"head / crest_height", "", not_negative, {0.0, 1.0}, "Rehbock 1929"};
 
 inline constexpr limits kindsvater_width_limits{
-    "width", "m", positive, {0.15, core::largest}, "Kindsvater and Carter 1957"};
+    "width", "m", positive, {0.15, core::vast}, "Kindsvater and Carter 1957"};
 inline constexpr limits kindsvater_crest_limits{
-    "crest_height", "m", positive, {0.1, core::largest}, "Kindsvater and Carter 1957"};
+    "crest_height", "m", positive, {0.1, core::vast}, "Kindsvater and Carter 1957"};
 inline constexpr limits kindsvater_head_limits{
-    "head", "m", not_negative, {0.03, core::largest}, "Kindsvater and Carter 1957"};
+    "head", "m", not_negative, {0.03, core::vast}, "Kindsvater and Carter 1957"};
 inline constexpr limits kindsvater_ratio_limits{
     "head / crest_height", "", not_negative, {0.0, 2.0}, "Kindsvater and Carter 1957"};
 inline constexpr limits width_ratio_limits{"width / channel_width", "", above_zero_to_one};
 
-inline constexpr limits notch_angle_limits{"opening", "deg", {0.0, 180.0, edge::open, edge::open}};
+inline constexpr limits notch_angle_limits{"opening", "deg", {1e-6, 180.0, edge::closed, edge::open}};
 inline constexpr limits shen_angle_limits{
-    "opening", "deg", {0.0, 180.0, edge::open, edge::open}, {20.0, 100.0}, "Shen 1981"};
-inline constexpr limits shen_head_limits{"head", "m", not_negative, {0.06, core::largest}, "Shen 1981 (from memory)"};
+    "opening", "deg", {1e-6, 180.0, edge::closed, edge::open}, {20.0, 100.0}, "Shen 1981"};
+inline constexpr limits shen_head_limits{"head", "m", not_negative, {0.06, core::vast}, "Shen 1981 (from memory)"};
 
 inline constexpr limits gap_width_limits{"gap_width", "m", positive};
-inline constexpr limits gaps_limits{"gaps", "", {1.0, core::largest}};
+inline constexpr limits thickness_limits{"thickness", "m", not_negative};
+inline constexpr limits gaps_limits{"gaps", "", {1.0, core::vast}};
 inline constexpr limits tooth_width_limits{"tooth_width", "m", positive};
 inline constexpr limits gap_height_limits{"gap_height", "m", positive};
 inline constexpr limits toothed_crest_limits{"crest_height", "m", positive};
@@ -259,6 +260,7 @@ template <class T>
   constexpr std::string_view here = "tankwright::plumbing::rehbock_weir";
   const double b = edge.width->value(), p = edge.crest_height->value(), h = head.value();
   core::check(here, rehbock_width_limits, b, policy);
+  core::check(here, thickness_limits, edge.thickness.value());
   core::check(here, rehbock_crest_limits, p, policy);
   core::check(here, rehbock_head_limits, h, policy);
   core::check(here, rehbock_ratio_limits, h / p, policy);
@@ -329,7 +331,7 @@ inline constexpr limits effective_width_limits{"width - 0.1 contractions head", 
 }
 
 inline constexpr limits francis_head_limits{
-    "head", "m", not_negative, {0.06, core::largest}, "Francis 1883 (limit from memory)"};
+    "head", "m", not_negative, {0.06, core::vast}, "Francis 1883 (limit from memory)"};
 inline constexpr limits francis_ratio_limits{
     "head / width", "", not_negative, {0.0, 1.0 / 3.0}, "Francis 1883 (limit from memory)"};
 
@@ -368,8 +370,7 @@ struct francis_weir_input {
                            .approach_velocity = weir.approach_velocity});
 }
 
-inline constexpr limits bazin_head_limits{
-    "head", "m", positive, {0.06, core::largest}, "Bazin 1888 (limit from memory)"};
+inline constexpr limits bazin_head_limits{"head", "m", positive, {0.06, core::vast}, "Bazin 1888 (limit from memory)"};
 
 /// A level edge by Bazin.
 struct bazin_weir_input {
@@ -496,7 +497,7 @@ struct submergence_input {
 
 inline constexpr limits upstream_head_limits{"upstream_head", "m", positive};
 inline constexpr limits downstream_head_limits{"downstream_head", "m", any_finite};
-inline constexpr limits submergence_limits{"downstream_head / upstream_head", "", {-core::largest, 1.0}};
+inline constexpr limits submergence_limits{"downstream_head / upstream_head", "", {-core::vast, 1.0}};
 inline constexpr limits weir_exponent_limits{"exponent", "", positive};
 
 /// Share of its free flow that an edge keeps when the water behind it stands above the crest (Villemonte).

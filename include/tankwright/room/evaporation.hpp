@@ -151,6 +151,20 @@ template <class T>
   return {per_second * std::min(vdi, T(0.65L) * shah), per_second * shah,
           per_second * std::max(smith, T(1.35L) * shah)};
 }
+/// One end of them alone, and of the areas.
+template <class T>
+[[nodiscard]] inline T evaporation_conductance(const across<T>& s, T conductances<T>::*end) noexcept {
+  const T shah = shah_conductance(s);
+  constexpr T per_second = T(1) / T(3600);
+  if (end == &conductances<T>::low) return per_second * std::min(vdi_conductance(s, T(7)), T(0.65L) * shah);
+  if (end == &conductances<T>::central) return per_second * shah;
+  return per_second * std::max(smith_conductance(s, T(0.1L)), T(1.35L) * shah);
+}
+[[nodiscard]] inline double area_of(const wet_areas& areas, double conductances<double>::*end) noexcept {
+  return end == &conductances<double>::low       ? areas.low
+         : end == &conductances<double>::central ? areas.central
+                                                 : areas.high;
+}
 
 /// The band of what the two ends of the evaporation lead to. Which of them is the lower one depends on the case, and
 /// where a law of evaporation gives way to another the middle may lie beyond both.

@@ -38,7 +38,7 @@ inline constexpr limits course_points_limits{"points (time over step)", "", {0.0
 
 namespace detail {
 
-inline constexpr int most_course_steps = 1'000'000;
+inline constexpr int most_course_steps = 200'000;
 
 /// Vapour pressure and the totals, or their rates.
 struct course_state {
@@ -178,7 +178,10 @@ struct course_rates {
   const double step = q.step.value();
   // Rate at which the air forgets: ventilation, and the surfaces at the strongest they can be.
   const double wet = std::max(m.evaporation(0.0), -m.evaporation(m.saturation)) / m.saturation;
-  const double forgets = m.changes + 2.0 * wet / (detail::molar_mass_ratio<double> * m.per_pascal());
+  const double holds = detail::molar_mass_ratio<double> * m.per_pascal();  // kg of vapour for a pascal
+  // What sources add, and a machine takes, moves the air too: through a small box a strong one moves it often.
+  const double moved = (std::fabs(m.source) + m.capacity) / (holds * m.total());
+  const double forgets = m.changes + 2.0 * wet / holds + moved;
   const double longest = std::min(step, forgets > 0.0 ? 1.0 / (40.0 * forgets) : step);
 
   std::vector<humidity_point> course;

@@ -56,7 +56,7 @@ struct stored_energy {
   proportion inverter = fraction(0.85);  ///< part of it that comes out; 1 without an inverter
 };
 
-inline constexpr limits supply_voltage_limits{"voltage", "V", {0.0, 1e6, edge::open}};
+inline constexpr limits supply_voltage_limits{"voltage", "V", {1e-6, 1e6}};
 inline constexpr limits drawn_power_limits{"power", "W", {0.0, 1e9}};
 inline constexpr limits power_factor_limits{"power factor", "", above_zero_to_one};
 inline constexpr limits leakage_limits{"leakage", "A", {0.0, 1e6}};

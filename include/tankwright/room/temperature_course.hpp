@@ -13,6 +13,7 @@
 #include <vector>
 
 #include <tankwright/numerics/course.hpp>
+#include <tankwright/room/detail/sampled_course.hpp>
 #include <tankwright/room/warm_up.hpp>
 
 namespace tankwright::room {
@@ -118,7 +119,7 @@ struct checked_course {
     if (!(room_tau > 0.0)) return -start.net(kelvin, end) / capacity;
     const double air = air_at(time);  // cooled below its dew point it loses the water that it cannot hold
     const double vapour = time > condenses_from ? saturation_pressure(air) : start.vapour;
-    return -(start.net_of(start.parts(kelvin, air, vapour)).*end) / capacity;
+    return -start.net(kelvin, air, vapour, end) / capacity;
   }
   /// The longest step while the losses are smooth.
   [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {
@@ -179,35 +180,24 @@ struct checked_course {
                               settled_temperature(here, last, &ends::high), why);
 }
 
-/// The three courses of the band, side by side.
-class three_courses {
-  using course_type = decltype(course_of(std::declval<const checked_course&>(), nullptr));
-
- public:
-  three_courses(std::string_view here, const checked_course& c)
-      : here_{here},
-        low_{course_of(c, &conductances<double>::low)},
-        central_{course_of(c, &conductances<double>::central)},
-        high_{course_of(c, &conductances<double>::high)} {}
-
-  void go_to(double time) {
-    for (course_type* c : {&low_, &central_, &high_}) c->go_to(here_, time);
+/// The three courses of the band at even times: the start, `every`, twice `every` ... and at last `to`. Refuses where
+/// the water ends outside the temperatures at which evaporation was measured.
+[[nodiscard]] inline std::vector<conductances<double>> three_courses(std::string_view here, const checked_course& c,
+                                                                     double every, double to, range_policy policy) {
+  constexpr limits measured{
+      "water temperature", "degC", {}, about(evaporation_law::shah).water_celsius, about(evaporation_law::shah).name};
+  std::vector<conductances<double>> at{{c.water, c.water, c.water}};
+  at.resize(static_cast<std::size_t>(to / every) + 3);
+  std::size_t count = 1;
+  for (const auto end : {&conductances<double>::low, &conductances<double>::central, &conductances<double>::high}) {
+    auto course = course_of(c, end);
+    count = 1;
+    sample(here, course, every, to, 2e-10, [&](double value) { at[count++].*end = value; });
+    core::check(here, measured, course.value() - 273.15, policy);
   }
-  [[nodiscard]] conductances<double> now() const noexcept { return {low_.value(), central_.value(), high_.value()}; }
-  [[nodiscard]] estimate<temperature> water(std::string_view why) const noexcept {
-    return band_of<temperature>(low_.value(), central_.value(), high_.value(), why);
-  }
-  /// The water has not left the temperatures at which evaporation was measured.
-  void check_range(range_policy policy) const {
-    constexpr limits measured{
-        "water temperature", "degC", {}, about(evaporation_law::shah).water_celsius, about(evaporation_law::shah).name};
-    for (const course_type* c : {&low_, &central_, &high_}) core::check(here_, measured, c->value() - 273.15, policy);
-  }
-
- private:
-  std::string_view here_;
-  course_type low_, central_, high_;
-};
+  at.resize(count);
+  return at;
+}
 
 }  // namespace detail
 
@@ -237,15 +227,13 @@ class three_courses {
   const std::string_view why = c.start.areas.agitated ? agitated_band : still_band;
   temperature_course course{
       .points = {}, .settles_at = detail::settles_in(here, c, why), .caution = uncontrolled_caution};
-  detail::three_courses water{here, c};
-  course.points.reserve(static_cast<std::size_t>(to / dt) + 2);
-  course.points.push_back({.time = seconds(0.0), .water = water.water(why)});
-  for (std::size_t i = 0; dt * static_cast<double>(i) < to; ++i) {
-    const double next = std::min(to, dt * static_cast<double>(i + 1));
-    water.go_to(next);
-    course.points.push_back({.time = seconds(next), .water = water.water(why)});
+  const auto water = detail::three_courses(here, c, dt, to, policy);
+  course.points.reserve(water.size());
+  for (std::size_t i = 0; i < water.size(); ++i) {
+    course.points.push_back(
+        {.time = seconds(std::min(to, dt * static_cast<double>(i))),
+         .water = detail::band_of<temperature>(water[i].low, water[i].central, water[i].high, why)});
   }
-  water.check_range(policy);
   return course;
 }
 
@@ -273,22 +261,17 @@ class three_courses {
   core::check(here, change_window_limits, w);
   core::check(here, {"time over the time of the change", "", {0.0, 1e4}}, to / w);
   const std::string_view why = c.start.areas.agitated ? agitated_band : still_band;
-  detail::three_courses water{here, c};
-  std::vector<detail::conductances<double>> past{water.now()};
+  const auto water = detail::three_courses(here, c, w / static_cast<double>(parts), to, policy);
   detail::conductances<double> largest{0.0, 0.0, 0.0};
   const auto widen = [](double& most, double change) {
     if (std::fabs(change) > std::fabs(most)) most = change;
   };
-  const double dt = w / static_cast<double>(parts);
-  for (std::size_t i = 0; dt * static_cast<double>(i) < to; ++i) {
-    water.go_to(std::min(to, dt * static_cast<double>(i + 1)));
-    past.push_back(water.now());
-    const auto& before = past[past.size() > parts ? past.size() - 1 - parts : 0];
-    widen(largest.low, past.back().low - before.low);
-    widen(largest.central, past.back().central - before.central);
-    widen(largest.high, past.back().high - before.high);
+  for (std::size_t i = 1; i < water.size(); ++i) {
+    const auto& before = water[i > parts ? i - parts : 0];
+    widen(largest.low, water[i].low - before.low);
+    widen(largest.central, water[i].central - before.central);
+    widen(largest.high, water[i].high - before.high);
   }
-  water.check_range(policy);
   return {.largest = detail::band_of<temperature_difference>(largest.low, largest.central, largest.high, why),
           .caution = uncontrolled_caution};
 }

@@ -40,7 +40,7 @@ struct moisture_line {
   core::check(function, moisture_transfer_limits, r.transfer.value());
   core::check(function, {"humidity ratio at the surface", "", humidity_ratio_limits.possible}, r.surface.value());
   const double loss = flow + r.transfer.value();
-  if (!(loss > 0.0)) {
+  if (!(loss >= core::tiny)) {
     core::fail<invalid_input>(function, dry_air_flow_limits.argument, flow, "kg/s",
                               "lets nothing out: with a source the air only gets wetter, until it is saturated");
   }

@@ -341,6 +341,11 @@ struct beam_station {
 /// @source       Euler-Bernoulli beam theory
 [[nodiscard]] inline beam_station along(const beam_result& result, length at) {
   const auto& [curve, l, rigidity] = result.solved;
+  core::check("tankwright::vessel::along", {"terms of the beam", "", {0.0, 1e5}},
+              static_cast<double>(curve.terms.size()));
+  for (const detail::curve_term& t : curve.terms) {
+    core::check("tankwright::vessel::along", {"power of a term", "", {0.0, 5.0}}, t.power);
+  }
   const double x = at.value() / l;
   core::check("tankwright::vessel::along", {"place", "m", {0.0, l}}, at.value());
   return {length::from_value(curve.at(x, 0) * l * l * l / rigidity),

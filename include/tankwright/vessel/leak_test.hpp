@@ -198,6 +198,7 @@ inline void check_readings(std::string_view here, const leak_test& test) {
 }
 
 inline void check_test(std::string_view here, const leak_test& test) {
+  if (test.capacity) core::check_element(here, test.label, capacity_limits, test.capacity->value());
   core::check_element(here, test.label, surface_limits, test.surface->value());
   core::check_element(here, test.label, depth_limits, test.depth->value());
   core::check_element(here, test.label, resolution_limits, test.resolution->value());
@@ -265,7 +266,6 @@ struct fitted_readings {
     if (!test.capacity) {
       core::refuse_element(here, test.label, "needs the capacity of the tank, of which the criterion allows a share");
     }
-    core::check_element(here, test.label, capacity_limits, test.capacity->value());
     allowed = flow_rate::from_value(c.share_per_day->value() * test.capacity->value() / 86400.0);
   } else {
     const length fall = c.total_fall.value_or(length{});

@@ -169,8 +169,10 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
   detail::check_plan(here, plan);
   core::check(here, detail::test_duration_limits, in_days(lasting));
   core::check(here, detail::leak_limits, leak.value());
+  const double days = in_days(lasting);
+  const double errors = detail::errors_to_see(plan, detail::readings_in(days, plan.readings_per_day) - 2.0);
   const auto seen = [&](double resolution) {
-    return detail::detectable(plan, in_days(lasting), resolution) <= leak.value();
+    return plan.surface->value() * detail::fall_error(plan, days, resolution) * errors <= leak.value();
   };
   double fine = detail::resolution_limits.possible.low, coarse = detail::resolution_limits.possible.high;
   if (!seen(fine)) return std::nullopt;

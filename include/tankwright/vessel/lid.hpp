@@ -62,12 +62,7 @@ struct lid_result {
   }
   core::check_element(here, lid.label, {"extra load", "Pa", detail::possible_pressure}, lid.extra.value());
   core::check_element(here, lid.label, {"moisture strain", "", {0.0, 0.05}}, lid.moisture_strain);
-  core::check_element(here, lid.label, {"density", "kg/m3", detail::possible_density}, m.density.value());
-  core::check_element(here, lid.label, detail::allowable_limits, m.allowable.value.value());
-  for (const tankwright::stress& e :
-       {m.modulus, m.long_term_modulus.low, m.long_term_modulus.central, m.long_term_modulus.high}) {
-    core::check_element(here, lid.label, {"modulus", "Pa", detail::possible_modulus}, e.value());
-  }
+  detail::check_material(here, lid.label, m);
   const double q = m.density.value() * standard_gravity.value() * t + lid.extra.value();
   const auto sag = [&](tankwright::stress modulus) {
     return length::from_value(5.0 * q * l * l * l * l / (384.0 * modulus.value() * t * t * t / 12.0));

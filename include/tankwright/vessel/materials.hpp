@@ -122,6 +122,18 @@ inline constexpr limits spell_limits{"duration of load", "s", possible_duration}
 inline constexpr limits breakage_limits{"breakage probability", "", {1e-9, 1.0, edge::closed, edge::open}};
 inline constexpr limits stressed_area_limits{"stressed area", "m2", possible_area};
 inline constexpr limits allowable_limits{"allowable stress", "Pa", possible_strength};
+inline constexpr limits poisson_limits{"Poisson ratio", "", {0.0, 0.5}};
+
+/// All numbers of a material, whether or not the question needs each.
+inline void check_material(std::string_view here, const std::string& label, const panel_material& m) {
+  core::check_element(here, label, {"density", "kg/m3", possible_density}, m.density.value());
+  core::check_element(here, label, poisson_limits, m.poisson);
+  core::check_element(here, label, {"Young's modulus", "Pa", possible_modulus}, m.modulus.value());
+  check_estimate(here, label, {"long-term modulus", "Pa", possible_modulus}, m.long_term_modulus);
+  core::check_element(here, label, allowable_limits, m.allowable.value.value());
+  core::check_element(here, label, {"span over deflection", "", {1.0, 1e6}}, m.bulge.span_over_deflection);
+}
+
 inline constexpr double static_fatigue = 16.0;  // n of eq. X5.1
 
 [[nodiscard]] inline double duration_factor(double seconds) noexcept {

@@ -87,7 +87,6 @@ struct panel_result {
 
 namespace detail {
 
-inline constexpr limits poisson_limits{"Poisson ratio", "", {0.0, 0.5}};
 inline constexpr limits aspect_limits{
     "width over height", "", {0.02, 20.0}, {0.1, 10.0}, "the series as tested; a longer panel is a strip"};
 
@@ -102,10 +101,7 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
         "is not less than the shorter side, " + core::number_text(shorter_side) + " m: that is a block, not a panel");
   }
   const panel_material& m = p.material;
-  core::check_element(here, p.label, poisson_limits, m.poisson);
-  core::check_element(here, p.label, {"Young's modulus", "Pa", possible_modulus}, m.modulus.value());
-  check_estimate(here, p.label, {"long-term modulus", "Pa", possible_modulus}, m.long_term_modulus);
-  core::check_element(here, p.label, {"span over deflection", "", {1.0, 1e6}}, m.bulge.span_over_deflection);
+  check_material(here, p.label, m);
   const allowable_stress& a = p.allowable ? *p.allowable : m.allowable;
   core::check_element(here, p.label, allowable_limits, a.value.value());
   if (a.basis != load_basis::permanent) {
@@ -279,6 +275,8 @@ struct fill_stage {
   std::vector<fill_stage> stages;
   core::check("tankwright::vessel::first_fill", {"number of stages", "", {0.0, 1e4}},
               static_cast<double>(levels.size()));
+  detail::check_panel("tankwright::vessel::first_fill", panel, policy);
+  core::check("tankwright::vessel::first_fill", detail::water_density_limits, water_density.value());
   stages.reserve(levels.size());
   for (const length& level : levels) {
     stages.push_back({level, water_on(panel, {.level = level, .water_density = water_density}, policy)});

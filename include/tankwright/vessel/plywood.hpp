@@ -86,7 +86,7 @@ struct strip_result {
           moment / capacity,
           length::from_value(sag),
           length::from_value(sag * strip.creep_factor),
-          l / (sag * strip.creep_factor),
+          l / std::fmax(sag * strip.creep_factor, 1e-15 * l),  // without load: no sag to speak of
           structural_caution};
 }
 

@@ -80,13 +80,13 @@ struct rock_weighing {
   }
   core::check_element(here, rock.label, {"submerged mass", "kg", {0.0, dry}}, sub);
   const detail::band solids = detail::exactly((dry - sub) / water);
+  detail::check_grains(here, rock.label, rock.rock);
   detail::band pores;
   if (rock.soaked_mass) {
     const double soaked = rock.soaked_mass->value();
     core::check_element(here, rock.label, {"soaked mass", "kg", {dry, detail::possible_mass.high}}, soaked);
     pores = detail::exactly((soaked - dry) / water);
   } else {
-    detail::check_grains(here, rock.label, rock.rock);
     pores = detail::pores_of(solids, detail::numbers(rock.rock.pores));
   }
   return detail::make_item(rock.label, solids, pores, detail::sum(solids, pores), detail::exactly(dry),

@@ -132,7 +132,7 @@ void check_step(std::string_view function, const Step& step, range_policy policy
                               "is above the present salinity, " + core::number_text(step.from->value()) +
                                   "; use raise_salinity or replace_to_reach");
   }
-  if (!(step.target->value() > 0.0)) {
+  if (!(step.target->value() >= core::tiny)) {
     core::fail<invalid_input>(here, "target", step.target->value(), "",
                               "cannot be reached by adding water to salt water; expected more than 0");
   }

@@ -163,7 +163,7 @@ struct drift_balance {
   const double missing = b.mass * reached.value() - b.salt_mass;
   if (missing == 0.0) return seconds(0.0);
   const double time = missing / (b.salt_gain - reached.value() * b.gain);
-  if (!(time > 0.0 && b.mass + b.gain * time > 0.0)) {
+  if (!(time > 0.0 && time < core::vast && b.mass + b.gain * time > 0.0)) {
     core::fail<invalid_input>(
         here, wanted.argument, reached.value(), "",
         "is never reached from " + core::number_text(system.salinity->value()) + " with this evaporation and top-off");

@@ -201,7 +201,7 @@ namespace detail {
 [[nodiscard]] inline mass_concentration settled_concentration(const mixed_substance& substance) {
   constexpr std::string_view here = "tankwright::water::settled_concentration";
   const auto balance = detail::checked(here, substance);
-  if (!(balance.k > 0.0)) {
+  if (!(balance.k >= core::tiny)) {  // 1/s: longer than the age of the world
     core::fail<invalid_input>(here, cleared_limits.argument, 0.0, "L/h",
                               "and no new water: nothing is taken out, and the concentration never settles");
   }
@@ -229,7 +229,7 @@ namespace detail {
   core::check(here, change_interval_limits, in_days(routine.every));
   core::check(here, routine_part_limits, f);
   core::check(here, dose_limits, in_grams(routine.dose));
-  if (f == 0.0 && balance.k == 0.0) {
+  if (f < core::tiny && balance.k < core::tiny) {
     core::fail<invalid_input>(here, routine_part_limits.argument, f, "",
                               "and no treatment that takes anything out: the level rises for ever");
   }

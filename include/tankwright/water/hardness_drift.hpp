@@ -32,12 +32,13 @@ inline constexpr limits falling_every_limits{"time between changes", "d", {1e-3,
 ///
 ///   7.147 mg/L for 1 dKH (0.35663 meq/L)
 ///
-/// @param degrees fall of the alkalinity [dKH]
+/// @param degrees fall of the alkalinity [dKH], -1e6 to 1e6
 /// @return        fall of the calcium
-/// @throws        nothing
+/// @throws        invalid_input (names the argument, its value and the limits)
 /// @accuracy      exact for calcium carbonate; magnesium takes its place for some per cent
 /// @source        stoichiometry; IUPAC standard atomic weights
-[[nodiscard]] constexpr mass_concentration calcium_with_alkalinity(double degrees) noexcept {
+[[nodiscard]] constexpr mass_concentration calcium_with_alkalinity(double degrees) {
+  core::check("tankwright::water::calcium_with_alkalinity", {"fall of the alkalinity", "dKH", {-1e6, 1e6}}, degrees);
   return milligrams_per_litre(degrees * 10.0 / 56.0774 * 40.078);  // 1 dKH is 10 mg CaO in a litre
 }
 

@@ -16,8 +16,18 @@ struct liquid {
   required<dynamic_viscosity> viscosity;
 };
 
-inline constexpr limits liquid_density_limits{"density of the liquid", "kg/m3", positive};
-inline constexpr limits liquid_viscosity_limits{"viscosity of the liquid", "Pa s", positive};
+inline constexpr limits liquid_density_limits{"density of the liquid", "kg/m3", {1.0, 3e4}};
+inline constexpr limits liquid_viscosity_limits{"viscosity of the liquid", "Pa s", {1e-8, 1e6}};
+
+namespace kernel {
+
+/// Refuse what cannot flow, whether or not a formula needs both numbers.
+constexpr void check_flowing(std::string_view function, const liquid& water) {
+  core::check(function, liquid_density_limits, water.density->value());
+  core::check(function, liquid_viscosity_limits, water.viscosity->value());
+}
+
+}  // namespace kernel
 
 /// Seawater as it flows: TEOS-10 density and Sharqawy viscosity, at the surface.
 ///
@@ -53,15 +63,14 @@ inline constexpr limits liquid_viscosity_limits{"viscosity of the liquid", "Pa s
 ///
 ///   nu = mu / rho
 ///
-/// @param water  density [kg/m^3] > 0; dynamic viscosity [Pa s] > 0
+/// @param water  density 1 to 3e4 kg/m^3; dynamic viscosity 1e-8 to 1e6 Pa s
 /// @return       kinematic viscosity [m^2/s]
 /// @throws       invalid_input
 /// @accuracy     that of the viscosity
 /// @source       definition
 [[nodiscard]] constexpr kinematic_viscosity kinematic_viscosity_of(const liquid& water) {
   constexpr std::string_view here = "tankwright::water::kinematic_viscosity_of";
-  core::check(here, liquid_density_limits, water.density->value());
-  core::check(here, liquid_viscosity_limits, water.viscosity->value());
+  kernel::check_flowing(here, water);
   return kinematic_viscosity::from_value(water.viscosity->value() / water.density->value());
 }
 

@@ -32,15 +32,15 @@ inline constexpr limits garcia_gordon_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 42.0}, "Garcia and Gordon 1992"};
 /// The formula has a pole at 298.15 degC.
 inline constexpr limits garcia_gordon_temperature_limits{
-    "temperature", "degC", {-273.15, 298.0, edge::open}, celsius_range(-2.0, 40.0), "Garcia and Gordon 1992"};
+    "temperature", "degC", {-100.0, 298.0}, celsius_range(-2.0, 40.0), "Garcia and Gordon 1992"};
 inline constexpr limits benson_krause_salinity_limits{
     "practical salinity", "", not_negative, {0.0, 40.0}, "Benson and Krause 1984"};
 inline constexpr limits benson_krause_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                          celsius_range(0.0, 40.0), "Benson and Krause 1984"};
 inline constexpr limits oxygen_pressure_limits{"air pressure", "Pa", positive, {50e3, 115e3}, "Benson and Krause 1984"};
 inline constexpr limits weiss_salinity_limits{"practical salinity", "", not_negative, {0.0, 40.0}, "Weiss 1970"};
-inline constexpr limits weiss_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
-                                                 celsius_range(-2.0, 40.0), "Weiss 1970"};
+inline constexpr limits weiss_temperature_limits{
+    "temperature", "degC", {-100.0, 1e3}, celsius_range(-2.0, 40.0), "Weiss 1970"};
 
 /// Molar mass of O2 [kg/mol], and the volume of a mole of the real gas at 0 degC and 1 atm [m^3/mol].
 inline constexpr double oxygen_molar_mass = 31.9988e-3;

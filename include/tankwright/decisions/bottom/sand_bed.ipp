@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <cmath>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/bottom/items.hpp>
 #include <tankwright/decisions/bottom/sand_bed.hpp>
@@ -23,6 +24,13 @@ TANKWRIGHT_INLINE void answer_sand_bed(const situation& s, answers& out) {
            sum_over<volume>(sand, [](const auto& i) { return as_volume(i.solids); }));
   f.detail("submerged", "weight under water",
            sum_over<mass>(sand, [&](const auto& i) { return vessel::weight_of(i, density).submerged; }));
+  for (std::size_t i = 0; i < sand.size(); ++i) {
+    const plan::value<mass>& bag = s.plan().vessel->sand[i].bag;
+    if (!bag) continue;
+    f.detail("bags", "whole bags to buy",
+             map_rising(sand[i].dry_mass, [&](mass dry) { return std::ceil(dry.value() / (*bag).value()); }),
+             sand[i].label);
+  }
   for (const plan::sloped_sand& bed : c.in.slopes) {
     const angle slope = vessel::sloped_bed(bed.slope).slope;
     f.detail("slope", "slope of the bed", slope, bed.label);

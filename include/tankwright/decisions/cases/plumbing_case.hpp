@@ -27,6 +27,14 @@ struct circuit_band {
   }
 };
 
+/// The circuit at the three ends of its losses; worked out once where they are known exactly, as in samples.
+///
+/// @param circuit sources, pumps, runs and outlets
+/// @param liquid  the water
+/// @return        the least, central and most flow
+/// @throws        as `plumbing::operating_point`
+[[nodiscard]] circuit_band circuit_band_of(const plumbing::circuit& circuit, const water::liquid& liquid);
+
 struct plumbing_case {
   plan::plumbing_inputs in;
   water::liquid liquid;

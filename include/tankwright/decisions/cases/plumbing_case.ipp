@@ -10,12 +10,6 @@ namespace tankwright::decisions {
 
 namespace detail {
 
-[[nodiscard]] inline circuit_band solve_circuit(const plumbing_case& c) {
-  return {plumbing::operating_point(c.in.circuit, c.liquid, plumbing::losses::most),
-          plumbing::operating_point(c.in.circuit, c.liquid, plumbing::losses::central),
-          plumbing::operating_point(c.in.circuit, c.liquid, plumbing::losses::least)};
-}
-
 [[nodiscard]] inline plumbing::power_cut_input power_cut_of(const plumbing_case& c) {
   plumbing::power_cut_input in{.display = c.in.display,
                                .sump = c.in.sump,
@@ -45,6 +39,15 @@ namespace detail {
 
 }  // namespace detail
 
+TANKWRIGHT_INLINE circuit_band circuit_band_of(const plumbing::circuit& circuit, const water::liquid& liquid) {
+  const auto at = [&](plumbing::losses which) { return plumbing::operating_point(circuit, liquid, which); };
+  const bool sharp = std::all_of(circuit.runs.begin(), circuit.runs.end(),
+                                 [](const plumbing::pipe_run& run) { return run.fittings.is_sharp(); });
+  const plumbing::circuit_solution central = at(plumbing::losses::central);
+  if (sharp) return {central, central, central};
+  return {at(plumbing::losses::most), central, at(plumbing::losses::least)};
+}
+
 TANKWRIGHT_INLINE const circuit_band& plumbing_case::solved() const {
   if (circuit) return *circuit;
   constexpr double none = __builtin_nan("");
@@ -59,7 +62,7 @@ TANKWRIGHT_INLINE plumbing_case case_of(const plan::plumbing_section& s, const w
     return c;
   }
   try {
-    c.circuit = detail::solve_circuit(c);
+    c.circuit = circuit_band_of(c.in.circuit, c.liquid);
   } catch (const error& mistake) {
     c.why_no_circuit = c.why_no_cut = answers::reason_of(mistake);
     return c;

@@ -16,14 +16,21 @@ TANKWRIGHT_INLINE void answer_fill_stages(const situation& s, answers& out) {
   finding& f = out.ask(fill_stages);
   const vessel_case& c = s.vessel();
   const mass_density density = c.density();
-  std::vector<const plan::wall_panel*> within;  // the theory; of the others vessel.panels says why not
+  struct panel_at_highest {
+    const plan::wall_panel* wall;
+    length behind;
+    vessel::panel_result result;
+  };
+  const auto on = [&](const plan::wall_panel& wall, length behind) {
+    return vessel::water_on(wall.panel, {.level = behind, .water_density = density});
+  };
+  std::vector<panel_at_highest> within;  // the theory; of the others vessel.panels says why not
   double most_used = 0.0;
   for (const plan::wall_panel& wall : c.in.panels) {
     try {
       const length highest = water_behind(wall, *std::max_element(c.in.stages.begin(), c.in.stages.end()));
-      most_used =
-          std::max(most_used, vessel::water_on(wall.panel, {.level = highest, .water_density = density}).utilisation);
-      within.push_back(&wall);
+      within.push_back({&wall, highest, on(wall, highest)});
+      most_used = std::max(most_used, within.back().result.utilisation);
     } catch (const error&) {
       f.note += wall.panel.label + " is left out. ";
     }
@@ -34,9 +41,10 @@ TANKWRIGHT_INLINE void answer_fill_stages(const situation& s, answers& out) {
     const std::string stage = "stage " + std::to_string(i + 1);
     f.detail("level", "water at", level, stage);
     f.detail("pressure", "pressure on the floor", vessel::hydrostatic_pressure(level, density), stage);
-    for (const plan::wall_panel* wall : within) {
+    for (const auto& [wall, highest, at_highest] : within) {
       const std::string place = stage + ", " + wall->panel.label;
-      const auto r = vessel::water_on(wall->panel, {.level = water_behind(*wall, level), .water_density = density});
+      const length behind = water_behind(*wall, level);
+      const vessel::panel_result r = behind == highest ? at_highest : on(*wall, behind);
       const auto seen = vessel::bulge_to_see({.expected = r.deflection});
       f.detail("stress", "stress", r.stress, place);
       if (seen.expected) f.detail("bulge", "bulge", *seen.expected, place);

@@ -13,15 +13,14 @@ TANKWRIGHT_INLINE void answer_drain_blocked(const situation& s, answers& out) {
   if (!s.plan().plumbing || !s.plumbing().in.has_circuit() || s.plumbing().in.drains.empty()) return;
   finding& f = out.ask(drain_blocked);
   const plumbing_case& c = s.plumbing();
-  const flow_rate flow = c.solved().most.delivered;  // the drains must take the most that may come
-  const auto each = detail::drain_shares(c, flow);
-  f.limit("brought", "the returns bring at most", flow);
+  const auto flow = c.solved().band([](const auto& one) { return one.delivered; });
+  const auto each = detail::drain_shares(c, flow.high);
+  f.limit("brought", "the returns bring", flow);
   for (std::size_t i = 0; i < each.size(); ++i) {
     const std::string& label = c.in.drains[i].pipe.label;
     const auto others = detail::sum_of(each, [i](std::size_t j) { return j != i; });
     f.answer("carry", "the others carry", others, label);
-    f.margin("left", "they could take more", map_rising(others, [&](flow_rate q) { return q - flow; }), flow_rate{},
-             label);
+    f.margin("left", "they could take more", detail::beyond(others, flow), flow_rate{}, label);
   }
   if (each.size() == 1) f.note = "There is no second drain.";
   if (f.verdict == verdict::does_not_hold) {

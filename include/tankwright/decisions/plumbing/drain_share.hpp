@@ -28,4 +28,9 @@ template <class Wanted>
   return {low, central, high, "siphon formula, inlets and the losses of the fittings"};
 }
 
+/// What drains could take beyond what comes: both at their worst, moved by what they carry.
+[[nodiscard]] inline estimate<flow_rate> beyond(const estimate<flow_rate>& carried, const estimate<flow_rate>& comes) {
+  return {carried.low - comes.high, carried.central - comes.central, carried.high - comes.low, carried.reason};
+}
+
 }  // namespace tankwright::decisions::detail

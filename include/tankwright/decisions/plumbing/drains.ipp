@@ -35,16 +35,16 @@ TANKWRIGHT_INLINE void answer_drains(const situation& s, answers& out) {
     f.unknown("give each drain: bore, length, drop, and how high the water may stand over its top");
     return;
   }
-  const flow_rate flow = c.solved().most.delivered;  // the drains must take the most that may come
-  const auto first = plumbing::drain_mode_for(c.in.drains.front(), flow, c.liquid);
-  const auto carried = detail::sum_of(detail::drain_shares(c, flow), [](std::size_t) { return true; });
+  const auto flow = c.solved().band([](const auto& one) { return one.delivered; });
+  const auto first = plumbing::drain_mode_for(c.in.drains.front(), flow.high, c.liquid);
+  const auto carried = detail::sum_of(detail::drain_shares(c, flow.high), [](std::size_t) { return true; });
   f.answer("carry", "all drains carry", carried);
-  f.limit("brought", "the returns bring at most", flow);
-  f.margin("left", "they could take more", map_rising(carried, [&](flow_rate q) { return q - flow; }), flow_rate{});
+  f.limit("brought", "the returns bring", flow);
+  f.margin("left", "they could take more", detail::beyond(carried, flow), flow_rate{});
   f.note = c.in.drains.front().pipe.label + " alone with this flow: " + std::string{detail::words_of(first.mode)} + ".";
   if (f.verdict == verdict::does_not_hold) {
-    f.happens =
-        "The drains cannot take what the returns bring: " + said(s, flow - carried.central) + " run over the rim";
+    f.happens = "The drains cannot take what the returns bring: " + said(s, flow.central - carried.central) +
+                " run over the rim";
   }
   f.source(plumbing::hills_1983);
 }

@@ -43,9 +43,7 @@ struct tried_pump {
   plumbing::circuit circuit = present.in.circuit;
   circuit.pumps.front().curve = plumbing::curve_from_points(one.label, points);
   circuit.pumps.front().speed = plumbing::speed_ratio{*one.speed};
-  const auto solve = [&](plumbing::losses which) { return plumbing::operating_point(circuit, present.liquid, which); };
-  const circuit_band band{solve(plumbing::losses::most), solve(plumbing::losses::central),
-                          solve(plumbing::losses::least)};
+  const circuit_band band = circuit_band_of(circuit, present.liquid);
   tried_pump tried{&one, band.band([](const auto& at) { return at.delivered; })};
   if (band.central.delivered.value() > 0.0) {
     plumbing::power_cut_input in = *present.cut_input;

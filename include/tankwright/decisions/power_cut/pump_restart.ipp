@@ -18,7 +18,7 @@ TANKWRIGHT_INLINE void answer_pump_restart(const situation& s, answers& out) {
     const flow_rate flow = c.solved().central.delivered;
     task.taken = plumbing::held_up_while_priming(c.in.drains, {flow, flow, flow, "central"}, c.liquid).taken;
   }
-  const auto again = plumbing::restart(task);
+  const auto again = plumbing::restart_after(*c.cut, task);
   f.margin("left", "over what keeps a vortex away", again.margin, useful_level);
   f.detail("lowest", "lowest level of the pump chamber", again.lowest_level);
   f.detail("held_up", "held up in the drains until they run", again.held_up);

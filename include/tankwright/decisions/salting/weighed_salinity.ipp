@@ -6,6 +6,7 @@
 #include <tankwright/core/inline.hpp>
 #include <tankwright/decisions/salting/weighed_salinity.hpp>
 #include <tankwright/decisions/situation.hpp>
+#include <tankwright/plan/usual.hpp>
 #include <tankwright/water/weighed_volume.hpp>
 
 namespace tankwright::decisions {
@@ -16,10 +17,13 @@ TANKWRIGHT_INLINE void answer_weighed_salinity(const situation& s, answers& out)
   const plan::weighed_sample& w = *s.plan().water->weighed;
   const water_case& c = s.water();
   const temperature t = *w.at;
+  const double flask = plan::half_width(w.volume, plan::usual::filled_flask);
+  const auto on_scale = plan::usual::doubt_of(plan::usual::weighed_flask);
+  const double scale = plan::half_width(w.full, on_scale) + plan::half_width(w.empty, on_scale);
   const auto rho = water::density_by_weighing({.volume = *w.volume,
                                                .shown = *w.full - *w.empty,
-                                               .volume_error = *w.volume_error,
-                                               .scale_error = *w.scale_error});
+                                               .volume_error = fraction(flask / w.volume.si()),
+                                               .scale_error = mass::from_value(scale)});
   const double purest = water::density(practical_salinity{0.0}, t).value();
   // The ends of the band stop at fresh water and where the formula does; the middle is refused there.
   const double saltiest = water::density(practical_salinity{42.0}, t).value();

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <algorithm>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/inputs/hold_inputs.hpp>
+#include <tankwright/plan/usual.hpp>
 
 namespace tankwright::plan {
 
@@ -50,8 +52,8 @@ namespace detail {
   made.pan = p.pan;
   if (p.evaporation) {
     const velocity fall = *p.evaporation;
-    const double band = p.evaporation_uncertainty.value_or(percent(35.0)).value();
-    made.evaporation = {fall * (1.0 - band), fall, fall * (1.0 + band), "evaporation as given"};
+    const velocity half = velocity::from_value(half_width(p.evaporation, usual::given_evaporation));
+    made.evaporation = {std::max(fall - half, velocity{}), fall, fall + half, "evaporation as given"};
   }
   return made;
 }

@@ -38,9 +38,9 @@ struct plumbing_inputs {
   std::size_t drains_into = 0;        ///< chamber that the drains end in, from 0
   std::vector<return_outlet> returns{};
   std::vector<tankwright::plumbing::shared_pipe> shared_pipes{};  ///< trunks of the returns, which empty too
-  proportion area_uncertainty;
-  length level_uncertainty;
-  length reserve;  ///< height to keep free below the rims of sump and display
+  proportion area_uncertainty;                                    ///< of all areas: that of the display's surface
+  length level_uncertainty;  ///< of all levels and depths: that of the running level
+  length reserve;            ///< height to keep free below the rims of sump and display
   std::optional<tankwright::plumbing::pump_inlet> inlet{};
   std::optional<head> npsh_required{};
   std::optional<length> surge{};  ///< as it was seen
@@ -49,6 +49,24 @@ struct plumbing_inputs {
   /// Whether there is a flow to compute: a pump, and somewhere for its water to go.
   [[nodiscard]] bool has_circuit() const noexcept { return !circuit.pumps.empty() && !circuit.outlets.empty(); }
 };
+
+/// How well areas of display and sump are known, where an engine takes one number for all of them.
+///
+/// @param s the section
+/// @return  the doubt of the display's surface, as a part of it; the usual one where nobody gave one
+/// @throws  nothing
+/// @accuracy exact
+/// @source  this library
+[[nodiscard]] proportion doubt_of_areas(const plumbing_section& s);
+
+/// How well levels and depths are known, where an engine takes one number for all of them.
+///
+/// @param s the section
+/// @return  the doubt of the running level [m]; the usual one where nobody gave one
+/// @throws  nothing
+/// @accuracy exact
+/// @source  this library
+[[nodiscard]] length doubt_of_levels(const plumbing_section& s);
 
 /// The section as the engines take it.
 ///

@@ -3,6 +3,7 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/inputs/plumbing_inputs.hpp>
+#include <tankwright/plan/usual.hpp>
 
 namespace tankwright::plan {
 
@@ -81,14 +82,24 @@ inline void make_circuit(const plumbing_section& s, plumbing_inputs& in) {
 
 }  // namespace detail
 
+TANKWRIGHT_INLINE proportion doubt_of_areas(const plumbing_section& s) {
+  if (!s.overflow || !s.overflow->surface) return fraction(usual::surfaces.size);
+  const value<area>& surface = s.overflow->surface;
+  return fraction(half_width(surface, usual::surfaces) / surface.si());
+}
+TANKWRIGHT_INLINE length doubt_of_levels(const plumbing_section& s) {
+  if (!s.sump) return usual::water_mark;
+  return length::from_value(half_width(s.sump->running_level, usual::doubt_of(usual::water_mark)));
+}
+
 TANKWRIGHT_INLINE plumbing_inputs inputs_of(const plumbing_section& s) {
   namespace tp = tankwright::plumbing;
   const overflow& o = s.overflow.value();
   plumbing_inputs in{.display = {.surface = *o.surface, .edge = detail::edge_of(o)},
                      .sump = detail::sump_of(s.sump.value()),
                      .edge_above_floor = *s.lift,
-                     .area_uncertainty = *s.area_uncertainty,
-                     .level_uncertainty = *s.level_uncertainty,
+                     .area_uncertainty = doubt_of_areas(s),
+                     .level_uncertainty = doubt_of_levels(s),
                      .reserve = *s.reserve,
                      .surge = s.surge.maybe()};
   if (s.box) in.display.box = tp::overflow_box{.plan = *s.box->area, .falls_by = *s.box->falls_by};

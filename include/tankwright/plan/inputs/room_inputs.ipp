@@ -3,6 +3,7 @@
 
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/inputs/room_inputs.hpp>
+#include <tankwright/plan/usual.hpp>
 #include <tankwright/room/wall.hpp>
 
 namespace tankwright::plan {
@@ -162,8 +163,8 @@ TANKWRIGHT_INLINE room_inputs inputs_of(const room_section& s) {
   in.salinity = s.salinity.maybe();
   if (s.water_volume) {
     const volume v = *s.water_volume;
-    const double band = s.water_volume_uncertainty.get().value();
-    in.water_volume = estimate<volume>{v * (1.0 - band), v, v * (1.0 + band), "the volume as given"};
+    const volume half = volume::from_value(half_width(s.water_volume, usual::metered));
+    in.water_volume = estimate<volume>{v - half, v, v + half, "the volume as given"};
   }
   return in;
 }

@@ -83,10 +83,6 @@ TANKWRIGHT_INLINE void hold_leak_test(const build& build, book& all) {
     if (h.leak && h.planned->leak) {
       all.refuse("hold.planned.leak", "is given beside the leak of [hold]; give one of them, not both", "hold.leak");
     }
-    if (h.planned->evaporation_uncertainty && !h.planned->evaporation) {
-      all.refuse("hold.planned.evaporation_uncertainty", "means nothing without evaporation beside it",
-                 "hold.planned.evaporation");
-    }
   }
   const auto d = bounds_of(build);
   if (!d) return;

@@ -4,6 +4,7 @@
 #include <numbers>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/rules/rules.hpp>
+#include <tankwright/plan/usual.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
 
 namespace tankwright::plan::rules {
@@ -68,7 +69,7 @@ inline void hold_returns(const plumbing_section& p, book& all) {
     all.at_most(path + ".below_edge", one.below_edge, edge, under);
     all.at_most(path + ".siphon_break", one.siphon_break, edge, under);
     const bool open = *one.kind == tankwright::plumbing::outlet_kind::open;
-    if (open && *one.below_edge > *p.level_uncertainty) {
+    if (open && one.below_edge.si() > half_width(one.below_edge, usual::doubt_of(usual::water_mark))) {
       all.refuse(path + ".kind",
                  "open ends in the air, but its opening is " + all.said(one.below_edge) +
                      " below the overflow edge, under water",
@@ -129,7 +130,6 @@ inline void hold_sump(const plumbing_section& p, book& all) {
     }
   }
   all.at_most("plumbing.reserve", p.reserve, rim, "to keep free is more than the sump is high,");
-  all.at_most("plumbing.level_uncertainty", p.level_uncertainty, rim, "of doubt is more than the sump is high,");
   if (p.lift && s.running_level && *p.lift <= *s.running_level) {
     all.refuse(
         "plumbing.lift",

@@ -8,6 +8,7 @@
 #include <tankwright/plan/rules/display_bounds.hpp>
 #include <tankwright/plan/rules/reading_rules.hpp>
 #include <tankwright/plan/rules/rules.hpp>
+#include <tankwright/plan/usual.hpp>
 #include <tankwright/water/freezing.hpp>
 
 namespace tankwright::plan::rules {
@@ -230,8 +231,8 @@ TANKWRIGHT_INLINE void hold_room(const build& build, book& all) {
   detail::hold_circuits(r, all);
   if (r.year) detail::hold_year(*r.year, all);
   hold_salinity("room.salinity", r.salinity, all);
-  if (r.water_volume && *r.water_volume_uncertainty >= percent(100.0)) {
-    all.refuse("room.water_volume_uncertainty", "leaves no water", "room.water_volume");
+  if (r.water_volume && half_width(r.water_volume, usual::metered) >= r.water_volume.si()) {
+    all.refuse("room.water_volume", "has a doubt that leaves no water");
   }
   if (!r.top_off) return;
   hold_salinity("room.top_off.lowest_salinity", r.top_off->lowest_salinity, all);

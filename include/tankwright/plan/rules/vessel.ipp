@@ -2,6 +2,7 @@
 #pragma once
 
 #include <tankwright/core/inline.hpp>
+#include <tankwright/plan/inputs/plumbing_inputs.hpp>
 #include <tankwright/plan/inputs/vessel_inputs.hpp>
 #include <tankwright/plan/rules/book.hpp>
 #include <tankwright/plan/rules/display_bounds.hpp>
@@ -272,10 +273,10 @@ inline void hold_overflow(const plumbing_section& p, const vessel_section& v, co
   const std::string path = "plumbing.overflow.";
   all.at_most(path + "crest_height", edge, d.rim, "is above the rim of the display,");
   if (p.pump && v.water_level) {
-    all.at_most(path + "crest_height", edge, {*v.water_level, "vessel.water_level", *p.level_uncertainty},
+    all.at_most(path + "crest_height", edge, {*v.water_level, "vessel.water_level", doubt_of_levels(p)},
                 "is above the water, which runs over it; that is at");
   }
-  all.at_most("plumbing.edge_to_rim", p.edge_to_rim, {d.rim.most - edge, d.rim.path, *p.level_uncertainty},
+  all.at_most("plumbing.edge_to_rim", p.edge_to_rim, {d.rim.most - edge, d.rim.path, doubt_of_levels(p)},
               "is more than the display has above its overflow edge,");
   if (o.gaps && o.gap_width && o.tooth_width) {
     const length comb = *o.gaps * *o.gap_width + (*o.gaps - 1.0) * *o.tooth_width;
@@ -283,7 +284,7 @@ inline void hold_overflow(const plumbing_section& p, const vessel_section& v, co
   }
   all.at_most(path + "width", o.width, d.around, "is wider than all walls of the display,");
   all.at_most(path + "thickness", o.thickness, d.line, "is more than the display,");
-  all.at_most(path + "surface", o.surface, d.surface_at(edge, *p.area_uncertainty),
+  all.at_most(path + "surface", o.surface, d.surface_at(edge, doubt_of_areas(p)),
               "is more than the display has at its overflow edge,");
 }
 

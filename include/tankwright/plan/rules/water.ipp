@@ -40,17 +40,16 @@ inline void hold_trial(const water_section& w, book& all) {
   const trial_batch& t = *w.trial_batch;
   hold_salinity("water.trial_batch.reached", t.reached, all);
   if (!t.reached) return;
-  if (*t.reading_error >= *t.reached) {
-    all.refuse("water.trial_batch.reading_error",
-               all.said(t.reading_error) + " is not less than what was reached, " + all.said(t.reached),
-               "water.trial_batch.reached");
+  const double half = half_width(t.reached, usual::doubt_of(usual::read_salinity));
+  if (half >= t.reached.si()) {
+    all.refuse("water.trial_batch.reached", "has a doubt that is not less than what was reached");
     return;
   }
   if (!t.mix || !t.fresh_water || !(*t.mix > kilograms(0.0))) return;
   const double salt_in_mix = 1e-3 * (*t.fresh_water + *t.mix).value() / t.mix.get().value();  // per g/kg reached
   const auto grams = [](double s) { return 35.16504 / 35.0 * s; };                            // Millero et al. 2008
   const auto yield_at = [&](double s) { return grams(s) * salt_in_mix; };
-  const double least = yield_at(t.reached.get().value() - t.reading_error.get().value());
+  const double least = yield_at(t.reached.si() - half);
   if (least > 1.0) {
     all.refuse("water.trial_batch.reached",
                all.said(t.reached) + " is more salt than the mix weighed, " + all.said(t.mix) + " in " +
@@ -78,8 +77,8 @@ TANKWRIGHT_INLINE void hold_water(const build& build, book& all) {
   if (w.now) hold_reading("water.now", *w.now, all);
   detail::hold_liquid(w, all);
   if (w.trial_batch) detail::hold_trial(w, all);
-  if (w.new_water && *w.new_water_uncertainty >= percent(100.0)) {
-    all.refuse("water.new_water_uncertainty", "leaves no water", "water.new_water");
+  if (w.new_water && half_width(w.new_water, usual::metered) >= w.new_water.si()) {
+    all.refuse("water.new_water", "has a doubt that leaves no water");
   }
   if (w.weighed && w.weighed->full) {
     all.at_most("water.weighed.empty", w.weighed->empty, {*w.weighed->full, "water.weighed.full"},

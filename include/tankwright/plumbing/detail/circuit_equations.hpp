@@ -73,7 +73,13 @@ class circuit_equations {
     check_labels(circuit_.runs, "run");
     check_labels(circuit_.pumps, "pump");
     for (const circuit_source& source : from.sources) add_fixed(source);
-    for (const circuit_outlet& outlet : from.outlets) add_fixed(outlet);
+    for (const circuit_outlet& outlet : from.outlets) {
+      add_fixed(outlet);
+      core::check_element(function_, outlet.label, loss_limits, outlet.exit.low.value());
+      core::check_element(function_, outlet.label, loss_limits, outlet.exit.high.value());
+      if (outlet.opening)
+        core::check_element(function_, outlet.label, opening_limits, outlet.opening->diameter().value());
+    }
     solver_.links.resize(from.pumps.size() + from.runs.size());
     for (std::size_t i = 0; i < from.pumps.size(); ++i) add_pump(i);
     for (std::size_t i = 0; i < from.runs.size(); ++i) {
@@ -301,8 +307,8 @@ class circuit_equations {
       const solver::link& link = solver_.links[run_link(i)];
       const double q = passing(link), d = circuit_.runs[i].bore->diameter().value();
       if (q != 0.0) {
-        core::check_element(function_, circuit_.runs[i].label, reynolds_limits, link.pipe.re_per_flow * std::fabs(q),
-                            policy_);
+        core::check_element(function_, circuit_.runs[i].label, pipe_reynolds_limits,
+                            link.pipe.re_per_flow * std::fabs(q), policy_);
       }
       const double v = q / (0.7853981633974483 * d * d);
       const velocity limit = before_a_pump(link) ? recommended_suction_velocity : recommended_velocity;

@@ -118,6 +118,7 @@ class power_cut_engine {
     for (int i = 0; i < most_steps; ++i) {
       // no later moment can be worse
       if (course.bound() <= c.highest + 1e-5 || course.trickles()) return;
+      if (i % 3 == 2 && course.highest() < c.highest && course.stays_below(c.highest)) return;
       course.refine_near(c.highest);
       t += course.step(core::largest);
       if (course.highest() > c.highest) c.highest = course.highest(), c.at = t, c.chamber = course.highest_chamber();
@@ -131,7 +132,7 @@ class power_cut_engine {
     power_cut_course course = start(by, c, above_rim::runs_over, 1.0);
     double t = 0.0;
     if (course.on_the_floor() > 0.0) c.floods_at = 0.0;
-    for (int i = 0; i < most_steps && !course.trickles() && course.bound() > rim(); ++i) {
+    for (int i = 0; i < most_steps && !course.trickles() && !course.full() && course.bound() > rim(); ++i) {
       t += course.step(core::largest);
       if (course.on_the_floor() > 0.0 && c.floods_at > t) c.floods_at = t;
     }

@@ -75,7 +75,8 @@ class siphon_lines {
     for (node& n : nodes_) n.sum = 0.0;
     for (std::size_t i = 0; i < nodes_.size(); ++i) {  // from the leaves down
       node& n = nodes_[i];
-      const double resistance = std::fmax(n.run.friction * n.factor + n.run.minor, 1e-9);
+      n.resistance = n.run.friction * n.factor + n.run.minor;
+      const double resistance = n.resistance > 1e-9 ? n.resistance : 1e-9;
       if (i < leaves_)
         n.conductance = n.runs ? 1.0 / std::sqrt(resistance) : 0.0;
       else
@@ -89,7 +90,8 @@ class siphon_lines {
       if (n.conductance == 0.0) continue;
       const double head = n.parent == none ? height : nodes_[n.parent].left;
       const double q = n.conductance * std::sqrt(head);
-      n.left = std::fmax(0.0, head - (n.run.friction * n.factor + n.run.minor) * q * q);
+      const double left = head - n.resistance * q * q;
+      n.left = left > 0.0 ? left : 0.0;
       if (n.run.friction > 0.0 && !(std::fabs(q - n.factor_of) <= 0.003 * q)) {
         n.factor = friction_factor(std::fmax(n.run.re_per_flow * q, 1.0), n.run.e).f;
         n.factor_of = q;
@@ -126,7 +128,7 @@ class siphon_lines {
   [[nodiscard]] double falls_in(double time) const noexcept {
     double sum = 0.0;
     for (const column& c : columns_) {
-      const double after = std::fmax(0.0, c.part - 0.5 * c.flow * time / c.water);
+      const double part = c.part - 0.5 * c.flow * time / c.water, after = part > 0.0 ? part : 0.0;
       sum += c.water * (c.part * c.part - after * after);
     }
     return sum;
@@ -189,7 +191,7 @@ class siphon_lines {
     double per_velocity_head = 0.0;
     double depth = 0.0, water = 0.0;
     double factor = 0.02, factor_of = 0.0;  // of friction, and the flow it belongs to
-    double sum = 0.0, conductance = 0.0, left = 0.0;
+    double resistance = 0.0, sum = 0.0, conductance = 0.0, left = 0.0;
     std::size_t parent = none;
     bool known = true, shut = false;  // shut: by a valve, or by a check valve that holds
     bool held = false, runs = false, fallen = false;

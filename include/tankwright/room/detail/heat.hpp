@@ -52,36 +52,67 @@ struct heat_model {
   [[nodiscard]] heat_parts parts(double kelvin) const noexcept { return parts(kelvin, air, vapour); }
   /// Under other air than the model's, for a room that drifts: its temperature [K] and vapour pressure [Pa].
   [[nodiscard]] heat_parts parts(double kelvin, double air_now, double vapour_now) const noexcept {
-    const across<double> s{kelvin, air_now, vapour_pressure_at(kelvin, activity), vapour_now, total, 0.0};
-    const conductances<double> k = evaporation_conductances(s);
-    const double difference = s.at_water - vapour_now;
-    const double latent = water::kernel::latent_heat_of_water(kelvin - 273.15);
-    const double warmer = kelvin - air_now;
-    // Evaporation per Pa times the latent heat times gamma is the conductance for heat: Bowen's ratio without the
-    // division by a difference that may vanish.
-    const double bowen = latent * psychrometric_constant<double> * total * warmer;
-    const double refill = specific_heat * (kelvin - make_up.value_or(air_now));
+    const drives d = drives_at(kelvin, air_now, vapour_now);
+    const conductances<double> k = evaporation_conductances(d.surface);
     const auto part = [&](double by) {
       return conductances<double>{k.low * areas.low * by, k.central * areas.central * by, k.high * areas.high * by};
     };
-    const double t2 = kelvin * kelvin;
-    const double r = radiant.value_or(air_now);
-    return {.evaporation = part(latent * difference),
-            .convection = part(bowen),
-            .make_up = difference > 0.0 ? part(refill * difference) : conductances<double>{},
-            .radiation = water_emissivity<double> * stefan_boltzmann<double> * open_area * (t2 * t2 - r * r * r * r),
-            .covers = cover_conductance * warmer,
-            .walls = walls_to_air * warmer + walls_elsewhere * kelvin - walls_inflow};
+    return {.evaporation = part(d.evaporation),
+            .convection = part(d.convection),
+            .make_up = d.evaporation > 0.0 ? part(d.make_up) : conductances<double>{},
+            .radiation = d.radiation,
+            .covers = d.covers,
+            .walls = d.walls};
   }
 
   /// What has to be put in to hold the temperature, at the three ends of the band [W], and at one.
   [[nodiscard]] conductances<double> net(double kelvin) const noexcept { return net_of(parts(kelvin)); }
-  [[nodiscard]] double net(double kelvin, double conductances<double>::*end) const noexcept { return net(kelvin).*end; }
+  [[nodiscard]] double net(double kelvin, double conductances<double>::*end) const noexcept {
+    return net(kelvin, air, vapour, end);
+  }
+  [[nodiscard]] double net(double kelvin, double air_now, double vapour_now,
+                           double conductances<double>::*end) const noexcept {
+    const drives d = drives_at(kelvin, air_now, vapour_now);
+    const double by = evaporation_conductance(d.surface, end) * area_of(areas, end);
+    const double make_up_heat = d.evaporation > 0.0 ? by * d.make_up : 0.0;
+    return by * d.evaporation + by * d.convection + make_up_heat + (d.radiation + d.covers + d.walls - gains);
+  }
   [[nodiscard]] conductances<double> net_of(const heat_parts& p) const noexcept {
     const double sharp = p.radiation + p.covers + p.walls - gains;
     return {p.evaporation.low + p.convection.low + p.make_up.low + sharp,
             p.evaporation.central + p.convection.central + p.make_up.central + sharp,
             p.evaporation.high + p.convection.high + p.make_up.high + sharp};
+  }
+
+ private:
+  /// Flows of heat by what evaporates per Pa [W/(kg/(s Pa))], and those that it does not change [W].
+  struct drives {
+    across<double> surface;
+    double evaporation;
+    double convection;
+    double make_up;
+    double radiation;
+    double covers;
+    double walls;
+  };
+
+  [[nodiscard]] drives drives_at(double kelvin, double air_now, double vapour_now) const noexcept {
+    const across<double> s{kelvin, air_now, vapour_pressure_at(kelvin, activity), vapour_now, total, 0.0};
+    const double difference = s.at_water - vapour_now;
+    const double latent = water::kernel::latent_heat_of_water(kelvin - 273.15);
+    const double warmer = kelvin - air_now;
+    const double refill = specific_heat * (kelvin - make_up.value_or(air_now));
+    const double t2 = kelvin * kelvin;
+    const double r = radiant.value_or(air_now);
+    return {.surface = s,
+            .evaporation = latent * difference,
+            // Evaporation per Pa times the latent heat times gamma is the conductance for heat: Bowen's ratio without
+            // the division by a difference that may vanish.
+            .convection = latent * psychrometric_constant<double> * total * warmer,
+            .make_up = refill * difference,
+            .radiation = water_emissivity<double> * stefan_boltzmann<double> * open_area * (t2 * t2 - r * r * r * r),
+            .covers = cover_conductance * warmer,
+            .walls = walls_to_air * warmer + walls_elsewhere * kelvin - walls_inflow};
   }
 };
 
