@@ -1929,6 +1929,22 @@ def vortex_submergence(
     """
     ...
 
+def restart_after(
+    *,
+    cut: Union[_t.PowerCutAnswerGiven, _t.PowerCutAnswerMade, _t.PowerCutAnswer],
+    task: _t.RestartInputGiven,
+) -> _t.RestartAnswer:
+    """A restart after a power cut that is worked out already.
+
+    Takes cut (what `power_cut(task.system)` answered: levels, what came down, water over the rim); task (as for
+    `restart`).
+
+    Needs cut, task.
+
+    Gives lowest level, submergence, margin [m] with their bands, times [s], a caution
+    """
+    ...
+
 def restart(
     *,
     system: _t.PowerCutInputGiven,

@@ -1147,7 +1147,7 @@ def calcium_with_alkalinity(
 ) -> Quantity:
     """Calcium that goes with alkalinity into calcium carbonate: 40.078/2 g for an equivalent.
 
-    Takes degrees [dKH] (fall of the alkalinity [dKH]).
+    Takes degrees [dKH] (fall of the alkalinity [dKH], -1e6 to 1e6).
 
     Needs degrees.
 

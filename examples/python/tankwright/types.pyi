@@ -556,6 +556,11 @@ class ChamberHistoryParts(TypedDict):
     peak: Quantity
     peak_at: Quantity
 
+class ChamberLevelGiven(TypedDict):
+    """The level in one chamber, above the floor of the sump."""
+    label: NotRequired[Optional[str]]
+    level: Estimate
+
 class ChamberLevelParts(TypedDict):
     """The level in one chamber, above the floor of the sump."""
     label: str
@@ -1283,6 +1288,19 @@ class EvaporationLawDataParts(TypedDict):
 FallThroughGiven = TypedDict("FallThroughGiven", {
     "outlet": Union[Amount, EffectiveAreaMade], "from": Amount, "to": NotRequired[Optional[Amount]]
 })
+
+class FallingWaterGiven(TypedDict):
+    """The volumes that come down."""
+    #: display, down to its overflow edge
+    over_edge: Estimate
+    #: display, from there down to the deepest opening
+    back_siphon: Estimate
+    box: Estimate
+    #: [m3]
+    drain_pipes: Amount
+    #: [m3] and those they share
+    return_pipes: Amount
+    total: Estimate
 
 class FallingWaterParts(TypedDict):
     """The volumes that come down."""
@@ -2669,6 +2687,35 @@ class PowerCutAnswer(Result):
     extrapolated: bool
     caution: str
 
+class PowerCutAnswerGiven(TypedDict):
+    """What happens when the pump stops."""
+    #: while the pump runs
+    head_over_edge: Estimate
+    falls: FallingWaterGiven
+    #: levels before, in each chamber; above the rim when it runs over already
+    running: NotRequired[Optional[Sequence[ChamberLevelGiven]]]
+    #: levels after, at most the rim
+    settled: NotRequired[Optional[Sequence[ChamberLevelGiven]]]
+    #: From the highest level of the whole course, before, during or after, up to the rim. Negative: as if the walls
+    #: went on above the rim, so by how much they are too low.
+    margin: Estimate
+    #: in the middle of the band
+    worst: Union[WorstMomentGiven, WorstMomentMade, WorstMoment]
+    #: what runs over the rim; zero where it stays dry
+    on_the_floor: Estimate
+    #: what the sump would still hold at the end; zero where it is full
+    spare: Estimate
+    #: from when on water runs over the rim, in the worst credible case
+    floods_after: NotRequired[Optional[Amount]]
+    #: some weir head is outside its published range
+    extrapolated: bool
+    caution: NotRequired[Optional[str]]
+
+#: The formula that makes it, with its arguments: {"seawater": {"practical_salinity": 35, ...}}.
+PowerCutAnswerMade = TypedDict("PowerCutAnswerMade", {
+    "power_cut": Mapping[str, Any], "plumbing.power_cut": Mapping[str, Any]
+}, total=False)
+
 class PowerCutAnswerParts(TypedDict):
     """What happens when the pump stops."""
     #: while the pump runs
@@ -3101,6 +3148,18 @@ class RestartAnswerParts(TypedDict):
     #: at the earliest, until all levels are the running ones
     until_steady: Quantity
     caution: str
+
+class RestartInputGiven(TypedDict):
+    """A restart after a power cut."""
+    system: PowerCutInputGiven
+    inlet: PumpInletGiven
+    #: [s] How long the drains hold the flow back until they find their siphon; common practice, no source.
+    priming: NotRequired[Optional[Amount]]
+    #: What they take meanwhile (`priming.hpp`); nothing, unless given.
+    taken: NotRequired[Optional[Estimate]]
+    #: Where it was seen: how far the box, or the display where there is none, rises above its running level meanwhile.
+    #: It then counts instead of `priming`. Zero for drains that take the flow from the start.
+    surge: NotRequired[Optional[Amount]]
 
 class ReturnChamberResult(Result):
     value: ReturnChamberResultParts
@@ -4333,6 +4392,20 @@ class WorstMoment(Result):
     chamber: str
     #: after the power fails; none: once all has come to rest
     at: Optional[Quantity]
+
+class WorstMomentGiven(TypedDict):
+    """The moment at which the water stands highest in a chamber of the sump."""
+    #: [m] from there up to the rim; negative is water on the floor
+    margin: Amount
+    #: its label
+    chamber: NotRequired[Optional[str]]
+    #: after the power fails; none: once all has come to rest
+    at: NotRequired[Optional[Amount]]
+
+#: The formula that makes it, with its arguments: {"seawater": {"practical_salinity": 35, ...}}.
+WorstMomentMade = TypedDict("WorstMomentMade", {
+    "worst_moment_of": Mapping[str, Any], "plumbing.worst_moment_of": Mapping[str, Any]
+}, total=False)
 
 class WorstMomentParts(TypedDict):
     """The moment at which the water stands highest in a chamber of the sump."""

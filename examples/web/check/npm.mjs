@@ -2,10 +2,11 @@
 // Tests of the npm package. `check/run.mjs` runs all of them; `node check/npm.mjs COMMISSION` lays the package out without
 // its modules, runs those of the types alone, and says so.
 import { execFileSync, spawnSync } from 'node:child_process';
-import { copyFileSync, cpSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { layOutTexts } from '../npm/lay_out.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const plans = join(here, '../../commission');
@@ -57,12 +58,19 @@ function fits(place, rows) {
   same(all(refused(place, 'fits.ts')), '', 'tsc says');
 }
 
+/** The program that the package's README shows. */
+const shown = (folder) => /```js\n(.*?)```/s.exec(readFileSync(join(folder, 'README.md'), 'utf8'))[1];
+
 /** Tests of the types, as [name, run]. */
 export function typeTests(folder, commission) {
   const place = project(folder);
   const native = (plan) => JSON.parse(execFileSync(commission, [join(plans, plan), '--json', '--quick'], { maxBuffer: 1e8 }));
   return [
     ['npm: tsc accepts a program that uses the types', () => same(all(refused(place, 'typed.ts')), '', 'tsc says')],
+    ['npm: tsc accepts the program of the README', () => {
+      writeFileSync(join(place, 'shown.ts'), shown(folder));
+      same(all(refused(place, 'shown.ts')), '', 'tsc says');
+    }],
     ['npm: tsc refuses each mistake for its reason', () => {
       const expected = new Map(readFileSync(join(here, 'mistyped.ts'), 'utf8').split('\n')
         .map((line, i) => [i + 1, / \/\/ refused: (.*)/.exec(line)?.[1]]).filter(([, word]) => word));
@@ -70,6 +78,18 @@ export function typeTests(folder, commission) {
       const found = refused(place, 'mistyped.ts');
       same([...found.keys()].join(), [...expected.keys()].join(), `lines that are refused:\n${all(found)}`);
       for (const [line, word] of expected) holds(found.get(line).includes(word), `${line}: ${found.get(line)}`);
+    }],
+    ['npm: a folder that holds something else is left alone, an earlier package is replaced', async () => {
+      const other = mkdtempSync(join(tmpdir(), 'tankwright-npm-'));
+      writeFileSync(join(other, 'mine.txt'), 'kept');
+      const said = await layOutTexts(other).then(() => '', (e) => e.message);
+      holds(said.includes('something else'), `says: ${said}`);
+      same(readdirSync(other).join(), 'mine.txt', 'what is in the folder');
+      const again = join(other, 'package');
+      await layOutTexts(again);
+      writeFileSync(join(again, 'old.txt'), 'of an earlier version');
+      await layOutTexts(again);
+      holds(!readdirSync(again).includes('old.txt'), 'an old file is left');
     }],
     ['npm: reports of the native program are of the type Report, and a spoilt one is not', () => {
       const reports = ['demo.toml', 'demo_us.toml', 'demo_flood.toml'].map(native);
@@ -111,6 +131,19 @@ export async function moduleTests(folder, commission, compare) {
         'licences/boost.txt']) {
         holds(files.includes(file), `${file} is not packed`);
       }
+    }],
+    ['npm: the program of the README runs', async () => {
+      writeFileSync(join(place, 'shown.mjs'), shown(folder));
+      const said = [];
+      const { log } = console;
+      console.log = (...words) => said.push(words.join(' '));
+      try {
+        await import(pathToFileURL(join(place, 'shown.mjs')));
+      } finally {
+        console.log = log;
+      }
+      holds(said.some((s) => /^sump\.power_cut (holds|thin margin|does not hold) /.test(s)), said.join('\n'));
+      holds(/^\d+\.\d+ kg \S/.test(said.at(-1)), said.at(-1));
     }],
     ['npm: every number of three plans is that of the native program', async () => {
       for (const name of ['demo.toml', 'demo_us.toml', 'demo_flood.toml']) {
@@ -208,7 +241,6 @@ export async function moduleTests(folder, commission, compare) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { layOutTexts } = await import('../npm/lay_out.mjs');
   const folder = join(mkdtempSync(join(tmpdir(), 'tankwright-npm-')), 'package');
   await layOutTexts(folder);
   let passed = 0;

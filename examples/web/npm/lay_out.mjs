@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // Lays the npm package out, ready for `npm pack`: build.mjs does it with --npm.
-import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -41,10 +41,21 @@ async function program() {
   return made.outputFiles[0].text;
 }
 
+/** Takes away what an earlier one left; a folder with anything else in it stays as it is. */
+function makeRoom(folder) {
+  if (existsSync(folder) && readdirSync(folder).length > 0) {
+    const mine = join(folder, 'package.json');
+    if (!existsSync(mine) || JSON.parse(readFileSync(mine, 'utf8')).name !== 'tankwright') {
+      throw new Error(`${folder} holds something else: name a new folder`);
+    }
+    rmSync(folder, { recursive: true });
+  }
+  mkdirSync(join(folder, 'licences'), { recursive: true });
+}
+
 /** What needs no module: program, types, list, words and licences. */
 export async function layOutTexts(folder) {
-  rmSync(folder, { recursive: true, force: true });
-  mkdirSync(join(folder, 'licences'), { recursive: true });
+  makeRoom(folder);
   writeFileSync(join(folder, 'package.json'), `${JSON.stringify(description(), null, 2)}\n`);
   writeFileSync(join(folder, 'index.mjs'), await program());
   writeFileSync(join(folder, 'tankwright.d.ts'), types());

@@ -26,13 +26,14 @@ function comment(sentences, indent) {
 
 // ---- plan and report ---------------------------------------------------------------------------------------------------
 
-/** How the objects of a report are called, by their place in it; those of a plan are called by their place. */
+/** How the objects of a report are called, by their place in it; others, and those of a plan, are called by that place. */
 const reportNames = {
   '': 'Report', doubts: 'Doubt', measure_first: 'Measurement', findings: 'Finding', 'findings.margin': 'DecidingMargin',
   'findings.numbers': 'FindingNumber', 'findings.places': 'FindingPlace', 'findings.places.numbers': 'FindingNumber',
   'findings.sources': 'Source', 'findings.would_hold': 'Cure', 'findings.would_hold.changes': 'Change',
   'findings.would_hold.better': 'Moved', 'findings.would_hold.worse': 'Moved', 'findings.shares': 'Shares',
   'findings.shares.doubts': 'Share', 'findings.verdict': 'Verdict', 'findings.consequence': 'Consequence',
+  laws: 'Law', 'findings.why_none': 'NearestToHolding', 'findings.why_none.changes': 'Change',
   figures: 'Figure', 'figures.x_axis': 'Axis', 'figures.y_axis': 'Axis', 'figures.curves': 'Curve',
   'figures.rectangles': 'Rectangle', 'figures.marks': 'Mark',
 };
@@ -98,7 +99,7 @@ function planAndReport() {
   const plan = new Schema((path, schema) => (schema.enum ? '' : path ? `Plan${camel(path)}` : 'PlanData'));
   const schema = json('docs/plan.schema.json');
   plan.type(schema, '');
-  const report = new Schema((path) => reportNames[path]);
+  const report = new Schema((path, of) => reportNames[path] ?? (of.enum ? '' : `Report${camel(path)}`));
   report.type(json('docs/report.schema.json'), '');
   const keys = [];
   const tables = [];
