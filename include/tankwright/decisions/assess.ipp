@@ -36,10 +36,10 @@
 #include <tankwright/decisions/first_fill/drips.hpp>
 #include <tankwright/decisions/first_fill/fill_stages.hpp>
 #include <tankwright/decisions/first_fill/hose_fill.hpp>
-#include <tankwright/decisions/first_fill/metered_water.hpp>
-#include <tankwright/decisions/first_fill/out_of_level.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
 #include <tankwright/decisions/first_fill/leak_test_duration.hpp>
+#include <tankwright/decisions/first_fill/metered_water.hpp>
+#include <tankwright/decisions/first_fill/out_of_level.hpp>
 #include <tankwright/decisions/first_fill/panels.hpp>
 #include <tankwright/decisions/first_fill/plywood_walls.hpp>
 #include <tankwright/decisions/first_fill/silicone_seams.hpp>
