@@ -54,7 +54,6 @@ struct exception {
 };
 constexpr std::array exceptions{
     exception{"hold.days", "whole days: a step holds more than its share"},
-    exception{"plumbing.overflow", "short of the 93 %; why is not found yet"},
     exception{"life.feed_today", "never more than the whole food: draws pile up at that end"},
 };
 

@@ -54,9 +54,10 @@ std::string fault_of(const decisions::finding& f) {
   return "";
 }
 
-/// A level of the course of a power cut is good to 0.2 mm (`plumbing::power_cut`); by half of that two courses may differ.
+/// A level of the course of a power cut, and what a restart finds after it, is good to 0.2 mm (`plumbing::power_cut`);
+/// by half of that two courses may differ.
 double good_to(std::string_view finding, std::string_view number) {
-  return finding.starts_with("sump.") && number == "left" ? 1e-4 : 0.0;
+  return finding.starts_with("sump.") && (number == "left" || number == "lowest") ? 1e-4 : 0.0;
 }
 
 double scale_of(const amount& a) {

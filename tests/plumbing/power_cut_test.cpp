@@ -387,12 +387,17 @@ TEST_CASE("power cut: random systems against the equations by Euler's method") {
     const auto made = random_power_cut(random);
     if (!made) continue;
     ++seen;
-    const plain_course plain = simulate(made->plain, many ? 2e-3 : 4e-3, 60.0);
+    const double margin = tp::power_cut(made->in).margin.central.value();
+    double step = many ? 2e-3 : 4e-3;
+    plain_course plain = simulate(made->plain, step, 60.0);
     TW_CHECK(equations, plain.after, plain.before, relative(1e-9));
-    const double beyond = tp::power_cut(made->in).margin.central.value() - (made->plain.rim - plain.peak);
+    const auto beyond_plain = [&] { return margin - (made->plain.rim - plain.peak); };
+    // Where they differ, first see whether it is Euler's own error: one of 5,000 lost 0.7 mm with smaller steps.
+    while (beyond_plain() > 0.5e-3 && step > 2e-4) plain = simulate(made->plain, step *= 0.5, 60.0);
+    const double beyond = beyond_plain();
     CAPTURE(seen);
     TW_HOLDS(equations, beyond <= 0.5e-3);
-    TW_HOLDS(equations, beyond >= -2e-3);
+    TW_HOLDS(equations, beyond >= -3e-3);  // on the safe side: what the bound of a short peak costs
     most = std::fmax(most, beyond);
     least = std::fmin(least, beyond);
     peaks += plain.peak > *std::max_element(plain.last.begin(), plain.last.end()) + 1e-3;
