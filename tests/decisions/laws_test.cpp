@@ -51,11 +51,13 @@ TEST_CASE("laws: every band of the examples belongs to a law, and every law is n
   }
   CHECK(bands > 200);
   std::set<std::string_view> ids, reasons;
+  const evidence ended{"tankwright::decisions::all_laws", kind::property, "each id once, each with its sentence"};
+  const evidence found{"tankwright::decisions::law_with", kind::property, "each id finds its own law"};
   for (const decisions::law& one : decisions::all_laws()) {
-    CHECK(ids.insert(one.id).second);
-    CHECK(!one.says.empty());
-    CHECK(decisions::law_with(one.id) == &one);
+    TW_HOLDS(ended, (ids.insert(one.id).second && !one.says.empty()));
+    TW_HOLDS(found, decisions::law_with(one.id) == &one);
   }
+  TW_HOLDS(found, decisions::law_with("no such law") == nullptr);
   for (const auto& one : decisions::every_band_of_law) {
     CHECK_MESSAGE(reasons.insert(one.reason).second, one.reason);
     CHECK_MESSAGE(ids.contains(one.law), one.law);

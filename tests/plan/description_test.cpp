@@ -4,6 +4,7 @@
 #include <tankwright/plan/description.hpp>
 #include <tankwright/plan/path.hpp>
 #include <tankwright/plan/sheets.hpp>
+#include <tankwright/plan/usual.hpp>
 #include <tankwright/plan/walk.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/room/air.hpp>
@@ -37,6 +38,14 @@ evidence made(const char* function) { return {function, kind::property, "as desc
 TEST_CASE("description: usual doubts and defaults are what they are made of") {
   TW_CHECK(made("tankwright::plan::known_within"), plan::known_within(percent(3.0)).size, 0.03, relative(1e-15));
   TW_CHECK(made("tankwright::plan::known_within_factor"), plan::known_within_factor(2.0).size, 2.0, relative(1e-15));
+  const evidence wide{"tankwright::plan::half_width", kind::identity, "arithmetic by hand"};
+  plan::value<length> far = metres(-2.0);
+  TW_CHECK(wide, plan::half_width(far, plan::known_within(percent(3.0))), 0.06, relative(1e-14));  // 3 % of 2 m
+  TW_CHECK(wide, plan::half_width(far, plan::known_within_factor(1.5)), 1.0, relative(1e-14));     // up to 3 m
+  TW_CHECK(wide, plan::half_width(far, plan::usual::doubt_of(millimetres(4.0))), 0.004, relative(1e-14));
+  TW_CHECK(wide, plan::half_width(far, {}), 0.0, relative(0.0));
+  TW_HOLDS(made("tankwright::plan::usual::doubt_of"),
+           plan::usual::doubt_of(millimetres(4.0)).kind == plan::doubt_kind::distance);
   enum class letter { a, b };
   const auto word = plan::word_by_default(letter::b);
   TW_HOLDS(made("tankwright::plan::word_by_default"), (!word.given() && word.get() == letter::b));

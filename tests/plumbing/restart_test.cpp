@@ -127,6 +127,9 @@ TEST_CASE("restart: only the pump chamber falls, with what is joined to it; the 
   in.system.sump.running_level = metres(0.2);
   // 2 L out of 0.2 m2 are 10 mm; joined with the trap, out of 0.25 m2, 8 mm.
   TW_CHECK(by_hand, tp::restart(in).lowest_level.central, millimetres(190.0), within(millimetres(1e-9)));
+  const evidence after{"tankwright::plumbing::restart_after", kind::identity, "volumes by hand"};
+  TW_CHECK(after, tp::restart_after(tp::power_cut(in.system), in).lowest_level.central, millimetres(190.0),
+           within(millimetres(1e-9)));
   in.system.sump.baffles[1].gap = metres(0.04);
   TW_CHECK(by_hand, tp::restart(in).lowest_level.central, millimetres(192.0), within(millimetres(1e-9)));
 
