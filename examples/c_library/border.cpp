@@ -149,3 +149,41 @@ char* text_out(std::string_view text) {
 }
 
 }  // namespace c_library
+
+// Here and not with the other functions: the module of the formulas has no plans.
+extern "C" {
+
+const char* tw_status_name(tw_status status) {
+  switch (status) {
+    case TW_OK:
+      return "ok";
+    case TW_BAD_HANDLE:
+      return "bad_handle";
+    case TW_BAD_ARGUMENT:
+      return "bad_argument";
+    case TW_BAD_DOCUMENT:
+      return "bad_document";
+    case TW_BAD_PLAN:
+      return "bad_plan";
+    case TW_BAD_KEY:
+      return "bad_key";
+    case TW_BAD_VALUE:
+      return "bad_value";
+    case TW_INVALID_INPUT:
+      return "invalid_input";
+    case TW_OUT_OF_RANGE:
+      return "out_of_range";
+    case TW_NO_CONVERGENCE:
+      return "no_convergence";
+    case TW_CANCELLED:
+      return "cancelled";
+    case TW_NO_MEMORY:
+      return "no_memory";
+    case TW_INTERNAL:
+      return "internal";
+    default:
+      return "unknown";
+  }
+}
+
+}  // extern "C"

@@ -230,7 +230,7 @@ TW_API tw_status tw_plan_findings(const tw_plan* plan, const char* finding, char
  * What can still be changed so that a finding holds by its chance:
  *
  * {"id", "cures": [{"do": one sentence, "changes": [{"path", "from", "to"}], "chance", "size", "better": [{"id", "before", "after"}],
- *                   "worse": [...]}]}
+ *                   "worse": [...]}], "why_none": one sentence, where there is no cure: what helps most}
  *
  * Each "path" and "to" is what `tw_plan_set` takes; a path with "[]" means the key of every element of the list.
  */

@@ -99,7 +99,7 @@ function compare(mine, theirs) {
       same(Array.isArray(a) ? a.length : typeof a, Array.isArray(b) ? b.length : 'object', where);
       for (const key of Object.keys(b)) {
         // Remedies and shares are asked for by themselves in the page.
-        if ((key === 'would_hold' || key === 'shares') && a[key] === undefined) continue;
+        if (['would_hold', 'why_none', 'shares'].includes(key) && a[key] === undefined) continue;
         walk(a[key], b[key], `${where}.${b[key]?.id ?? key}`);
       }
     } else {

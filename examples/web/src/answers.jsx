@@ -251,7 +251,10 @@ function Cures({ store, f }) {
   }
   if (answer.state === 'asked') return <p class="cures" role="status">Looking through everything you can still choose…</p>;
   if (answer.state === 'failed') return <p class="cures" role="status">That could not be worked out: {answer.message}</p>;
-  if (answer.cures.length === 0) return <p class="cures" role="status">Nothing that you can still choose makes it hold.</p>;
+  if (answer.cures.length === 0) {
+    const why = store.state.us || !answer.why ? 'Nothing that you can still choose makes it hold.' : inPrint(sentence(answer.why));
+    return <p class="cures" role="status">{why}</p>;
+  }
   const questions = new Map(store.state.report.findings.map((g) => [g.id, g.question]));
   const others = (list) => (list ?? []).filter((m) => m.id !== f.id).map((m) => `${questions.get(m.id) ?? m.id} (${m.after})`);
   return (

@@ -390,7 +390,8 @@ export class Store {
     };
     put({ state: 'asked' });
     try {
-      put({ state: 'known', cures: await this.engine.askThorough('cures', { text: this.state.text, finding: id }) });
+      const { cures, why_none: why } = await this.engine.askThorough('cures', { text: this.state.text, finding: id });
+      put({ state: 'known', cures, why });
     } catch (e) {
       put({ state: 'failed', message: e.message });
     }

@@ -164,7 +164,7 @@ const operations = {
   },
   cures({ text, finding }) {
     hold(library.call('tw_plan_read', [{ bytes: text }, json], 'handle'));
-    return library.call('tw_plan_cures', [plan, finding], 'json').cures;
+    return library.call('tw_plan_cures', [plan, finding], 'json');
   },
 };
 
