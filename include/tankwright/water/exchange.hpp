@@ -16,7 +16,8 @@
 
 namespace tankwright::water {
 
-inline constexpr limits changed_part_limits{"part changed", "", above_zero_to_one};
+/// A change of less than a ten-millionth is none: the number of them would not fit an int.
+inline constexpr limits changed_part_limits{"part changed", "", {1e-7, 1.0}};
 inline constexpr limits part_left_limits{"part to be left", "", above_zero_to_one};
 inline constexpr limits number_of_changes_limits{"number of changes", "", not_negative};
 inline constexpr limits exchange_volume_limits{"volume", "L", {1e-3, 1e12}};
@@ -101,7 +102,7 @@ inline constexpr limits dose_limits{"dose", "g", {0.0, 1e12}};
 ///
 ///   n = ceil(ln r / ln(1 - f))
 ///
-/// @param goal part f changed each time, above 0 to 1; part r to be left, above 0 to 1
+/// @param goal part f changed each time, 1e-7 to 1; part r to be left, above 0 to 1
 /// @return     [1] number of changes
 /// @throws     invalid_input (names the argument, its value and what is possible)
 /// @accuracy   exact for well mixed water
