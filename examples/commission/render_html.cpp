@@ -75,7 +75,10 @@ svg text { stroke: none; }
 .key.c4::before { border-color: var(--c4); } .key.c5::before { border-color: var(--c5); }
 @media print { :root { --paper: #fff; --ink: #000; --quiet: #444; --line: #bbb; --card: #fff; --good: #1b6e4b;
   --thin: #8a5a00; --bad: #a62b1f; --open: #4a5a78; --c0: #14639e; --c1: #b4531a; --c2: #2f7d4f; --c3: #7b4aa0;
-  --c4: #8a6d00; --c5: #b03060; --water: #cfe4ee; --rise: #7fb2cc; --sand: #e6dcc0; } body { max-width: none; padding: 0; font-size: 10pt; } }
+  --c4: #8a6d00; --c5: #b03060; --water: #cfe4ee; --rise: #7fb2cc; --sand: #e6dcc0; }
+  body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.35; }
+  article { break-inside: auto; padding: .3rem .7rem .4rem; margin: .5rem 0; } tr, .caution { break-inside: avoid; }
+  svg { max-height: 7.5cm; } }
 )css";
 
 std::string_view shade(verdict says) {
