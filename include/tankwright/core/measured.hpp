@@ -43,7 +43,7 @@ struct measured {
 
 namespace core {
 
-inline constexpr limits uncertainty_limits{"uncertainty", "", not_negative};
+inline constexpr limits uncertainty_limits{"uncertainty", "", {0.0, core::largest}};
 inline constexpr limits measured_value_limits{"value", "", {-core::largest, core::largest}};
 inline constexpr limits degrees_of_freedom_limits{
     "degrees of freedom", "", {1.0, std::numeric_limits<double>::infinity()}};
