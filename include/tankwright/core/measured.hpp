@@ -44,7 +44,7 @@ struct measured {
 namespace core {
 
 inline constexpr limits uncertainty_limits{"uncertainty", "", {0.0, core::largest}};
-inline constexpr limits measured_value_limits{"value", "", {-core::largest, core::largest}};
+inline constexpr limits measured_value_limits{"value", "", core::any_double};
 inline constexpr limits degrees_of_freedom_limits{
     "degrees of freedom", "", {1.0, std::numeric_limits<double>::infinity()}};
 
@@ -155,7 +155,7 @@ template <class Q>
   if (readings.size() < 2) core::fail<invalid_input>(here, "readings", count, "", "are too few; two at least");
   double sum = 0.0;
   for (const Q& reading : readings) {
-    core::check(here, {"reading", "", {-core::largest, core::largest}}, core::si_number(reading));
+    core::check(here, {"reading", "", core::any_double}, core::si_number(reading));
     sum += core::si_number(reading) - core::si_number(readings[0]);  // about the first, which keeps the digits
   }
   const double mean = sum / count;

@@ -44,6 +44,8 @@ namespace core {
 // 1e11 Pa, the roughness of a pipe 1e-6 m. Powers and products of numbers within them do not overflow.
 inline constexpr double vast = 1e15;
 inline constexpr double tiny = 1e-30;
+/// Of numbers that stand for no thing: a result that somebody else's function gives, a normal deviate.
+inline constexpr interval any_double{-largest, largest};
 }  // namespace core
 
 // Intervals of what can exist, whatever it is. Where a thing is known, its `limits` are narrower.
@@ -90,15 +92,11 @@ namespace core {
 /// ends are named only to those who go past them: "at most 1e+15 m".
 [[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit, double value = 0.0) {
   const auto end_text = [](double end) { return number_text(end == nanokelvin || end == -nanokelvin ? 0.0 : end); };
-  const auto alone = [&](const char* words, double end) {
-    std::string text = words + number_text(end);
-    return unit.empty() ? text : text.append(" ").append(unit);
-  };
   const bool has_low = range.low > -vast;
   const bool has_high = range.high < vast;
-  if (range.low == tiny && value > 0.0 && value < tiny) return alone("at least ", tiny);
-  if (!has_high && value > vast && value <= largest) return alone("at most ", vast);
-  if (!has_low && value < -vast && value >= -largest) return alone("at least ", -vast);
+  if (range.low == tiny && value > 0.0 && value < tiny) return "at least " + number_with_unit(tiny, unit);
+  if (!has_high && value > vast && value <= largest) return "at most " + number_with_unit(vast, unit);
+  if (!has_low && value < -vast && value >= -largest) return "at least " + number_with_unit(-vast, unit);
   if (!has_low && !has_high) return "a finite number";
   if (range.low == tiny) return interval_text({0.0, range.high, edge::open, range.high_edge}, unit, 0.0);
   std::string text;

@@ -83,7 +83,7 @@ template <class T>
 /// @accuracy 1e-15 + 2e-16 z^2 relative
 /// @source  the definition
 [[nodiscard]] inline double normal_above(double z) {
-  core::check("tankwright::numerics::normal_above", {"z", "", {-core::largest, core::largest}}, z);
+  core::check("tankwright::numerics::normal_above", {"z", "", core::any_double}, z);
   return kernel::normal_above(z);
 }
 

@@ -177,7 +177,7 @@ template <std::size_t N, class F>
 
   const auto finite = [&](const std::array<double, N>& at) {
     const double result = f(at);
-    core::check(here, {"result", "", {-core::largest, core::largest}}, result);
+    core::check(here, {"result", "", core::any_double}, result);
     return result;
   };
   const auto attempt = [&](const std::array<double, N>& at) -> std::optional<double> {

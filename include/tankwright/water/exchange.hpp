@@ -86,7 +86,7 @@ inline constexpr limits dose_limits{"dose", "g", {0.0, 1e12}};
 ///
 ///   (1 - f)^n
 ///
-/// @param changes part f above 0 to 1; number of times n >= 0
+/// @param changes part f 1e-7 to 1; number of times n >= 0
 /// @return        part left
 /// @throws        invalid_input (names the argument, its value and what is possible)
 /// @accuracy      exact for well mixed water
