@@ -80,6 +80,60 @@ void text_to_report(benchmark::State& state) {
 }
 BENCHMARK(text_to_report)->Unit(benchmark::kMicrosecond);
 
+/// What each decision costs where the cases of the sections are there already: its own part of an assessment.
+void own_part(benchmark::State& state, const tw::decisions::decision* d, const tw::decisions::situation* s) {
+  for (auto _ : state) {
+    tw::decisions::answers out;
+    out.run(*d, *s);
+    benchmark::DoNotOptimize(out.take());
+  }
+}
+
+/// The cases alone: everything that several decisions share.
+void shared_part(benchmark::State& state, const tw::plan::build* build) {
+  for (auto _ : state) {
+    const tw::decisions::situation s{*build};
+    benchmark::DoNotOptimize(s.state());
+    if (build->life) benchmark::DoNotOptimize(s.life());
+    if (build->room) benchmark::DoNotOptimize(s.room());
+    if (build->hold) benchmark::DoNotOptimize(s.hold());
+  }
+}
+
+/// `each/<plan>/<decision>` for every decision that a plan asks (benchmarks/decision_costs.py makes a table of them).
+void register_each_decision() {
+  static const tw::plan::build metric = without_forecast();
+  static const tw::plan::build wood = [] {
+    auto read = tw::exchange::read_plan(tw::exchange::read_file(PLYWOOD_PLAN), tw::exchange::notation::toml).build;
+    tw::plan::set(read, "life.forecast", "false");
+    return read;
+  }();
+  static const tw::decisions::situation of_metric{metric}, of_wood{wood};
+  const auto add = [](const std::string& plan, const tw::plan::build& build, const tw::decisions::situation& s) {
+    benchmark::RegisterBenchmark(("each/" + plan + "/all").c_str(), [&build](benchmark::State& state) {
+      for (auto _ : state) benchmark::DoNotOptimize(tw::decisions::assess(build));
+    });
+    benchmark::RegisterBenchmark(("each/" + plan + "/validate").c_str(), [&build](benchmark::State& state) {
+      for (auto _ : state) benchmark::DoNotOptimize(tw::plan::validate(build));
+    });
+    benchmark::RegisterBenchmark(("each/" + plan + "/shared").c_str(), shared_part, &build);
+    for (const tw::decisions::decision* d : tw::decisions::all_decisions()) {
+      tw::decisions::answers out;
+      out.run(*d, s);
+      if (out.take().empty()) continue;
+      benchmark::RegisterBenchmark(("each/" + plan + "/" + std::string{d->id}).c_str(), own_part, d, &s);
+    }
+  };
+  add("demo", metric, of_metric);
+  add("plywood", wood, of_wood);
+}
+
 }  // namespace
 
-BENCHMARK_MAIN();
+int main(int argc, char** argv) {
+  register_each_decision();
+  benchmark::Initialize(&argc, argv);
+  if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 1;
+  benchmark::RunSpecifiedBenchmarks();
+  return 0;
+}

@@ -69,7 +69,7 @@ int main() {
   const auto even = tp::valve_for_flow(plan, sea, {.run = "left", .flow = tw::litres_per_hour(4500)});
   // [/valve]
   const auto slower = tp::speed_for_flow(plan, sea, {.pump = "pump", .through = wanted});
-  if (even.valve) std::printf("\n\n4500 L/h on the left: a valve of Kv %.1f there\n", even.valve->kv());
+  if (even.valve) std::printf("\n\n4500 L/h on the left: a valve of Kv %.1f there\n", in_kv(*even.valve));
   if (slower.speed) std::printf("8000 L/h in all: %.0f %% of full speed\n", 100 * slower.speed->value());
   std::printf("\n%.*s\n", static_cast<int>(flows.caution.text.size()), flows.caution.text.data());
 }

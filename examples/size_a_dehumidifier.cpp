@@ -17,8 +17,8 @@ room::air air(double celsius, double humidity) {
 void report(const char* season, const room::tank_room& r) {
   const auto h = room::humidity_balance(r);
   std::printf("%s: %.0f %% (%.0f to %.0f), evaporation %.1f L a day (%.1f to %.1f)\n", season,
-              h.central.air.humidity.get().percent(), h.low.air.humidity.get().percent(),
-              h.high.air.humidity.get().percent(), tw::in_kilograms_per_day(h.central.evaporation),
+              in_percent(h.central.air.humidity.get()), in_percent(h.low.air.humidity.get()),
+              in_percent(h.high.air.humidity.get()), tw::in_kilograms_per_day(h.central.evaporation),
               tw::in_kilograms_per_day(h.low.evaporation), tw::in_kilograms_per_day(h.high.evaporation));
 }
 

@@ -15,14 +15,14 @@ int main() {
       .edge =
           tp::full_width_edge{
               .width = tw::metres(0.80), .crest_height = tw::metres(0.55), .thickness = tw::millimetres(12.0)},
-      .box = tp::overflow_box{.plan = tw::square_metres(0.06), .falls_by = tw::millimetres(120.0)},
+      .box = tp::overflow_box{.horizontal_area = tw::square_metres(0.06), .falls_by = tw::millimetres(120.0)},
       .drains = {{.label = "main drain", .bore = tp::pipe_bore{tw::millimetres(40.9)}, .length = tw::metres(1.4)}}};
   const tp::sump sump{
       .rim = tw::centimetres(42.0),
       .running_level = tw::centimetres(20.0),
-      .chambers = {{.label = "drains", .plan = tw::square_metres(0.15)},
-                   {.label = "skimmer", .plan = tw::square_metres(0.30), .gear = tw::square_metres(0.03)},
-                   {.label = "pump", .plan = tw::square_metres(0.25)}},
+      .chambers = {{.label = "drains", .horizontal_area = tw::square_metres(0.15)},
+                   {.label = "skimmer", .horizontal_area = tw::square_metres(0.30), .gear = tw::square_metres(0.03)},
+                   {.label = "pump", .horizontal_area = tw::square_metres(0.25)}},
       .baffles = {{.crest = tw::centimetres(30.0), .width = tw::centimetres(50.0)},
                   {.crest = tw::centimetres(25.0), .width = tw::centimetres(50.0)}}};
   const std::vector<tp::return_line> returns{

@@ -12,7 +12,7 @@ WORKED_EXAMPLE(density, "density", "What do 1850 litres of seawater weigh?") {
   const auto rho = water::density(practical_salinity{sp}, celsius(t));
   const auto fresh = water::density(practical_salinity{0.0}, celsius(t));
   s.step("SA", "absolute salinity = 35.16504/35 S",
-         water::absolute_from_practical(practical_salinity{sp}).grams_per_kilogram(), 3, "g/kg");
+         in_grams_per_kilogram(water::absolute_from_practical(practical_salinity{sp})), 3, "g/kg");
   s.step("rho", "density at SA and t, TEOS-10", rho.value(), 2, "kg/m3");
   s.step("rho0", "density of pure water at t", fresh.value(), 2, "kg/m3");
   s.result("M", "mass = rho V", in_kilograms(rho * litres(v)), 0, "kg");

@@ -13,13 +13,13 @@ WORKED_EXAMPLE(emptying, "emptying", "Cengel and Cimbala, Fluid Mechanics, examp
   s.wanted("The minutes, without contraction and friction.");
   const double area = 0.78539816339744831 * d * d;
   const auto outlet = plumbing::outlet_through(plumbing::orifice{.bore = millimetres(b), .discharge_coefficient = 1.0});
-  const plumbing::any_vessel vessel = plumbing::plan_profile{square_metres(area)};
+  const plumbing::any_vessel vessel = plumbing::area_profile{square_metres(area)};
   const auto time = plumbing::emptying_time(vessel, {.outlet = outlet, .from = metres(h1), .to = metres(h2)});
   const auto real =
       plumbing::emptying_time(vessel, {.outlet = plumbing::outlet_through(plumbing::orifice{.bore = millimetres(b)}),
                                        .from = metres(h1),
                                        .to = metres(h2)});
-  s.step("A", "plan area = pi D^2/4", area, 3, "m2");
+  s.step("A", "horizontal area = pi D^2/4", area, 3, "m2");
   s.step("a", "hole = pi d^2/4", outlet.value().value() * 1e6, 1, "mm2");
   s.result("T", "time = 2 A (sqrt(h1) - sqrt(h2))/(a sqrt(2 g))", in_minutes(time), 1, "min");
   s.result("Treal", "through a sharp hole, Cd 0.61", in_minutes(real), 0, "min");

@@ -12,7 +12,8 @@ WORKED_EXAMPLE(power_cut, "power_cut", "The pump stops: does a sump of one chamb
   const double o = s.given("o", "outlet of the return below the edge", 35, 0, "mm");
   const double d = s.given("D", "bore of the return", 42.6, 1, "mm");
   const double l = s.given("L", "its length", 1.6, 1, "m");
-  const double as = s.given("As", "plan area of the sump", 0.90, 2, "m2", worked::range_of(plumbing::free_plan_limits));
+  const double as =
+      s.given("As", "horizontal area of the sump", 0.90, 2, "m2", worked::range_of(plumbing::free_area_limits));
   const double z = s.given("z", "its level while the pump runs", 250, 0, "mm",
                            worked::range_of(plumbing::running_level_limits, 1000.0));
   const double rim =
@@ -24,7 +25,7 @@ WORKED_EXAMPLE(power_cut, "power_cut", "The pump stops: does a sump of one chamb
                    .edge = plumbing::full_width_edge{.width = metres(b), .crest_height = metres(p)}},
        .sump = {.rim = millimetres(rim),
                 .running_level = millimetres(z),
-                .chambers = {{.label = "sump", .plan = square_metres(as)}}},
+                .chambers = {{.label = "sump", .horizontal_area = square_metres(as)}}},
        .returns = {{.label = "return",
                     .flow = litres_per_hour(q),
                     .outlet_below_edge = millimetres(o),

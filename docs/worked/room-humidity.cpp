@@ -28,9 +28,9 @@ WORKED_EXAMPLE(room_humidity, "room-humidity", "What humidity does the marine ro
   s.step("Wi", "water in the air of the room", in_grams_per_kilogram(room::humidity_ratio_of(found.central.air)), 1,
          "g/kg");
   s.step("out", "carried out = n V density (Wi - Wo) = E + G", in_grams_per_hour(found.central.ventilation), 0, "g/h");
-  s.result("phi", "relative humidity of the room", found.central.air.humidity->percent(), 0, "%");
-  s.result("low", "with the least evaporation of its band", found.low.air.humidity->percent(), 0, "%");
-  s.result("high", "with the most", found.high.air.humidity->percent(), 0, "%");
+  s.result("phi", "relative humidity of the room", in_percent(found.central.air.humidity.get()), 0, "%");
+  s.result("low", "with the least evaporation of its band", in_percent(found.low.air.humidity.get()), 0, "%");
+  s.result("high", "with the most", in_percent(found.high.air.humidity.get()), 0, "%");
   s.means(
       "Too wet for a winter room: cold corners grow mould. Lids over most of the surface come first, because they take "
       "the "

@@ -12,7 +12,7 @@ WORKED_EXAMPLE(salinity, "salinity", "A recipe asks for 35 grams to the litre: w
   s.wanted("The practical salinity, and what the recipe should have said for salinity 35.");
   const auto sp = water::salinity_from_mass_concentration(grams_per_litre(c), celsius(t));
   s.step("rho", "density of that seawater", water::density(sp, celsius(t)).value(), 1, "kg/m3");
-  s.step("SA", "absolute salinity = 1000 c/rho", water::absolute_from_practical(sp).grams_per_kilogram(), 2, "g/kg");
+  s.step("SA", "absolute salinity = 1000 c/rho", in_grams_per_kilogram(water::absolute_from_practical(sp)), 2, "g/kg");
   s.result("S", "practical salinity = 35/35.16504 SA", sp.value(), 1);
   s.result("c35", "salt in a litre of salinity 35",
            in_grams_per_litre(water::mass_concentration_from_salinity(practical_salinity{35.0}, celsius(t))), 1, "g/L");

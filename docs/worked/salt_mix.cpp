@@ -27,7 +27,7 @@ WORKED_EXAMPLE(salt_mix, "salt_mix", "How much mix turns the lagoon's fresh wate
                                                 .mix_yield = yield.central});
   s.step("y", "yield = S1 (w1 + m1)/(1000 m1), S1 in g/kg", yield.central.value(), 3);
   s.step("SA", "absolute salinity = 35.16504/35 S",
-         water::absolute_from_practical(practical_salinity{target}).grams_per_kilogram(), 2, "g/kg");
+         in_grams_per_kilogram(water::absolute_from_practical(practical_salinity{target})), 2, "g/kg");
   s.step("Mw", "mass of the fresh water = density x V", in_kilograms(batch.fresh_water_mass), 0, "kg");
   s.result("m", "mix = Mw SA/(1000 y - SA)", in_kilograms(batch.mix), 0, "kg");
   s.result("V2", "finished seawater = (Mw + m)/density", in_litres(batch.finished), 0, "L");

@@ -6,11 +6,11 @@
 WORKED_EXAMPLE(sump, "sump", "How high does the water stand in the three chambers while the pump runs?") {
   using namespace tankwright;
   const double q = s.given("Q", "flow", 10000, 0, "L/h");
-  const double a1 =
-      s.given("A1", "plan area of the drains' chamber", 0.24, 2, "m2", worked::range_of(plumbing::free_plan_limits));
+  const double a1 = s.given("A1", "horizontal area of the drains' chamber", 0.24, 2, "m2",
+                            worked::range_of(plumbing::free_area_limits));
   const double a2 = s.given("A2", "of the skimmer's, without the skimmer", 0.32, 2, "m2",
-                            worked::range_of(plumbing::free_plan_limits));
-  const double a3 = s.given("A3", "of the pump's", 0.30, 2, "m2", worked::range_of(plumbing::free_plan_limits));
+                            worked::range_of(plumbing::free_area_limits));
+  const double a3 = s.given("A3", "of the pump's", 0.30, 2, "m2", worked::range_of(plumbing::free_area_limits));
   const double c1 = s.given("c1", "crest of the first baffle above the floor", 320, 0, "mm",
                             worked::range_of(plumbing::crest_limits, 1000.0));
   const double c2 =
@@ -23,9 +23,9 @@ WORKED_EXAMPLE(sump, "sump", "How high does the water stand in the three chamber
   s.wanted("The other two levels, and the water in the sump.");
   const plumbing::sump plan{.rim = millimetres(rim),
                             .running_level = millimetres(z3),
-                            .chambers = {{.label = "drains", .plan = square_metres(a1)},
-                                         {.label = "skimmer", .plan = square_metres(a2)},
-                                         {.label = "pump", .plan = square_metres(a3)}},
+                            .chambers = {{.label = "drains", .horizontal_area = square_metres(a1)},
+                                         {.label = "skimmer", .horizontal_area = square_metres(a2)},
+                                         {.label = "pump", .horizontal_area = square_metres(a3)}},
                             .baffles = {{.crest = millimetres(c1), .width = millimetres(b)},
                                         {.crest = millimetres(c2), .width = millimetres(b)}}};
   const auto found = plumbing::running_levels(plan, litres_per_hour(q));

@@ -111,7 +111,7 @@ def reason_against(function):
         return 'a batch over spans: call the formula for one value'
     if any('initializer_list' in t for t in types):
         return 'takes a list written in C++'
-    if re.match(r'in_', function.name.rsplit('::', 1)[1]) and len(types) == 1:
+    if re.match(r'in_', function.name.rsplit('::', 1)[1]):
         return 'reads a thin type, whose number the result has'
     return None
 

@@ -23,7 +23,7 @@ class Kind:
     options: list = field(default_factory=list)  # of a variant
     fields: list = field(default_factory=list)  # of a record: (name, Kind, required, declarations.Field)
     ways: list = field(default_factory=list)  # of a class: (way, C++ maker or '', [(Field, Kind)])
-    readers: list = field(default_factory=list)  # of a class: (name, reader, Kind)
+    readers: list = field(default_factory=list)  # of a class: (name, expression that reads {}, Kind)
     scope: str = ''
     source: object = None
 
@@ -217,7 +217,7 @@ class Model:
         sources = []
         if base and base.group(1) == 'core::scalar':
             kind.ways = [('', '', [(declarations.Field('double', 'value'), Kind('quantity', 'double', 'number'))])]
-            kind.readers = [('value', 'value', Kind('quantity', 'double', 'number'))]
+            kind.readers = [('value', '{}.value()', Kind('quantity', 'double', 'number'))]
             return kind
         if base:
             parent = self.find(base.group(1), kind.scope, self.world.records)
@@ -244,8 +244,21 @@ class Model:
                     continue
                 if read.kind in ('quantity', 'text', 'enum', 'integer', 'record'):
                     name = reader[3:] if reader.startswith('as_') else reader
-                    kind.readers.append((name, reader, read))
+                    kind.readers.append((name, '{}.' + reader + '()', read))
+        kind.readers = self.in_units(kind) or kind.readers
         return kind
+
+    def in_units(self, kind):
+        """The readers of a class whose number is read in a named unit: in_kv(valve)."""
+        if any(way == 'kilograms_per_kilogram' for way, _, _ in kind.ways):
+            return []  # value() is in SI
+        readers = []
+        for way, _, _ in kind.ways:
+            for f in self.world.functions:
+                types = [p.type for p in f.parameters]
+                if f.name == f'{kind.scope}::in_{way}' and types == [kind.name.split('::')[-1]]:
+                    readers.append((way, f'::tankwright::{f.name}({{}})', Kind('quantity', 'double', 'number')))
+        return readers
 
     # ---- what is used ----
 
@@ -360,7 +373,7 @@ class Model:
             text += (
                 f'  static void write_band(answer& out, const tw::estimate<{kind.cpp}>& v) {{\n'
                 f'    out.band({cpp(self.quantity_label(kind))}, {cpp(self.unit_of(kind))}, {{'
-                + ', '.join(f'tw::core::si_number(v.{end}.{reader}())' for end in ('low', 'central', 'high'))
+                + ', '.join(f'tw::core::si_number({reader.format("v." + end)})' for end in ('low', 'central', 'high'))
                 + '}, v.reason);\n  }\n'
             )
         if is_plain(kind):
@@ -374,7 +387,7 @@ class Model:
                     else f'{kind.cpp}{{io<{inner.cpp}>::take(at)}}'
                 )
                 text += f'  static {kind.cpp} take(const double*& at) {{ return {make}; }}\n'
-                text += f'  static void put(const {kind.cpp}& v, double*& at) {{ io<{inner.cpp}>::put(v.{reader}(), at); }}\n'
+                text += f'  static void put(const {kind.cpp}& v, double*& at) {{ io<{inner.cpp}>::put({reader.format("v")}, at); }}\n'
             elif kind.kind == 'enum':
                 last = len(kind.source.words) - 1
                 text += f'  static {kind.cpp} take(const double*& at) {{ return static_cast<{kind.cpp}>(whole_number(*at++, 0, {last})); }}\n'
@@ -561,10 +574,10 @@ class Model:
     def write_class(self, kind):
         if len(kind.readers) == 1 and kind.readers[0][2].kind == 'quantity':
             name, reader, inner = kind.readers[0]
-            return f'  out.quantity({cpp(self.quantity_label(kind))}, {cpp(self.unit_of(kind))}, tw::core::si_number(v.{reader}()));\n'
+            return f'  out.quantity({cpp(self.quantity_label(kind))}, {cpp(self.unit_of(kind))}, tw::core::si_number({reader.format("v")}));\n'
         text = '  out.begin();\n'
         for name, reader, inner in kind.readers:
-            text += f'  out.key({cpp(name)});\n  io<{inner.cpp}>::write(out, v.{reader}());\n'
+            text += f'  out.key({cpp(name)});\n  io<{inner.cpp}>::write(out, {reader.format("v")});\n'
         return text + '  out.end();\n' + ('  static_cast<void>(v);\n' if not kind.readers else '')
 
     # ---- the list ----

@@ -383,7 +383,7 @@ def subject_of(text, function, local, depth=0):
     if text in local and depth < 3:
         return subject_of(local[text], function, local, depth + 1)
     text = re.sub(r'^(?:in_\w+|core::si_number|static_cast<double>)\((.*)\)$', r'\1', text)
-    text = re.sub(r'(?:->|\.)(?:value|get|percent|fraction|grams_per_kilogram|diameter|as_nitrogen|kv)\(\)', '', text)
+    text = re.sub(r'(?:->|\.)(?:value|get|diameter|as_nitrogen)\(\)', '', text)
     text = re.sub(r'\.(?:value)\(\)', '', text)
     text = text.replace('->', '.')
     match = re.fullmatch(r'(\w+)((?:\.\w+)*)', text)

@@ -21,3 +21,4 @@
 #include <tankwright/life/stocking_steps.hpp>
 #include <tankwright/life/transfer.hpp>
 #include <tankwright/life/transport.hpp>
+#include <tankwright/life/water_changes.hpp>

@@ -3,6 +3,7 @@
 /// What moves the water: pipes, fittings, pumps, circuits, overflows, drains, and the sump.
 #pragma once
 
+#include <tankwright/plumbing/area_profile.hpp>
 #include <tankwright/plumbing/circuit.hpp>
 #include <tankwright/plumbing/circuit_parts.hpp>
 #include <tankwright/plumbing/circuit_tuning.hpp>
@@ -18,7 +19,6 @@
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
-#include <tankwright/plumbing/plan_profile.hpp>
 #include <tankwright/plumbing/power_cut.hpp>
 #include <tankwright/plumbing/power_cut_failures.hpp>
 #include <tankwright/plumbing/power_cut_limits.hpp>

@@ -14,6 +14,7 @@
 #include <tankwright/room/humidity.hpp>
 #include <tankwright/room/humidity_control.hpp>
 #include <tankwright/room/humidity_course.hpp>
+#include <tankwright/room/lighting.hpp>
 #include <tankwright/room/moist_air.hpp>
 #include <tankwright/room/ranges.hpp>
 #include <tankwright/room/rating_point.hpp>

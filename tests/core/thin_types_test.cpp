@@ -25,9 +25,14 @@ TEST_CASE("thin types: a proportion is made from a fraction or from per cent, an
     TW_CHECK(definition("tankwright::in_percent"), in_percent(percent(p)), p, relative(3e-16));
     TW_CHECK(definition("tankwright::in_percent"), in_percent(fraction(p / 100.0)), p, relative(3e-16));
     CHECK(relative_humidity::from_percent(p) == relative_humidity::from_fraction(p / 100.0));
-    CHECK(compare(relative_humidity::from_percent(p).percent(), p, relative(3e-16)).good);
+    CHECK(compare(in_percent(relative_humidity::from_percent(p)), p, relative(3e-16)).good);
   }
   CHECK(percent(60.0) < fraction(0.87));
+}
+
+TEST_CASE("thin types: an absolute salinity is read as what it is made of") {
+  const evidence same{"tankwright::in_grams_per_kilogram", kind::identity, "the number that it is made of"};
+  TW_CHECK(same, in_grams_per_kilogram(absolute_salinity::from_grams_per_kilogram(35.16504)), 35.16504, tolerance{});
 }
 
 TEST_CASE("thin types: what must not be mixed does not convert") {
@@ -56,10 +61,10 @@ TEST_CASE("thin types: they cost nothing and compare") {
 TEST_CASE("thin types: without a number they are not one, and a vector for results can be made") {
   const std::vector<practical_salinity> results(3);
   for (const practical_salinity s : results) CHECK(std::isnan(s.value()));
-  CHECK(std::isnan(absolute_salinity{}.grams_per_kilogram()));
+  CHECK(std::isnan(in_grams_per_kilogram(absolute_salinity{})));
   CHECK(std::isnan(proportion{}.value()));
   CHECK(std::isnan(porosity{}.value()));
-  CHECK(std::isnan(relative_humidity{}.fraction()));
+  CHECK(std::isnan(relative_humidity{}.value()));
   CHECK(std::isnan(gauge_pressure{}.value().value()));
   CHECK(std::isnan(absolute_pressure{}.value().value()));
 }

@@ -4,6 +4,7 @@
 #include <tankwright/decisions/first_fill/bulkhead_holes.hpp>
 #include <tankwright/decisions/first_fill/corner_joints.hpp>
 #include <tankwright/decisions/first_fill/drips.hpp>
+#include <tankwright/decisions/first_fill/gaskets.hpp>
 #include <tankwright/decisions/first_fill/plywood_walls.hpp>
 #include <tankwright/decisions/first_fill/silicone_seams.hpp>
 #include <tankwright/decisions/first_fill/tested_parts.hpp>
@@ -112,6 +113,23 @@ TEST_CASE("seams: stress against a band that the trade does not agree on") {
   CHECK(answered(decisions::silicone_seams, of_wood(), {{"vessel.seam[1].bite", "150 mm"}}).verdict == verdict::holds);
 }
 
+TEST_CASE("seams: faces that move by more than a quarter of the silicone between them tear it; equal does not hold") {
+  const evidence class_25{"tankwright::decisions::answer_silicone_seams", kind::from_memory,
+                          "sealants of class 25 take a quarter of the joint, ASTM C920 (from memory)"};
+  const auto moving = [](const char* gap, const char* movement) {
+    return answered(
+        decisions::silicone_seams, of_wood(),
+        {{"vessel.seam[1].bite", "150 mm"}, {"vessel.seam[1].gap", gap}, {"vessel.seam[1].movement", movement}});
+  };
+  const auto f = moving("6 mm", "0.5 mm");
+  TW_CHECK(class_25, number(f, "may_move", "window"), 0.0015, relative(1e-9));
+  TW_CHECK(class_25, number(f, "movement", "window"), 0.001, relative(1e-9));
+  CHECK(f.verdict == verdict::holds);
+  judged(moving("6 mm", "1.5 mm"), verdict::does_not_hold, "movement", "window");
+  CHECK(moving("6 mm", "1.45 mm").verdict == verdict::thin_margin);
+  refused(of_wood(), {{"vessel.seam[1].gap", "6 mm"}}, "vessel.seam[window].gap", "movement");
+}
+
 TEST_CASE("holes: two diameters from the edge, the push of the water, toughened glass") {
   const evidence hand = by_hand("tankwright::decisions::answer_bulkhead_holes");
   const auto f = answered(decisions::bulkhead_holes, of_wood());
@@ -125,6 +143,23 @@ TEST_CASE("holes: two diameters from the edge, the push of the water, toughened 
   const auto hard = answered(decisions::bulkhead_holes, of_wood(), {{"vessel.bulkhead[1].toughened", "true"}});
   CHECK(hard.verdict == verdict::does_not_hold);
   CHECK(hard.happens.find("shatters") != std::string::npos);
+}
+
+TEST_CASE("gaskets: a fifth of the thickness against the unevenness; equal does not hold") {
+  const evidence squeeze{"tankwright::decisions::answer_gaskets", kind::identity,
+                         "from 10 to 30 % of its thickness, by hand; the two from memory of makers' handbooks"};
+  const auto with_gasket = [](const char* gasket, const char* unevenness) {
+    return answered(decisions::gaskets, of_wood(),
+                    {{"vessel.bulkhead[1].gasket", gasket}, {"vessel.bulkhead[1].unevenness", unevenness}});
+  };
+  const auto f = with_gasket("4 mm", "0.5 mm");
+  TW_CHECK(squeeze, number(f, "takes"), 0.0008, relative(1e-9));
+  TW_CHECK(squeeze, number(f, "left"), 0.0003, relative(1e-9));
+  CHECK(f.verdict == verdict::holds);
+  judged(with_gasket("4 mm", "0.8 mm"), verdict::does_not_hold, "left");
+  CHECK(with_gasket("4 mm", "0.75 mm").verdict == verdict::thin_margin);
+  CHECK(asked(decisions::gaskets, of_wood()).empty());
+  refused(of_wood(), {{"vessel.bulkhead[1].gasket", "4 mm"}}, "vessel.bulkhead[drain hole].gasket", "unevenness");
 }
 
 TEST_CASE("drips: ten drops a minute are 0.72 litres a day, and the sum is judged") {

@@ -232,7 +232,7 @@ def whole_jobs():
         'runs': [run],
         'outlets': [{'label': 'display', 'kind': 'submerged', 'level': '1.7 m'}],
     }
-    sump = {'rim': '450 mm', 'running_level': '250 mm', 'chambers': [{'label': 'sump', 'plan': '0.9 m2'}]}
+    sump = {'rim': '450 mm', 'running_level': '250 mm', 'chambers': [{'label': 'sump', 'horizontal_area': '0.9 m2'}]}
     cut = {
         'display': {'surface': '2.4 m2', 'edge': {'full_width_edge': {'width': '80 cm', 'crest_height': '80 cm'}}},
         'sump': sump,

@@ -183,7 +183,7 @@ MAP = [
     ('vessel::leak_through_hole', 'd_mm h_m Cd',
      lambda r: {'diameter': f'{r["d_mm"]} mm', 'depth': f'{r["h_m"]} m', 'discharge_coefficient': number(r['Cd'])}, ''),
     ('vessel::uplift_of', 'A h m rho',
-     lambda r: {'plan': r['A'], 'flood_depth': r['h'], 'mass_of_sump': r['m'], 'water_density': with_unit(r['rho'],
+     lambda r: {'horizontal_area': r['A'], 'flood_depth': r['h'], 'mass_of_sump': r['m'], 'water_density': with_unit(r['rho'],
        'kg/m3')}, 'net_up'),
     ('vessel::blow_off', 'h D rho',
      lambda r: {'depth': r['h'], 'diameter': r['D'], 'water_density': with_unit(r['rho'], 'kg/m3')}, '?N'),

@@ -698,6 +698,35 @@ def _(g):
     return {'mu0': mu0, 'mu': mu, 'nu': 1000 * nu, 'Re': g['v'] * 0.0426 / nu * 1000}
 
 
+@example('light')
+def _(g):
+    def share(h):
+        out = 1e-5  # the outermost ray of a narrow cone, bent by Snell's law
+        above = h * math.tan(out)
+        below = above + g['D'] * math.tan(math.asin(math.sin(out) / 1.34))
+        return (above / below) ** 2
+    through = (g['T'] / 100) ** g['D']
+    return {'s': 100 * share(g['h']), 'a': 100 * through, 'w': 2 * g['h'] * math.tan(math.radians(g['b'] / 2)),
+            'x': 100 * share(g['h']) * through, 'x2': 100 * share(2 * g['h']) * through}
+
+
+@example('water_changes')
+def _(g):
+    def highest(every):
+        """The level followed change by change [mg/L], and how many changes there are."""
+        level, top, day, changes = 0.0, 0.0, 0.0, 0
+        while day + every <= g['D'] + 1e-9:
+            day, changes = day + every, changes + 1
+            level += 1000 * g['N'] * every / g['V']
+            top = max(top, level)
+            level *= 1 - g['p'] / 100
+        return top, changes
+    top, changes = highest(g['T'])
+    daily, times = highest(1.0)
+    part = g['p'] / 100 * g['V']
+    return {'r': 1000 * g['N'] * g['T'] / g['V'], 'n': changes, 'C': top, 'W': changes * part, 'Cd': daily, 'Wd': times * part}
+
+
 @example('water_hammer')
 def _(g):
     a = math.sqrt(2.2e9 / 1024) / math.sqrt(1 + 2.2e9 * g['D'] / (2.76e9 * g['e']))

@@ -145,3 +145,27 @@ TEST_CASE("nitrification: bad input") {
                   invalid_input);
   CHECK_THROWS_AS((void)twl::film_area_for(load(-1.0), water), invalid_input);
 }
+
+TEST_CASE("nitrification: the wet outside of rock by the kilogram") {
+  const evidence balls{"tankwright::life::rock_surface", kind::identity, "equal balls, counted by hand"};
+  const double pi = 3.14159265358979323846;
+  // 100 balls of 10 cm, of 1500 kg/m3: each has pi d^2 of surface and pi d^3/6 of volume.
+  const double each = pi / 6.0 * 1e-3;
+  const twl::loose_rock rock{.dry = kilograms(100.0 * 1500.0 * each),
+                             .piece = metres(0.1),
+                             .density = kilograms_per_cubic_metre(1500.0),
+                             .roughness = 1.0};
+  TW_CHECK(balls, twl::rock_surface(rock), square_metres(100.0 * pi * 0.01), relative(1e-12));
+  auto pitted = rock;
+  pitted.roughness = 2.0;
+  TW_CHECK(balls, twl::rock_surface(pitted), square_metres(200.0 * pi * 0.01), relative(1e-12));
+  const auto refused = [&](auto change) {
+    auto other = rock;
+    change(other);
+    CHECK_THROWS_AS((void)twl::rock_surface(other), invalid_input);
+  };
+  refused([](auto& r) { r.dry = kilograms(-1.0); });
+  refused([](auto& r) { r.piece = metres(0.0); });
+  refused([](auto& r) { r.density = kilograms_per_cubic_metre(10.0); });
+  refused([](auto& r) { r.roughness = 0.9; });
+}

@@ -348,7 +348,8 @@ TEST_CASE("start-up: peak and the clear time against fine samples") {
   TW_CHECK(sampling, twl::simulate_start_up(unsampled).summary.nitrite.level.as_nitrogen(),
            found.summary.nitrite.level.as_nitrogen(), relative(1e-7));
   // 2 mg/L of nitrogen, two equivalents a mole.
-  TW_CHECK(alkalinity, found.summary.alkalinity_used.milliequivalents_per_litre(), 2.0 * 2.0 / 14.007, relative(1e-6));
+  TW_CHECK(alkalinity, in_milliequivalents_per_litre(found.summary.alkalinity_used), 2.0 * 2.0 / 14.007,
+           relative(1e-6));
   CHECK(found.summary.ammonia.at == days(0.0));
   CHECK(found.summary.ammonia.level.as_nitrogen() == milligrams_per_litre(2.0));
   // A later dose makes the water unclear again, and shows up as the highest ammonia.

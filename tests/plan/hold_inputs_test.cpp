@@ -41,7 +41,7 @@ TEST_CASE("hold inputs: readings side by side, the criterion, the air, and what 
   CHECK(in.done->criterion->name == vessel::bs_5337.name);
   CHECK(in.done->readings[1].reader == "reader 2");
   TW_CHECK(inputs, in.water, celsius(18.0), within(kelvin_steps(1e-9)));
-  TW_CHECK(inputs, in.air->humidity->fraction(), 0.5, relative(1e-15));
+  TW_CHECK(inputs, in.air->humidity->value(), 0.5, relative(1e-15));
   TW_CHECK(inputs, in.planned->evaporation.low, millimetres_per_day(1.3), relative(1e-12));  // 35 % where not given
   TW_CHECK(inputs, in.leak_that_matters, litres_per_day(1.0), relative(1e-14));
   const std::pair<std::string_view, std::string_view> criteria[]{{"AWWA D110", vessel::awwa_d110.name},

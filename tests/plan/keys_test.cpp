@@ -53,7 +53,7 @@ TEST_CASE("the rules among keys: one of them, or together") {
                                  [&](const auto& r) { return r.table == table && r.names == names; });
     return it == all.rules.end() ? nullptr : &*it;
   };
-  const plan::key_rule* surface = rule("life.surface[]", {"area", "volume", "bed"});
+  const plan::key_rule* surface = rule("life.surface[]", {"area", "volume", "bed", "rock"});
   REQUIRE(surface);
   TW_HOLDS(about, !surface->together && surface->needed);
   const plan::key_rule* media = rule("life.surface[]", {"volume", "specific_surface"});

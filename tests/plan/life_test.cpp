@@ -80,7 +80,7 @@ TEST_CASE("[life]: what lives in the display is not larger than it") {
 
 TEST_CASE("[life]: what must be given together, and one of several ways") {
   const plan::build b = moving_in();
-  refused(b, {{"life.surface[3].name", "bed"}}, "life.surface[bed]", "needs one of area, volume, bed");
+  refused(b, {{"life.surface[3].name", "bed"}}, "life.surface[bed]", "needs one of area, volume, bed, rock");
   refused(b, {{"life.surface[3].name", "bed"}, {"life.surface[3].bed", "1 m2"}}, "life.surface[bed].bed",
           "needs grain beside it");
   refused(b, {{"life.surface[3].name", "m"}, {"life.surface[3].volume", "1 L"}}, "life.surface[m].volume",
@@ -113,7 +113,7 @@ TEST_CASE("[life] as the engines take it") {
   TW_CHECK(inputs, in.filter.survives, percent(50.0), relative(1e-15));
   TW_CHECK(inputs, in.filter.free_below.as_ammonia(), micrograms_per_litre(35.0), relative(1e-12));
   TW_HOLDS(inputs, in.weeks.animals.size() == 2 && in.weeks.cultures[0].when.times == 6);
-  TW_CHECK(inputs, in.alkalinity->now.degrees_kh(), 8.0, relative(1e-12));
+  TW_CHECK(inputs, in_degrees_kh(in.alkalinity->now), 8.0, relative(1e-12));
   TW_HOLDS(inputs, in.ph->on() == water::ph_reading::scale::nbs && in.ph->value() == 8.1);
   TW_CHECK(inputs, in.arrivals->bag.total->as_nitrogen(), milligrams_per_litre(1.2), relative(1e-12));
   TW_HOLDS(inputs, in.arrivals->drip_into == life::drip_vessel::overflowing);
@@ -133,10 +133,10 @@ TEST_CASE("[life] as the engines take it") {
            {"life.moved_rock.nitrogen", "0.5 g/d"}});
   in = of(b);
   TW_CHECK(inputs, in.filter.surfaces[0].wet, square_metres(2.0 * 0.005 * 6.0 * 0.6 / 0.001), relative(1e-12));
-  TW_CHECK(inputs, in.alkalinity->now.milliequivalents_per_litre(), 143.0 / (100.0869 / 2.0), relative(1e-12));
+  TW_CHECK(inputs, in_milliequivalents_per_litre(in.alkalinity->now), 143.0 / (100.0869 / 2.0), relative(1e-12));
   TW_CHECK(inputs, in.filter.rock->proven.high.as_nitrogen(), grams_per_day(0.5), relative(1e-12));
   plan::set(b, "life.alkalinity.unit", "meq/L");
-  TW_CHECK(inputs, of(b).alkalinity->lowest.milliequivalents_per_litre(), 100.0, relative(1e-12));
+  TW_CHECK(inputs, in_milliequivalents_per_litre(of(b).alkalinity->lowest), 100.0, relative(1e-12));
 }
 
 TEST_CASE("[life]: the levels to stay below are those of the library, until somebody says otherwise") {

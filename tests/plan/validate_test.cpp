@@ -178,7 +178,7 @@ TEST_CASE("validate: a doubt is a number from 0 on, a word is one of its list, a
   build.life->room->run = metres(1.0);
   TW_HOLDS(found, reasons(build).empty());
   build.life->surface.emplace_back();
-  TW_HOLDS(found, reasons(build) == "life.surface[1]: needs one of area, volume, bed\n");
+  TW_HOLDS(found, reasons(build) == "life.surface[1]: needs one of area, volume, bed, rock\n");
   build.life->surface[0].area = square_metres(2.0);
   build.life->surface[0].bed = square_metres(2.0);
   TW_HOLDS(found,

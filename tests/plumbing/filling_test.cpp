@@ -39,14 +39,14 @@ TEST_CASE("filling: the volume of each shape, full") {
            relative(1e-14));
   TW_CHECK(full, volume_of(tp::lying_cylinder{metres(1.0), metres(2.0)}, metres(0.5)), cubic_metres(pi / 4.0),
            relative(1e-14));
-  const tp::plan_profile leaning{{metres(0.0), square_metres(1.0)}, {metres(0.6), square_metres(1.6)}};
+  const tp::area_profile leaning{{metres(0.0), square_metres(1.0)}, {metres(0.6), square_metres(1.6)}};
   TW_CHECK(full, volume_of(leaning, metres(0.6)), cubic_metres(0.78), relative(1e-14));
   TW_CHECK(full, volume_of(leaning, metres(0.8)), cubic_metres(1.10), relative(1e-14));
 }
 
 TEST_CASE("filling: a profile's height for a volume is the inverse of its volume below a height") {
-  const evidence inverse{"tankwright::plumbing::plan_profile", kind::identity, "filled_by(below(z)) = z"};
-  const tp::plan_profile profile{{metres(0.0), square_metres(1.0)},
+  const evidence inverse{"tankwright::plumbing::area_profile", kind::identity, "filled_by(below(z)) = z"};
+  const tp::area_profile profile{{metres(0.0), square_metres(1.0)},
                                  {metres(0.3), square_metres(1.4)},
                                  {metres(0.3), square_metres(0.9)},
                                  {metres(0.5), square_metres(0.9)},

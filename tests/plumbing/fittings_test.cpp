@@ -119,13 +119,13 @@ TEST_CASE("fittings: a valve's Kv there and back, and its US twin") {
       const auto k = twp::loss_from_flow_coefficient(twp::flow_coefficient::from_kv(kv), metre_bore(d));
       const double v = twp::mean_velocity(cubic_metres_per_hour(kv), metre_bore(d)).value();
       TW_CHECK(definition, kilopascals(0.5 * k.value() * v * v), bars(1.0), relative(1e-14));
-      TW_CHECK(back, twp::flow_coefficient_from_loss(k, metre_bore(d)).kv(), kv, relative(1e-14));
+      TW_CHECK(back, in_kv(twp::flow_coefficient_from_loss(k, metre_bore(d))), kv, relative(1e-14));
     }
   }
   // 1 US gpm at 1 psi.
   const double kv = 3.785411784e-3 * 60.0 / std::sqrt(6894.757293168361 / 1e5);
-  TW_CHECK(definition, twp::flow_coefficient::from_cv(1.0).kv(), kv, relative(1e-14));
-  TW_CHECK(definition, twp::flow_coefficient::from_cv(7.0).cv(), 7.0, relative(1e-15));
+  TW_CHECK(definition, in_kv(twp::flow_coefficient::from_cv(1.0)), kv, relative(1e-14));
+  TW_CHECK(definition, in_cv(twp::flow_coefficient::from_cv(7.0)), 7.0, relative(1e-15));
 }
 
 TEST_CASE("fittings: changes of bore") {
@@ -247,7 +247,14 @@ TEST_CASE("check valve that leaks: by its loss on the bore, and by the gap that 
   const auto by_loss = twp::leaking_check_valve(twp::loss_coefficient{10.0}, metre_bore(0.05));
   // Kv: m3/h at 1 bar of water of 1000 kg/m3: K v^2/2 = 100 Pa m3/kg.
   const double v = std::sqrt(2.0 * 100.0 / 10.0);
-  TW_CHECK(by_hand, by_loss.leak.kv(), v * 3.14159265358979 / 4.0 * 0.05 * 0.05 * 3600.0, relative(1e-3));
+  TW_CHECK(by_hand, in_kv(by_loss.leak), v * 3.14159265358979 / 4.0 * 0.05 * 0.05 * 3600.0, relative(1e-3));
   const auto by_gap = twp::leaking_check_valve(square_metres(1e-4));
-  TW_CHECK(by_hand, by_gap.leak.kv(), 0.61 * 1e-4 * std::sqrt(200.0) * 3600.0, relative(1e-9));
+  TW_CHECK(by_hand, in_kv(by_gap.leak), 0.61 * 1e-4 * std::sqrt(200.0) * 3600.0, relative(1e-9));
+}
+
+TEST_CASE("fittings: a coefficient is read in the units that it was made of") {
+  const evidence metric{"tankwright::plumbing::in_kv", kind::identity, "the number that it is made of"};
+  const evidence us{"tankwright::plumbing::in_cv", kind::published, "1 Cv is 0.865 Kv, as valve makers print it"};
+  TW_CHECK(metric, in_kv(twp::flow_coefficient::from_kv(14.2)), 14.2, relative(1e-15));
+  TW_CHECK(us, 1.0 / in_cv(twp::flow_coefficient::from_kv(1.0)), 0.865, within(0.0005));
 }

@@ -20,7 +20,7 @@ tp::power_cut_input system() {
   return {.display = {.surface = square_metres(1.0), .edge = tp::standpipe{tp::pipe_bore{millimetres(100.0)}}},
           .sump = {.rim = metres(0.4),
                    .running_level = metres(0.25),
-                   .chambers = {{.label = "sump", .plan = square_metres(0.5)}}},
+                   .chambers = {{.label = "sump", .horizontal_area = square_metres(0.5)}}},
           .returns = {{.label = "left",
                        .flow = litres_per_hour(6000.0),
                        .outlet_below_edge = millimetres(60.0),
@@ -86,9 +86,9 @@ TEST_CASE("power cut failures: each judged in itself") {
 
 TEST_CASE("power cut failures: the top-off and the cut hold each alone and overflow together") {
   auto in = system();
-  in.sump.chambers = {{.label = "drains", .plan = square_metres(0.12)},
-                      {.label = "skimmer", .plan = square_metres(0.25)},
-                      {.label = "pump", .plan = square_metres(0.18)}};
+  in.sump.chambers = {{.label = "drains", .horizontal_area = square_metres(0.12)},
+                      {.label = "skimmer", .horizontal_area = square_metres(0.25)},
+                      {.label = "pump", .horizontal_area = square_metres(0.18)}};
   in.sump.baffles = {{.crest = metres(0.30), .width = metres(0.4)}, {.crest = metres(0.26), .width = metres(0.4)}};
   in.sump.running_level = metres(0.15);
   const auto all = tp::power_cut_failures(in, litres(60.0));

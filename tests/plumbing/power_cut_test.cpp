@@ -28,7 +28,7 @@ tp::pipe_run pipe(const char* label, double bore_mm, double metre) {
 tp::display_tank display() {
   return {.surface = square_metres(1.0),
           .edge = tp::standpipe{tp::pipe_bore{millimetres(100.0)}},
-          .box = tp::overflow_box{.plan = square_metres(0.05), .falls_by = millimetres(100.0)},
+          .box = tp::overflow_box{.horizontal_area = square_metres(0.05), .falls_by = millimetres(100.0)},
           .drains = {pipe("drain", 40.0, 1.5)}};
 }
 
@@ -43,15 +43,15 @@ std::vector<tp::return_line> returns(double depth_mm = 10.0) {
 tp::sump one_chamber(double area = 0.5, double running = 0.25) {
   return {.rim = metres(0.4),
           .running_level = metres(running),
-          .chambers = {{.label = "sump", .plan = square_metres(area)}}};
+          .chambers = {{.label = "sump", .horizontal_area = square_metres(area)}}};
 }
 
 tp::sump three_chambers(double running) {
   return {.rim = metres(0.4),
           .running_level = metres(running),
-          .chambers = {{.label = "drains", .plan = square_metres(0.12)},
-                       {.label = "skimmer", .plan = square_metres(0.25)},
-                       {.label = "pump", .plan = square_metres(0.18)}},
+          .chambers = {{.label = "drains", .horizontal_area = square_metres(0.12)},
+                       {.label = "skimmer", .horizontal_area = square_metres(0.25)},
+                       {.label = "pump", .horizontal_area = square_metres(0.18)}},
           .baffles = {{.crest = metres(0.30), .width = metres(0.4)}, {.crest = metres(0.25), .width = metres(0.4)}}};
 }
 
@@ -138,7 +138,7 @@ TEST_CASE("power cut: three chambers by hand") {
 }
 
 TEST_CASE("power cut: what the trade knows") {
-  // A display that falls by 1 1/4 in needs 2 1/2 in of spare height in a sump of half its plan area.
+  // A display that falls by 1 1/4 in needs 2 1/2 in of spare height in a sump of half its horizontal area.
   const evidence half{"tankwright::plumbing::power_cut", kind::common_practice,
                       "1 1/4 in off the display are 2 1/2 in in a sump of half its plan"};
   const double flow = 100.0 * std::pow(31.75, 1.5) / 7500.0;  // L/s over the standpipe of 100 mm at 1 1/4 in
@@ -241,7 +241,7 @@ TEST_CASE("power cut: random systems keep their water and their bands in order")
     double lowest = 0.4;
     for (std::size_t i = 0; i < n; ++i) {
       s.chambers.push_back(
-          {.label = "chamber", .plan = square_metres(uniform(0.03, 0.3)), .gear = square_metres(0.005)});
+          {.label = "chamber", .horizontal_area = square_metres(uniform(0.03, 0.3)), .gear = square_metres(0.005)});
       if (i + 1 == n) break;
       const bool gap = random() % 4 == 0;
       s.baffles.push_back({.crest = metres(uniform(0.15, 0.4)), .width = metres(0.4), .gap = metres(gap ? 0.04 : 0.0)});
@@ -301,9 +301,9 @@ TEST_CASE("power cut: the margin is that of the worst moment, not of the rest") 
        .drains = {pipe("drain 1", 52.0, 2.2), pipe("drain 2", 52.0, 2.2)}},
       {.rim = metres(0.339),
        .running_level = metres(0.12),
-       .chambers = {{.label = "drains", .plan = square_metres(0.10)},
-                    {.label = "skimmer", .plan = square_metres(0.20)},
-                    {.label = "pump", .plan = square_metres(0.40)}},
+       .chambers = {{.label = "drains", .horizontal_area = square_metres(0.10)},
+                    {.label = "skimmer", .horizontal_area = square_metres(0.20)},
+                    {.label = "pump", .horizontal_area = square_metres(0.40)}},
        .baffles = {{.crest = metres(0.30), .width = metres(0.25)}, {.crest = metres(0.25), .width = metres(0.40)}}},
       {{.label = "return",
         .flow = litres_per_hour(8000.0),
@@ -353,7 +353,8 @@ TEST_CASE("power cut: a gap into a small pump chamber needs head") {
       {.surface = square_metres(2.0), .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
       {.rim = metres(0.45),
        .running_level = metres(0.20),
-       .chambers = {{.label = "drains", .plan = square_metres(0.60)}, {.label = "pump", .plan = square_metres(0.03)}},
+       .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
+                    {.label = "pump", .horizontal_area = square_metres(0.03)}},
        .baffles = {{.crest = metres(0.44), .width = metres(0.35), .gap = metres(0.021)}}},
       {{.label = "return",
         .flow = litres_per_hour(9000.0),
@@ -469,7 +470,7 @@ TEST_CASE("power cut: sizes that nothing has are refused, NaN everywhere") {
       CHECK_THROWS_AS((void)tp::deepest_safe_outlet(in), invalid_input);
     };
     refused([&](auto& in) { in.display.surface = square_metres(bad); });
-    refused([&](auto& in) { in.display.box->plan = square_metres(bad); });
+    refused([&](auto& in) { in.display.box->horizontal_area = square_metres(bad); });
     refused([&](auto& in) { in.display.box->falls_by = metres(bad); });
     refused([&](auto& in) { in.edge_above_floor = metres(bad); });
     refused([&](auto& in) { in.returns[0].flow = flow_rate::from_value(bad); });
@@ -478,7 +479,7 @@ TEST_CASE("power cut: sizes that nothing has are refused, NaN everywhere") {
     refused([&](auto& in) { in.returns[0].pipe->bore = tp::pipe_bore{metres(bad)}; });
     refused([&](auto& in) { in.sump.rim = metres(bad); });
     refused([&](auto& in) { in.sump.running_level = metres(bad); });
-    refused([&](auto& in) { in.sump.chambers[1].plan = square_metres(bad); });
+    refused([&](auto& in) { in.sump.chambers[1].horizontal_area = square_metres(bad); });
     refused([&](auto& in) { in.sump.chambers[1].gear = square_metres(bad); });
     refused([&](auto& in) { in.sump.baffles[0].crest = metres(bad); });
     refused([&](auto& in) { in.sump.baffles[0].width = metres(bad); });
@@ -544,4 +545,25 @@ TEST_CASE("power cut: what cannot be is refused by the name of the element") {
   in = good;
   in.returns[0].outlet_below_edge = metres(std::numeric_limits<double>::quiet_NaN());
   CHECK(message(in).starts_with(here + "return A: outlet_below_edge = nan m is not possible"));
+}
+
+TEST_CASE("power cut: two risers side by side are two systems beside each other") {
+  const evidence halves{"tankwright::plumbing::power_cut", kind::identity, "each half of it by itself is the same"};
+  // Two equal returns through a riser each, or both through two equal risers side by side: nothing flows across.
+  auto two = returns(40.0);
+  two.push_back(two.front());
+  two.back().label = "return B";
+  const tp::pipe_run riser = pipe("riser", 32.0, 3.0);
+  auto apart = sharp(display(), one_chamber(), two);
+  apart.shared_pipes = {{.pipe = riser, .returns = {"return A"}}, {.pipe = riser, .returns = {"return B"}}};
+  auto together = sharp(display(), one_chamber(), two);
+  together.shared_pipes = {{.pipe = riser, .side_by_side = 2}};
+  const auto a = tp::power_cut(apart), b = tp::power_cut(together);
+  TW_CHECK(halves, b.margin.central, a.margin.central, within(metres(1e-9)));
+  TW_CHECK(halves, b.falls.return_pipes, a.falls.return_pipes, relative(1e-12));
+  TW_CHECK(halves, b.falls.back_siphon.central, a.falls.back_siphon.central, relative(1e-9));
+  together.shared_pipes.front().side_by_side = 1;
+  CHECK(tp::power_cut(together).falls.return_pipes < a.falls.return_pipes);
+  together.shared_pipes.front().side_by_side = 0;
+  CHECK_THROWS_AS((void)tp::power_cut(together), invalid_input);
 }

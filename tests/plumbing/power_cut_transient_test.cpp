@@ -28,28 +28,30 @@ tp::pipe_run pipe(const char* label, double bore_mm, double metre, double k) {
 }
 
 tp::power_cut_transient_input lagoon() {
-  return {
-      .system = {.display = {.surface = square_metres(2.16),
-                             .edge = tp::full_width_edge{.width = metres(0.8), .crest_height = metres(0.55)},
-                             .box = tp::overflow_box{.plan = square_metres(0.06), .falls_by = millimetres(120.0)},
-                             .drains = {pipe("main drain", 40.9, 1.2, 1.0)}},
-                 .sump = {.rim = metres(0.45),
-                          .running_level = metres(0.20),
-                          .chambers = {{.label = "drains", .plan = square_metres(0.12)},
-                                       {.label = "skimmer", .plan = square_metres(0.25), .gear = square_metres(0.02)},
-                                       {.label = "pump", .plan = square_metres(0.18)}},
-                          .baffles = {{.crest = metres(0.30), .width = metres(0.4)},
-                                      {.crest = metres(0.25), .width = metres(0.4)}}},
-                 .returns = {{.label = "return A",
-                              .flow = litres_per_hour(5000.0),
-                              .outlet_below_edge = millimetres(10.0),
-                              .pipe = pipe("return A", 34.0, 2.0, 4.0)},
-                             {.label = "return B",
-                              .flow = litres_per_hour(3000.0),
-                              .outlet_below_edge = millimetres(-30.0),
-                              .pipe = pipe("return B", 26.0, 2.0, 4.0)}},
-                 .edge_above_floor = metres(1.6),
-                 .water = sea}};
+  return {.system = {.display = {.surface = square_metres(2.16),
+                                 .edge = tp::full_width_edge{.width = metres(0.8), .crest_height = metres(0.55)},
+                                 .box = tp::overflow_box{.horizontal_area = square_metres(0.06),
+                                                         .falls_by = millimetres(120.0)},
+                                 .drains = {pipe("main drain", 40.9, 1.2, 1.0)}},
+                     .sump = {.rim = metres(0.45),
+                              .running_level = metres(0.20),
+                              .chambers = {{.label = "drains", .horizontal_area = square_metres(0.12)},
+                                           {.label = "skimmer",
+                                            .horizontal_area = square_metres(0.25),
+                                            .gear = square_metres(0.02)},
+                                           {.label = "pump", .horizontal_area = square_metres(0.18)}},
+                              .baffles = {{.crest = metres(0.30), .width = metres(0.4)},
+                                          {.crest = metres(0.25), .width = metres(0.4)}}},
+                     .returns = {{.label = "return A",
+                                  .flow = litres_per_hour(5000.0),
+                                  .outlet_below_edge = millimetres(10.0),
+                                  .pipe = pipe("return A", 34.0, 2.0, 4.0)},
+                                 {.label = "return B",
+                                  .flow = litres_per_hour(3000.0),
+                                  .outlet_below_edge = millimetres(-30.0),
+                                  .pipe = pipe("return B", 26.0, 2.0, 4.0)}},
+                     .edge_above_floor = metres(1.6),
+                     .water = sea}};
 }
 
 /// Display, pipes and sump together at one sample.
@@ -82,7 +84,7 @@ TEST_CASE("transient: a back-siphon is two tanks that level") {
   // tanks of 2 and 0.5 m2 level through a/sqrt(sum of K + 1).
   auto in = lagoon();
   in.system.display = {.surface = square_metres(2.0), .edge = in.system.display.edge};
-  in.system.sump.chambers = {{.label = "sump", .plan = square_metres(0.5)}};
+  in.system.sump.chambers = {{.label = "sump", .horizontal_area = square_metres(0.5)}};
   in.system.sump.baffles.clear();
   in.system.sump.rim = metres(0.9);
   in.system.returns = {{.label = "return A",
@@ -143,12 +145,12 @@ TEST_CASE("transient: random systems") {
     s.baffles.clear();
     double lowest = 0.4;
     for (std::size_t i = 0; i < n; ++i) {
-      tp::plan_profile plan = square_metres(uniform(0.04, 0.3));
+      tp::area_profile plan = square_metres(uniform(0.04, 0.3));
       if (trial % 10 == 3) {
-        plan = tp::plan_profile{{metres(0.0), square_metres(uniform(0.05, 0.2))},
+        plan = tp::area_profile{{metres(0.0), square_metres(uniform(0.05, 0.2))},
                                 {metres(0.5), square_metres(uniform(0.1, 0.3))}};
       }
-      s.chambers.push_back({.label = "chamber", .plan = plan});
+      s.chambers.push_back({.label = "chamber", .horizontal_area = plan});
       if (i + 1 == n) break;
       s.baffles.push_back(
           {.crest = metres(uniform(0.15, 0.40)), .width = metres(0.4), .gap = metres(random() % 4 == 0 ? 0.05 : 0.0)});
@@ -182,8 +184,9 @@ TEST_CASE("transient: above the rim water leaves, and holds no siphon back") {
   const evidence flood{"tankwright::plumbing::power_cut_transient", kind::identity, "volumes by hand, closed form"};
   auto in = lagoon();
   in.system.display = {.surface = square_metres(2.0), .edge = in.system.display.edge};
-  in.system.sump = {
-      .rim = metres(0.3), .running_level = metres(0.2), .chambers = {{.label = "sump", .plan = square_metres(0.25)}}};
+  in.system.sump = {.rim = metres(0.3),
+                    .running_level = metres(0.2),
+                    .chambers = {{.label = "sump", .horizontal_area = square_metres(0.25)}}};
   in.system.returns = {{.label = "return A",
                         .flow = litres_per_hour(0.0),
                         .outlet_below_edge = millimetres(100.0),

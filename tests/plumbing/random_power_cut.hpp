@@ -65,7 +65,7 @@ inline std::optional<random_system> random_power_cut(std::mt19937& random) {
       .level_uncertainty = metres(0.0)};
   if (s.box_area > 0.0) in.display.box = tp::overflow_box{square_metres(s.box_area), metres(s.box_fall)};
   if (s.drain_contents > 0.0) in.display.drains = {run("drain", drain)};
-  for (const double a : s.areas) in.sump.chambers.push_back({.label = "chamber", .plan = square_metres(a)});
+  for (const double a : s.areas) in.sump.chambers.push_back({.label = "chamber", .horizontal_area = square_metres(a)});
   for (const auto& b : s.baffles) {
     in.sump.baffles.push_back({.crest = metres(b.crest), .width = metres(b.width), .gap = metres(b.gap)});
   }

@@ -13,26 +13,26 @@ const evidence by_hand{"tankwright::plumbing::restart", kind::identity, "worked 
 
 /// The system of the power cut's hand case: 43.298672 L fall into 0.5 m2 that runs at 250 mm.
 tp::restart_input system() {
-  return {.system = {.display = {.surface = square_metres(1.0),
-                                 .edge = tp::standpipe{tp::pipe_bore{millimetres(100.0)}},
-                                 .box = tp::overflow_box{.plan = square_metres(0.05), .falls_by = millimetres(100.0)},
-                                 .drains = {{.label = "drain",
-                                             .bore = tp::pipe_bore{millimetres(40.0)},
-                                             .length = metres(1.5)}}},
-                     .sump = {.rim = metres(0.4),
-                              .running_level = metres(0.25),
-                              .chambers = {{.label = "sump", .plan = square_metres(0.5)}}},
-                     .returns = {{.label = "return A",
-                                  .flow = litres_per_hour(6000.0),
-                                  .outlet_below_edge = millimetres(10.0),
-                                  .pipe = tp::pipe_run{.label = "return A",
-                                                       .bore = tp::pipe_bore{millimetres(30.0)},
-                                                       .length = metres(2.0)}}},
-                     .edge_above_floor = metres(1.5),
-                     .area_uncertainty = percent(0.0),
-                     .level_uncertainty = metres(0.0)},
-          .inlet = {.above_floor = millimetres(50.0), .bore = tp::pipe_bore{millimetres(40.0)}},
-          .surge = millimetres(40.0)};
+  return {
+      .system =
+          {.display = {.surface = square_metres(1.0),
+                       .edge = tp::standpipe{tp::pipe_bore{millimetres(100.0)}},
+                       .box = tp::overflow_box{.horizontal_area = square_metres(0.05), .falls_by = millimetres(100.0)},
+                       .drains = {{.label = "drain", .bore = tp::pipe_bore{millimetres(40.0)}, .length = metres(1.5)}}},
+           .sump = {.rim = metres(0.4),
+                    .running_level = metres(0.25),
+                    .chambers = {{.label = "sump", .horizontal_area = square_metres(0.5)}}},
+           .returns = {{.label = "return A",
+                        .flow = litres_per_hour(6000.0),
+                        .outlet_below_edge = millimetres(10.0),
+                        .pipe =
+                            tp::pipe_run{
+                                .label = "return A", .bore = tp::pipe_bore{millimetres(30.0)}, .length = metres(2.0)}}},
+           .edge_above_floor = metres(1.5),
+           .area_uncertainty = percent(0.0),
+           .level_uncertainty = metres(0.0)},
+      .inlet = {.above_floor = millimetres(50.0), .bore = tp::pipe_bore{millimetres(40.0)}},
+      .surge = millimetres(40.0)};
 }
 
 }  // namespace
@@ -89,7 +89,7 @@ TEST_CASE("restart: by hand") {
   // A small pump chamber runs dry: 40 L out of 0.05 m2 at 250 mm are 12.5 L too much.
   auto small = bare;
   small.surge = millimetres(40.0);
-  small.system.sump.chambers[0].plan = square_metres(0.1);
+  small.system.sump.chambers[0].horizontal_area = square_metres(0.1);
   small.system.sump.rim = metres(0.9);
   const auto dry = tp::restart(small);
   CHECK(dry.runs_dry);
@@ -101,13 +101,13 @@ TEST_CASE("restart: unless said otherwise, drains take half a minute to find the
   auto in = system();
   in.surge.reset();
   in.system.returns[0].flow = litres_per_hour(10000.0);
-  in.system.sump.chambers[0].plan = square_metres(0.33);
+  in.system.sump.chambers[0].horizontal_area = square_metres(0.33);
   in.system.sump.rim = metres(0.9);
   const auto start = tp::restart(in);
   TW_CHECK(by_hand, start.held_up, litres(83.3333333), within(litres(1e-6)));
   CHECK(start.runs_dry);
   CHECK(start.margin.central < metres(0.0));
-  in.system.sump.chambers[0].plan = square_metres(1.0);
+  in.system.sump.chambers[0].horizontal_area = square_metres(1.0);
   TW_CHECK(by_hand, tp::restart(in).lowest_level.central, metres(0.25 - 0.0833333333), within(metres(1e-9)));
   in.priming = seconds(0.0);
   TW_CHECK(by_hand, tp::restart(in).lowest_level.central, metres(0.25), within(metres(1e-12)));
@@ -119,9 +119,9 @@ TEST_CASE("restart: unless said otherwise, drains take half a minute to find the
 
 TEST_CASE("restart: only the pump chamber falls, with what is joined to it; the band is in order") {
   auto in = system();
-  in.system.sump.chambers = {{.label = "drains", .plan = square_metres(0.3)},
-                             {.label = "trap", .plan = square_metres(0.05)},
-                             {.label = "pump", .plan = square_metres(0.2)}};
+  in.system.sump.chambers = {{.label = "drains", .horizontal_area = square_metres(0.3)},
+                             {.label = "trap", .horizontal_area = square_metres(0.05)},
+                             {.label = "pump", .horizontal_area = square_metres(0.2)}};
   in.system.sump.baffles = {{.crest = metres(0.30), .width = metres(0.4)},
                             {.crest = metres(0.25), .width = metres(0.4)}};
   in.system.sump.running_level = metres(0.2);

@@ -52,7 +52,7 @@ TEST_CASE("siphon: reference table") {
   const auto exposed = [](const reference_row& row) {
     auto run = pipe(row["D"] * 1e-3, row["L"], row["K"]);
     run.roughness = metres(row["eps"]);
-    return tp::siphon_until_exposed({.plan = square_metres(row["A"]),
+    return tp::siphon_until_exposed({.horizontal_area = square_metres(row["A"]),
                                      .run = run,
                                      .from = metres(row["from"]),
                                      .to = metres(row["to"]),
@@ -100,8 +100,11 @@ TEST_CASE("siphon: until it draws air") {
   // A long rough pipe has a constant factor: then t = 2A (sqrt H1 - sqrt H2)/(a sqrt(2g/(sum of K)) ), the closed form.
   const evidence closed{"tankwright::plumbing::siphon_until_exposed", kind::identity, "closed form with losses alone"};
   const auto run = pipe(0.034, 0.0, 6.0);
-  const tp::siphon_draw draw{
-      .plan = square_metres(2.16), .run = run, .from = metres(1.2), .to = metres(1.1), .water = liquid_of(1e-6)};
+  const tp::siphon_draw draw{.horizontal_area = square_metres(2.16),
+                             .run = run,
+                             .from = metres(1.2),
+                             .to = metres(1.1),
+                             .water = liquid_of(1e-6)};
   const auto ran = tp::siphon_until_exposed(draw);
   TW_CHECK(closed, ran.time,
            tp::emptying_time(square_metres(2.16), {.outlet = tp::outlet_through(tp::resisting_pipe{run.bore, 7.0}),
@@ -118,7 +121,7 @@ TEST_CASE("siphon: what cannot be is refused by name") {
   CHECK_THROWS_WITH_AS(
       (void)tp::siphon_flow(pipe(0.03, 1.0, 1.0), metres(-0.5), water),
       "tankwright::plumbing::siphon_flow: siphon: drop = -0.5 m is not possible; expected at least 0 m", invalid_input);
-  const tp::siphon_draw draw{.plan = square_metres(2.16),
+  const tp::siphon_draw draw{.horizontal_area = square_metres(2.16),
                              .run = pipe(0.034, 1.0, 1.0),
                              .from = metres(1.0),
                              .to = metres(1.1),

@@ -21,7 +21,8 @@ tp::sump sump_of(std::vector<double> areas, std::vector<tp::baffle> baffles, dou
   static const char* const names[] = {"drains", "skimmer", "refuge", "pump"};
   tp::sump s{.rim = metres(0.4), .running_level = metres(running), .chambers = {}, .baffles = std::move(baffles)};
   for (std::size_t i = 0; i < areas.size(); ++i) {
-    s.chambers.push_back({.label = i + 1 == areas.size() ? "pump" : names[i], .plan = square_metres(areas[i])});
+    s.chambers.push_back(
+        {.label = i + 1 == areas.size() ? "pump" : names[i], .horizontal_area = square_metres(areas[i])});
   }
   return s;
 }
@@ -104,7 +105,8 @@ TEST_CASE("sump: gear and leaning walls by hand") {
   // Walls that lean out: A = 0.2 + 0.5 z (0.2 m2 at the floor, 0.4 m2 at 0.4 m). V = 0.2 z + 0.25 z^2: 0.1 m holds 22.5
   // L, 0.3 m 82.5 L.
   tp::sump leaning = sump_of({0.1}, {});
-  leaning.chambers[0].plan = tp::plan_profile{{metres(0.0), square_metres(0.2)}, {metres(0.4), square_metres(0.4)}};
+  leaning.chambers[0].horizontal_area =
+      tp::area_profile{{metres(0.0), square_metres(0.2)}, {metres(0.4), square_metres(0.4)}};
   TW_CHECK(volume_by_hand, tp::water_in_sump(leaning, levels_of({0.1})), litres(22.5), relative(1e-14));
   check_levels(pour(leaning, levels_of({0.1}), 60.0), {0.3});
 }
@@ -183,13 +185,13 @@ TEST_CASE("sump: random sumps keep their water, rest, and do not mind the order 
     tp::sump s{.rim = metres(0.4), .running_level = metres(0.0), .chambers = {}, .baffles = {}};
     std::vector<length> levels;
     for (std::size_t i = 0; i < n; ++i) {
-      tp::plan_profile plan = square_metres(uniform(0.02, 0.3));
+      tp::area_profile plan = square_metres(uniform(0.02, 0.3));
       if (trial % 3 == 0) {
-        plan = tp::plan_profile{{metres(0.0), square_metres(uniform(0.05, 0.3))},
+        plan = tp::area_profile{{metres(0.0), square_metres(uniform(0.05, 0.3))},
                                 {metres(0.2), square_metres(uniform(0.05, 0.3))},
                                 {metres(0.2), square_metres(uniform(0.05, 0.3))}};
       }
-      s.chambers.push_back({.label = "c", .plan = plan, .gear = square_metres(trial % 2 ? 0.01 : 0.0)});
+      s.chambers.push_back({.label = "c", .horizontal_area = plan, .gear = square_metres(trial % 2 ? 0.01 : 0.0)});
       levels.push_back(metres(uniform(0.0, 0.4)));
       if (i + 1 < n) {
         const bool gap = random() % 5 == 0;
@@ -225,7 +227,7 @@ TEST_CASE("sump: random sumps keep their water, rest, and do not mind the order 
       std::vector<double> z;
       for (const length& level : half.levels) z.push_back(level.value());
       const auto area = [&](std::size_t i) {
-        return s.chambers[i].plan.at(metres(0.0)).value() - s.chambers[i].gear.value();
+        return s.chambers[i].horizontal_area.at(metres(0.0)).value() - s.chambers[i].gear.value();
       };
       constexpr int portions = 500;
       const double portion = 0.6e-3 * litre / portions;
@@ -305,11 +307,12 @@ TEST_CASE("sump: what cannot be is refused by the name of the element") {
   CHECK(message(s) ==
         here + "pump: running level = 0.28 m stands above the crest of the baffle between skimmer and pump, 0.25 m");
   s = good;
-  s.chambers[1].plan = square_metres(0.0);
-  CHECK(message(s) == here + "skimmer: plan area = 0 m2 is not possible; expected more than 0 and at most 1000000 m2");
+  s.chambers[1].horizontal_area = square_metres(0.0);
+  CHECK(message(s) ==
+        here + "skimmer: horizontal area = 0 m2 is not possible; expected more than 0 and at most 1000000 m2");
   s = good;
   s.chambers[1].gear = square_metres(0.25);
-  CHECK(message(s) == here + "skimmer: free plan area = 0 m2 is not possible; expected 1e-06 to 10000 m2");
+  CHECK(message(s) == here + "skimmer: free horizontal area = 0 m2 is not possible; expected 1e-06 to 10000 m2");
   s = good;
   s.chambers[1].label = "";
   s.chambers[1].gear = square_metres(-0.1);

@@ -24,7 +24,7 @@ TEST_CASE("condensation: reference table") {
     return twr::lowest_temperature_factor(air_of(row["t"], row["RH"]), celsius(row["outside"])).value();
   };
   const auto highest = [](const reference_row& row) {
-    return twr::highest_humidity(pane(row["U"], row["t"], row["outside"], row["Rsi"])).fraction();
+    return twr::highest_humidity(pane(row["U"], row["t"], row["outside"], row["Rsi"])).value();
   };
   check_rows(reference_rows("room/condensation.csv"), {{"tankwright::room::lowest_surface_temperature", lowest},
                                                        {"tankwright::room::lowest_temperature_factor", factor},
@@ -59,8 +59,8 @@ TEST_CASE("condensation: verdicts agree with the highest humidity") {
                          "the surface then has the wanted humidity"};
   for (const double u : {0.5, 1.1, 2.8, 5.8}) {
     const auto e = pane(u, 22.0, -5.0);
-    const double drip = twr::highest_humidity(e).percent();
-    const double mould = twr::highest_humidity(e, twr::mould_humidity).percent();
+    const double drip = in_percent(twr::highest_humidity(e));
+    const double mould = in_percent(twr::highest_humidity(e, twr::mould_humidity));
     TW_CHECK(
         ratio, drip,
         100.0 *
@@ -75,7 +75,7 @@ TEST_CASE("condensation: verdicts agree with the highest humidity") {
     TW_CHECK(margin, in_kelvin_steps(v.margin), in_kelvins(v.surface) - in_kelvins(twr::dew_point(air_of(22.0, 40.0))),
              relative(1e-9));
     CHECK(v.drips == (in_kelvin_steps(v.margin) < 0.0));
-    CHECK(v.humidity.fraction() <= 1.0);
+    CHECK(v.humidity.value() <= 1.0);
     CHECK(!v.caution.text.empty());
   }
   for (const double h : {35.0, 50.0, 70.0}) {

@@ -46,7 +46,7 @@ TEST_CASE("humidity control: what is bought holds the humidity") {
     r.dehumidifier =
         twr::controlled_dehumidifier{.machine = {.capacity = size.rated.central}, .set_point = humid(target)};
     const auto held = twr::humidity_balance(r).central;
-    TW_CHECK(holds, held.air.humidity.get().percent(), target, relative(1e-9));
+    TW_CHECK(holds, in_percent(held.air.humidity.get()), target, relative(1e-9));
     TW_CHECK(holds, held.duty.value(), 1.0, relative(1e-9));
     CHECK(size.rated.low <= size.rated.central);
     CHECK(size.suggested >= 1.25 * size.rated.central);
@@ -55,7 +55,7 @@ TEST_CASE("humidity control: what is bought holds the humidity") {
     twr::tank_room winter = cellar(22.0, air_of(2, 80));
     const auto air = twr::ventilation_for(winter, humid(target));
     winter.room.air_changes = air.air_changes.central;
-    TW_CHECK(vents, twr::humidity_balance(winter).central.air.humidity.get().percent(), target, relative(1e-9));
+    TW_CHECK(vents, in_percent(twr::humidity_balance(winter).central.air.humidity.get()), target, relative(1e-9));
     TW_CHECK(vents, in_cubic_metres_per_hour(air.outdoor_air.central), in_per_hour(air.air_changes.central) * 150.0,
              relative(1e-12));
   }

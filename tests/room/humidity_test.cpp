@@ -80,15 +80,15 @@ TEST_CASE("humidity: moisture is conserved, low to high") {
         const auto b = twr::humidity_balance(r);
         for (const auto* end : {&b.low, &b.central, &b.high}) {
           TW_CHECK(conserved, imbalance(*end), 0.0, tolerance{.absolute = 1e-9 * end->evaporation.value() + 1e-13});
-          TW_HOLDS(order, end->air.humidity.get().fraction() <= 1.0);
+          TW_HOLDS(order, end->air.humidity.get().value() <= 1.0);
           TW_HOLDS(order, end->saturated == (end->condensing.value() > 0.0));
           TW_HOLDS(order, end->duty.value() >= 0.0 && end->duty.value() <= 1.0);
         }
         TW_HOLDS(order, b.low.air.humidity.get() <= b.central.air.humidity.get() &&
                             b.central.air.humidity.get() <= b.high.air.humidity.get());
         if (!machine) {
-          TW_HOLDS(order, b.central.air.humidity.get().fraction() <= last);
-          last = b.central.air.humidity.get().fraction();
+          TW_HOLDS(order, b.central.air.humidity.get().value() <= last);
+          last = b.central.air.humidity.get().value();
         }
       }
     }
@@ -98,7 +98,7 @@ TEST_CASE("humidity: moisture is conserved, low to high") {
 TEST_CASE("humidity: a closed room with a source is saturated, and says what condenses") {
   const auto closed = twr::humidity_balance(cellar(24.0, air_of(28, 60), 0.0));
   CHECK(closed.central.saturated);
-  CHECK(closed.central.air.humidity.get().fraction() == 1.0);
+  CHECK(closed.central.air.humidity.get().value() == 1.0);
   CHECK(closed.central.condensing.value() > 0.0);
   CHECK(closed.central.ventilation.value() == 0.0);
   CHECK(!closed.within_data);
@@ -129,13 +129,13 @@ TEST_CASE("humidity: the hygrostat holds its set point while the machine is stro
   };
   const evidence held{"tankwright::room::humidity_balance", kind::identity, "the set point, while the duty is below 1"};
   const auto strong = with(40.0);
-  TW_CHECK(held, strong.high.air.humidity.get().percent(), 55.0, relative(1e-12));
+  TW_CHECK(held, in_percent(strong.high.air.humidity.get()), 55.0, relative(1e-12));
   CHECK(strong.set_point_kept);
   CHECK(strong.central.duty.value() < 1.0);
   const auto weak = with(8.0);
   CHECK(!weak.set_point_kept);
   CHECK(weak.central.duty.value() == 1.0);
-  CHECK(weak.central.air.humidity.get().percent() > 55.0);
+  CHECK(in_percent(weak.central.air.humidity.get()) > 55.0);
   // In winter it never runs.
   r.room.outdoor = air_of(-5, 80);
   r.room.air_changes = per_hour(1.0);
@@ -156,8 +156,8 @@ TEST_CASE("humidity: a dehumidifier in a cool room, on both sides of where its c
                                                     .set_point = relative_humidity::from_percent(55.0)};
     }
     const auto h = twr::humidity_balance(r);
-    return std::array{h.low.air.humidity.get().fraction(), h.central.air.humidity.get().fraction(),
-                      h.high.air.humidity.get().fraction()};
+    return std::array{h.low.air.humidity.get().value(), h.central.air.humidity.get().value(),
+                      h.high.air.humidity.get().value()};
   };
   for (const double t : {8.0, 15.0, 18.0, 20.999999, 21.0, 24.0, 32.22}) {
     for (const double capacity : {4.0, 12.0, 60.0}) {

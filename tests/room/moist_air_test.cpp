@@ -77,19 +77,19 @@ TEST_CASE("moist air: random states against PsychroLib") {
   const auto vapour = [](const reference_row& row) { return in_pascals(twr::vapour_pressure(air_of(row))); };
   const auto wet = [](const reference_row& row) { return in_celsius(twr::wet_bulb(air_of(row))); };
   const auto from = [](const reference_row& row) {
-    if (row.text("by") == "W") return air_of(row).humidity.get().fraction();
+    if (row.text("by") == "W") return air_of(row).humidity.get().value();
     if (row.text("by") == "dew") {
       return twr::air_from(twr::air_of_dew_point{.temperature = celsius(row["t"]),
                                                  .dew_point = celsius(row["dew"]),
                                                  .pressure = pressure_of(row)})
           .humidity.get()
-          .fraction();
+          .value();
     }
     return twr::air_from(twr::air_of_wet_bulb{.temperature = celsius(row["t"]),
                                               .wet_bulb = celsius(row["wb"]),
                                               .pressure = pressure_of(row)})
         .humidity.get()
-        .fraction();
+        .value();
   };
   check_rows(live_rows("room_moist_air.csv"), {{"tankwright::room::saturation_pressure", saturation},
                                                {"tankwright::room::vapour_pressure", vapour},

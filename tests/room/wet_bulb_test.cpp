@@ -25,7 +25,7 @@ double psychrometer(const reference_row& row) {
       .temperature = celsius(row["t"]), .wet_bulb = celsius(row["wb"]), .pressure = pressure_of(row)});
   const std::string want = row.text("want");
   if (want == "W") return twr::humidity_ratio_of(a).value();
-  if (want == "RH") return a.humidity.get().fraction();
+  if (want == "RH") return a.humidity.get().value();
   if (want == "dew point") return in_celsius(twr::dew_point(a));
   if (want == "enthalpy") return in_kilojoules_per_kilogram(twr::enthalpy(a));
   if (want == "specific volume") return in_cubic_metres_per_kilogram(twr::specific_volume_of(a));

@@ -53,10 +53,6 @@ template <class Q>
 [[nodiscard]] constexpr double raw(const Q& q) {
   if constexpr (std::is_arithmetic_v<Q>) {
     return static_cast<double>(q);
-  } else if constexpr (requires { q.grams_per_kilogram(); }) {
-    return q.grams_per_kilogram();
-  } else if constexpr (requires { q.percent(); }) {
-    return q.fraction();
   } else {
     return raw(q.value());
   }

@@ -380,6 +380,11 @@ TEST_CASE("text: everyday units, SI and US") {
   TW_HOLDS(ladder, text::everyday_unit(metres(2.4), text::unit_system::si) == "m");
   TW_HOLDS(ladder, text::everyday_unit(metres(0.24), text::unit_system::si) == "mm");
   TW_HOLDS(ladder, text::everyday_unit(metres(2.4), text::unit_system::us) == "ft");
+  // People measure 30 in of water and 8 ft of wall; a dose in millilitres, a bucket in gallons.
+  TW_HOLDS(ladder, text::everyday_unit(inches(47.9), text::unit_system::us) == "in");
+  TW_HOLDS(ladder, text::everyday_unit(feet(4.0), text::unit_system::us) == "ft");
+  TW_HOLDS(ladder, text::everyday_unit(millilitres(300.0), text::unit_system::us) == "mL");
+  TW_HOLDS(ladder, text::everyday_unit(us_gallons(0.1), text::unit_system::us) == "US gal");
   TW_HOLDS(ladder, text::everyday_unit(metres(0.24), text::unit_system::us) == "in");
   TW_HOLDS(ladder, text::everyday_unit(celsius(25.0), text::unit_system::us) == "°F");
   TW_HOLDS(ladder, text::everyday_unit(practical_salinity{35.0}, text::unit_system::us) == "");

@@ -29,7 +29,7 @@ TEST_CASE("fixings: reference table") {
                  return in_newtons(row.text("give") == "seat" ? r.to_seat : r.in_service);
                }},
               {"tankwright::vessel::uplift_of", [](const reference_row& row) {
-                 return in_newtons(vs::uplift_of({.plan = square_metres(row["A"]),
+                 return in_newtons(vs::uplift_of({.horizontal_area = square_metres(row["A"]),
                                                   .flood_depth = metres(row["h"]),
                                                   .mass_of_sump = kilograms(row["m"]),
                                                   .water_density = kilograms_per_cubic_metre(row["rho"])})
@@ -84,13 +84,13 @@ TEST_CASE("fixings: impossible fittings are refused by name") {
               [&](double x, range_policy) { return gasket(0.1, 0.01, 1, 1, x); });
   CHECK_THROWS_AS((void)gasket(0, 0.01, 1, 1, 1), invalid_input);
   const auto sump = [](double a, double h, double m, double rho) {
-    return vs::uplift_of({.plan = square_metres(a),
+    return vs::uplift_of({.horizontal_area = square_metres(a),
                           .flood_depth = metres(h),
                           .mass_of_sump = kilograms(m),
                           .water_density = kilograms_per_cubic_metre(rho)});
   };
   CHECK(sump(0.5, 0.01, 20, 1000).net_up < newtons(0));
-  check_edges({"sump: plan area", "m2", vs::detail::possible_area},
+  check_edges({"sump: horizontal area", "m2", vs::detail::possible_area},
               [&](double x, range_policy) { return sump(x, 1, 1, 1000); });
   check_edges(vs::detail::length_from_zero("sump: flood depth"),
               [&](double x, range_policy) { return sump(1, x, 1, 1000); });
@@ -98,4 +98,13 @@ TEST_CASE("fixings: impossible fittings are refused by name") {
               [&](double x, range_policy) { return sump(1, 1, x, 1000); });
   check_edges({"sump: water density", "kg/m3", vs::detail::possible_density},
               [&](double x, range_policy) { return sump(1, 1, 1, x); });
+}
+
+TEST_CASE("gaskets: what a soft one bridges is a fifth of it") {
+  const evidence squeeze{"tankwright::vessel::gasket_takes_up", kind::identity,
+                         "from 10 to 30 % of its thickness, by hand; the two from memory of makers' handbooks"};
+  TW_CHECK(squeeze, vs::gasket_takes_up(millimetres(3.0)), millimetres(0.6), relative(1e-12));
+  TW_CHECK(squeeze, vs::gasket_takes_up(millimetres(1.5)), millimetres(0.3), relative(1e-12));
+  CHECK_THROWS_AS((void)vs::gasket_takes_up(millimetres(0.0)), invalid_input);
+  CHECK_THROWS_AS((void)vs::gasket_takes_up(millimetres(std::nan(""))), invalid_input);
 }

@@ -42,7 +42,7 @@ TEST_CASE("rock: reference table") {
 TEST_CASE("rock: one rock of known parts, found three ways") {
   const evidence archimedes{"tankwright::vessel::rock_weighed_under_water", kind::identity,
                             "Archimedes: a rock made of known parts"};
-  const evidence rise{"tankwright::vessel::rock_by_level_rise", kind::identity, "plan area times rise"};
+  const evidence rise{"tankwright::vessel::rock_by_level_rise", kind::identity, "horizontal area times rise"};
   const evidence part_dry{"tankwright::vessel::rock_by_mass", kind::identity, "pores full of air keep water out"};
   // 2 L of solids at 2830 kg/m3 with 1.5 L of pores.
   const mass dry = kilograms(5.66), sub = dry - sea * litres(2), soaked = dry + sea * litres(1.5);

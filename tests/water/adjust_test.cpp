@@ -79,7 +79,7 @@ TEST_CASE("adjust: up and down again, no step, all of it") {
       const auto up = raise({.from = from, .target = target, .yield = 1.0});
       const auto down = lower({.litre = in_litres(up.finished), .from = target, .target = from});
       // The salt that was added, diluted to the first salinity, needs this much water.
-      const double grams_per_kilogram = tww::absolute_from_practical(practical_salinity{from}).grams_per_kilogram();
+      const double grams_per_kilogram = in_grams_per_kilogram(tww::absolute_from_practical(practical_salinity{from}));
       TW_CHECK(up_and_down, down.fresh_water_mass, up.mix * (1000.0 / grams_per_kilogram - 1.0), relative(1e-12));
     }
     TW_CHECK(nothing, raise({.from = from, .target = from}).mix, kilograms(0.0), tolerance{});

@@ -28,8 +28,8 @@ TEST_CASE("alkalinity: reference table") {
                [](const reference_row& row) {
                  const alkalinity a = row.has("meq") ? alkalinity::from_milliequivalents_per_litre(row["meq"])
                                                      : alkalinity::from_degrees_kh(row["dKH"]);
-                 if (row.unit == "dKH") return a.degrees_kh();
-                 return row.unit == "meq/L" ? a.milliequivalents_per_litre() : a.milligrams_caco3_per_litre();
+                 if (row.unit == "dKH") return in_degrees_kh(a);
+                 return row.unit == "meq/L" ? in_milliequivalents_per_litre(a) : in_milligrams_caco3_per_litre(a);
                }},
               {"tankwright::water::alkalinity_to_add", [](const reference_row& row) {
                  const auto dose = tww::alkalinity_to_add(
@@ -44,25 +44,26 @@ TEST_CASE("alkalinity: units, there and back") {
   for (double x = 0.1; x < 6.0; x += 0.37) {
     const auto a = alkalinity::from_milliequivalents_per_litre(x);
     for (const auto& factors : {tww::exact_masses, tww::rounded_factors}) {
-      TW_CHECK(there_and_back, alkalinity::from_degrees_kh(a.degrees_kh(factors), factors).milliequivalents_per_litre(),
-               x, relative(1e-15));
       TW_CHECK(there_and_back,
-               alkalinity::from_milligrams_caco3_per_litre(a.milligrams_caco3_per_litre(factors), factors)
-                   .milliequivalents_per_litre(),
+               in_milliequivalents_per_litre(alkalinity::from_degrees_kh(in_degrees_kh(a, factors), factors)), x,
+               relative(1e-15));
+      TW_CHECK(there_and_back,
+               in_milliequivalents_per_litre(
+                   alkalinity::from_milligrams_caco3_per_litre(in_milligrams_caco3_per_litre(a, factors), factors)),
                x, relative(1e-15));
     }
-    TW_CHECK(rounded, a.milligrams_caco3_per_litre(tww::rounded_factors), a.milligrams_caco3_per_litre(),
+    TW_CHECK(rounded, in_milligrams_caco3_per_litre(a, tww::rounded_factors), in_milligrams_caco3_per_litre(a),
              relative(1.5e-3));
-    TW_CHECK(rounded, a.degrees_kh(tww::rounded_factors), a.degrees_kh(), relative(1.5e-3));
+    TW_CHECK(rounded, in_degrees_kh(a, tww::rounded_factors), in_degrees_kh(a), relative(1.5e-3));
     const mass_density rho = kilograms_per_cubic_metre(1023.3);
-    TW_CHECK(by_mass, alkalinity::from_milliequivalents_per_kilogram(x, rho).milliequivalents_per_litre(), x * 1.0233,
+    TW_CHECK(by_mass, in_milliequivalents_per_litre(alkalinity::from_milliequivalents_per_kilogram(x, rho)), x * 1.0233,
              relative(1e-15));
-    TW_CHECK(by_mass, alkalinity::from_milliequivalents_per_kilogram(x, rho).milliequivalents_per_kilogram(rho), x,
+    TW_CHECK(by_mass, in_milliequivalents_per_kilogram(alkalinity::from_milliequivalents_per_kilogram(x, rho), rho), x,
              relative(1e-15));
   }
   // The rounded degree is 17.86 mg/L of CaCO3.
   const auto degree = alkalinity::from_degrees_kh(1.0, tww::rounded_factors);
-  TW_CHECK(rounded, degree.milligrams_caco3_per_litre(tww::rounded_factors), 17.86, tolerance{.absolute = 0.005});
+  TW_CHECK(rounded, in_milligrams_caco3_per_litre(degree, tww::rounded_factors), 17.86, tolerance{.absolute = 0.005});
 }
 
 TEST_CASE("alkalinity: what to add") {
@@ -89,4 +90,19 @@ TEST_CASE("alkalinity: edges of the ranges") {
   check_edges(tww::alkalinity_limits, [&](double x, range_policy) {
     return tww::alkalinity_to_add({.volume = litres(1.0), .from = meq(x), .target = meq(x)});
   });
+}
+
+TEST_CASE("alkalinity: read in each of its units") {
+  // 1 meq/L is 50.04 mg/L of calcium carbonate, and 2.8 degrees of carbonate hardness (17.86 mg/L each).
+  const auto by = [](const char* reader, const char* source) {
+    return evidence{std::string{"tankwright::water::"} + reader, kind::published, source};
+  };
+  const auto level = alkalinity::from_milliequivalents_per_litre(2.5);
+  TW_CHECK(by("in_milliequivalents_per_litre", "the number that it is made of"), in_milliequivalents_per_litre(level),
+           2.5, relative(1e-15));
+  TW_CHECK(by("in_degrees_kh", "1 meq/L is 2.80 dKH, as kits print it"), in_degrees_kh(level), 7.0, within(0.0125));
+  TW_CHECK(by("in_milligrams_caco3_per_litre", "1 meq/L is 50.0 mg/L of CaCO3, as kits print it"),
+           in_milligrams_caco3_per_litre(level), 125.0, within(0.125));
+  const evidence mass{"tankwright::water::in_milliequivalents_per_kilogram", kind::identity, "by the density, by hand"};
+  TW_CHECK(mass, in_milliequivalents_per_kilogram(level, kilograms_per_cubic_metre(1250.0)), 2.0, relative(1e-15));
 }

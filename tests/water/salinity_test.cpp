@@ -19,7 +19,7 @@ const evidence there_and_back{"tankwright::water::practical_from_absolute", kind
 TEST_CASE("salinity: reference table") {
   check_rows(reference_rows("water/salinity.csv"),
              {{"tankwright::water::absolute_from_practical", [](const reference_row& row) {
-                 return tww::absolute_from_practical(practical_salinity{row["S_P"]}).grams_per_kilogram();
+                 return in_grams_per_kilogram(tww::absolute_from_practical(practical_salinity{row["S_P"]}));
                }}});
 }
 

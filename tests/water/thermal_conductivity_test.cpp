@@ -50,7 +50,7 @@ TEST_CASE("thermal conductivity: rounding, the two salinity scales and the secon
       const auto celsius_exact = static_cast<long double>(in_celsius(celsius(t)));
       const auto oracle = tww::detail::thermal_conductivity_iapws(static_cast<long double>(in_kelvins(celsius(t))),
                                                                   tww::kernel::density_teos10(0.0L, celsius_exact)) +
-                          tww::detail::thermal_conductivity_of_salt(static_cast<long double>(sa.grams_per_kilogram()),
+                          tww::detail::thermal_conductivity_of_salt(static_cast<long double>(in_grams_per_kilogram(sa)),
                                                                     celsius_exact, 0.101325L);
       TW_CHECK(rounding, k, watts_per_metre_kelvin(static_cast<double>(oracle)), relative(5e-14));
       TW_CHECK(two_scales, tww::thermal_conductivity_of(practical_salinity{s}, celsius(t)), k, relative(1e-15));

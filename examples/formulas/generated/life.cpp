@@ -65,7 +65,7 @@ void io<::tankwright::life::nitrogen_load>::write(answer& out, const ::tankwrigh
   return ::tankwright::life::specific_oxygen_use::from_milligrams_per_kilogram_hour(io<double>::read(in));
 }
 void io<::tankwright::life::specific_oxygen_use>::write(answer& out, const ::tankwright::life::specific_oxygen_use& v) {
-  out.quantity("specific_oxygen_use", "", tw::core::si_number(v.value()));
+  out.quantity("specific_oxygen_use", "", tw::core::si_number(::tankwright::life::in_milligrams_per_kilogram_hour(v)));
 }
 
 ::tankwright::life::aeration io<::tankwright::life::aeration>::read(const given& in) {
@@ -221,6 +221,43 @@ void io<::tankwright::life::bag_state>::write(answer& out, const ::tankwright::l
   io<::tankwright::estimate<::tankwright::mass_density>>::write(out, v.free_closed);
   out.key("free_opened");
   io<::tankwright::estimate<::tankwright::mass_density>>::write(out, v.free_opened);
+  out.end();
+}
+
+::tankwright::life::changed_tank io<::tankwright::life::changed_tank>::read(const given& in) {
+  if (std::optional<::tankwright::life::changed_tank> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::life::changed_tank io<::tankwright::life::changed_tank>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"net", "load", "part", "every", "lasts", "largest_meal", "removal"};
+  in.only(known);
+  ::tankwright::life::changed_tank v{.net = must<::tankwright::volume>(in, "net"), .load = must<::tankwright::life::nitrogen_load>(in, "load"), .part = must<::tankwright::proportion>(in, "part"), .every = must<::tankwright::duration>(in, "every"), .lasts = must<::tankwright::duration>(in, "lasts")};
+  if (in.has("largest_meal")) v.largest_meal = must<::tankwright::mass>(in, "largest_meal");
+  if (in.has("removal")) v.removal = must<::tankwright::rate>(in, "removal");
+  return v;
+}
+void io<::tankwright::life::changed_tank>::defaults(double*& at) {
+  constexpr double zeros[7] = {};
+  const double* zero = zeros;
+  static_cast<void>(zero);
+  const ::tankwright::life::changed_tank v{.net = io<::tankwright::volume>::take(zero), .load = io<::tankwright::life::nitrogen_load>::take(zero), .part = io<::tankwright::proportion>::take(zero), .every = io<::tankwright::duration>::take(zero), .lasts = io<::tankwright::duration>::take(zero)};
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  io<::tankwright::mass>::put(v.largest_meal, at);
+  io<::tankwright::rate>::put(v.removal, at);
+}
+
+void io<::tankwright::life::changed_tank_course>::write(answer& out, const ::tankwright::life::changed_tank_course& v) {
+  out.begin();
+  out.key("highest");
+  io<::tankwright::water::total_ammonia>::write(out, v.highest);
+  out.key("changes");
+  io<double>::write(out, v.changes);
+  out.key("changed");
+  io<::tankwright::volume>::write(out, v.changed);
   out.end();
 }
 
@@ -598,6 +635,28 @@ void io<::tankwright::life::larger_load>::defaults(double*& at) {
 void io<::tankwright::life::load_step>::defaults(double*& at) {
   not_given(at, 1);
   not_given(at, 1);
+}
+
+::tankwright::life::loose_rock io<::tankwright::life::loose_rock>::read(const given& in) {
+  if (std::optional<::tankwright::life::loose_rock> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::life::loose_rock io<::tankwright::life::loose_rock>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"dry", "piece", "density", "roughness"};
+  in.only(known);
+  ::tankwright::life::loose_rock v{.dry = must<::tankwright::mass>(in, "dry"), .piece = must<::tankwright::length>(in, "piece"), .density = must<::tankwright::mass_density>(in, "density")};
+  if (in.has("roughness")) v.roughness = must<double>(in, "roughness");
+  return v;
+}
+void io<::tankwright::life::loose_rock>::defaults(double*& at) {
+  constexpr double zeros[4] = {};
+  const double* zero = zeros;
+  static_cast<void>(zero);
+  const ::tankwright::life::loose_rock v{.dry = io<::tankwright::mass>::take(zero), .piece = io<::tankwright::length>::take(zero), .density = io<::tankwright::mass_density>::take(zero)};
+  not_given(at, 1);
+  not_given(at, 1);
+  not_given(at, 1);
+  io<double>::put(v.roughness, at);
 }
 
 ::tankwright::life::match_limits io<::tankwright::life::match_limits>::read(const given& in) {
@@ -1388,128 +1447,142 @@ void defaults_21(double* at) {
   not_given(at, 1);
 }
 
+// life.rock_surface
+constexpr std::string_view fields_22[] = {"dry", "piece", "density", "roughness"};
+constexpr std::string_view required_22[] = {"dry", "piece", "density"};
+auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::area> {
+  return ::tankwright::life::rock_surface(io<::tankwright::life::loose_rock>::fields(in));
+}
+void numbers_22(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::life::loose_rock>::take(in);
+  io<::tankwright::area>::put(::tankwright::life::rock_surface(a0), out);
+}
+void defaults_22(double* at) {
+  io<::tankwright::life::loose_rock>::defaults(at);
+}
+
 // life.slowed
-constexpr std::string_view fields_22[] = {"group", "share"};
-constexpr std::string_view required_22[] = {"group", "share"};
-auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::nitrifier> {
-  in.only(fields_22);
+constexpr std::string_view fields_23[] = {"group", "share"};
+constexpr std::string_view required_23[] = {"group", "share"};
+auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::nitrifier> {
+  in.only(fields_23);
   const auto a0 = must<::tankwright::life::nitrifier>(in, "group");
   const auto a1 = must<::tankwright::proportion>(in, "share");
   return ::tankwright::life::slowed(a0, a1);
 }
-void numbers_22(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_23(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::nitrifier>::take(in);
   const auto a1 = io<::tankwright::proportion>::take(in);
   io<::tankwright::life::nitrifier>::put(::tankwright::life::slowed(a0, a1), out);
 }
-void defaults_22(double* at) {
+void defaults_23(double* at) {
   io<::tankwright::life::nitrifier>::defaults(at);
   not_given(at, 1);
 }
 
 // life.net_growth
-constexpr std::string_view fields_23[] = {"group", "growth_conditions"};
-constexpr std::string_view required_23[] = {"group", "growth_conditions"};
-auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::rate> {
-  in.only(fields_23);
+constexpr std::string_view fields_24[] = {"group", "growth_conditions"};
+constexpr std::string_view required_24[] = {"group", "growth_conditions"};
+auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::rate> {
+  in.only(fields_24);
   const auto a0 = must<::tankwright::life::nitrifier>(in, "group");
   const auto a1 = must<::tankwright::life::growth_conditions>(in, "growth_conditions");
   const auto policy = in.policy();
   return ::tankwright::life::net_growth(a0, a1, policy);
 }
-void numbers_23(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_24(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::nitrifier>::take(in);
   const auto a1 = io<::tankwright::life::growth_conditions>::take(in);
   io<::tankwright::rate>::put(::tankwright::life::net_growth(a0, a1, policy), out);
 }
-void defaults_23(double* at) {
+void defaults_24(double* at) {
   io<::tankwright::life::nitrifier>::defaults(at);
   io<::tankwright::life::growth_conditions>::defaults(at);
 }
 
 // life.bacteria_on
-constexpr std::string_view fields_24[] = {"load", "temperature", "share_moved", "ammonia_oxidisers", "nitrite_oxidisers"};
-constexpr std::string_view required_24[] = {"load", "temperature"};
-auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::bacteria> {
+constexpr std::string_view fields_25[] = {"load", "temperature", "share_moved", "ammonia_oxidisers", "nitrite_oxidisers"};
+constexpr std::string_view required_25[] = {"load", "temperature"};
+auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::bacteria> {
   const auto policy = in.policy();
   return ::tankwright::life::bacteria_on(io<::tankwright::life::working_filter>::fields(in), policy);
 }
-void numbers_24(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_25(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::working_filter>::take(in);
   io<::tankwright::life::bacteria>::put(::tankwright::life::bacteria_on(a0, policy), out);
 }
-void defaults_24(double* at) {
+void defaults_25(double* at) {
   io<::tankwright::life::working_filter>::defaults(at);
 }
 
 // life.nitrogen_from_feed
-constexpr std::string_view fields_25[] = {"food", "protein"};
-constexpr std::string_view required_25[] = {"food", "protein"};
-auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::feed_nitrogen> {
+constexpr std::string_view fields_26[] = {"food", "protein"};
+constexpr std::string_view required_26[] = {"food", "protein"};
+auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::feed_nitrogen> {
   return ::tankwright::life::nitrogen_from_feed(io<::tankwright::life::feeding>::fields(in));
 }
-void numbers_25(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_26(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::feeding>::take(in);
   io<::tankwright::life::feed_nitrogen>::put(::tankwright::life::nitrogen_from_feed(a0), out);
 }
-void defaults_25(double* at) {
+void defaults_26(double* at) {
   io<::tankwright::life::feeding>::defaults(at);
 }
 
 // life.needs_of_nitrification
-constexpr std::string_view fields_26[] = {"load"};
-constexpr std::string_view required_26[] = {"load"};
-auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::nitrification_needs> {
-  in.only(fields_26);
+constexpr std::string_view fields_27[] = {"load"};
+constexpr std::string_view required_27[] = {"load"};
+auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::nitrification_needs> {
+  in.only(fields_27);
   const auto a0 = must<::tankwright::life::nitrogen_load>(in, "load");
   return ::tankwright::life::needs_of_nitrification(a0);
 }
-void numbers_26(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_27(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::nitrogen_load>::take(in);
   io<::tankwright::life::nitrification_needs>::put(::tankwright::life::needs_of_nitrification(a0), out);
 }
-void defaults_26(double* at) {
+void defaults_27(double* at) {
   not_given(at, 1);
 }
 
 // life.time_alkalinity_lasts
-constexpr std::string_view fields_27[] = {"load", "net", "now", "lowest"};
-constexpr std::string_view required_27[] = {"load", "net", "now", "lowest"};
-auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::alkalinity_countdown> {
+constexpr std::string_view fields_28[] = {"load", "net", "now", "lowest"};
+constexpr std::string_view required_28[] = {"load", "net", "now", "lowest"};
+auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::alkalinity_countdown> {
   return ::tankwright::life::time_alkalinity_lasts(io<::tankwright::life::alkalinity_budget>::fields(in));
 }
 
 // life.oxygen_after
-constexpr std::string_view fields_28[] = {"course", "time"};
-constexpr std::string_view required_28[] = {"course", "time"};
-auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
-  in.only(fields_28);
+constexpr std::string_view fields_29[] = {"course", "time"};
+constexpr std::string_view required_29[] = {"course", "time"};
+auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
+  in.only(fields_29);
   const auto a0 = must<::tankwright::life::oxygen_course>(in, "course");
   const auto a1 = must<::tankwright::duration>(in, "time");
   return ::tankwright::life::oxygen_after(a0, a1);
 }
-void numbers_28(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_29(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::oxygen_course>::take(in);
   const auto a1 = io<::tankwright::duration>::take(in);
   io<::tankwright::mass_density>::put(::tankwright::life::oxygen_after(a0, a1), out);
 }
-void defaults_28(double* at) {
+void defaults_29(double* at) {
   io<::tankwright::life::oxygen_course>::defaults(at);
   not_given(at, 1);
 }
 
 // life.steady_oxygen
-constexpr std::string_view fields_29[] = {"net", "use", "saturation", "aeration"};
-constexpr std::string_view required_29[] = {"net", "use", "saturation"};
-auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::mass_density>> {
+constexpr std::string_view fields_30[] = {"net", "use", "saturation", "aeration"};
+constexpr std::string_view required_30[] = {"net", "use", "saturation"};
+auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::mass_density>> {
   return ::tankwright::life::steady_oxygen(io<::tankwright::life::oxygen_balance>::fields(in));
 }
 
 // life.time_to_oxygen_limit
-constexpr std::string_view fields_30[] = {"course", "limit"};
-constexpr std::string_view required_30[] = {"course"};
-auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::oxygen_countdown> {
-  in.only(fields_30);
+constexpr std::string_view fields_31[] = {"course", "limit"};
+constexpr std::string_view required_31[] = {"course"};
+auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::oxygen_countdown> {
+  in.only(fields_31);
   const auto a0 = must<::tankwright::life::oxygen_course>(in, "course");
   const auto a1 = may_or<::tankwright::mass_density>(in, "limit", [] {
     using namespace ::tankwright;
@@ -1520,93 +1593,93 @@ auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // life.aeration_to_keep
-constexpr std::string_view fields_31[] = {"tank", "level"};
-constexpr std::string_view required_31[] = {"tank", "level"};
-auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::rate> {
-  in.only(fields_31);
+constexpr std::string_view fields_32[] = {"tank", "level"};
+constexpr std::string_view required_32[] = {"tank", "level"};
+auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::rate> {
+  in.only(fields_32);
   const auto a0 = must<::tankwright::life::oxygen_balance>(in, "tank");
   const auto a1 = must<::tankwright::mass_density>(in, "level");
   return ::tankwright::life::aeration_to_keep(a0, a1);
 }
-void numbers_31(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_32(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::oxygen_balance>::take(in);
   const auto a1 = io<::tankwright::mass_density>::take(in);
   io<::tankwright::rate>::put(::tankwright::life::aeration_to_keep(a0, a1), out);
 }
-void defaults_31(double* at) {
+void defaults_32(double* at) {
   io<::tankwright::life::oxygen_balance>::defaults(at);
   not_given(at, 1);
 }
 
 // life.time_to_aerate
-constexpr std::string_view fields_32[] = {"course", "level"};
-constexpr std::string_view required_32[] = {"course", "level"};
-auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
-  in.only(fields_32);
+constexpr std::string_view fields_33[] = {"course", "level"};
+constexpr std::string_view required_33[] = {"course", "level"};
+auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+  in.only(fields_33);
   const auto a0 = must<::tankwright::life::oxygen_course>(in, "course");
   const auto a1 = must<::tankwright::mass_density>(in, "level");
   return ::tankwright::life::time_to_aerate(a0, a1);
 }
-void numbers_32(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_33(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::oxygen_course>::take(in);
   const auto a1 = io<::tankwright::mass_density>::take(in);
   io<::tankwright::duration>::put(::tankwright::life::time_to_aerate(a0, a1), out);
 }
-void defaults_32(double* at) {
+void defaults_33(double* at) {
   io<::tankwright::life::oxygen_course>::defaults(at);
   not_given(at, 1);
 }
 
 // life.oxygen_transfer
-constexpr std::string_view fields_33[] = {"tank", "level"};
-constexpr std::string_view required_33[] = {"tank", "level"};
-auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_flow> {
-  in.only(fields_33);
+constexpr std::string_view fields_34[] = {"tank", "level"};
+constexpr std::string_view required_34[] = {"tank", "level"};
+auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_flow> {
+  in.only(fields_34);
   const auto a0 = must<::tankwright::life::oxygen_balance>(in, "tank");
   const auto a1 = must<::tankwright::mass_density>(in, "level");
   return ::tankwright::life::oxygen_transfer(a0, a1);
 }
-void numbers_33(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_34(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::oxygen_balance>::take(in);
   const auto a1 = io<::tankwright::mass_density>::take(in);
   io<::tankwright::mass_flow>::put(::tankwright::life::oxygen_transfer(a0, a1), out);
 }
-void defaults_33(double* at) {
+void defaults_34(double* at) {
   io<::tankwright::life::oxygen_balance>::defaults(at);
   not_given(at, 1);
 }
 
 // life.oxygen_use
-constexpr std::string_view fields_34[] = {"group", "water"};
-constexpr std::string_view required_34[] = {"group", "water"};
-auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::oxygen_demand> {
-  in.only(fields_34);
+constexpr std::string_view fields_35[] = {"group", "water"};
+constexpr std::string_view required_35[] = {"group", "water"};
+auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::oxygen_demand> {
+  in.only(fields_35);
   const auto a0 = must<::tankwright::life::animals>(in, "group");
   const auto a1 = must<::tankwright::temperature>(in, "water");
   return ::tankwright::life::oxygen_use(a0, a1);
 }
 
 // life.oxygen_for_feed
-constexpr std::string_view fields_35[] = {"dry_feed"};
-constexpr std::string_view required_35[] = {"dry_feed"};
-auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::mass_flow>> {
-  in.only(fields_35);
+constexpr std::string_view fields_36[] = {"dry_feed"};
+constexpr std::string_view required_36[] = {"dry_feed"};
+auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::mass_flow>> {
+  in.only(fields_36);
   const auto a0 = must<::tankwright::mass_flow>(in, "dry_feed");
   return ::tankwright::life::oxygen_for_feed(a0);
 }
-void numbers_35(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_36(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::mass_flow>::take(in);
   io<::tankwright::estimate<::tankwright::mass_flow>>::put(::tankwright::life::oxygen_for_feed(a0), out);
 }
-void defaults_35(double* at) {
+void defaults_36(double* at) {
   not_given(at, 1);
 }
 
 // life.carbon_dioxide_for
-constexpr std::string_view fields_36[] = {"oxygen", "respiratory_quotient"};
-constexpr std::string_view required_36[] = {"oxygen"};
-auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_flow> {
-  in.only(fields_36);
+constexpr std::string_view fields_37[] = {"oxygen", "respiratory_quotient"};
+constexpr std::string_view required_37[] = {"oxygen"};
+auto call_37([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_flow> {
+  in.only(fields_37);
   const auto a0 = must<::tankwright::mass_flow>(in, "oxygen");
   const auto a1 = may_or<double>(in, "respiratory_quotient", [] {
     using namespace ::tankwright;
@@ -1615,12 +1688,12 @@ auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   });
   return ::tankwright::life::carbon_dioxide_for(a0, a1);
 }
-void numbers_36(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_37(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::mass_flow>::take(in);
   const auto a1 = io<double>::take(in);
   io<::tankwright::mass_flow>::put(::tankwright::life::carbon_dioxide_for(a0, a1), out);
 }
-void defaults_36(double* at) {
+void defaults_37(double* at) {
   not_given(at, 1);
   const auto a1 = [] {
     using namespace ::tankwright;
@@ -1631,140 +1704,154 @@ void defaults_36(double* at) {
 }
 
 // life.swim_clearance
-constexpr std::string_view fields_37[] = {"animal", "run", "width", "speed", "run_multiple", "width_multiple"};
-constexpr std::string_view required_37[] = {"animal", "run", "width", "speed"};
-auto call_37([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::clearance> {
+constexpr std::string_view fields_38[] = {"animal", "run", "width", "speed", "run_multiple", "width_multiple"};
+constexpr std::string_view required_38[] = {"animal", "run", "width", "speed"};
+auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::clearance> {
   return ::tankwright::life::swim_clearance(io<::tankwright::life::swim_space>::fields(in));
 }
 
 // life.body_lengths_per_time
-constexpr std::string_view fields_38[] = {"speed", "animal"};
-constexpr std::string_view required_38[] = {"speed", "animal"};
-auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::rate> {
-  in.only(fields_38);
+constexpr std::string_view fields_39[] = {"speed", "animal"};
+constexpr std::string_view required_39[] = {"speed", "animal"};
+auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::rate> {
+  in.only(fields_39);
   const auto a0 = must<::tankwright::velocity>(in, "speed");
   const auto a1 = must<::tankwright::length>(in, "animal");
   return ::tankwright::life::body_lengths_per_time(a0, a1);
 }
-void numbers_38(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_39(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::velocity>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<::tankwright::rate>::put(::tankwright::life::body_lengths_per_time(a0, a1), out);
 }
-void defaults_38(double* at) {
+void defaults_39(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // life.escape_turn_radius
-constexpr std::string_view fields_39[] = {"animal"};
-constexpr std::string_view required_39[] = {"animal"};
-auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
-  in.only(fields_39);
+constexpr std::string_view fields_40[] = {"animal"};
+constexpr std::string_view required_40[] = {"animal"};
+auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
+  in.only(fields_40);
   const auto a0 = must<::tankwright::length>(in, "animal");
   return ::tankwright::life::escape_turn_radius(a0);
 }
-void numbers_39(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_40(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::length>::take(in);
   io<::tankwright::estimate<::tankwright::length>>::put(::tankwright::life::escape_turn_radius(a0), out);
 }
-void defaults_39(double* at) {
+void defaults_40(double* at) {
   not_given(at, 1);
 }
 
 // life.simulate_start_up
-constexpr std::string_view fields_40[] = {"label", "net", "temperature", "oxygen", "ammonia", "nitrite", "nitrate", "seedings", "loads", "doses", "water_changes", "horizon", "every", "ammonia_limit", "nitrite_limit", "ammonia_oxidisers", "nitrite_oxidisers"};
-constexpr std::string_view required_40[] = {"net", "temperature", "oxygen"};
-auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::start_up_result> {
+constexpr std::string_view fields_41[] = {"label", "net", "temperature", "oxygen", "ammonia", "nitrite", "nitrate", "seedings", "loads", "doses", "water_changes", "horizon", "every", "ammonia_limit", "nitrite_limit", "ammonia_oxidisers", "nitrite_oxidisers"};
+constexpr std::string_view required_41[] = {"net", "temperature", "oxygen"};
+auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::start_up_result> {
   const auto policy = in.policy();
   return ::tankwright::life::simulate_start_up(io<::tankwright::life::start_up>::fields(in), policy);
 }
 
 // life.compare_start_ups
-constexpr std::string_view fields_41[] = {"plans"};
-constexpr std::string_view required_41[] = {"plans"};
-auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::life::start_up_summary>> {
-  in.only(fields_41);
+constexpr std::string_view fields_42[] = {"plans"};
+constexpr std::string_view required_42[] = {"plans"};
+auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::life::start_up_summary>> {
+  in.only(fields_42);
   const auto a0 = must<std::span<const ::tankwright::life::start_up>>(in, "plans");
   const auto policy = in.policy();
   return ::tankwright::life::compare_start_ups(a0, policy);
 }
 
 // life.ammonia_of_step
-constexpr std::string_view fields_42[] = {"before", "after", "growth", "net"};
-constexpr std::string_view required_42[] = {"before", "after", "growth", "net"};
-auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::step_answer> {
+constexpr std::string_view fields_43[] = {"before", "after", "growth", "net"};
+constexpr std::string_view required_43[] = {"before", "after", "growth", "net"};
+auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::step_answer> {
   return ::tankwright::life::ammonia_of_step(io<::tankwright::life::larger_load>::fields(in));
 }
-void numbers_42(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_43(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::larger_load>::take(in);
   io<::tankwright::life::step_answer>::put(::tankwright::life::ammonia_of_step(a0), out);
 }
-void defaults_42(double* at) {
+void defaults_43(double* at) {
   io<::tankwright::life::larger_load>::defaults(at);
 }
 
 // life.stocking_dates
-constexpr std::string_view fields_43[] = {"whole", "start", "step", "rest", "growth", "net", "below"};
-constexpr std::string_view required_43[] = {"whole", "start", "step", "rest", "growth", "net", "below"};
-auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::life::stocking_date>> {
+constexpr std::string_view fields_44[] = {"whole", "start", "step", "rest", "growth", "net", "below"};
+constexpr std::string_view required_44[] = {"whole", "start", "step", "rest", "growth", "net", "below"};
+auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::life::stocking_date>> {
   return ::tankwright::life::stocking_dates(io<::tankwright::life::stocking_question>::fields(in));
 }
 
 // life.match_waters
-constexpr std::string_view fields_44[] = {"bag", "tank", "limits"};
-constexpr std::string_view required_44[] = {"bag", "tank"};
-auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::water_match> {
+constexpr std::string_view fields_45[] = {"bag", "tank", "limits"};
+constexpr std::string_view required_45[] = {"bag", "tank"};
+auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::water_match> {
   const auto policy = in.policy();
   return ::tankwright::life::match_waters(io<::tankwright::life::water_pair>::fields(in), policy);
 }
 
 // life.balance_of_moved_rock
-constexpr std::string_view fields_45[] = {"proven", "share_moved", "new_load", "net"};
-constexpr std::string_view required_45[] = {"proven", "share_moved", "new_load", "net"};
-auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::rock_balance> {
+constexpr std::string_view fields_46[] = {"proven", "share_moved", "new_load", "net"};
+constexpr std::string_view required_46[] = {"proven", "share_moved", "new_load", "net"};
+auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::rock_balance> {
   return ::tankwright::life::balance_of_moved_rock(io<::tankwright::life::moved_rock>::fields(in));
 }
-void numbers_45(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_46(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::moved_rock>::take(in);
   io<::tankwright::life::rock_balance>::put(::tankwright::life::balance_of_moved_rock(a0), out);
 }
-void defaults_45(double* at) {
+void defaults_46(double* at) {
   io<::tankwright::life::moved_rock>::defaults(at);
 }
 
 // life.bag_after
-constexpr std::string_view fields_46[] = {"bag", "time", "opened"};
-constexpr std::string_view required_46[] = {"bag", "time", "opened"};
-auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::bag_state> {
-  in.only(fields_46);
+constexpr std::string_view fields_47[] = {"bag", "time", "opened"};
+constexpr std::string_view required_47[] = {"bag", "time", "opened"};
+auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::bag_state> {
+  in.only(fields_47);
   const auto a0 = must<::tankwright::life::closed_bag>(in, "bag");
   const auto a1 = must<::tankwright::duration>(in, "time");
   const auto a2 = must<double>(in, "opened");
   const auto policy = in.policy();
   return ::tankwright::life::bag_after(a0, a1, a2, policy);
 }
-void numbers_46(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_47(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::life::closed_bag>::take(in);
   const auto a1 = io<::tankwright::duration>::take(in);
   const auto a2 = io<double>::take(in);
   io<::tankwright::life::bag_state>::put(::tankwright::life::bag_after(a0, a1, a2, policy), out);
 }
-void defaults_46(double* at) {
+void defaults_47(double* at) {
   io<::tankwright::life::closed_bag>::defaults(at);
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // life.oxygen_lasts
-constexpr std::string_view fields_47[] = {"bag", "lowest"};
-constexpr std::string_view required_47[] = {"bag", "lowest"};
-auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::duration>> {
-  in.only(fields_47);
+constexpr std::string_view fields_48[] = {"bag", "lowest"};
+constexpr std::string_view required_48[] = {"bag", "lowest"};
+auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::duration>> {
+  in.only(fields_48);
   const auto a0 = must<::tankwright::life::closed_bag>(in, "bag");
   const auto a1 = must<::tankwright::mass_density>(in, "lowest");
   const auto policy = in.policy();
   return ::tankwright::life::oxygen_lasts(a0, a1, policy);
+}
+
+// life.ammonia_with_changes
+constexpr std::string_view fields_49[] = {"net", "load", "part", "every", "lasts", "largest_meal", "removal"};
+constexpr std::string_view required_49[] = {"net", "load", "part", "every", "lasts"};
+auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::life::changed_tank_course> {
+  return ::tankwright::life::ammonia_with_changes(io<::tankwright::life::changed_tank>::fields(in));
+}
+void numbers_49(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::life::changed_tank>::take(in);
+  io<::tankwright::life::changed_tank_course>::put(::tankwright::life::ammonia_with_changes(a0), out);
+}
+void defaults_49(double* at) {
+  io<::tankwright::life::changed_tank>::defaults(at);
 }
 
 const row rows[] = {
@@ -1790,32 +1877,34 @@ const row rows[] = {
   {"life.film_area_for", "tankwright::life::film_area_for", "as nitrification_rate", required_19, fields_19, true, nullptr, &answer_with<&call_19>, nullptr, {true, 9, 3}, &numbers_19, &defaults_19},
   {"life.steady_ammonia", "tankwright::life::steady_ammonia", "as nitrification_rate", required_20, fields_20, true, &key_of_type<::tankwright::life::settled_ammonia>, &answer_with<&call_20>, &make_with<&call_20>, {false, 0, 0}, nullptr, nullptr},
   {"life.grain_surface", "tankwright::life::grain_surface", "geometry", required_21, fields_21, false, nullptr, &answer_with<&call_21>, nullptr, {true, 2, 1}, &numbers_21, &defaults_21},
-  {"life.slowed", "tankwright::life::slowed", "definition", required_22, fields_22, false, &key_of_type<::tankwright::life::nitrifier>, &answer_with<&call_22>, &make_with<&call_22>, {true, 8, 7}, &numbers_22, &defaults_22},
-  {"life.net_growth", "tankwright::life::net_growth", "Metcalf & Eddy 2014", required_23, fields_23, true, nullptr, &answer_with<&call_23>, nullptr, {true, 10, 1}, &numbers_23, &defaults_23},
-  {"life.bacteria_on", "tankwright::life::bacteria_on", "steady state of the Monod equations; Metcalf & Eddy 2014", required_24, fields_24, true, &key_of_type<::tankwright::life::bacteria>, &answer_with<&call_24>, &make_with<&call_24>, {true, 17, 2}, &numbers_24, &defaults_24},
-  {"life.nitrogen_from_feed", "tankwright::life::nitrogen_from_feed", "Timmons and Ebeling 2007 (from memory)", required_25, fields_25, false, &key_of_type<::tankwright::life::feed_nitrogen>, &answer_with<&call_25>, &make_with<&call_25>, {true, 2, 4}, &numbers_25, &defaults_25},
-  {"life.needs_of_nitrification", "tankwright::life::needs_of_nitrification", "stoichiometry (4.57 in USEPA 1975); Ebeling et al. 2006 (from memory); Gujer and Jenkins 1974", required_26, fields_26, false, &key_of_type<::tankwright::life::nitrification_needs>, &answer_with<&call_26>, &make_with<&call_26>, {true, 1, 12}, &numbers_26, &defaults_26},
-  {"life.time_alkalinity_lasts", "tankwright::life::time_alkalinity_lasts", "stoichiometry; Ebeling et al. 2006 (from memory)", required_27, fields_27, false, &key_of_type<::tankwright::life::alkalinity_countdown>, &answer_with<&call_27>, &make_with<&call_27>, {false, 0, 0}, nullptr, nullptr},
-  {"life.oxygen_after", "tankwright::life::oxygen_after", "mass balance", required_28, fields_28, false, nullptr, &answer_with<&call_28>, nullptr, {true, 6, 1}, &numbers_28, &defaults_28},
-  {"life.steady_oxygen", "tankwright::life::steady_oxygen", "mass balance", required_29, fields_29, false, nullptr, &answer_with<&call_29>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"life.time_to_oxygen_limit", "tankwright::life::time_to_oxygen_limit", "mass balance", required_30, fields_30, false, &key_of_type<::tankwright::life::oxygen_countdown>, &answer_with<&call_30>, &make_with<&call_30>, {false, 0, 0}, nullptr, nullptr},
-  {"life.aeration_to_keep", "tankwright::life::aeration_to_keep", "mass balance", required_31, fields_31, false, nullptr, &answer_with<&call_31>, nullptr, {true, 5, 1}, &numbers_31, &defaults_31},
-  {"life.time_to_aerate", "tankwright::life::time_to_aerate", "first-order gas transfer; ASCE/EWRI 2-06", required_32, fields_32, false, nullptr, &answer_with<&call_32>, nullptr, {true, 6, 1}, &numbers_32, &defaults_32},
-  {"life.oxygen_transfer", "tankwright::life::oxygen_transfer", "first-order gas transfer; ASCE/EWRI 2-06", required_33, fields_33, false, nullptr, &answer_with<&call_33>, nullptr, {true, 5, 1}, &numbers_33, &defaults_33},
-  {"life.oxygen_use", "tankwright::life::oxygen_use", "allometric and Q10 scaling; Carlson et al. 1999; Dowd et al. 2006; exponents from memory", required_34, fields_34, false, &key_of_type<::tankwright::life::oxygen_demand>, &answer_with<&call_34>, &make_with<&call_34>, {false, 0, 0}, nullptr, nullptr},
-  {"life.oxygen_for_feed", "tankwright::life::oxygen_for_feed", "rule of aquaculture engineering, from memory", required_35, fields_35, false, nullptr, &answer_with<&call_35>, nullptr, {true, 1, 3}, &numbers_35, &defaults_35},
-  {"life.carbon_dioxide_for", "tankwright::life::carbon_dioxide_for", "stoichiometry; IUPAC standard atomic weights", required_36, fields_36, false, nullptr, &answer_with<&call_36>, nullptr, {true, 2, 1}, &numbers_36, &defaults_36},
-  {"life.swim_clearance", "tankwright::life::swim_clearance", "definitions; multiples: common practice without a source", required_37, fields_37, false, &key_of_type<::tankwright::life::clearance>, &answer_with<&call_37>, &make_with<&call_37>, {false, 0, 0}, nullptr, nullptr},
-  {"life.body_lengths_per_time", "tankwright::life::body_lengths_per_time", "definition", required_38, fields_38, false, nullptr, &answer_with<&call_38>, nullptr, {true, 2, 1}, &numbers_38, &defaults_38},
-  {"life.escape_turn_radius", "tankwright::life::escape_turn_radius", "Trujillo et al. 2022", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {true, 1, 3}, &numbers_39, &defaults_39},
-  {"life.simulate_start_up", "tankwright::life::simulate_start_up", "Monod equations with the constants of Metcalf & Eddy 2014; RODAS, Hairer and Wanner 1996", required_40, fields_40, true, &key_of_type<::tankwright::life::start_up_result>, &answer_with<&call_40>, &make_with<&call_40>, {false, 0, 0}, nullptr, nullptr},
-  {"life.compare_start_ups", "tankwright::life::compare_start_ups", "as simulate_start_up", required_41, fields_41, true, nullptr, &answer_with<&call_41>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"life.ammonia_of_step", "tankwright::life::ammonia_of_step", "exponential growth; mass balance", required_42, fields_42, false, &key_of_type<::tankwright::life::step_answer>, &answer_with<&call_42>, &make_with<&call_42>, {true, 4, 2}, &numbers_42, &defaults_42},
-  {"life.stocking_dates", "tankwright::life::stocking_dates", "as `ammonia_of_step`", required_43, fields_43, false, nullptr, &answer_with<&call_43>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"life.match_waters", "tankwright::life::match_waters", "Clegg and Whitfield 1995 (free ammonia); limits from memory", required_44, fields_44, true, &key_of_type<::tankwright::life::water_match>, &answer_with<&call_44>, &make_with<&call_44>, {false, 0, 0}, nullptr, nullptr},
-  {"life.balance_of_moved_rock", "tankwright::life::balance_of_moved_rock", "mass balance; common practice: rock and animals move together, so that the bacteria keep their ammonia", required_45, fields_45, false, &key_of_type<::tankwright::life::rock_balance>, &answer_with<&call_45>, &make_with<&call_45>, {true, 4, 4}, &numbers_45, &defaults_45},
-  {"life.bag_after", "tankwright::life::bag_after", "gas law; Garcia and Gordon 1992; Lueker et al. 2000; Clegg and Whitfield 1995", required_46, fields_46, true, &key_of_type<::tankwright::life::bag_state>, &answer_with<&call_46>, &make_with<&call_46>, {true, 11, 13}, &numbers_46, &defaults_46},
-  {"life.oxygen_lasts", "tankwright::life::oxygen_lasts", "as `bag_after`", required_47, fields_47, true, nullptr, &answer_with<&call_47>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"life.rock_surface", "tankwright::life::rock_surface", "geometry", required_22, fields_22, false, nullptr, &answer_with<&call_22>, nullptr, {true, 4, 1}, &numbers_22, &defaults_22},
+  {"life.slowed", "tankwright::life::slowed", "definition", required_23, fields_23, false, &key_of_type<::tankwright::life::nitrifier>, &answer_with<&call_23>, &make_with<&call_23>, {true, 8, 7}, &numbers_23, &defaults_23},
+  {"life.net_growth", "tankwright::life::net_growth", "Metcalf & Eddy 2014", required_24, fields_24, true, nullptr, &answer_with<&call_24>, nullptr, {true, 10, 1}, &numbers_24, &defaults_24},
+  {"life.bacteria_on", "tankwright::life::bacteria_on", "steady state of the Monod equations; Metcalf & Eddy 2014", required_25, fields_25, true, &key_of_type<::tankwright::life::bacteria>, &answer_with<&call_25>, &make_with<&call_25>, {true, 17, 2}, &numbers_25, &defaults_25},
+  {"life.nitrogen_from_feed", "tankwright::life::nitrogen_from_feed", "Timmons and Ebeling 2007 (from memory)", required_26, fields_26, false, &key_of_type<::tankwright::life::feed_nitrogen>, &answer_with<&call_26>, &make_with<&call_26>, {true, 2, 4}, &numbers_26, &defaults_26},
+  {"life.needs_of_nitrification", "tankwright::life::needs_of_nitrification", "stoichiometry (4.57 in USEPA 1975); Ebeling et al. 2006 (from memory); Gujer and Jenkins 1974", required_27, fields_27, false, &key_of_type<::tankwright::life::nitrification_needs>, &answer_with<&call_27>, &make_with<&call_27>, {true, 1, 12}, &numbers_27, &defaults_27},
+  {"life.time_alkalinity_lasts", "tankwright::life::time_alkalinity_lasts", "stoichiometry; Ebeling et al. 2006 (from memory)", required_28, fields_28, false, &key_of_type<::tankwright::life::alkalinity_countdown>, &answer_with<&call_28>, &make_with<&call_28>, {false, 0, 0}, nullptr, nullptr},
+  {"life.oxygen_after", "tankwright::life::oxygen_after", "mass balance", required_29, fields_29, false, nullptr, &answer_with<&call_29>, nullptr, {true, 6, 1}, &numbers_29, &defaults_29},
+  {"life.steady_oxygen", "tankwright::life::steady_oxygen", "mass balance", required_30, fields_30, false, nullptr, &answer_with<&call_30>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"life.time_to_oxygen_limit", "tankwright::life::time_to_oxygen_limit", "mass balance", required_31, fields_31, false, &key_of_type<::tankwright::life::oxygen_countdown>, &answer_with<&call_31>, &make_with<&call_31>, {false, 0, 0}, nullptr, nullptr},
+  {"life.aeration_to_keep", "tankwright::life::aeration_to_keep", "mass balance", required_32, fields_32, false, nullptr, &answer_with<&call_32>, nullptr, {true, 5, 1}, &numbers_32, &defaults_32},
+  {"life.time_to_aerate", "tankwright::life::time_to_aerate", "first-order gas transfer; ASCE/EWRI 2-06", required_33, fields_33, false, nullptr, &answer_with<&call_33>, nullptr, {true, 6, 1}, &numbers_33, &defaults_33},
+  {"life.oxygen_transfer", "tankwright::life::oxygen_transfer", "first-order gas transfer; ASCE/EWRI 2-06", required_34, fields_34, false, nullptr, &answer_with<&call_34>, nullptr, {true, 5, 1}, &numbers_34, &defaults_34},
+  {"life.oxygen_use", "tankwright::life::oxygen_use", "allometric and Q10 scaling; Carlson et al. 1999; Dowd et al. 2006; exponents from memory", required_35, fields_35, false, &key_of_type<::tankwright::life::oxygen_demand>, &answer_with<&call_35>, &make_with<&call_35>, {false, 0, 0}, nullptr, nullptr},
+  {"life.oxygen_for_feed", "tankwright::life::oxygen_for_feed", "rule of aquaculture engineering, from memory", required_36, fields_36, false, nullptr, &answer_with<&call_36>, nullptr, {true, 1, 3}, &numbers_36, &defaults_36},
+  {"life.carbon_dioxide_for", "tankwright::life::carbon_dioxide_for", "stoichiometry; IUPAC standard atomic weights", required_37, fields_37, false, nullptr, &answer_with<&call_37>, nullptr, {true, 2, 1}, &numbers_37, &defaults_37},
+  {"life.swim_clearance", "tankwright::life::swim_clearance", "definitions; multiples: common practice without a source", required_38, fields_38, false, &key_of_type<::tankwright::life::clearance>, &answer_with<&call_38>, &make_with<&call_38>, {false, 0, 0}, nullptr, nullptr},
+  {"life.body_lengths_per_time", "tankwright::life::body_lengths_per_time", "definition", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {true, 2, 1}, &numbers_39, &defaults_39},
+  {"life.escape_turn_radius", "tankwright::life::escape_turn_radius", "Trujillo et al. 2022", required_40, fields_40, false, nullptr, &answer_with<&call_40>, nullptr, {true, 1, 3}, &numbers_40, &defaults_40},
+  {"life.simulate_start_up", "tankwright::life::simulate_start_up", "Monod equations with the constants of Metcalf & Eddy 2014; RODAS, Hairer and Wanner 1996", required_41, fields_41, true, &key_of_type<::tankwright::life::start_up_result>, &answer_with<&call_41>, &make_with<&call_41>, {false, 0, 0}, nullptr, nullptr},
+  {"life.compare_start_ups", "tankwright::life::compare_start_ups", "as simulate_start_up", required_42, fields_42, true, nullptr, &answer_with<&call_42>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"life.ammonia_of_step", "tankwright::life::ammonia_of_step", "exponential growth; mass balance", required_43, fields_43, false, &key_of_type<::tankwright::life::step_answer>, &answer_with<&call_43>, &make_with<&call_43>, {true, 4, 2}, &numbers_43, &defaults_43},
+  {"life.stocking_dates", "tankwright::life::stocking_dates", "as `ammonia_of_step`", required_44, fields_44, false, nullptr, &answer_with<&call_44>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"life.match_waters", "tankwright::life::match_waters", "Clegg and Whitfield 1995 (free ammonia); limits from memory", required_45, fields_45, true, &key_of_type<::tankwright::life::water_match>, &answer_with<&call_45>, &make_with<&call_45>, {false, 0, 0}, nullptr, nullptr},
+  {"life.balance_of_moved_rock", "tankwright::life::balance_of_moved_rock", "mass balance; common practice: rock and animals move together, so that the bacteria keep their ammonia", required_46, fields_46, false, &key_of_type<::tankwright::life::rock_balance>, &answer_with<&call_46>, &make_with<&call_46>, {true, 4, 4}, &numbers_46, &defaults_46},
+  {"life.bag_after", "tankwright::life::bag_after", "gas law; Garcia and Gordon 1992; Lueker et al. 2000; Clegg and Whitfield 1995", required_47, fields_47, true, &key_of_type<::tankwright::life::bag_state>, &answer_with<&call_47>, &make_with<&call_47>, {true, 11, 13}, &numbers_47, &defaults_47},
+  {"life.oxygen_lasts", "tankwright::life::oxygen_lasts", "as `bag_after`", required_48, fields_48, true, nullptr, &answer_with<&call_48>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"life.ammonia_with_changes", "tankwright::life::ammonia_with_changes", "mass balance", required_49, fields_49, false, &key_of_type<::tankwright::life::changed_tank_course>, &answer_with<&call_49>, &make_with<&call_49>, {true, 7, 3}, &numbers_49, &defaults_49},
 };
 
 }  // namespace

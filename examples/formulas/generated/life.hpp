@@ -23,6 +23,7 @@
 #include <tankwright/life/stocking_steps.hpp>
 #include <tankwright/life/transfer.hpp>
 #include <tankwright/life/transport.hpp>
+#include <tankwright/life/water_changes.hpp>
 
 namespace tankwright_formulas {
 
@@ -78,10 +79,10 @@ struct io<::tankwright::life::specific_oxygen_use> {
   static ::tankwright::life::specific_oxygen_use read(const given& in);
   static void write(answer& out, const ::tankwright::life::specific_oxygen_use& v);
   static void write_band(answer& out, const tw::estimate<::tankwright::life::specific_oxygen_use>& v) {
-    out.band("specific_oxygen_use", "", {tw::core::si_number(v.low.value()), tw::core::si_number(v.central.value()), tw::core::si_number(v.high.value())}, v.reason);
+    out.band("specific_oxygen_use", "", {tw::core::si_number(::tankwright::life::in_milligrams_per_kilogram_hour(v.low)), tw::core::si_number(::tankwright::life::in_milligrams_per_kilogram_hour(v.central)), tw::core::si_number(::tankwright::life::in_milligrams_per_kilogram_hour(v.high))}, v.reason);
   }
   static ::tankwright::life::specific_oxygen_use take(const double*& at) { return ::tankwright::life::specific_oxygen_use::from_milligrams_per_kilogram_hour(io<double>::take(at)); }
-  static void put(const ::tankwright::life::specific_oxygen_use& v, double*& at) { io<double>::put(v.value(), at); }
+  static void put(const ::tankwright::life::specific_oxygen_use& v, double*& at) { io<double>::put(::tankwright::life::in_milligrams_per_kilogram_hour(v), at); }
 };
 
 template <>
@@ -178,6 +179,35 @@ struct io<::tankwright::life::bag_state> {
     io<::tankwright::estimate<::tankwright::water::total_ammonia>>::put(v.ammonia, at);
     io<::tankwright::estimate<::tankwright::mass_density>>::put(v.free_closed, at);
     io<::tankwright::estimate<::tankwright::mass_density>>::put(v.free_opened, at);
+  }
+};
+
+template <>
+struct io<::tankwright::life::changed_tank> {
+  static ::tankwright::life::changed_tank read(const given& in);
+  static ::tankwright::life::changed_tank fields(const given& in);
+  static ::tankwright::life::changed_tank take(const double*& at) {
+    return {.net = io<::tankwright::volume>::take(at), .load = io<::tankwright::life::nitrogen_load>::take(at), .part = io<::tankwright::proportion>::take(at), .every = io<::tankwright::duration>::take(at), .lasts = io<::tankwright::duration>::take(at), .largest_meal = io<::tankwright::mass>::take(at), .removal = io<::tankwright::rate>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::life::changed_tank& v, double*& at) {
+    io<::tankwright::volume>::put(v.net, at);
+    io<::tankwright::life::nitrogen_load>::put(v.load, at);
+    io<::tankwright::proportion>::put(v.part, at);
+    io<::tankwright::duration>::put(v.every, at);
+    io<::tankwright::duration>::put(v.lasts, at);
+    io<::tankwright::mass>::put(v.largest_meal, at);
+    io<::tankwright::rate>::put(v.removal, at);
+  }
+};
+
+template <>
+struct io<::tankwright::life::changed_tank_course> {
+  static void write(answer& out, const ::tankwright::life::changed_tank_course& v);
+  static void put(const ::tankwright::life::changed_tank_course& v, double*& at) {
+    io<::tankwright::water::total_ammonia>::put(v.highest, at);
+    io<double>::put(v.changes, at);
+    io<::tankwright::volume>::put(v.changed, at);
   }
 };
 
@@ -434,6 +464,22 @@ struct io<::tankwright::life::load_step> {
   static void put(const ::tankwright::life::load_step& v, double*& at) {
     io<::tankwright::duration>::put(v.from, at);
     io<::tankwright::life::nitrogen_load>::put(v.load, at);
+  }
+};
+
+template <>
+struct io<::tankwright::life::loose_rock> {
+  static ::tankwright::life::loose_rock read(const given& in);
+  static ::tankwright::life::loose_rock fields(const given& in);
+  static ::tankwright::life::loose_rock take(const double*& at) {
+    return {.dry = io<::tankwright::mass>::take(at), .piece = io<::tankwright::length>::take(at), .density = io<::tankwright::mass_density>::take(at), .roughness = io<double>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::life::loose_rock& v, double*& at) {
+    io<::tankwright::mass>::put(v.dry, at);
+    io<::tankwright::length>::put(v.piece, at);
+    io<::tankwright::mass_density>::put(v.density, at);
+    io<double>::put(v.roughness, at);
   }
 };
 

@@ -74,6 +74,17 @@ constexpr std::string_view words_of_plumbing_tee_direction[] = {"joining", "divi
 }  // namespace
 ::tankwright::plumbing::tee_direction io<::tankwright::plumbing::tee_direction>::read(const given& in) { return static_cast<::tankwright::plumbing::tee_direction>(in.word(words_of_plumbing_tee_direction)); }
 
+::tankwright::plumbing::area_profile io<::tankwright::plumbing::area_profile>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::area_profile> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  static constexpr std::string_view ways[] = {"area", "list"};
+  const std::size_t way = in.way(ways, 0, 1);
+  const given one = in.along(ways, way);
+  switch (way) {
+    case 0: return ::tankwright::plumbing::area_profile(io<::tankwright::area>::read(one));
+    default: return ::tankwright::plumbing::area_profile(io<std::vector<::tankwright::plumbing::area_slice>>::read(one));
+  }
+}
+
 ::tankwright::plumbing::darcy_factor io<::tankwright::plumbing::darcy_factor>::read(const given& in) {
   if (std::optional<::tankwright::plumbing::darcy_factor> by_formula; made(in, by_formula)) return *std::move(by_formula);
   return ::tankwright::plumbing::darcy_factor(io<double>::read(in));
@@ -103,9 +114,9 @@ void io<::tankwright::plumbing::effective_area>::write(answer& out, const ::tank
 void io<::tankwright::plumbing::flow_coefficient>::write(answer& out, const ::tankwright::plumbing::flow_coefficient& v) {
   out.begin();
   out.key("kv");
-  io<double>::write(out, v.kv());
+  io<double>::write(out, ::tankwright::plumbing::in_kv(v));
   out.key("cv");
-  io<double>::write(out, v.cv());
+  io<double>::write(out, ::tankwright::plumbing::in_cv(v));
   out.end();
 }
 
@@ -143,17 +154,6 @@ void io<::tankwright::plumbing::loss_coefficient>::write(answer& out, const ::ta
 }
 void io<::tankwright::plumbing::pipe_bore>::write(answer& out, const ::tankwright::plumbing::pipe_bore& v) {
   out.quantity("pipe_bore", "m", tw::core::si_number(v.diameter()));
-}
-
-::tankwright::plumbing::plan_profile io<::tankwright::plumbing::plan_profile>::read(const given& in) {
-  if (std::optional<::tankwright::plumbing::plan_profile> by_formula; made(in, by_formula)) return *std::move(by_formula);
-  static constexpr std::string_view ways[] = {"area", "list"};
-  const std::size_t way = in.way(ways, 0, 1);
-  const given one = in.along(ways, way);
-  switch (way) {
-    case 0: return ::tankwright::plumbing::plan_profile(io<::tankwright::area>::read(one));
-    default: return ::tankwright::plumbing::plan_profile(io<std::vector<::tankwright::plumbing::plan_slice>>::read(one));
-  }
 }
 
 ::tankwright::plumbing::pump_curve io<::tankwright::plumbing::pump_curve>::read(const given& in) {
@@ -195,6 +195,21 @@ void io<::tankwright::plumbing::reynolds_number>::write(answer& out, const ::tan
 }
 void io<::tankwright::plumbing::speed_ratio>::write(answer& out, const ::tankwright::plumbing::speed_ratio& v) {
   out.quantity("speed_ratio", "", tw::core::si_number(v.value()));
+}
+
+::tankwright::plumbing::area_slice io<::tankwright::plumbing::area_slice>::read(const given& in) {
+  if (std::optional<::tankwright::plumbing::area_slice> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::plumbing::area_slice io<::tankwright::plumbing::area_slice>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"height", "horizontal_area"};
+  in.only(known);
+  const ::tankwright::plumbing::area_slice v{.height = must<::tankwright::length>(in, "height"), .horizontal_area = must<::tankwright::area>(in, "horizontal_area")};
+  return v;
+}
+void io<::tankwright::plumbing::area_slice>::defaults(double*& at) {
+  not_given(at, 1);
+  not_given(at, 1);
 }
 
 ::tankwright::plumbing::baffle io<::tankwright::plumbing::baffle>::read(const given& in) {
@@ -295,9 +310,9 @@ void io<::tankwright::plumbing::bowl>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::chamber io<::tankwright::plumbing::chamber>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"label", "plan", "gear"};
+  static constexpr std::string_view known[] = {"label", "horizontal_area", "gear"};
   in.only(known);
-  ::tankwright::plumbing::chamber v{.label = may_or<std::string>(in, "label", [] { return std::string{}; }), .plan = must<::tankwright::plumbing::plan_profile>(in, "plan")};
+  ::tankwright::plumbing::chamber v{.label = may_or<std::string>(in, "label", [] { return std::string{}; }), .horizontal_area = must<::tankwright::plumbing::area_profile>(in, "horizontal_area")};
   if (in.has("gear")) v.gear = must<::tankwright::area>(in, "gear");
   return v;
 }
@@ -623,9 +638,9 @@ void io<::tankwright::plumbing::detail::curve_data>::write(answer& out, const ::
   return fields(in);
 }
 ::tankwright::plumbing::overflow_box io<::tankwright::plumbing::overflow_box>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "falls_by"};
+  static constexpr std::string_view known[] = {"horizontal_area", "falls_by"};
   in.only(known);
-  const ::tankwright::plumbing::overflow_box v{.plan = must<::tankwright::area>(in, "plan"), .falls_by = must<::tankwright::length>(in, "falls_by")};
+  const ::tankwright::plumbing::overflow_box v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .falls_by = must<::tankwright::length>(in, "falls_by")};
   return v;
 }
 void io<::tankwright::plumbing::overflow_box>::defaults(double*& at) {
@@ -731,11 +746,12 @@ void io<::tankwright::plumbing::drains_blocked_answer>::write(answer& out, const
   return fields(in);
 }
 ::tankwright::plumbing::shared_pipe io<::tankwright::plumbing::shared_pipe>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"pipe", "returns", "check_valve"};
+  static constexpr std::string_view known[] = {"pipe", "returns", "check_valve", "side_by_side"};
   in.only(known);
   ::tankwright::plumbing::shared_pipe v{.pipe = must<::tankwright::plumbing::pipe_run>(in, "pipe")};
   if (in.has("returns")) v.returns = must<std::vector<std::string>>(in, "returns");
   if (in.has("check_valve")) v.check_valve = must<bool>(in, "check_valve");
+  if (in.has("side_by_side")) v.side_by_side = must<int>(in, "side_by_side");
   return v;
 }
 
@@ -794,9 +810,9 @@ void io<::tankwright::plumbing::pump_inlet>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::edge_tail io<::tankwright::plumbing::edge_tail>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "edge", "from", "to"};
+  static constexpr std::string_view known[] = {"horizontal_area", "edge", "from", "to"};
   in.only(known);
-  ::tankwright::plumbing::edge_tail v{.plan = must<::tankwright::area>(in, "plan"), .edge = must<std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe>>(in, "edge"), .from = must<::tankwright::length>(in, "from")};
+  ::tankwright::plumbing::edge_tail v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .edge = must<std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe>>(in, "edge"), .from = must<::tankwright::length>(in, "from")};
   if (in.has("to")) v.to = must<::tankwright::length>(in, "to");
   return v;
 }
@@ -1026,9 +1042,9 @@ void io<::tankwright::plumbing::head_answer>::write(answer& out, const ::tankwri
   return fields(in);
 }
 ::tankwright::plumbing::inflow_and_outlet io<::tankwright::plumbing::inflow_and_outlet>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "inflow", "outlet"};
+  static constexpr std::string_view known[] = {"horizontal_area", "inflow", "outlet"};
   in.only(known);
-  const ::tankwright::plumbing::inflow_and_outlet v{.plan = must<::tankwright::area>(in, "plan"), .inflow = must<::tankwright::flow_rate>(in, "inflow"), .outlet = must<::tankwright::plumbing::effective_area>(in, "outlet")};
+  const ::tankwright::plumbing::inflow_and_outlet v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .inflow = must<::tankwright::flow_rate>(in, "inflow"), .outlet = must<::tankwright::plumbing::effective_area>(in, "outlet")};
   return v;
 }
 void io<::tankwright::plumbing::inflow_and_outlet>::defaults(double*& at) {
@@ -1042,9 +1058,9 @@ void io<::tankwright::plumbing::inflow_and_outlet>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::laminar_emptying io<::tankwright::plumbing::laminar_emptying>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "bore", "pipe_length", "from", "to", "water"};
+  static constexpr std::string_view known[] = {"horizontal_area", "bore", "pipe_length", "from", "to", "water"};
   in.only(known);
-  const ::tankwright::plumbing::laminar_emptying v{.plan = must<::tankwright::area>(in, "plan"), .bore = must<::tankwright::plumbing::pipe_bore>(in, "bore"), .pipe_length = must<::tankwright::length>(in, "pipe_length"), .from = must<::tankwright::length>(in, "from"), .to = must<::tankwright::length>(in, "to"), .water = must<::tankwright::water::liquid>(in, "water")};
+  const ::tankwright::plumbing::laminar_emptying v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .bore = must<::tankwright::plumbing::pipe_bore>(in, "bore"), .pipe_length = must<::tankwright::length>(in, "pipe_length"), .from = must<::tankwright::length>(in, "from"), .to = must<::tankwright::length>(in, "to"), .water = must<::tankwright::water::liquid>(in, "water")};
   return v;
 }
 void io<::tankwright::plumbing::laminar_emptying>::defaults(double*& at) {
@@ -1273,9 +1289,9 @@ void io<::tankwright::plumbing::pipe_entrance>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::plain_weir_tail io<::tankwright::plumbing::plain_weir_tail>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "width", "discharge_coefficient", "from", "to"};
+  static constexpr std::string_view known[] = {"horizontal_area", "width", "discharge_coefficient", "from", "to"};
   in.only(known);
-  ::tankwright::plumbing::plain_weir_tail v{.plan = must<::tankwright::area>(in, "plan"), .width = must<::tankwright::length>(in, "width"), .discharge_coefficient = must<double>(in, "discharge_coefficient"), .from = must<::tankwright::length>(in, "from")};
+  ::tankwright::plumbing::plain_weir_tail v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .width = must<::tankwright::length>(in, "width"), .discharge_coefficient = must<double>(in, "discharge_coefficient"), .from = must<::tankwright::length>(in, "from")};
   if (in.has("to")) v.to = must<::tankwright::length>(in, "to");
   return v;
 }
@@ -1283,27 +1299,12 @@ void io<::tankwright::plumbing::plain_weir_tail>::defaults(double*& at) {
   constexpr double zeros[5] = {};
   const double* zero = zeros;
   static_cast<void>(zero);
-  const ::tankwright::plumbing::plain_weir_tail v{.plan = io<::tankwright::area>::take(zero), .width = io<::tankwright::length>::take(zero), .discharge_coefficient = io<double>::take(zero), .from = io<::tankwright::length>::take(zero)};
+  const ::tankwright::plumbing::plain_weir_tail v{.horizontal_area = io<::tankwright::area>::take(zero), .width = io<::tankwright::length>::take(zero), .discharge_coefficient = io<double>::take(zero), .from = io<::tankwright::length>::take(zero)};
   not_given(at, 1);
   not_given(at, 1);
   not_given(at, 1);
   not_given(at, 1);
   io<::tankwright::length>::put(v.to, at);
-}
-
-::tankwright::plumbing::plan_slice io<::tankwright::plumbing::plan_slice>::read(const given& in) {
-  if (std::optional<::tankwright::plumbing::plan_slice> by_formula; made(in, by_formula)) return *std::move(by_formula);
-  return fields(in);
-}
-::tankwright::plumbing::plan_slice io<::tankwright::plumbing::plan_slice>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"height", "plan"};
-  in.only(known);
-  const ::tankwright::plumbing::plan_slice v{.height = must<::tankwright::length>(in, "height"), .plan = must<::tankwright::area>(in, "plan")};
-  return v;
-}
-void io<::tankwright::plumbing::plan_slice>::defaults(double*& at) {
-  not_given(at, 1);
-  not_given(at, 1);
 }
 
 ::tankwright::plumbing::worst_moment io<::tankwright::plumbing::worst_moment>::read(const given& in) {
@@ -1684,9 +1685,9 @@ void io<::tankwright::plumbing::siphon_crest>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::siphon_draw io<::tankwright::plumbing::siphon_draw>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "run", "from", "to", "water"};
+  static constexpr std::string_view known[] = {"horizontal_area", "run", "from", "to", "water"};
   in.only(known);
-  const ::tankwright::plumbing::siphon_draw v{.plan = must<::tankwright::area>(in, "plan"), .run = must<::tankwright::plumbing::pipe_run>(in, "run"), .from = must<::tankwright::length>(in, "from"), .to = must<::tankwright::length>(in, "to"), .water = must<::tankwright::water::liquid>(in, "water")};
+  const ::tankwright::plumbing::siphon_draw v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .run = must<::tankwright::plumbing::pipe_run>(in, "run"), .from = must<::tankwright::length>(in, "from"), .to = must<::tankwright::length>(in, "to"), .water = must<::tankwright::water::liquid>(in, "water")};
   return v;
 }
 
@@ -1741,7 +1742,7 @@ void io<::tankwright::plumbing::speed_setting>::write(answer& out, const ::tankw
 ::tankwright::plumbing::staged_fill io<::tankwright::plumbing::staged_fill>::fields(const given& in) {
   static constexpr std::string_view known[] = {"vessel", "flow", "stops"};
   in.only(known);
-  const ::tankwright::plumbing::staged_fill v{.vessel = must<std::variant<::tankwright::plumbing::plan_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>>(in, "vessel"), .flow = must<::tankwright::flow_rate>(in, "flow"), .stops = may_or<std::vector<::tankwright::plumbing::fill_stop>>(in, "stops", [] { return std::vector<::tankwright::plumbing::fill_stop>{}; })};
+  const ::tankwright::plumbing::staged_fill v{.vessel = must<std::variant<::tankwright::plumbing::area_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>>(in, "vessel"), .flow = must<::tankwright::flow_rate>(in, "flow"), .stops = may_or<std::vector<::tankwright::plumbing::fill_stop>>(in, "stops", [] { return std::vector<::tankwright::plumbing::fill_stop>{}; })};
   return v;
 }
 
@@ -1960,9 +1961,9 @@ void io<::tankwright::plumbing::three_k>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::timed_fall io<::tankwright::plumbing::timed_fall>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "bore", "from", "to", "time"};
+  static constexpr std::string_view known[] = {"horizontal_area", "bore", "from", "to", "time"};
   in.only(known);
-  const ::tankwright::plumbing::timed_fall v{.plan = must<::tankwright::area>(in, "plan"), .bore = must<::tankwright::length>(in, "bore"), .from = must<::tankwright::length>(in, "from"), .to = must<::tankwright::length>(in, "to"), .time = must<::tankwright::duration>(in, "time")};
+  const ::tankwright::plumbing::timed_fall v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .bore = must<::tankwright::length>(in, "bore"), .from = must<::tankwright::length>(in, "from"), .to = must<::tankwright::length>(in, "to"), .time = must<::tankwright::duration>(in, "time")};
   return v;
 }
 void io<::tankwright::plumbing::timed_fall>::defaults(double*& at) {
@@ -2033,9 +2034,9 @@ void io<::tankwright::plumbing::v_notch>::defaults(double*& at) {
   return fields(in);
 }
 ::tankwright::plumbing::v_notch_tail io<::tankwright::plumbing::v_notch_tail>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "opening", "discharge_coefficient", "from", "to"};
+  static constexpr std::string_view known[] = {"horizontal_area", "opening", "discharge_coefficient", "from", "to"};
   in.only(known);
-  ::tankwright::plumbing::v_notch_tail v{.plan = must<::tankwright::area>(in, "plan"), .opening = must<::tankwright::angle>(in, "opening"), .discharge_coefficient = must<double>(in, "discharge_coefficient"), .from = must<::tankwright::length>(in, "from")};
+  ::tankwright::plumbing::v_notch_tail v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .opening = must<::tankwright::angle>(in, "opening"), .discharge_coefficient = must<double>(in, "discharge_coefficient"), .from = must<::tankwright::length>(in, "from")};
   if (in.has("to")) v.to = must<::tankwright::length>(in, "to");
   return v;
 }
@@ -2043,7 +2044,7 @@ void io<::tankwright::plumbing::v_notch_tail>::defaults(double*& at) {
   constexpr double zeros[5] = {};
   const double* zero = zeros;
   static_cast<void>(zero);
-  const ::tankwright::plumbing::v_notch_tail v{.plan = io<::tankwright::area>::take(zero), .opening = io<::tankwright::angle>::take(zero), .discharge_coefficient = io<double>::take(zero), .from = io<::tankwright::length>::take(zero)};
+  const ::tankwright::plumbing::v_notch_tail v{.horizontal_area = io<::tankwright::area>::take(zero), .opening = io<::tankwright::angle>::take(zero), .discharge_coefficient = io<double>::take(zero), .from = io<::tankwright::length>::take(zero)};
   not_given(at, 1);
   not_given(at, 1);
   not_given(at, 1);
@@ -2102,6 +2103,16 @@ void io<::tankwright::plumbing::wet_section>::write(answer& out, const ::tankwri
   out.end();
 }
 
+std::variant<::tankwright::plumbing::area_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder> io<std::variant<::tankwright::plumbing::area_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>>::read(const given& in) {
+  static constexpr std::string_view ways[] = {"area_profile", "bowl", "cone", "lying_cylinder"};
+  switch (const std::size_t way = in.way(ways, -1, -1); way) {
+    case 0: return io<::tankwright::plumbing::area_profile>::read(in.along(ways, way));
+    case 1: return io<::tankwright::plumbing::bowl>::read(in.along(ways, way));
+    case 2: return io<::tankwright::plumbing::cone>::read(in.along(ways, way));
+    default: return io<::tankwright::plumbing::lying_cylinder>::read(in.along(ways, way));
+  }
+}
+
 std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe> io<std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe>>::read(const given& in) {
   static constexpr std::string_view ways[] = {"full_width_edge", "contracted_edge", "toothed_edge", "v_notch", "standpipe"};
   switch (const std::size_t way = in.way(ways, -1, -1); way) {
@@ -2110,16 +2121,6 @@ std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::co
     case 2: return io<::tankwright::plumbing::toothed_edge>::read(in.along(ways, way));
     case 3: return io<::tankwright::plumbing::v_notch>::read(in.along(ways, way));
     default: return io<::tankwright::plumbing::standpipe>::read(in.along(ways, way));
-  }
-}
-
-std::variant<::tankwright::plumbing::plan_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder> io<std::variant<::tankwright::plumbing::plan_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>>::read(const given& in) {
-  static constexpr std::string_view ways[] = {"plan_profile", "bowl", "cone", "lying_cylinder"};
-  switch (const std::size_t way = in.way(ways, -1, -1); way) {
-    case 0: return io<::tankwright::plumbing::plan_profile>::read(in.along(ways, way));
-    case 1: return io<::tankwright::plumbing::bowl>::read(in.along(ways, way));
-    case 2: return io<::tankwright::plumbing::cone>::read(in.along(ways, way));
-    default: return io<::tankwright::plumbing::lying_cylinder>::read(in.along(ways, way));
   }
 }
 
@@ -2423,14 +2424,14 @@ constexpr std::string_view fields_18[] = {"vessel", "fall"};
 constexpr std::string_view required_18[] = {"vessel", "fall"};
 auto call_18([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   in.only(fields_18);
-  const auto a0 = must<std::variant<::tankwright::plumbing::plan_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>>(in, "vessel");
+  const auto a0 = must<std::variant<::tankwright::plumbing::area_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>>(in, "vessel");
   const auto a1 = must<::tankwright::plumbing::fall_through>(in, "fall");
   return ::tankwright::plumbing::emptying_time(a0, a1);
 }
 
 // plumbing.discharge_coefficient_from
-constexpr std::string_view fields_19[] = {"plan", "bore", "from", "to", "time"};
-constexpr std::string_view required_19[] = {"plan", "bore", "from", "to", "time"};
+constexpr std::string_view fields_19[] = {"horizontal_area", "bore", "from", "to", "time"};
+constexpr std::string_view required_19[] = {"horizontal_area", "bore", "from", "to", "time"};
 auto call_19([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
   return ::tankwright::plumbing::discharge_coefficient_from(io<::tankwright::plumbing::timed_fall>::fields(in));
 }
@@ -2443,8 +2444,8 @@ void defaults_19(double* at) {
 }
 
 // plumbing.laminar_emptying_time
-constexpr std::string_view fields_20[] = {"plan", "bore", "pipe_length", "from", "to", "water"};
-constexpr std::string_view required_20[] = {"plan", "bore", "pipe_length", "from", "to", "water"};
+constexpr std::string_view fields_20[] = {"horizontal_area", "bore", "pipe_length", "from", "to", "water"};
+constexpr std::string_view required_20[] = {"horizontal_area", "bore", "pipe_length", "from", "to", "water"};
 auto call_20([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::laminar_emptying_time(io<::tankwright::plumbing::laminar_emptying>::fields(in), policy);
@@ -2472,8 +2473,8 @@ void defaults_21(double* at) {
 }
 
 // plumbing.steady_level
-constexpr std::string_view fields_22[] = {"plan", "inflow", "outlet"};
-constexpr std::string_view required_22[] = {"plan", "inflow", "outlet"};
+constexpr std::string_view fields_22[] = {"horizontal_area", "inflow", "outlet"};
+constexpr std::string_view required_22[] = {"horizontal_area", "inflow", "outlet"};
 auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::plumbing::steady_level(io<::tankwright::plumbing::inflow_and_outlet>::fields(in));
 }
@@ -2505,15 +2506,15 @@ void defaults_23(double* at) {
 }
 
 // plumbing.edge_tail_time
-constexpr std::string_view fields_24[] = {"plan", "edge", "from", "to"};
-constexpr std::string_view required_24[] = {"plan", "edge", "from"};
+constexpr std::string_view fields_24[] = {"horizontal_area", "edge", "from", "to"};
+constexpr std::string_view required_24[] = {"horizontal_area", "edge", "from"};
 auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::plumbing::edge_tail_time(io<::tankwright::plumbing::edge_tail>::fields(in));
 }
 
 // plumbing.plain_weir_tail_time
-constexpr std::string_view fields_25[] = {"plan", "width", "discharge_coefficient", "from", "to"};
-constexpr std::string_view required_25[] = {"plan", "width", "discharge_coefficient", "from"};
+constexpr std::string_view fields_25[] = {"horizontal_area", "width", "discharge_coefficient", "from", "to"};
+constexpr std::string_view required_25[] = {"horizontal_area", "width", "discharge_coefficient", "from"};
 auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::plumbing::plain_weir_tail_time(io<::tankwright::plumbing::plain_weir_tail>::fields(in));
 }
@@ -2526,8 +2527,8 @@ void defaults_25(double* at) {
 }
 
 // plumbing.v_notch_tail_time
-constexpr std::string_view fields_26[] = {"plan", "opening", "discharge_coefficient", "from", "to"};
-constexpr std::string_view required_26[] = {"plan", "opening", "discharge_coefficient", "from"};
+constexpr std::string_view fields_26[] = {"horizontal_area", "opening", "discharge_coefficient", "from", "to"};
+constexpr std::string_view required_26[] = {"horizontal_area", "opening", "discharge_coefficient", "from"};
 auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::plumbing::v_notch_tail_time(io<::tankwright::plumbing::v_notch_tail>::fields(in));
 }
@@ -3449,8 +3450,8 @@ void defaults_90(double* at) {
 }
 
 // plumbing.siphon_until_exposed
-constexpr std::string_view fields_91[] = {"plan", "run", "from", "to", "water"};
-constexpr std::string_view required_91[] = {"plan", "run", "from", "to", "water"};
+constexpr std::string_view fields_91[] = {"horizontal_area", "run", "from", "to", "water"};
+constexpr std::string_view required_91[] = {"horizontal_area", "run", "from", "to", "water"};
 auto call_91([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::plumbing::siphon_run> {
   const auto policy = in.policy();
   return ::tankwright::plumbing::siphon_until_exposed(io<::tankwright::plumbing::siphon_draw>::fields(in), policy);

@@ -4,6 +4,7 @@
 
 #include "../glue.hpp"
 #include "water.hpp"
+#include <tankwright/plumbing/area_profile.hpp>
 #include <tankwright/plumbing/circuit.hpp>
 #include <tankwright/plumbing/circuit_parts.hpp>
 #include <tankwright/plumbing/circuit_tuning.hpp>
@@ -19,7 +20,6 @@
 #include <tankwright/plumbing/overflow.hpp>
 #include <tankwright/plumbing/pipe_run.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
-#include <tankwright/plumbing/plan_profile.hpp>
 #include <tankwright/plumbing/power_cut.hpp>
 #include <tankwright/plumbing/power_cut_failures.hpp>
 #include <tankwright/plumbing/power_cut_limits.hpp>
@@ -138,6 +138,11 @@ struct io<::tankwright::plumbing::tee_direction> {
 };
 
 template <>
+struct io<::tankwright::plumbing::area_profile> {
+  static ::tankwright::plumbing::area_profile read(const given& in);
+};
+
+template <>
 struct io<::tankwright::plumbing::darcy_factor> {
   static ::tankwright::plumbing::darcy_factor read(const given& in);
   static void write(answer& out, const ::tankwright::plumbing::darcy_factor& v);
@@ -164,10 +169,10 @@ struct io<::tankwright::plumbing::flow_coefficient> {
   static ::tankwright::plumbing::flow_coefficient read(const given& in);
   static void write(answer& out, const ::tankwright::plumbing::flow_coefficient& v);
   static void write_band(answer& out, const tw::estimate<::tankwright::plumbing::flow_coefficient>& v) {
-    out.band("flow_coefficient", "", {tw::core::si_number(v.low.kv()), tw::core::si_number(v.central.kv()), tw::core::si_number(v.high.kv())}, v.reason);
+    out.band("flow_coefficient", "", {tw::core::si_number(::tankwright::plumbing::in_kv(v.low)), tw::core::si_number(::tankwright::plumbing::in_kv(v.central)), tw::core::si_number(::tankwright::plumbing::in_kv(v.high))}, v.reason);
   }
   static ::tankwright::plumbing::flow_coefficient take(const double*& at) { return ::tankwright::plumbing::flow_coefficient::from_kv(io<double>::take(at)); }
-  static void put(const ::tankwright::plumbing::flow_coefficient& v, double*& at) { io<double>::put(v.kv(), at); }
+  static void put(const ::tankwright::plumbing::flow_coefficient& v, double*& at) { io<double>::put(::tankwright::plumbing::in_kv(v), at); }
 };
 
 template <>
@@ -233,11 +238,6 @@ struct io<::tankwright::plumbing::pipe_bore> {
 };
 
 template <>
-struct io<::tankwright::plumbing::plan_profile> {
-  static ::tankwright::plumbing::plan_profile read(const given& in);
-};
-
-template <>
 struct io<::tankwright::plumbing::pump_curve> {
   static ::tankwright::plumbing::pump_curve read(const given& in);
   static void write(answer& out, const ::tankwright::plumbing::pump_curve& v);
@@ -273,6 +273,20 @@ struct io<::tankwright::plumbing::speed_ratio> {
   }
   static ::tankwright::plumbing::speed_ratio take(const double*& at) { return ::tankwright::plumbing::speed_ratio{io<double>::take(at)}; }
   static void put(const ::tankwright::plumbing::speed_ratio& v, double*& at) { io<double>::put(v.value(), at); }
+};
+
+template <>
+struct io<::tankwright::plumbing::area_slice> {
+  static ::tankwright::plumbing::area_slice read(const given& in);
+  static ::tankwright::plumbing::area_slice fields(const given& in);
+  static ::tankwright::plumbing::area_slice take(const double*& at) {
+    return {.height = io<::tankwright::length>::take(at), .horizontal_area = io<::tankwright::area>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::plumbing::area_slice& v, double*& at) {
+    io<::tankwright::length>::put(v.height, at);
+    io<::tankwright::area>::put(v.horizontal_area, at);
+  }
 };
 
 template <>
@@ -502,11 +516,11 @@ struct io<::tankwright::plumbing::overflow_box> {
   static ::tankwright::plumbing::overflow_box read(const given& in);
   static ::tankwright::plumbing::overflow_box fields(const given& in);
   static ::tankwright::plumbing::overflow_box take(const double*& at) {
-    return {.plan = io<::tankwright::area>::take(at), .falls_by = io<::tankwright::length>::take(at)};
+    return {.horizontal_area = io<::tankwright::area>::take(at), .falls_by = io<::tankwright::length>::take(at)};
   }
   static void defaults(double*& at);
   static void put(const ::tankwright::plumbing::overflow_box& v, double*& at) {
-    io<::tankwright::area>::put(v.plan, at);
+    io<::tankwright::area>::put(v.horizontal_area, at);
     io<::tankwright::length>::put(v.falls_by, at);
   }
 };
@@ -743,11 +757,11 @@ struct io<::tankwright::plumbing::inflow_and_outlet> {
   static ::tankwright::plumbing::inflow_and_outlet read(const given& in);
   static ::tankwright::plumbing::inflow_and_outlet fields(const given& in);
   static ::tankwright::plumbing::inflow_and_outlet take(const double*& at) {
-    return {.plan = io<::tankwright::area>::take(at), .inflow = io<::tankwright::flow_rate>::take(at), .outlet = io<::tankwright::plumbing::effective_area>::take(at)};
+    return {.horizontal_area = io<::tankwright::area>::take(at), .inflow = io<::tankwright::flow_rate>::take(at), .outlet = io<::tankwright::plumbing::effective_area>::take(at)};
   }
   static void defaults(double*& at);
   static void put(const ::tankwright::plumbing::inflow_and_outlet& v, double*& at) {
-    io<::tankwright::area>::put(v.plan, at);
+    io<::tankwright::area>::put(v.horizontal_area, at);
     io<::tankwright::flow_rate>::put(v.inflow, at);
     io<::tankwright::plumbing::effective_area>::put(v.outlet, at);
   }
@@ -758,11 +772,11 @@ struct io<::tankwright::plumbing::laminar_emptying> {
   static ::tankwright::plumbing::laminar_emptying read(const given& in);
   static ::tankwright::plumbing::laminar_emptying fields(const given& in);
   static ::tankwright::plumbing::laminar_emptying take(const double*& at) {
-    return {.plan = io<::tankwright::area>::take(at), .bore = io<::tankwright::plumbing::pipe_bore>::take(at), .pipe_length = io<::tankwright::length>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at), .water = io<::tankwright::water::liquid>::take(at)};
+    return {.horizontal_area = io<::tankwright::area>::take(at), .bore = io<::tankwright::plumbing::pipe_bore>::take(at), .pipe_length = io<::tankwright::length>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at), .water = io<::tankwright::water::liquid>::take(at)};
   }
   static void defaults(double*& at);
   static void put(const ::tankwright::plumbing::laminar_emptying& v, double*& at) {
-    io<::tankwright::area>::put(v.plan, at);
+    io<::tankwright::area>::put(v.horizontal_area, at);
     io<::tankwright::plumbing::pipe_bore>::put(v.bore, at);
     io<::tankwright::length>::put(v.pipe_length, at);
     io<::tankwright::length>::put(v.from, at);
@@ -947,29 +961,15 @@ struct io<::tankwright::plumbing::plain_weir_tail> {
   static ::tankwright::plumbing::plain_weir_tail read(const given& in);
   static ::tankwright::plumbing::plain_weir_tail fields(const given& in);
   static ::tankwright::plumbing::plain_weir_tail take(const double*& at) {
-    return {.plan = io<::tankwright::area>::take(at), .width = io<::tankwright::length>::take(at), .discharge_coefficient = io<double>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at)};
+    return {.horizontal_area = io<::tankwright::area>::take(at), .width = io<::tankwright::length>::take(at), .discharge_coefficient = io<double>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at)};
   }
   static void defaults(double*& at);
   static void put(const ::tankwright::plumbing::plain_weir_tail& v, double*& at) {
-    io<::tankwright::area>::put(v.plan, at);
+    io<::tankwright::area>::put(v.horizontal_area, at);
     io<::tankwright::length>::put(v.width, at);
     io<double>::put(v.discharge_coefficient, at);
     io<::tankwright::length>::put(v.from, at);
     io<::tankwright::length>::put(v.to, at);
-  }
-};
-
-template <>
-struct io<::tankwright::plumbing::plan_slice> {
-  static ::tankwright::plumbing::plan_slice read(const given& in);
-  static ::tankwright::plumbing::plan_slice fields(const given& in);
-  static ::tankwright::plumbing::plan_slice take(const double*& at) {
-    return {.height = io<::tankwright::length>::take(at), .plan = io<::tankwright::area>::take(at)};
-  }
-  static void defaults(double*& at);
-  static void put(const ::tankwright::plumbing::plan_slice& v, double*& at) {
-    io<::tankwright::length>::put(v.height, at);
-    io<::tankwright::area>::put(v.plan, at);
   }
 };
 
@@ -1375,11 +1375,11 @@ struct io<::tankwright::plumbing::timed_fall> {
   static ::tankwright::plumbing::timed_fall read(const given& in);
   static ::tankwright::plumbing::timed_fall fields(const given& in);
   static ::tankwright::plumbing::timed_fall take(const double*& at) {
-    return {.plan = io<::tankwright::area>::take(at), .bore = io<::tankwright::length>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at), .time = io<::tankwright::duration>::take(at)};
+    return {.horizontal_area = io<::tankwright::area>::take(at), .bore = io<::tankwright::length>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at), .time = io<::tankwright::duration>::take(at)};
   }
   static void defaults(double*& at);
   static void put(const ::tankwright::plumbing::timed_fall& v, double*& at) {
-    io<::tankwright::area>::put(v.plan, at);
+    io<::tankwright::area>::put(v.horizontal_area, at);
     io<::tankwright::length>::put(v.bore, at);
     io<::tankwright::length>::put(v.from, at);
     io<::tankwright::length>::put(v.to, at);
@@ -1436,11 +1436,11 @@ struct io<::tankwright::plumbing::v_notch_tail> {
   static ::tankwright::plumbing::v_notch_tail read(const given& in);
   static ::tankwright::plumbing::v_notch_tail fields(const given& in);
   static ::tankwright::plumbing::v_notch_tail take(const double*& at) {
-    return {.plan = io<::tankwright::area>::take(at), .opening = io<::tankwright::angle>::take(at), .discharge_coefficient = io<double>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at)};
+    return {.horizontal_area = io<::tankwright::area>::take(at), .opening = io<::tankwright::angle>::take(at), .discharge_coefficient = io<double>::take(at), .from = io<::tankwright::length>::take(at), .to = io<::tankwright::length>::take(at)};
   }
   static void defaults(double*& at);
   static void put(const ::tankwright::plumbing::v_notch_tail& v, double*& at) {
-    io<::tankwright::area>::put(v.plan, at);
+    io<::tankwright::area>::put(v.horizontal_area, at);
     io<::tankwright::angle>::put(v.opening, at);
     io<double>::put(v.discharge_coefficient, at);
     io<::tankwright::length>::put(v.from, at);
@@ -1486,13 +1486,13 @@ struct io<::tankwright::plumbing::wet_section> {
 };
 
 template <>
-struct io<std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe>> {
-  static std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe> read(const given& in);
+struct io<std::variant<::tankwright::plumbing::area_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>> {
+  static std::variant<::tankwright::plumbing::area_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder> read(const given& in);
 };
 
 template <>
-struct io<std::variant<::tankwright::plumbing::plan_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder>> {
-  static std::variant<::tankwright::plumbing::plan_profile, ::tankwright::plumbing::bowl, ::tankwright::plumbing::cone, ::tankwright::plumbing::lying_cylinder> read(const given& in);
+struct io<std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe>> {
+  static std::variant<::tankwright::plumbing::full_width_edge, ::tankwright::plumbing::contracted_edge, ::tankwright::plumbing::toothed_edge, ::tankwright::plumbing::v_notch, ::tankwright::plumbing::standpipe> read(const given& in);
 };
 
 }  // namespace tankwright_formulas

@@ -501,6 +501,29 @@ void io<::tankwright::room::humidity_point>::write(answer& out, const ::tankwrig
   return v;
 }
 
+::tankwright::room::lamp_over_water io<::tankwright::room::lamp_over_water>::read(const given& in) {
+  if (std::optional<::tankwright::room::lamp_over_water> by_formula; made(in, by_formula)) return *std::move(by_formula);
+  return fields(in);
+}
+::tankwright::room::lamp_over_water io<::tankwright::room::lamp_over_water>::fields(const given& in) {
+  static constexpr std::string_view known[] = {"height", "depth", "through_a_metre", "index"};
+  in.only(known);
+  ::tankwright::room::lamp_over_water v{.height = must<::tankwright::length>(in, "height"), .depth = must<::tankwright::length>(in, "depth")};
+  if (in.has("through_a_metre")) v.through_a_metre = must<::tankwright::proportion>(in, "through_a_metre");
+  if (in.has("index")) v.index = must<::tankwright::water::refractive_index>(in, "index");
+  return v;
+}
+void io<::tankwright::room::lamp_over_water>::defaults(double*& at) {
+  constexpr double zeros[4] = {};
+  const double* zero = zeros;
+  static_cast<void>(zero);
+  const ::tankwright::room::lamp_over_water v{.height = io<::tankwright::length>::take(zero), .depth = io<::tankwright::length>::take(zero)};
+  not_given(at, 1);
+  not_given(at, 1);
+  io<::tankwright::proportion>::put(v.through_a_metre, at);
+  io<::tankwright::water::refractive_index>::put(v.index, at);
+}
+
 ::tankwright::room::wall_layer io<::tankwright::room::wall_layer>::read(const given& in) {
   if (std::optional<::tankwright::room::wall_layer> by_formula; made(in, by_formula)) return *std::move(by_formula);
   return fields(in);
@@ -1312,51 +1335,84 @@ auto call_21([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vecto
   return ::tankwright::room::humidity_course(io<::tankwright::room::humidity_course_request>::fields(in), policy);
 }
 
+// room.light_at_depth
+constexpr std::string_view fields_22[] = {"height", "depth", "through_a_metre", "index"};
+constexpr std::string_view required_22[] = {"height", "depth"};
+auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::proportion> {
+  return ::tankwright::room::light_at_depth(io<::tankwright::room::lamp_over_water>::fields(in));
+}
+void numbers_22(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::room::lamp_over_water>::take(in);
+  io<::tankwright::proportion>::put(::tankwright::room::light_at_depth(a0), out);
+}
+void defaults_22(double* at) {
+  io<::tankwright::room::lamp_over_water>::defaults(at);
+}
+
+// room.lit_width
+constexpr std::string_view fields_23[] = {"height", "beam"};
+constexpr std::string_view required_23[] = {"height", "beam"};
+auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_23);
+  const auto a0 = must<::tankwright::length>(in, "height");
+  const auto a1 = must<::tankwright::angle>(in, "beam");
+  return ::tankwright::room::lit_width(a0, a1);
+}
+void numbers_23(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::length>::take(in);
+  const auto a1 = io<::tankwright::angle>::take(in);
+  io<::tankwright::length>::put(::tankwright::room::lit_width(a0, a1), out);
+}
+void defaults_23(double* at) {
+  not_given(at, 1);
+  not_given(at, 1);
+}
+
 // room.pressure_at_altitude
-constexpr std::string_view fields_22[] = {"altitude"};
-constexpr std::string_view required_22[] = {"altitude"};
-auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::absolute_pressure> {
-  in.only(fields_22);
+constexpr std::string_view fields_24[] = {"altitude"};
+constexpr std::string_view required_24[] = {"altitude"};
+auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::absolute_pressure> {
+  in.only(fields_24);
   const auto a0 = must<::tankwright::length>(in, "altitude");
   const auto policy = in.policy();
   return ::tankwright::room::pressure_at_altitude(a0, policy);
 }
-void numbers_22(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_24(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::length>::take(in);
   io<::tankwright::absolute_pressure>::put(::tankwright::room::pressure_at_altitude(a0, policy), out);
 }
-void defaults_22(double* at) {
+void defaults_24(double* at) {
   not_given(at, 1);
 }
 
 // room.vapour_pressure
-constexpr std::string_view fields_23[] = {"temperature", "humidity", "pressure"};
-constexpr std::string_view required_23[] = {"temperature", "humidity"};
-auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
+constexpr std::string_view fields_25[] = {"temperature", "humidity", "pressure"};
+constexpr std::string_view required_25[] = {"temperature", "humidity"};
+auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
   const auto policy = in.policy();
   return ::tankwright::room::vapour_pressure(io<::tankwright::room::air>::fields(in), policy);
 }
-void numbers_23(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_25(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air>::take(in);
   io<::tankwright::pressure>::put(::tankwright::room::vapour_pressure(a0, policy), out);
 }
-void defaults_23(double* at) {
+void defaults_25(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
 // room.humidity_ratio_of
-constexpr std::string_view fields_24[] = {"temperature", "humidity", "pressure"};
-constexpr std::string_view required_24[] = {"temperature", "humidity"};
-auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
+constexpr std::string_view fields_26[] = {"temperature", "humidity", "pressure"};
+constexpr std::string_view required_26[] = {"temperature", "humidity"};
+auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
   const auto policy = in.policy();
   return ::tankwright::room::humidity_ratio_of(io<::tankwright::room::air>::fields(in), policy);
 }
 
 // room.humidity_ratio_from_vapour_pressure
-constexpr std::string_view fields_25[] = {"vapour", "total"};
-constexpr std::string_view required_25[] = {"vapour", "total"};
-auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
-  in.only(fields_25);
+constexpr std::string_view fields_27[] = {"vapour", "total"};
+constexpr std::string_view required_27[] = {"vapour", "total"};
+auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
+  in.only(fields_27);
   const auto a0 = must<::tankwright::pressure>(in, "vapour");
   const auto a1 = must<::tankwright::absolute_pressure>(in, "total");
   const auto policy = in.policy();
@@ -1364,220 +1420,220 @@ auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.absolute_humidity
-constexpr std::string_view fields_26[] = {"temperature", "humidity", "pressure"};
-constexpr std::string_view required_26[] = {"temperature", "humidity"};
-auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
+constexpr std::string_view fields_28[] = {"temperature", "humidity", "pressure"};
+constexpr std::string_view required_28[] = {"temperature", "humidity"};
+auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
   const auto policy = in.policy();
   return ::tankwright::room::absolute_humidity(io<::tankwright::room::air>::fields(in), policy);
 }
-void numbers_26(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::room::air>::take(in);
-  io<::tankwright::mass_density>::put(::tankwright::room::absolute_humidity(a0, policy), out);
-}
-void defaults_26(double* at) {
-  io<::tankwright::room::air>::defaults(at);
-}
-
-// room.dew_point
-constexpr std::string_view fields_27[] = {"temperature", "humidity", "pressure"};
-constexpr std::string_view required_27[] = {"temperature", "humidity"};
-auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
-  const auto policy = in.policy();
-  return ::tankwright::room::dew_point(io<::tankwright::room::air>::fields(in), policy);
-}
-void numbers_27(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::room::air>::take(in);
-  io<::tankwright::temperature>::put(::tankwright::room::dew_point(a0, policy), out);
-}
-void defaults_27(double* at) {
-  io<::tankwright::room::air>::defaults(at);
-}
-
-// room.enthalpy
-constexpr std::string_view fields_28[] = {"temperature", "humidity", "pressure"};
-constexpr std::string_view required_28[] = {"temperature", "humidity"};
-auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::specific_energy> {
-  const auto policy = in.policy();
-  return ::tankwright::room::enthalpy(io<::tankwright::room::air>::fields(in), policy);
-}
 void numbers_28(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air>::take(in);
-  io<::tankwright::specific_energy>::put(::tankwright::room::enthalpy(a0, policy), out);
+  io<::tankwright::mass_density>::put(::tankwright::room::absolute_humidity(a0, policy), out);
 }
 void defaults_28(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
-// room.specific_volume_of
+// room.dew_point
 constexpr std::string_view fields_29[] = {"temperature", "humidity", "pressure"};
 constexpr std::string_view required_29[] = {"temperature", "humidity"};
-auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::specific_volume> {
+auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
   const auto policy = in.policy();
-  return ::tankwright::room::specific_volume_of(io<::tankwright::room::air>::fields(in), policy);
+  return ::tankwright::room::dew_point(io<::tankwright::room::air>::fields(in), policy);
 }
 void numbers_29(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air>::take(in);
-  io<::tankwright::specific_volume>::put(::tankwright::room::specific_volume_of(a0, policy), out);
+  io<::tankwright::temperature>::put(::tankwright::room::dew_point(a0, policy), out);
 }
 void defaults_29(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
-// room.moist_air_density
+// room.enthalpy
 constexpr std::string_view fields_30[] = {"temperature", "humidity", "pressure"};
 constexpr std::string_view required_30[] = {"temperature", "humidity"};
-auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
+auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::specific_energy> {
   const auto policy = in.policy();
-  return ::tankwright::room::moist_air_density(io<::tankwright::room::air>::fields(in), policy);
+  return ::tankwright::room::enthalpy(io<::tankwright::room::air>::fields(in), policy);
 }
 void numbers_30(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air>::take(in);
-  io<::tankwright::mass_density>::put(::tankwright::room::moist_air_density(a0, policy), out);
+  io<::tankwright::specific_energy>::put(::tankwright::room::enthalpy(a0, policy), out);
 }
 void defaults_30(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
-// room.dry_air_density
+// room.specific_volume_of
 constexpr std::string_view fields_31[] = {"temperature", "humidity", "pressure"};
 constexpr std::string_view required_31[] = {"temperature", "humidity"};
-auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
+auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::specific_volume> {
   const auto policy = in.policy();
-  return ::tankwright::room::dry_air_density(io<::tankwright::room::air>::fields(in), policy);
+  return ::tankwright::room::specific_volume_of(io<::tankwright::room::air>::fields(in), policy);
 }
 void numbers_31(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air>::take(in);
-  io<::tankwright::mass_density>::put(::tankwright::room::dry_air_density(a0, policy), out);
+  io<::tankwright::specific_volume>::put(::tankwright::room::specific_volume_of(a0, policy), out);
 }
 void defaults_31(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
+// room.moist_air_density
+constexpr std::string_view fields_32[] = {"temperature", "humidity", "pressure"};
+constexpr std::string_view required_32[] = {"temperature", "humidity"};
+auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
+  const auto policy = in.policy();
+  return ::tankwright::room::moist_air_density(io<::tankwright::room::air>::fields(in), policy);
+}
+void numbers_32(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::room::air>::take(in);
+  io<::tankwright::mass_density>::put(::tankwright::room::moist_air_density(a0, policy), out);
+}
+void defaults_32(double* at) {
+  io<::tankwright::room::air>::defaults(at);
+}
+
+// room.dry_air_density
+constexpr std::string_view fields_33[] = {"temperature", "humidity", "pressure"};
+constexpr std::string_view required_33[] = {"temperature", "humidity"};
+auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass_density> {
+  const auto policy = in.policy();
+  return ::tankwright::room::dry_air_density(io<::tankwright::room::air>::fields(in), policy);
+}
+void numbers_33(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::room::air>::take(in);
+  io<::tankwright::mass_density>::put(::tankwright::room::dry_air_density(a0, policy), out);
+}
+void defaults_33(double* at) {
+  io<::tankwright::room::air>::defaults(at);
+}
+
 // room.air_from_with_air_of_humidity_ratio
-constexpr std::string_view fields_32[] = {"temperature", "ratio", "pressure"};
-constexpr std::string_view required_32[] = {"temperature", "ratio"};
-auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
+constexpr std::string_view fields_34[] = {"temperature", "ratio", "pressure"};
+constexpr std::string_view required_34[] = {"temperature", "ratio"};
+auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
   const auto policy = in.policy();
   return ::tankwright::room::air_from(io<::tankwright::room::air_of_humidity_ratio>::fields(in), policy);
 }
 
 // room.air_from_with_air_of_dew_point
-constexpr std::string_view fields_33[] = {"temperature", "dew_point", "pressure"};
-constexpr std::string_view required_33[] = {"temperature", "dew_point"};
-auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
+constexpr std::string_view fields_35[] = {"temperature", "dew_point", "pressure"};
+constexpr std::string_view required_35[] = {"temperature", "dew_point"};
+auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
   const auto policy = in.policy();
   return ::tankwright::room::air_from(io<::tankwright::room::air_of_dew_point>::fields(in), policy);
 }
-void numbers_33(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_35(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air_of_dew_point>::take(in);
   io<::tankwright::room::air>::put(::tankwright::room::air_from(a0, policy), out);
 }
-void defaults_33(double* at) {
+void defaults_35(double* at) {
   io<::tankwright::room::air_of_dew_point>::defaults(at);
 }
 
 // room.running_cost
-constexpr std::string_view fields_34[] = {"heat", "price", "performance", "on"};
-constexpr std::string_view required_34[] = {"heat", "price"};
-auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::running_cost_result> {
+constexpr std::string_view fields_36[] = {"heat", "price", "performance", "on"};
+constexpr std::string_view required_36[] = {"heat", "price"};
+auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::running_cost_result> {
   const auto policy = in.policy();
   return ::tankwright::room::running_cost(io<::tankwright::room::running_load>::fields(in), policy);
 }
-void numbers_34(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_36(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::running_load>::take(in);
   io<::tankwright::room::running_cost_result>::put(::tankwright::room::running_cost(a0, policy), out);
 }
-void defaults_34(double* at) {
+void defaults_36(double* at) {
   io<::tankwright::room::running_load>::defaults(at);
 }
 
 // room.running_costs
-constexpr std::string_view fields_35[] = {"devices", "price"};
-constexpr std::string_view required_35[] = {"devices", "price"};
-auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::running_costs_result> {
-  in.only(fields_35);
+constexpr std::string_view fields_37[] = {"devices", "price"};
+constexpr std::string_view required_37[] = {"devices", "price"};
+auto call_37([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::running_costs_result> {
+  in.only(fields_37);
   const auto a0 = must<std::span<const ::tankwright::room::running_device>>(in, "devices");
   const auto a1 = must<::tankwright::room::electricity_price>(in, "price");
   return ::tankwright::room::running_costs(a0, a1);
 }
 
 // room.saturation_pressure
-constexpr std::string_view fields_36[] = {"temperature"};
-constexpr std::string_view required_36[] = {"temperature"};
-auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
-  in.only(fields_36);
+constexpr std::string_view fields_38[] = {"temperature"};
+constexpr std::string_view required_38[] = {"temperature"};
+auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
+  in.only(fields_38);
   const auto a0 = must<::tankwright::temperature>(in, "temperature");
   const auto policy = in.policy();
   return ::tankwright::room::saturation_pressure(a0, policy);
 }
-void numbers_36(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_38(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::temperature>::take(in);
   io<::tankwright::pressure>::put(::tankwright::room::saturation_pressure(a0, policy), out);
 }
-void defaults_36(double* at) {
+void defaults_38(double* at) {
   not_given(at, 1);
 }
 
 // room.saturation_temperature
-constexpr std::string_view fields_37[] = {"vapour"};
-constexpr std::string_view required_37[] = {"vapour"};
-auto call_37([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
-  in.only(fields_37);
+constexpr std::string_view fields_39[] = {"vapour"};
+constexpr std::string_view required_39[] = {"vapour"};
+auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
+  in.only(fields_39);
   const auto a0 = must<::tankwright::pressure>(in, "vapour");
   const auto policy = in.policy();
   return ::tankwright::room::saturation_temperature(a0, policy);
 }
-void numbers_37(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_39(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::pressure>::take(in);
   io<::tankwright::temperature>::put(::tankwright::room::saturation_temperature(a0, policy), out);
 }
-void defaults_37(double* at) {
+void defaults_39(double* at) {
   not_given(at, 1);
 }
 
 // room.current_of
-constexpr std::string_view fields_38[] = {"all", "supply"};
-constexpr std::string_view required_38[] = {"all", "supply"};
-auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::electric_current> {
-  in.only(fields_38);
+constexpr std::string_view fields_40[] = {"all", "supply"};
+constexpr std::string_view required_40[] = {"all", "supply"};
+auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::electric_current> {
+  in.only(fields_40);
   const auto a0 = must<std::span<const ::tankwright::room::plugged_in>>(in, "all");
   const auto a1 = must<::tankwright::voltage>(in, "supply");
   return ::tankwright::room::current_of(a0, a1);
 }
 
 // room.leakage_of
-constexpr std::string_view fields_39[] = {"all"};
-constexpr std::string_view required_39[] = {"all"};
-auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::electric_current>> {
-  in.only(fields_39);
+constexpr std::string_view fields_41[] = {"all"};
+constexpr std::string_view required_41[] = {"all"};
+auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::electric_current>> {
+  in.only(fields_41);
   const auto a0 = must<std::span<const ::tankwright::estimate<::tankwright::electric_current>>>(in, "all");
   return ::tankwright::room::leakage_of(a0);
 }
 
 // room.battery_feeds
-constexpr std::string_view fields_40[] = {"from", "load"};
-constexpr std::string_view required_40[] = {"from", "load"};
-auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::duration>> {
-  in.only(fields_40);
+constexpr std::string_view fields_42[] = {"from", "load"};
+constexpr std::string_view required_42[] = {"from", "load"};
+auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::duration>> {
+  in.only(fields_42);
   const auto a0 = must<::tankwright::room::stored_energy>(in, "from");
   const auto a1 = must<::tankwright::power>(in, "load");
   return ::tankwright::room::battery_feeds(a0, a1);
 }
-void numbers_40(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_42(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::stored_energy>::take(in);
   const auto a1 = io<::tankwright::power>::take(in);
   io<::tankwright::estimate<::tankwright::duration>>::put(::tankwright::room::battery_feeds(a0, a1), out);
 }
-void defaults_40(double* at) {
+void defaults_42(double* at) {
   io<::tankwright::room::stored_energy>::defaults(at);
   not_given(at, 1);
 }
 
 // room.temperature_course_of
-constexpr std::string_view fields_41[] = {"uncontrolled_tank", "time", "step"};
-constexpr std::string_view required_41[] = {"uncontrolled_tank", "time"};
-auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_course> {
-  in.only(fields_41);
+constexpr std::string_view fields_43[] = {"uncontrolled_tank", "time", "step"};
+constexpr std::string_view required_43[] = {"uncontrolled_tank", "time"};
+auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_course> {
+  in.only(fields_43);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::duration>(in, "time");
   const auto a2 = may_or<::tankwright::duration>(in, "step", [] {
@@ -1590,10 +1646,10 @@ auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.largest_change
-constexpr std::string_view fields_42[] = {"uncontrolled_tank", "within", "window"};
-constexpr std::string_view required_42[] = {"uncontrolled_tank", "within"};
-auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_change> {
-  in.only(fields_42);
+constexpr std::string_view fields_44[] = {"uncontrolled_tank", "within", "window"};
+constexpr std::string_view required_44[] = {"uncontrolled_tank", "within"};
+auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_change> {
+  in.only(fields_44);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::duration>(in, "within");
   const auto a2 = may_or<::tankwright::duration>(in, "window", [] {
@@ -1606,10 +1662,10 @@ auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.time_to_temperature_with_heat_capacity
-constexpr std::string_view fields_43[] = {"uncontrolled_tank", "heat_capacity", "limit", "within"};
-constexpr std::string_view required_43[] = {"uncontrolled_tank", "heat_capacity", "limit"};
-auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
-  in.only(fields_43);
+constexpr std::string_view fields_45[] = {"uncontrolled_tank", "heat_capacity", "limit", "within"};
+constexpr std::string_view required_45[] = {"uncontrolled_tank", "heat_capacity", "limit"};
+auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
+  in.only(fields_45);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::estimate<::tankwright::heat_capacity>>(in, "heat_capacity");
   const auto a2 = must<::tankwright::temperature>(in, "limit");
@@ -1623,10 +1679,10 @@ auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.time_to_temperature
-constexpr std::string_view fields_44[] = {"uncontrolled_tank", "limit", "within"};
-constexpr std::string_view required_44[] = {"uncontrolled_tank", "limit"};
-auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
-  in.only(fields_44);
+constexpr std::string_view fields_46[] = {"uncontrolled_tank", "limit", "within"};
+constexpr std::string_view required_46[] = {"uncontrolled_tank", "limit"};
+auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::temperature_crossing> {
+  in.only(fields_46);
   const auto a0 = must<::tankwright::room::uncontrolled_tank>(in, "uncontrolled_tank");
   const auto a1 = must<::tankwright::temperature>(in, "limit");
   const auto a2 = may_or<::tankwright::duration>(in, "within", [] {
@@ -1639,10 +1695,10 @@ auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // room.top_off_rate
-constexpr std::string_view fields_45[] = {"evaporation", "fresh_water"};
-constexpr std::string_view required_45[] = {"evaporation"};
-auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
-  in.only(fields_45);
+constexpr std::string_view fields_47[] = {"evaporation", "fresh_water"};
+constexpr std::string_view required_47[] = {"evaporation"};
+auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::flow_rate>> {
+  in.only(fields_47);
   const auto a0 = must<::tankwright::estimate<::tankwright::mass_flow>>(in, "evaporation");
   const auto a1 = may_or<::tankwright::temperature>(in, "fresh_water", [] {
     using namespace ::tankwright;
@@ -1652,12 +1708,12 @@ auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   const auto policy = in.policy();
   return ::tankwright::room::top_off_rate(a0, a1, policy);
 }
-void numbers_45(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_47(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::estimate<::tankwright::mass_flow>>::take(in);
   const auto a1 = io<::tankwright::temperature>::take(in);
   io<::tankwright::estimate<::tankwright::flow_rate>>::put(::tankwright::room::top_off_rate(a0, a1, policy), out);
 }
-void defaults_45(double* at) {
+void defaults_47(double* at) {
   not_given(at, 3);
   const auto a1 = [] {
     using namespace ::tankwright;
@@ -1668,148 +1724,148 @@ void defaults_45(double* at) {
 }
 
 // room.reservoir_lasts
-constexpr std::string_view fields_46[] = {"reservoir", "rate"};
-constexpr std::string_view required_46[] = {"reservoir", "rate"};
-auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::duration>> {
-  in.only(fields_46);
+constexpr std::string_view fields_48[] = {"reservoir", "rate"};
+constexpr std::string_view required_48[] = {"reservoir", "rate"};
+auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::duration>> {
+  in.only(fields_48);
   const auto a0 = must<::tankwright::volume>(in, "reservoir");
   const auto a1 = must<::tankwright::estimate<::tankwright::flow_rate>>(in, "rate");
   return ::tankwright::room::reservoir_lasts(a0, a1);
 }
-void numbers_46(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_48(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::volume>::take(in);
   const auto a1 = io<::tankwright::estimate<::tankwright::flow_rate>>::take(in);
   io<::tankwright::estimate<::tankwright::duration>>::put(::tankwright::room::reservoir_lasts(a0, a1), out);
 }
-void defaults_46(double* at) {
+void defaults_48(double* at) {
   not_given(at, 1);
   not_given(at, 3);
 }
 
 // room.stuck_valve
-constexpr std::string_view fields_47[] = {"reservoir_request", "reservoir"};
-constexpr std::string_view required_47[] = {"reservoir_request", "reservoir"};
-auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::stuck_valve_result> {
-  in.only(fields_47);
+constexpr std::string_view fields_49[] = {"reservoir_request", "reservoir"};
+constexpr std::string_view required_49[] = {"reservoir_request", "reservoir"};
+auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::stuck_valve_result> {
+  in.only(fields_49);
   const auto a0 = must<::tankwright::room::reservoir_request>(in, "reservoir_request");
   const auto a1 = must<::tankwright::volume>(in, "reservoir");
   const auto policy = in.policy();
   return ::tankwright::room::stuck_valve(a0, a1, policy);
 }
-void numbers_47(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_49(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::reservoir_request>::take(in);
   const auto a1 = io<::tankwright::volume>::take(in);
   io<::tankwright::room::stuck_valve_result>::put(::tankwright::room::stuck_valve(a0, a1, policy), out);
 }
-void defaults_47(double* at) {
+void defaults_49(double* at) {
   io<::tankwright::room::reservoir_request>::defaults(at);
   not_given(at, 1);
 }
 
 // room.largest_reservoir
-constexpr std::string_view fields_48[] = {"water", "volume", "lowest", "free_volume", "fresh_water"};
-constexpr std::string_view required_48[] = {"water", "volume", "lowest", "free_volume"};
-auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::reservoir_limit> {
+constexpr std::string_view fields_50[] = {"water", "volume", "lowest", "free_volume", "fresh_water"};
+constexpr std::string_view required_50[] = {"water", "volume", "lowest", "free_volume"};
+auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::reservoir_limit> {
   const auto policy = in.policy();
   return ::tankwright::room::largest_reservoir(io<::tankwright::room::reservoir_request>::fields(in), policy);
 }
 
 // room.return_level
-constexpr std::string_view fields_49[] = {"surface", "top_off", "running_level", "lowest_level"};
-constexpr std::string_view required_49[] = {"surface", "top_off", "running_level", "lowest_level"};
-auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::return_chamber_result> {
+constexpr std::string_view fields_51[] = {"surface", "top_off", "running_level", "lowest_level"};
+constexpr std::string_view required_51[] = {"surface", "top_off", "running_level", "lowest_level"};
+auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::return_chamber_result> {
   return ::tankwright::room::return_level(io<::tankwright::room::return_chamber>::fields(in));
 }
-void numbers_49(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_51(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::return_chamber>::take(in);
   io<::tankwright::room::return_chamber_result>::put(::tankwright::room::return_level(a0), out);
 }
-void defaults_49(double* at) {
+void defaults_51(double* at) {
   io<::tankwright::room::return_chamber>::defaults(at);
 }
 
 // room.transmittance
-constexpr std::string_view fields_50[] = {"label", "layers", "inside", "outside"};
-auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::thermal_transmittance> {
+constexpr std::string_view fields_52[] = {"label", "layers", "inside", "outside"};
+auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::thermal_transmittance> {
   return ::tankwright::room::transmittance(io<::tankwright::room::layered_wall>::fields(in));
 }
 
 // room.linear_warm_up_time
-constexpr std::string_view fields_51[] = {"heat_capacity", "from", "to", "heater", "loss", "stands_at"};
-constexpr std::string_view required_51[] = {"heat_capacity", "from", "to", "heater"};
-auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+constexpr std::string_view fields_53[] = {"heat_capacity", "from", "to", "heater", "loss", "stands_at"};
+constexpr std::string_view required_53[] = {"heat_capacity", "from", "to", "heater"};
+auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
   return ::tankwright::room::linear_warm_up_time(io<::tankwright::room::linear_warm_up>::fields(in));
 }
-void numbers_51(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_53(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::linear_warm_up>::take(in);
   io<::tankwright::duration>::put(::tankwright::room::linear_warm_up_time(a0), out);
 }
-void defaults_51(double* at) {
+void defaults_53(double* at) {
   io<::tankwright::room::linear_warm_up>::defaults(at);
 }
 
 // room.warm_up
-constexpr std::string_view fields_52[] = {"tank", "heat_capacity", "target", "heater"};
-constexpr std::string_view required_52[] = {"tank", "heat_capacity", "target", "heater"};
-auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::warm_up_result> {
+constexpr std::string_view fields_54[] = {"tank", "heat_capacity", "target", "heater"};
+constexpr std::string_view required_54[] = {"tank", "heat_capacity", "target", "heater"};
+auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::warm_up_result> {
   const auto policy = in.policy();
   return ::tankwright::room::warm_up(io<::tankwright::room::warm_up_request>::fields(in), policy);
 }
 
 // room.settled_humidity_ratio
-constexpr std::string_view fields_53[] = {"dry_air", "outdoor", "source", "transfer", "surface"};
-constexpr std::string_view required_53[] = {"dry_air", "outdoor"};
-auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
+constexpr std::string_view fields_55[] = {"dry_air", "outdoor", "source", "transfer", "surface"};
+constexpr std::string_view required_55[] = {"dry_air", "outdoor"};
+auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
   return ::tankwright::room::settled_humidity_ratio(io<::tankwright::room::well_mixed_room>::fields(in));
 }
 
 // room.humidity_time_constant
-constexpr std::string_view fields_54[] = {"well_mixed_room", "air"};
-constexpr std::string_view required_54[] = {"well_mixed_room", "air"};
-auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
-  in.only(fields_54);
+constexpr std::string_view fields_56[] = {"well_mixed_room", "air"};
+constexpr std::string_view required_56[] = {"well_mixed_room", "air"};
+auto call_56([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::duration> {
+  in.only(fields_56);
   const auto a0 = must<::tankwright::room::well_mixed_room>(in, "well_mixed_room");
   const auto a1 = must<::tankwright::mass>(in, "air");
   return ::tankwright::room::humidity_time_constant(a0, a1);
 }
 
 // room.humidity_ratio_after
-constexpr std::string_view fields_55[] = {"well_mixed_room", "start"};
-constexpr std::string_view required_55[] = {"well_mixed_room", "start"};
-auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
-  in.only(fields_55);
+constexpr std::string_view fields_57[] = {"well_mixed_room", "start"};
+constexpr std::string_view required_57[] = {"well_mixed_room", "start"};
+auto call_57([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::humidity_ratio> {
+  in.only(fields_57);
   const auto a0 = must<::tankwright::room::well_mixed_room>(in, "well_mixed_room");
   const auto a1 = must<::tankwright::room::humidity_start>(in, "start");
   return ::tankwright::room::humidity_ratio_after(a0, a1);
 }
 
 // room.wet_bulb
-constexpr std::string_view fields_56[] = {"temperature", "humidity", "pressure"};
-constexpr std::string_view required_56[] = {"temperature", "humidity"};
-auto call_56([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
+constexpr std::string_view fields_58[] = {"temperature", "humidity", "pressure"};
+constexpr std::string_view required_58[] = {"temperature", "humidity"};
+auto call_58([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::temperature> {
   const auto policy = in.policy();
   return ::tankwright::room::wet_bulb(io<::tankwright::room::air>::fields(in), policy);
 }
-void numbers_56(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_58(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air>::take(in);
   io<::tankwright::temperature>::put(::tankwright::room::wet_bulb(a0, policy), out);
 }
-void defaults_56(double* at) {
+void defaults_58(double* at) {
   io<::tankwright::room::air>::defaults(at);
 }
 
 // room.air_from_with_air_of_wet_bulb
-constexpr std::string_view fields_57[] = {"temperature", "wet_bulb", "pressure"};
-constexpr std::string_view required_57[] = {"temperature", "wet_bulb"};
-auto call_57([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
+constexpr std::string_view fields_59[] = {"temperature", "wet_bulb", "pressure"};
+constexpr std::string_view required_59[] = {"temperature", "wet_bulb"};
+auto call_59([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::room::air> {
   const auto policy = in.policy();
   return ::tankwright::room::air_from(io<::tankwright::room::air_of_wet_bulb>::fields(in), policy);
 }
-void numbers_57(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_59(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::room::air_of_wet_bulb>::take(in);
   io<::tankwright::room::air>::put(::tankwright::room::air_from(a0, policy), out);
 }
-void defaults_57(double* at) {
+void defaults_59(double* at) {
   io<::tankwright::room::air_of_wet_bulb>::defaults(at);
 }
 
@@ -1836,42 +1892,44 @@ const row rows[] = {
   {"room.dehumidifier_for", "tankwright::room::dehumidifier_for", "mass balance; Shah 2014; EnergyPlus 9.5 example curves", required_19, fields_19, true, &key_of_type<::tankwright::room::dehumidifier_size>, &answer_with<&call_19>, &make_with<&call_19>, {false, 0, 0}, nullptr, nullptr},
   {"room.ventilation_for", "tankwright::room::ventilation_for", "mass balance; Shah 2014", required_20, fields_20, true, &key_of_type<::tankwright::room::ventilation_size>, &answer_with<&call_20>, &make_with<&call_20>, {false, 0, 0}, nullptr, nullptr},
   {"room.humidity_course", "tankwright::room::humidity_course", "mass balance; Shah 2014; classical Runge-Kutta", required_21, fields_21, true, nullptr, &answer_with<&call_21>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"room.pressure_at_altitude", "tankwright::room::pressure_at_altitude", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 3", required_22, fields_22, true, nullptr, &answer_with<&call_22>, nullptr, {true, 1, 1}, &numbers_22, &defaults_22},
-  {"room.vapour_pressure", "tankwright::room::vapour_pressure", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12 and 22", required_23, fields_23, true, nullptr, &answer_with<&call_23>, nullptr, {true, 3, 1}, &numbers_23, &defaults_23},
-  {"room.humidity_ratio_of", "tankwright::room::humidity_ratio_of", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 20", required_24, fields_24, true, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_24>, &make_with<&call_24>, {false, 0, 0}, nullptr, nullptr},
-  {"room.humidity_ratio_from_vapour_pressure", "tankwright::room::humidity_ratio_from_vapour_pressure", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 20", required_25, fields_25, true, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_25>, &make_with<&call_25>, {false, 0, 0}, nullptr, nullptr},
-  {"room.absolute_humidity", "tankwright::room::absolute_humidity", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_26, fields_26, true, nullptr, &answer_with<&call_26>, nullptr, {true, 3, 1}, &numbers_26, &defaults_26},
-  {"room.dew_point", "tankwright::room::dew_point", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6, inverted numerically", required_27, fields_27, true, nullptr, &answer_with<&call_27>, nullptr, {true, 3, 1}, &numbers_27, &defaults_27},
-  {"room.enthalpy", "tankwright::room::enthalpy", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 30", required_28, fields_28, true, nullptr, &answer_with<&call_28>, nullptr, {true, 3, 1}, &numbers_28, &defaults_28},
-  {"room.specific_volume_of", "tankwright::room::specific_volume_of", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 26", required_29, fields_29, true, nullptr, &answer_with<&call_29>, nullptr, {true, 3, 1}, &numbers_29, &defaults_29},
-  {"room.moist_air_density", "tankwright::room::moist_air_density", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_30, fields_30, true, nullptr, &answer_with<&call_30>, nullptr, {true, 3, 1}, &numbers_30, &defaults_30},
-  {"room.dry_air_density", "tankwright::room::dry_air_density", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_31, fields_31, true, nullptr, &answer_with<&call_31>, nullptr, {true, 3, 1}, &numbers_31, &defaults_31},
-  {"room.air_from_with_air_of_humidity_ratio", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12, 20 and 22", required_32, fields_32, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_32>, &make_with<&call_32>, {false, 0, 0}, nullptr, nullptr},
-  {"room.air_from_with_air_of_dew_point", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12", required_33, fields_33, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_33>, &make_with<&call_33>, {true, 3, 3}, &numbers_33, &defaults_33},
-  {"room.running_cost", "tankwright::room::running_cost", "arithmetic", required_34, fields_34, true, &key_of_type<::tankwright::room::running_cost_result>, &answer_with<&call_34>, &make_with<&call_34>, {true, 6, 12}, &numbers_34, &defaults_34},
-  {"room.running_costs", "tankwright::room::running_costs", "arithmetic", required_35, fields_35, false, &key_of_type<::tankwright::room::running_costs_result>, &answer_with<&call_35>, &make_with<&call_35>, {false, 0, 0}, nullptr, nullptr},
-  {"room.saturation_pressure", "tankwright::room::saturation_pressure", "Hyland and Wexler 1983; ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6", required_36, fields_36, true, nullptr, &answer_with<&call_36>, nullptr, {true, 1, 1}, &numbers_36, &defaults_36},
-  {"room.saturation_temperature", "tankwright::room::saturation_temperature", "Hyland and Wexler 1983", required_37, fields_37, true, nullptr, &answer_with<&call_37>, nullptr, {true, 1, 1}, &numbers_37, &defaults_37},
-  {"room.current_of", "tankwright::room::current_of", "definition of the power factor", required_38, fields_38, false, nullptr, &answer_with<&call_38>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"room.leakage_of", "tankwright::room::leakage_of", "Kirchhoff's law", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"room.battery_feeds", "tankwright::room::battery_feeds", "conservation of energy", required_40, fields_40, false, nullptr, &answer_with<&call_40>, nullptr, {true, 4, 3}, &numbers_40, &defaults_40},
-  {"room.temperature_course_of", "tankwright::room::temperature_course_of", "energy balance; Dormand & Prince 1980", required_41, fields_41, true, &key_of_type<::tankwright::room::temperature_course>, &answer_with<&call_41>, &make_with<&call_41>, {false, 0, 0}, nullptr, nullptr},
-  {"room.largest_change", "tankwright::room::largest_change", "energy balance; Dormand & Prince 1980", required_42, fields_42, true, &key_of_type<::tankwright::room::temperature_change>, &answer_with<&call_42>, &make_with<&call_42>, {false, 0, 0}, nullptr, nullptr},
-  {"room.time_to_temperature_with_heat_capacity", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_43, fields_43, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_43>, &make_with<&call_43>, {false, 0, 0}, nullptr, nullptr},
-  {"room.time_to_temperature", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_44, fields_44, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_44>, &make_with<&call_44>, {false, 0, 0}, nullptr, nullptr},
-  {"room.top_off_rate", "tankwright::room::top_off_rate", "mass balance; density by TEOS-10", required_45, fields_45, true, nullptr, &answer_with<&call_45>, nullptr, {true, 4, 3}, &numbers_45, &defaults_45},
-  {"room.reservoir_lasts", "tankwright::room::reservoir_lasts", "arithmetic", required_46, fields_46, false, nullptr, &answer_with<&call_46>, nullptr, {true, 4, 3}, &numbers_46, &defaults_46},
-  {"room.stuck_valve", "tankwright::room::stuck_valve", "conservation of salt", required_47, fields_47, true, &key_of_type<::tankwright::room::stuck_valve_result>, &answer_with<&call_47>, &make_with<&call_47>, {true, 7, 3}, &numbers_47, &defaults_47},
-  {"room.largest_reservoir", "tankwright::room::largest_reservoir", "conservation of salt", required_48, fields_48, true, &key_of_type<::tankwright::room::reservoir_limit>, &answer_with<&call_48>, &make_with<&call_48>, {false, 0, 0}, nullptr, nullptr},
-  {"room.return_level", "tankwright::room::return_level", "mass balance", required_49, fields_49, false, &key_of_type<::tankwright::room::return_chamber_result>, &answer_with<&call_49>, &make_with<&call_49>, {true, 6, 6}, &numbers_49, &defaults_49},
-  {"room.transmittance", "tankwright::room::transmittance", "EN ISO 6946", {}, fields_50, false, nullptr, &answer_with<&call_50>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"room.linear_warm_up_time", "tankwright::room::linear_warm_up_time", "energy balance", required_51, fields_51, false, nullptr, &answer_with<&call_51>, nullptr, {true, 6, 1}, &numbers_51, &defaults_51},
-  {"room.warm_up", "tankwright::room::warm_up", "energy balance; Gauss and Legendre's quadrature", required_52, fields_52, true, &key_of_type<::tankwright::room::warm_up_result>, &answer_with<&call_52>, &make_with<&call_52>, {false, 0, 0}, nullptr, nullptr},
-  {"room.settled_humidity_ratio", "tankwright::room::settled_humidity_ratio", "mass balance", required_53, fields_53, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_53>, &make_with<&call_53>, {false, 0, 0}, nullptr, nullptr},
-  {"room.humidity_time_constant", "tankwright::room::humidity_time_constant", "mass balance", required_54, fields_54, false, nullptr, &answer_with<&call_54>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"room.humidity_ratio_after", "tankwright::room::humidity_ratio_after", "mass balance", required_55, fields_55, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_55>, &make_with<&call_55>, {false, 0, 0}, nullptr, nullptr},
-  {"room.wet_bulb", "tankwright::room::wet_bulb", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_56, fields_56, true, nullptr, &answer_with<&call_56>, nullptr, {true, 3, 1}, &numbers_56, &defaults_56},
-  {"room.air_from_with_air_of_wet_bulb", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_57, fields_57, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_57>, &make_with<&call_57>, {true, 3, 3}, &numbers_57, &defaults_57},
+  {"room.light_at_depth", "tankwright::room::light_at_depth", "Snell's law for rays near the axis; Beer and Lambert; Kirk 1994 for T (from memory)", required_22, fields_22, false, nullptr, &answer_with<&call_22>, nullptr, {true, 4, 1}, &numbers_22, &defaults_22},
+  {"room.lit_width", "tankwright::room::lit_width", "geometry", required_23, fields_23, false, nullptr, &answer_with<&call_23>, nullptr, {true, 2, 1}, &numbers_23, &defaults_23},
+  {"room.pressure_at_altitude", "tankwright::room::pressure_at_altitude", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 3", required_24, fields_24, true, nullptr, &answer_with<&call_24>, nullptr, {true, 1, 1}, &numbers_24, &defaults_24},
+  {"room.vapour_pressure", "tankwright::room::vapour_pressure", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12 and 22", required_25, fields_25, true, nullptr, &answer_with<&call_25>, nullptr, {true, 3, 1}, &numbers_25, &defaults_25},
+  {"room.humidity_ratio_of", "tankwright::room::humidity_ratio_of", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 20", required_26, fields_26, true, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_26>, &make_with<&call_26>, {false, 0, 0}, nullptr, nullptr},
+  {"room.humidity_ratio_from_vapour_pressure", "tankwright::room::humidity_ratio_from_vapour_pressure", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 20", required_27, fields_27, true, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_27>, &make_with<&call_27>, {false, 0, 0}, nullptr, nullptr},
+  {"room.absolute_humidity", "tankwright::room::absolute_humidity", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_28, fields_28, true, nullptr, &answer_with<&call_28>, nullptr, {true, 3, 1}, &numbers_28, &defaults_28},
+  {"room.dew_point", "tankwright::room::dew_point", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6, inverted numerically", required_29, fields_29, true, nullptr, &answer_with<&call_29>, nullptr, {true, 3, 1}, &numbers_29, &defaults_29},
+  {"room.enthalpy", "tankwright::room::enthalpy", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 30", required_30, fields_30, true, nullptr, &answer_with<&call_30>, nullptr, {true, 3, 1}, &numbers_30, &defaults_30},
+  {"room.specific_volume_of", "tankwright::room::specific_volume_of", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 26", required_31, fields_31, true, nullptr, &answer_with<&call_31>, nullptr, {true, 3, 1}, &numbers_31, &defaults_31},
+  {"room.moist_air_density", "tankwright::room::moist_air_density", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_32, fields_32, true, nullptr, &answer_with<&call_32>, nullptr, {true, 3, 1}, &numbers_32, &defaults_32},
+  {"room.dry_air_density", "tankwright::room::dry_air_density", "ASHRAE Handbook-Fundamentals 2017, ch. 1", required_33, fields_33, true, nullptr, &answer_with<&call_33>, nullptr, {true, 3, 1}, &numbers_33, &defaults_33},
+  {"room.air_from_with_air_of_humidity_ratio", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12, 20 and 22", required_34, fields_34, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_34>, &make_with<&call_34>, {false, 0, 0}, nullptr, nullptr},
+  {"room.air_from_with_air_of_dew_point", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 12", required_35, fields_35, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_35>, &make_with<&call_35>, {true, 3, 3}, &numbers_35, &defaults_35},
+  {"room.running_cost", "tankwright::room::running_cost", "arithmetic", required_36, fields_36, true, &key_of_type<::tankwright::room::running_cost_result>, &answer_with<&call_36>, &make_with<&call_36>, {true, 6, 12}, &numbers_36, &defaults_36},
+  {"room.running_costs", "tankwright::room::running_costs", "arithmetic", required_37, fields_37, false, &key_of_type<::tankwright::room::running_costs_result>, &answer_with<&call_37>, &make_with<&call_37>, {false, 0, 0}, nullptr, nullptr},
+  {"room.saturation_pressure", "tankwright::room::saturation_pressure", "Hyland and Wexler 1983; ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 5 and 6", required_38, fields_38, true, nullptr, &answer_with<&call_38>, nullptr, {true, 1, 1}, &numbers_38, &defaults_38},
+  {"room.saturation_temperature", "tankwright::room::saturation_temperature", "Hyland and Wexler 1983", required_39, fields_39, true, nullptr, &answer_with<&call_39>, nullptr, {true, 1, 1}, &numbers_39, &defaults_39},
+  {"room.current_of", "tankwright::room::current_of", "definition of the power factor", required_40, fields_40, false, nullptr, &answer_with<&call_40>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.leakage_of", "tankwright::room::leakage_of", "Kirchhoff's law", required_41, fields_41, false, nullptr, &answer_with<&call_41>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.battery_feeds", "tankwright::room::battery_feeds", "conservation of energy", required_42, fields_42, false, nullptr, &answer_with<&call_42>, nullptr, {true, 4, 3}, &numbers_42, &defaults_42},
+  {"room.temperature_course_of", "tankwright::room::temperature_course_of", "energy balance; Dormand & Prince 1980", required_43, fields_43, true, &key_of_type<::tankwright::room::temperature_course>, &answer_with<&call_43>, &make_with<&call_43>, {false, 0, 0}, nullptr, nullptr},
+  {"room.largest_change", "tankwright::room::largest_change", "energy balance; Dormand & Prince 1980", required_44, fields_44, true, &key_of_type<::tankwright::room::temperature_change>, &answer_with<&call_44>, &make_with<&call_44>, {false, 0, 0}, nullptr, nullptr},
+  {"room.time_to_temperature_with_heat_capacity", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_45, fields_45, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_45>, &make_with<&call_45>, {false, 0, 0}, nullptr, nullptr},
+  {"room.time_to_temperature", "tankwright::room::time_to_temperature", "energy balance; Dormand & Prince 1980", required_46, fields_46, true, &key_of_type<::tankwright::room::temperature_crossing>, &answer_with<&call_46>, &make_with<&call_46>, {false, 0, 0}, nullptr, nullptr},
+  {"room.top_off_rate", "tankwright::room::top_off_rate", "mass balance; density by TEOS-10", required_47, fields_47, true, nullptr, &answer_with<&call_47>, nullptr, {true, 4, 3}, &numbers_47, &defaults_47},
+  {"room.reservoir_lasts", "tankwright::room::reservoir_lasts", "arithmetic", required_48, fields_48, false, nullptr, &answer_with<&call_48>, nullptr, {true, 4, 3}, &numbers_48, &defaults_48},
+  {"room.stuck_valve", "tankwright::room::stuck_valve", "conservation of salt", required_49, fields_49, true, &key_of_type<::tankwright::room::stuck_valve_result>, &answer_with<&call_49>, &make_with<&call_49>, {true, 7, 3}, &numbers_49, &defaults_49},
+  {"room.largest_reservoir", "tankwright::room::largest_reservoir", "conservation of salt", required_50, fields_50, true, &key_of_type<::tankwright::room::reservoir_limit>, &answer_with<&call_50>, &make_with<&call_50>, {false, 0, 0}, nullptr, nullptr},
+  {"room.return_level", "tankwright::room::return_level", "mass balance", required_51, fields_51, false, &key_of_type<::tankwright::room::return_chamber_result>, &answer_with<&call_51>, &make_with<&call_51>, {true, 6, 6}, &numbers_51, &defaults_51},
+  {"room.transmittance", "tankwright::room::transmittance", "EN ISO 6946", {}, fields_52, false, nullptr, &answer_with<&call_52>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.linear_warm_up_time", "tankwright::room::linear_warm_up_time", "energy balance", required_53, fields_53, false, nullptr, &answer_with<&call_53>, nullptr, {true, 6, 1}, &numbers_53, &defaults_53},
+  {"room.warm_up", "tankwright::room::warm_up", "energy balance; Gauss and Legendre's quadrature", required_54, fields_54, true, &key_of_type<::tankwright::room::warm_up_result>, &answer_with<&call_54>, &make_with<&call_54>, {false, 0, 0}, nullptr, nullptr},
+  {"room.settled_humidity_ratio", "tankwright::room::settled_humidity_ratio", "mass balance", required_55, fields_55, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_55>, &make_with<&call_55>, {false, 0, 0}, nullptr, nullptr},
+  {"room.humidity_time_constant", "tankwright::room::humidity_time_constant", "mass balance", required_56, fields_56, false, nullptr, &answer_with<&call_56>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"room.humidity_ratio_after", "tankwright::room::humidity_ratio_after", "mass balance", required_57, fields_57, false, &key_of_type<::tankwright::room::humidity_ratio>, &answer_with<&call_57>, &make_with<&call_57>, {false, 0, 0}, nullptr, nullptr},
+  {"room.wet_bulb", "tankwright::room::wet_bulb", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_58, fields_58, true, nullptr, &answer_with<&call_58>, nullptr, {true, 3, 1}, &numbers_58, &defaults_58},
+  {"room.air_from_with_air_of_wet_bulb", "tankwright::room::air_from", "ASHRAE Handbook-Fundamentals 2017, ch. 1, eq. 33 and 35", required_59, fields_59, true, &key_of_type<::tankwright::room::air>, &answer_with<&call_59>, &make_with<&call_59>, {true, 3, 3}, &numbers_59, &defaults_59},
 };
 
 }  // namespace
@@ -1884,6 +1942,7 @@ std::span<const constant> room_constants() {
     named("mould_surface_resistance", ::tankwright::room::mould_surface_resistance),
     named("mould_humidity", ::tankwright::room::mould_humidity),
     named("dripping_humidity", ::tankwright::room::dripping_humidity),
+    named("light_through_a_metre", ::tankwright::room::light_through_a_metre),
     named("usual_leakage", ::tankwright::room::usual_leakage),
     named("glass_conductivity", ::tankwright::room::glass_conductivity),
     named("acrylic_conductivity", ::tankwright::room::acrylic_conductivity),

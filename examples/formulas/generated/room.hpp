@@ -15,6 +15,7 @@
 #include <tankwright/room/humidity.hpp>
 #include <tankwright/room/humidity_control.hpp>
 #include <tankwright/room/humidity_course.hpp>
+#include <tankwright/room/lighting.hpp>
 #include <tankwright/room/moist_air.hpp>
 #include <tankwright/room/ranges.hpp>
 #include <tankwright/room/rating_point.hpp>
@@ -347,6 +348,22 @@ template <>
 struct io<::tankwright::room::humidity_start> {
   static ::tankwright::room::humidity_start read(const given& in);
   static ::tankwright::room::humidity_start fields(const given& in);
+};
+
+template <>
+struct io<::tankwright::room::lamp_over_water> {
+  static ::tankwright::room::lamp_over_water read(const given& in);
+  static ::tankwright::room::lamp_over_water fields(const given& in);
+  static ::tankwright::room::lamp_over_water take(const double*& at) {
+    return {.height = io<::tankwright::length>::take(at), .depth = io<::tankwright::length>::take(at), .through_a_metre = io<::tankwright::proportion>::take(at), .index = io<::tankwright::water::refractive_index>::take(at)};
+  }
+  static void defaults(double*& at);
+  static void put(const ::tankwright::room::lamp_over_water& v, double*& at) {
+    io<::tankwright::length>::put(v.height, at);
+    io<::tankwright::length>::put(v.depth, at);
+    io<::tankwright::proportion>::put(v.through_a_metre, at);
+    io<::tankwright::water::refractive_index>::put(v.index, at);
+  }
 };
 
 template <>

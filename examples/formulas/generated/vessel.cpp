@@ -712,9 +712,9 @@ void io<::tankwright::vessel::drip_result>::write(answer& out, const ::tankwrigh
   return fields(in);
 }
 ::tankwright::vessel::empty_sump io<::tankwright::vessel::empty_sump>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"plan", "flood_depth", "mass_of_sump", "water_density", "label"};
+  static constexpr std::string_view known[] = {"horizontal_area", "flood_depth", "mass_of_sump", "water_density", "label"};
   in.only(known);
-  ::tankwright::vessel::empty_sump v{.plan = must<::tankwright::area>(in, "plan"), .flood_depth = must<::tankwright::length>(in, "flood_depth"), .mass_of_sump = must<::tankwright::mass>(in, "mass_of_sump"), .water_density = must<::tankwright::mass_density>(in, "water_density")};
+  ::tankwright::vessel::empty_sump v{.horizontal_area = must<::tankwright::area>(in, "horizontal_area"), .flood_depth = must<::tankwright::length>(in, "flood_depth"), .mass_of_sump = must<::tankwright::mass>(in, "mass_of_sump"), .water_density = must<::tankwright::mass_density>(in, "water_density")};
   if (in.has("label")) v.label = must<std::string>(in, "label");
   return v;
 }
@@ -1857,206 +1857,222 @@ auto call_12([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   return ::tankwright::vessel::gasket_force(io<::tankwright::vessel::gasket_ring>::fields(in));
 }
 
+// vessel.gasket_takes_up
+constexpr std::string_view fields_13[] = {"thickness"};
+constexpr std::string_view required_13[] = {"thickness"};
+auto call_13([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_13);
+  const auto a0 = must<::tankwright::length>(in, "thickness");
+  return ::tankwright::vessel::gasket_takes_up(a0);
+}
+void numbers_13(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::length>::take(in);
+  io<::tankwright::length>::put(::tankwright::vessel::gasket_takes_up(a0), out);
+}
+void defaults_13(double* at) {
+  not_given(at, 1);
+}
+
 // vessel.uplift_of
-constexpr std::string_view fields_13[] = {"plan", "flood_depth", "mass_of_sump", "water_density", "label"};
-constexpr std::string_view required_13[] = {"plan", "flood_depth", "mass_of_sump", "water_density"};
-auto call_13([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::uplift_result> {
+constexpr std::string_view fields_14[] = {"horizontal_area", "flood_depth", "mass_of_sump", "water_density", "label"};
+constexpr std::string_view required_14[] = {"horizontal_area", "flood_depth", "mass_of_sump", "water_density"};
+auto call_14([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::uplift_result> {
   return ::tankwright::vessel::uplift_of(io<::tankwright::vessel::empty_sump>::fields(in));
 }
 
 // vessel.load_on_floor
-constexpr std::string_view fields_14[] = {"total", "footprint", "bearing", "code", "label"};
-constexpr std::string_view required_14[] = {"total", "footprint"};
-auto call_14([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::floor_result> {
+constexpr std::string_view fields_15[] = {"total", "footprint", "bearing", "code", "label"};
+constexpr std::string_view required_15[] = {"total", "footprint"};
+auto call_15([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::floor_result> {
   return ::tankwright::vessel::load_on_floor(io<::tankwright::vessel::floor_question>::fields(in));
 }
 
 // vessel.least_thickness
-constexpr std::string_view fields_15[] = {"nominal"};
-constexpr std::string_view required_15[] = {"nominal"};
-auto call_15([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
-  in.only(fields_15);
+constexpr std::string_view fields_16[] = {"nominal"};
+constexpr std::string_view required_16[] = {"nominal"};
+auto call_16([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
+  in.only(fields_16);
   const auto a0 = must<::tankwright::length>(in, "nominal");
   return ::tankwright::vessel::least_thickness(a0);
 }
 
 // vessel.porosity_of
-constexpr std::string_view fields_16[] = {"dry_bulk", "grain"};
-constexpr std::string_view required_16[] = {"dry_bulk", "grain"};
-auto call_16([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::porosity> {
+constexpr std::string_view fields_17[] = {"dry_bulk", "grain"};
+constexpr std::string_view required_17[] = {"dry_bulk", "grain"};
+auto call_17([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::porosity> {
   return ::tankwright::vessel::porosity_of(io<::tankwright::vessel::bulk_and_grain>::fields(in));
 }
-void numbers_16(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_17(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::bulk_and_grain>::take(in);
   io<::tankwright::porosity>::put(::tankwright::vessel::porosity_of(a0), out);
 }
-void defaults_16(double* at) {
+void defaults_17(double* at) {
   io<::tankwright::vessel::bulk_and_grain>::defaults(at);
 }
 
 // vessel.phases_of
-constexpr std::string_view fields_17[] = {"wet", "dry", "whole", "grain_density", "water_density"};
-constexpr std::string_view required_17[] = {"wet", "dry", "whole", "grain_density", "water_density"};
-auto call_17([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::phases> {
+constexpr std::string_view fields_18[] = {"wet", "dry", "whole", "grain_density", "water_density"};
+constexpr std::string_view required_18[] = {"wet", "dry", "whole", "grain_density", "water_density"};
+auto call_18([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::phases> {
   return ::tankwright::vessel::phases_of(io<::tankwright::vessel::weighed_sample>::fields(in));
 }
-void numbers_17(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_18(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::weighed_sample>::take(in);
   io<::tankwright::vessel::phases>::put(::tankwright::vessel::phases_of(a0), out);
 }
-void defaults_17(double* at) {
+void defaults_18(double* at) {
   io<::tankwright::vessel::weighed_sample>::defaults(at);
 }
 
 // vessel.phases_when_saturated
-constexpr std::string_view fields_18[] = {"water_content", "grain_density", "water_density"};
-constexpr std::string_view required_18[] = {"water_content", "grain_density", "water_density"};
-auto call_18([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::phases> {
+constexpr std::string_view fields_19[] = {"water_content", "grain_density", "water_density"};
+constexpr std::string_view required_19[] = {"water_content", "grain_density", "water_density"};
+auto call_19([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::phases> {
   return ::tankwright::vessel::phases_when_saturated(io<::tankwright::vessel::saturated_sample>::fields(in));
 }
-void numbers_18(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_19(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::saturated_sample>::take(in);
   io<::tankwright::vessel::phases>::put(::tankwright::vessel::phases_when_saturated(a0), out);
 }
-void defaults_18(double* at) {
+void defaults_19(double* at) {
   io<::tankwright::vessel::saturated_sample>::defaults(at);
 }
 
 // vessel.hydrostatic_pressure
-constexpr std::string_view fields_19[] = {"depth", "water_density"};
-constexpr std::string_view required_19[] = {"depth", "water_density"};
-auto call_19([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
-  in.only(fields_19);
+constexpr std::string_view fields_20[] = {"depth", "water_density"};
+constexpr std::string_view required_20[] = {"depth", "water_density"};
+auto call_20([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
+  in.only(fields_20);
   const auto a0 = must<::tankwright::length>(in, "depth");
   const auto a1 = must<::tankwright::mass_density>(in, "water_density");
   return ::tankwright::vessel::hydrostatic_pressure(a0, a1);
 }
-void numbers_19(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_20(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::length>::take(in);
   const auto a1 = io<::tankwright::mass_density>::take(in);
   io<::tankwright::pressure>::put(::tankwright::vessel::hydrostatic_pressure(a0, a1), out);
 }
-void defaults_19(double* at) {
+void defaults_20(double* at) {
   not_given(at, 1);
   not_given(at, 1);
 }
 
 // vessel.push_on
-constexpr std::string_view fields_20[] = {"width", "height", "level", "water_density", "label"};
-constexpr std::string_view required_20[] = {"width", "height", "level", "water_density"};
-auto call_20([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::water_push> {
+constexpr std::string_view fields_21[] = {"width", "height", "level", "water_density", "label"};
+constexpr std::string_view required_21[] = {"width", "height", "level", "water_density"};
+auto call_21([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::water_push> {
   return ::tankwright::vessel::push_on(io<::tankwright::vessel::wetted_wall>::fields(in));
 }
 
 // vessel.equipment
-constexpr std::string_view fields_21[] = {"outside", "mass", "label"};
-constexpr std::string_view required_21[] = {"outside", "mass"};
-auto call_21([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
+constexpr std::string_view fields_22[] = {"outside", "mass", "label"};
+constexpr std::string_view required_22[] = {"outside", "mass"};
+auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
   return ::tankwright::vessel::equipment(io<::tankwright::vessel::equipment_size>::fields(in));
 }
 
 // vessel.weight_of
-constexpr std::string_view fields_22[] = {"thing", "water_density"};
-constexpr std::string_view required_22[] = {"thing", "water_density"};
-auto call_22([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item_weight> {
-  in.only(fields_22);
+constexpr std::string_view fields_23[] = {"thing", "water_density"};
+constexpr std::string_view required_23[] = {"thing", "water_density"};
+auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item_weight> {
+  in.only(fields_23);
   const auto a0 = must<::tankwright::vessel::item>(in, "thing");
   const auto a1 = must<::tankwright::mass_density>(in, "water_density");
   return ::tankwright::vessel::weight_of(a0, a1);
 }
 
 // vessel.pull_on_joint
-constexpr std::string_view fields_23[] = {"width", "depth", "water_density", "label"};
-constexpr std::string_view required_23[] = {"width", "depth", "water_density"};
-auto call_23([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::line_load> {
+constexpr std::string_view fields_24[] = {"width", "depth", "water_density", "label"};
+constexpr std::string_view required_24[] = {"width", "depth", "water_density"};
+auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::line_load> {
   return ::tankwright::vessel::pull_on_joint(io<::tankwright::vessel::leaning_wall>::fields(in));
 }
 
 // vessel.withdrawal_of
-constexpr std::string_view fields_24[] = {"gravity", "diameter", "penetration", "duration_factor", "wet_factor", "label"};
-constexpr std::string_view required_24[] = {"gravity", "diameter", "penetration"};
-auto call_24([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::force> {
+constexpr std::string_view fields_25[] = {"gravity", "diameter", "penetration", "duration_factor", "wet_factor", "label"};
+constexpr std::string_view required_25[] = {"gravity", "diameter", "penetration"};
+auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::force> {
   return ::tankwright::vessel::withdrawal_of(io<::tankwright::vessel::wood_screw>::fields(in));
 }
 
 // vessel.hole_to_edge
-constexpr std::string_view fields_25[] = {"diameter", "thickness", "glass", "label"};
-constexpr std::string_view required_25[] = {"diameter", "thickness"};
-auto call_25([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_26[] = {"diameter", "thickness", "glass", "label"};
+constexpr std::string_view required_26[] = {"diameter", "thickness"};
+auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::vessel::hole_to_edge(io<::tankwright::vessel::pane_hole>::fields(in));
 }
 
 // vessel.read_leak_tests
-constexpr std::string_view fields_26[] = {"tests"};
-constexpr std::string_view required_26[] = {"tests"};
-auto call_26([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::parts_result> {
-  in.only(fields_26);
+constexpr std::string_view fields_27[] = {"tests"};
+constexpr std::string_view required_27[] = {"tests"};
+auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::parts_result> {
+  in.only(fields_27);
   const auto a0 = must<std::span<const ::tankwright::vessel::leak_test>>(in, "tests");
   return ::tankwright::vessel::read_leak_tests(a0);
 }
 
 // vessel.compare_covered
-constexpr std::string_view fields_27[] = {"covered", "open", "let_through"};
-constexpr std::string_view required_27[] = {"covered", "open", "let_through"};
-auto call_27([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::cover_result> {
+constexpr std::string_view fields_28[] = {"covered", "open", "let_through"};
+constexpr std::string_view required_28[] = {"covered", "open", "let_through"};
+auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::cover_result> {
   return ::tankwright::vessel::compare_covered(io<::tankwright::vessel::cover_comparison>::fields(in));
 }
 
 // vessel.drip_rate
-constexpr std::string_view fields_28[] = {"drops", "over", "drop"};
-constexpr std::string_view required_28[] = {"drops", "over"};
-auto call_28([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::drip_result> {
+constexpr std::string_view fields_29[] = {"drops", "over", "drop"};
+constexpr std::string_view required_29[] = {"drops", "over"};
+auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::drip_result> {
   return ::tankwright::vessel::drip_rate(io<::tankwright::vessel::counted_drops>::fields(in));
 }
-void numbers_28(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_29(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::counted_drops>::take(in);
   io<::tankwright::vessel::drip_result>::put(::tankwright::vessel::drip_rate(a0), out);
 }
-void defaults_28(double* at) {
+void defaults_29(double* at) {
   io<::tankwright::vessel::counted_drops>::defaults(at);
 }
 
 // vessel.read_leak_test
-constexpr std::string_view fields_29[] = {"surface", "depth", "resolution", "readings", "evaporation", "salinity", "confidence", "leak_that_matters", "criterion", "capacity", "label"};
-constexpr std::string_view required_29[] = {"surface", "depth", "resolution"};
-auto call_29([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::leak_test_result> {
+constexpr std::string_view fields_30[] = {"surface", "depth", "resolution", "readings", "evaporation", "salinity", "confidence", "leak_that_matters", "criterion", "capacity", "label"};
+constexpr std::string_view required_30[] = {"surface", "depth", "resolution"};
+auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::leak_test_result> {
   return ::tankwright::vessel::read_leak_test(io<::tankwright::vessel::leak_test>::fields(in));
 }
 
 // vessel.minimum_detectable_leak
-constexpr std::string_view fields_30[] = {"plan", "lasting"};
-constexpr std::string_view required_30[] = {"plan", "lasting"};
-auto call_30([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
-  in.only(fields_30);
+constexpr std::string_view fields_31[] = {"plan", "lasting"};
+constexpr std::string_view required_31[] = {"plan", "lasting"};
+auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+  in.only(fields_31);
   const auto a0 = must<::tankwright::vessel::leak_test_plan>(in, "plan");
   const auto a1 = must<::tankwright::duration>(in, "lasting");
   return ::tankwright::vessel::minimum_detectable_leak(a0, a1);
 }
-void numbers_30(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_31(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::leak_test_plan>::take(in);
   const auto a1 = io<::tankwright::duration>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::vessel::minimum_detectable_leak(a0, a1), out);
 }
-void defaults_30(double* at) {
+void defaults_31(double* at) {
   io<::tankwright::vessel::leak_test_plan>::defaults(at);
   not_given(at, 1);
 }
 
 // vessel.required_duration
-constexpr std::string_view fields_31[] = {"plan", "leak"};
-constexpr std::string_view required_31[] = {"plan", "leak"};
-auto call_31([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::duration>> {
-  in.only(fields_31);
+constexpr std::string_view fields_32[] = {"plan", "leak"};
+constexpr std::string_view required_32[] = {"plan", "leak"};
+auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::duration>> {
+  in.only(fields_32);
   const auto a0 = must<::tankwright::vessel::leak_test_plan>(in, "plan");
   const auto a1 = must<::tankwright::flow_rate>(in, "leak");
   return ::tankwright::vessel::required_duration(a0, a1);
 }
 
 // vessel.required_resolution
-constexpr std::string_view fields_32[] = {"plan", "lasting", "leak"};
-constexpr std::string_view required_32[] = {"plan", "lasting", "leak"};
-auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
-  in.only(fields_32);
+constexpr std::string_view fields_33[] = {"plan", "lasting", "leak"};
+constexpr std::string_view required_33[] = {"plan", "lasting", "leak"};
+auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optional<::tankwright::length>> {
+  in.only(fields_33);
   const auto a0 = must<::tankwright::vessel::leak_test_plan>(in, "plan");
   const auto a1 = must<::tankwright::duration>(in, "lasting");
   const auto a2 = must<::tankwright::flow_rate>(in, "leak");
@@ -2064,24 +2080,24 @@ auto call_32([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::optio
 }
 
 // vessel.leak_through_hole
-constexpr std::string_view fields_33[] = {"diameter", "depth", "discharge_coefficient"};
-constexpr std::string_view required_33[] = {"diameter", "depth"};
-auto call_33([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
+constexpr std::string_view fields_34[] = {"diameter", "depth", "discharge_coefficient"};
+constexpr std::string_view required_34[] = {"diameter", "depth"};
+auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::flow_rate> {
   return ::tankwright::vessel::leak_through_hole(io<::tankwright::vessel::hole>::fields(in));
 }
-void numbers_33(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_34(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::hole>::take(in);
   io<::tankwright::flow_rate>::put(::tankwright::vessel::leak_through_hole(a0), out);
 }
-void defaults_33(double* at) {
+void defaults_34(double* at) {
   io<::tankwright::vessel::hole>::defaults(at);
 }
 
 // vessel.leak_test_stages
-constexpr std::string_view fields_34[] = {"plan", "depths", "leak_at_full"};
-constexpr std::string_view required_34[] = {"plan", "depths", "leak_at_full"};
-auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::leak_test_stage>> {
-  in.only(fields_34);
+constexpr std::string_view fields_35[] = {"plan", "depths", "leak_at_full"};
+constexpr std::string_view required_35[] = {"plan", "depths", "leak_at_full"};
+auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::leak_test_stage>> {
+  in.only(fields_35);
   const auto a0 = must<::tankwright::vessel::leak_test_plan>(in, "plan");
   const auto a1 = must<std::span<const ::tankwright::length>>(in, "depths");
   const auto a2 = must<::tankwright::flow_rate>(in, "leak_at_full");
@@ -2089,79 +2105,79 @@ auto call_34([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vecto
 }
 
 // vessel.sag_of
-constexpr std::string_view fields_35[] = {"span", "thickness", "material", "extra", "moisture_strain", "label"};
-constexpr std::string_view required_35[] = {"span", "thickness", "material"};
-auto call_35([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::lid_result> {
+constexpr std::string_view fields_36[] = {"span", "thickness", "material", "extra", "moisture_strain", "label"};
+constexpr std::string_view required_36[] = {"span", "thickness", "material"};
+auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::lid_result> {
   return ::tankwright::vessel::sag_of(io<::tankwright::vessel::lid>::fields(in));
 }
 
 // vessel.recommended_lift
-constexpr std::string_view fields_36[] = {"reach", "height", "travel", "coupling"};
-constexpr std::string_view required_36[] = {"reach", "height"};
-auto call_36([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass> {
+constexpr std::string_view fields_37[] = {"reach", "height", "travel", "coupling"};
+constexpr std::string_view required_37[] = {"reach", "height"};
+auto call_37([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass> {
   const auto policy = in.policy();
   return ::tankwright::vessel::recommended_lift(io<::tankwright::vessel::hand_lift>::fields(in), policy);
 }
-void numbers_36(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_37(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::hand_lift>::take(in);
   io<::tankwright::mass>::put(::tankwright::vessel::recommended_lift(a0, policy), out);
 }
-void defaults_36(double* at) {
+void defaults_37(double* at) {
   io<::tankwright::vessel::hand_lift>::defaults(at);
 }
 
 // vessel.glass_load_duration_factor
-constexpr std::string_view fields_37[] = {"lasting"};
-constexpr std::string_view required_37[] = {"lasting"};
-auto call_37([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
-  in.only(fields_37);
+constexpr std::string_view fields_38[] = {"lasting"};
+constexpr std::string_view required_38[] = {"lasting"};
+auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
+  in.only(fields_38);
   const auto a0 = must<::tankwright::duration>(in, "lasting");
   const auto policy = in.policy();
   return ::tankwright::vessel::glass_load_duration_factor(a0, policy);
 }
-void numbers_37(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_38(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::duration>::take(in);
   io<double>::put(::tankwright::vessel::glass_load_duration_factor(a0, policy), out);
 }
-void defaults_37(double* at) {
+void defaults_38(double* at) {
   not_given(at, 1);
 }
 
 // vessel.glass_equivalent_load
-constexpr std::string_view fields_38[] = {"spells"};
-constexpr std::string_view required_38[] = {"spells"};
-auto call_38([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
-  in.only(fields_38);
+constexpr std::string_view fields_39[] = {"spells"};
+constexpr std::string_view required_39[] = {"spells"};
+auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
+  in.only(fields_39);
   const auto a0 = must<std::span<const ::tankwright::vessel::load_spell>>(in, "spells");
   return ::tankwright::vessel::glass_equivalent_load(a0);
 }
 
 // vessel.glass_stress_for_breakage
-constexpr std::string_view fields_39[] = {"breakage_probability", "stressed_area", "lasting"};
-constexpr std::string_view required_39[] = {"breakage_probability", "stressed_area", "lasting"};
-auto call_39([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
+constexpr std::string_view fields_40[] = {"breakage_probability", "stressed_area", "lasting"};
+constexpr std::string_view required_40[] = {"breakage_probability", "stressed_area", "lasting"};
+auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::pressure> {
   return ::tankwright::vessel::glass_stress_for_breakage(io<::tankwright::vessel::breakage_question>::fields(in));
 }
-void numbers_39(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_40(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::breakage_question>::take(in);
   io<::tankwright::pressure>::put(::tankwright::vessel::glass_stress_for_breakage(a0), out);
 }
-void defaults_39(double* at) {
+void defaults_40(double* at) {
   io<::tankwright::vessel::breakage_question>::defaults(at);
 }
 
 // vessel.for_permanent_load
-constexpr std::string_view fields_40[] = {"name", "value", "basis", "read_as", "source"};
-constexpr std::string_view required_40[] = {"value", "basis", "read_as"};
-auto call_40([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::allowable_stress> {
+constexpr std::string_view fields_41[] = {"name", "value", "basis", "read_as", "source"};
+constexpr std::string_view required_41[] = {"value", "basis", "read_as"};
+auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::allowable_stress> {
   return ::tankwright::vessel::for_permanent_load(io<::tankwright::vessel::allowable_stress>::fields(in));
 }
 
 // vessel.water_on
-constexpr std::string_view fields_41[] = {"panel", "water"};
-constexpr std::string_view required_41[] = {"panel", "water"};
-auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::panel_result> {
-  in.only(fields_41);
+constexpr std::string_view fields_42[] = {"panel", "water"};
+constexpr std::string_view required_42[] = {"panel", "water"};
+auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::panel_result> {
+  in.only(fields_42);
   const auto a0 = must<::tankwright::vessel::panel>(in, "panel");
   const auto a1 = must<::tankwright::vessel::water_behind>(in, "water");
   const auto policy = in.policy();
@@ -2169,10 +2185,10 @@ auto call_41([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // vessel.uniform_on
-constexpr std::string_view fields_42[] = {"panel", "load"};
-constexpr std::string_view required_42[] = {"panel", "load"};
-auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::panel_result> {
-  in.only(fields_42);
+constexpr std::string_view fields_43[] = {"panel", "load"};
+constexpr std::string_view required_43[] = {"panel", "load"};
+auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::panel_result> {
+  in.only(fields_43);
   const auto a0 = must<::tankwright::vessel::panel>(in, "panel");
   const auto a1 = must<::tankwright::pressure>(in, "load");
   const auto policy = in.policy();
@@ -2180,10 +2196,10 @@ auto call_42([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
 }
 
 // vessel.first_fill
-constexpr std::string_view fields_43[] = {"panel", "levels", "water_density"};
-constexpr std::string_view required_43[] = {"panel", "levels", "water_density"};
-auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::fill_stage>> {
-  in.only(fields_43);
+constexpr std::string_view fields_44[] = {"panel", "levels", "water_density"};
+constexpr std::string_view required_44[] = {"panel", "levels", "water_density"};
+auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::fill_stage>> {
+  in.only(fields_44);
   const auto a0 = must<::tankwright::vessel::panel>(in, "panel");
   const auto a1 = must<std::span<const ::tankwright::length>>(in, "levels");
   const auto a2 = must<::tankwright::mass_density>(in, "water_density");
@@ -2192,137 +2208,137 @@ auto call_43([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vecto
 }
 
 // vessel.unusual_in
-constexpr std::string_view fields_44[] = {"width", "height", "thickness", "edges", "material", "allowable", "label"};
-constexpr std::string_view required_44[] = {"width", "height", "thickness", "edges", "material"};
-auto call_44([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::remark>> {
+constexpr std::string_view fields_45[] = {"width", "height", "thickness", "edges", "material", "allowable", "label"};
+constexpr std::string_view required_45[] = {"width", "height", "thickness", "edges", "material"};
+auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::remark>> {
   return ::tankwright::vessel::unusual_in(io<::tankwright::vessel::panel>::fields(in));
 }
 
 // vessel.strip_between_frames
-constexpr std::string_view fields_45[] = {"spacing", "load", "spans", "bending_capacity", "rigidity", "duration_factor", "creep_factor", "label"};
-constexpr std::string_view required_45[] = {"spacing", "load", "spans", "bending_capacity", "rigidity"};
-auto call_45([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::strip_result> {
+constexpr std::string_view fields_46[] = {"spacing", "load", "spans", "bending_capacity", "rigidity", "duration_factor", "creep_factor", "label"};
+constexpr std::string_view required_46[] = {"spacing", "load", "spans", "bending_capacity", "rigidity"};
+auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::strip_result> {
   return ::tankwright::vessel::strip_between_frames(io<::tankwright::vessel::sheet_strip>::fields(in));
 }
 
 // vessel.polygon_area
-constexpr std::string_view fields_46[] = {"corners"};
-constexpr std::string_view required_46[] = {"corners"};
-auto call_46([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::area> {
-  in.only(fields_46);
+constexpr std::string_view fields_47[] = {"corners"};
+constexpr std::string_view required_47[] = {"corners"};
+auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::area> {
+  in.only(fields_47);
   const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "corners");
   return ::tankwright::vessel::polygon_area(a0);
 }
 
 // vessel.polygon_outline
-constexpr std::string_view fields_47[] = {"corners"};
-constexpr std::string_view required_47[] = {"corners"};
-auto call_47([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_47);
+constexpr std::string_view fields_48[] = {"corners"};
+constexpr std::string_view required_48[] = {"corners"};
+auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_48);
   const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "corners");
   return ::tankwright::vessel::polygon_outline(a0);
 }
 
 // vessel.polygon_middle
-constexpr std::string_view fields_48[] = {"corners"};
-constexpr std::string_view required_48[] = {"corners"};
-auto call_48([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::corner> {
-  in.only(fields_48);
+constexpr std::string_view fields_49[] = {"corners"};
+constexpr std::string_view required_49[] = {"corners"};
+auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::corner> {
+  in.only(fields_49);
   const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "corners");
   return ::tankwright::vessel::polygon_middle(a0);
 }
 
 // vessel.inside_corners
-constexpr std::string_view fields_49[] = {"outer", "thickness"};
-constexpr std::string_view required_49[] = {"outer", "thickness"};
-auto call_49([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::corner>> {
-  in.only(fields_49);
+constexpr std::string_view fields_50[] = {"outer", "thickness"};
+constexpr std::string_view required_50[] = {"outer", "thickness"};
+auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<std::vector<::tankwright::vessel::corner>> {
+  in.only(fields_50);
   const auto a0 = must<std::span<const ::tankwright::vessel::corner>>(in, "outer");
   const auto a1 = must<::tankwright::length>(in, "thickness");
   return ::tankwright::vessel::inside_corners(a0, a1);
 }
 
 // vessel.rock_by_mass
-constexpr std::string_view fields_50[] = {"dry_mass", "rock", "flooded_pores", "label"};
-constexpr std::string_view required_50[] = {"dry_mass"};
-auto call_50([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
+constexpr std::string_view fields_51[] = {"dry_mass", "rock", "flooded_pores", "label"};
+constexpr std::string_view required_51[] = {"dry_mass"};
+auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
   return ::tankwright::vessel::rock_by_mass(io<::tankwright::vessel::rock_mass>::fields(in));
 }
 
 // vessel.rock_weighed_under_water
-constexpr std::string_view fields_51[] = {"dry_mass", "submerged_mass", "water_density", "soaked_mass", "rock", "label"};
-constexpr std::string_view required_51[] = {"dry_mass", "submerged_mass", "water_density"};
-auto call_51([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
+constexpr std::string_view fields_52[] = {"dry_mass", "submerged_mass", "water_density", "soaked_mass", "rock", "label"};
+constexpr std::string_view required_52[] = {"dry_mass", "submerged_mass", "water_density"};
+auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
   return ::tankwright::vessel::rock_weighed_under_water(io<::tankwright::vessel::rock_weighing>::fields(in));
 }
 
 // vessel.rock_by_level_rise
-constexpr std::string_view fields_52[] = {"vessel", "rise"};
-constexpr std::string_view required_52[] = {"vessel", "rise"};
-auto call_52([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
-  in.only(fields_52);
+constexpr std::string_view fields_53[] = {"vessel", "rise"};
+constexpr std::string_view required_53[] = {"vessel", "rise"};
+auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
+  in.only(fields_53);
   const auto a0 = must<::tankwright::vessel::shape>(in, "vessel");
   const auto a1 = must<::tankwright::vessel::level_rise>(in, "rise");
   return ::tankwright::vessel::rock_by_level_rise(a0, a1);
 }
 
 // vessel.dry_mass_from_submerged
-constexpr std::string_view fields_53[] = {"submerged_mass", "grain_density", "water_density"};
-constexpr std::string_view required_53[] = {"submerged_mass", "grain_density", "water_density"};
-auto call_53([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass> {
+constexpr std::string_view fields_54[] = {"submerged_mass", "grain_density", "water_density"};
+constexpr std::string_view required_54[] = {"submerged_mass", "grain_density", "water_density"};
+auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::mass> {
   return ::tankwright::vessel::dry_mass_from_submerged(io<::tankwright::vessel::buoyant_weighing>::fields(in));
 }
-void numbers_53(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_54(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::buoyant_weighing>::take(in);
   io<::tankwright::mass>::put(::tankwright::vessel::dry_mass_from_submerged(a0), out);
 }
-void defaults_53(double* at) {
+void defaults_54(double* at) {
   io<::tankwright::vessel::buoyant_weighing>::defaults(at);
 }
 
 // vessel.sand_bed
-constexpr std::string_view fields_54[] = {"floor", "depth", "sand", "label"};
-constexpr std::string_view required_54[] = {"floor", "depth"};
-auto call_54([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
+constexpr std::string_view fields_55[] = {"floor", "depth", "sand", "label"};
+constexpr std::string_view required_55[] = {"floor", "depth"};
+auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
   return ::tankwright::vessel::sand_bed(io<::tankwright::vessel::sand_bed_size>::fields(in));
 }
 
 // vessel.sand_by_mass
-constexpr std::string_view fields_55[] = {"dry_mass", "sand", "label"};
-constexpr std::string_view required_55[] = {"dry_mass"};
-auto call_55([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
+constexpr std::string_view fields_56[] = {"dry_mass", "sand", "label"};
+constexpr std::string_view required_56[] = {"dry_mass"};
+auto call_56([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::item> {
   return ::tankwright::vessel::sand_by_mass(io<::tankwright::vessel::sand_mass>::fields(in));
 }
 
 // vessel.bed_depth
-constexpr std::string_view fields_56[] = {"bed", "floor"};
-constexpr std::string_view required_56[] = {"bed", "floor"};
-auto call_56([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
-  in.only(fields_56);
+constexpr std::string_view fields_57[] = {"bed", "floor"};
+constexpr std::string_view required_57[] = {"bed", "floor"};
+auto call_57([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::estimate<::tankwright::length>> {
+  in.only(fields_57);
   const auto a0 = must<::tankwright::vessel::item>(in, "bed");
   const auto a1 = must<::tankwright::area>(in, "floor");
   return ::tankwright::vessel::bed_depth(a0, a1);
 }
 
 // vessel.sloped_bed
-constexpr std::string_view fields_57[] = {"shallow_end", "deep_end", "run", "repose"};
-constexpr std::string_view required_57[] = {"shallow_end", "deep_end", "run"};
-auto call_57([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::slope_result> {
+constexpr std::string_view fields_58[] = {"shallow_end", "deep_end", "run", "repose"};
+constexpr std::string_view required_58[] = {"shallow_end", "deep_end", "run"};
+auto call_58([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::slope_result> {
   return ::tankwright::vessel::sloped_bed(io<::tankwright::vessel::bed_slope>::fields(in));
 }
-void numbers_57(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_58(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::bed_slope>::take(in);
   io<::tankwright::vessel::slope_result>::put(::tankwright::vessel::sloped_bed(a0), out);
 }
-void defaults_57(double* at) {
+void defaults_58(double* at) {
   io<::tankwright::vessel::bed_slope>::defaults(at);
 }
 
 // vessel.slope_run
-constexpr std::string_view fields_58[] = {"rise", "repose"};
-constexpr std::string_view required_58[] = {"rise"};
-auto call_58([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_58);
+constexpr std::string_view fields_59[] = {"rise", "repose"};
+constexpr std::string_view required_59[] = {"rise"};
+auto call_59([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_59);
   const auto a0 = must<::tankwright::length>(in, "rise");
   const auto a1 = may_or<::tankwright::angle>(in, "repose", [] {
     using namespace ::tankwright;
@@ -2331,12 +2347,12 @@ auto call_58([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwrig
   });
   return ::tankwright::vessel::slope_run(a0, a1);
 }
-void numbers_58(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_59(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::length>::take(in);
   const auto a1 = io<::tankwright::angle>::take(in);
   io<::tankwright::length>::put(::tankwright::vessel::slope_run(a0, a1), out);
 }
-void defaults_58(double* at) {
+void defaults_59(double* at) {
   not_given(at, 1);
   const auto a1 = [] {
     using namespace ::tankwright;
@@ -2347,222 +2363,222 @@ void defaults_58(double* at) {
 }
 
 // vessel.box
-constexpr std::string_view fields_59[] = {"length", "width", "height", "label"};
-constexpr std::string_view required_59[] = {"length", "width", "height"};
-auto call_59([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
+constexpr std::string_view fields_60[] = {"length", "width", "height", "label"};
+constexpr std::string_view required_60[] = {"length", "width", "height"};
+auto call_60([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
   return ::tankwright::vessel::box(io<::tankwright::vessel::box_size>::fields(in));
 }
 
 // vessel.upright_cylinder
-constexpr std::string_view fields_60[] = {"diameter", "height", "label"};
-constexpr std::string_view required_60[] = {"diameter", "height"};
-auto call_60([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
+constexpr std::string_view fields_61[] = {"diameter", "height", "label"};
+constexpr std::string_view required_61[] = {"diameter", "height"};
+auto call_61([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
   return ::tankwright::vessel::upright_cylinder(io<::tankwright::vessel::upright_cylinder_size>::fields(in));
 }
 
 // vessel.lying_cylinder
-constexpr std::string_view fields_61[] = {"diameter", "length", "head_depth", "label"};
-constexpr std::string_view required_61[] = {"diameter", "length"};
-auto call_61([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
+constexpr std::string_view fields_62[] = {"diameter", "length", "head_depth", "label"};
+constexpr std::string_view required_62[] = {"diameter", "length"};
+auto call_62([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
   return ::tankwright::vessel::lying_cylinder(io<::tankwright::vessel::lying_cylinder_size>::fields(in));
 }
 
 // vessel.prism
-constexpr std::string_view fields_62[] = {"inside_corners", "height", "label"};
-constexpr std::string_view required_62[] = {"height"};
-auto call_62([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
+constexpr std::string_view fields_63[] = {"inside_corners", "height", "label"};
+constexpr std::string_view required_63[] = {"height"};
+auto call_63([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
   return ::tankwright::vessel::prism(io<::tankwright::vessel::prism_size>::fields(in));
 }
 
 // vessel.regular_prism
-constexpr std::string_view fields_63[] = {"sides", "side", "height", "label"};
-constexpr std::string_view required_63[] = {"sides", "side", "height"};
-auto call_63([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
+constexpr std::string_view fields_64[] = {"sides", "side", "height", "label"};
+constexpr std::string_view required_64[] = {"sides", "side", "height"};
+auto call_64([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
   return ::tankwright::vessel::regular_prism(io<::tankwright::vessel::regular_prism_size>::fields(in));
 }
 
 // vessel.bow_front
-constexpr std::string_view fields_64[] = {"width", "depth_at_ends", "bow", "height", "label"};
-constexpr std::string_view required_64[] = {"width", "depth_at_ends", "bow", "height"};
-auto call_64([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
+constexpr std::string_view fields_65[] = {"width", "depth_at_ends", "bow", "height", "label"};
+constexpr std::string_view required_65[] = {"width", "depth_at_ends", "bow", "height"};
+auto call_65([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
   return ::tankwright::vessel::bow_front(io<::tankwright::vessel::bow_front_size>::fields(in));
 }
 
 // vessel.frustum
-constexpr std::string_view fields_65[] = {"bottom_diameter", "top_diameter", "height", "label"};
-constexpr std::string_view required_65[] = {"bottom_diameter", "top_diameter", "height"};
-auto call_65([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
+constexpr std::string_view fields_66[] = {"bottom_diameter", "top_diameter", "height", "label"};
+constexpr std::string_view required_66[] = {"bottom_diameter", "top_diameter", "height"};
+auto call_66([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::vessel::shape> {
   return ::tankwright::vessel::frustum(io<::tankwright::vessel::frustum_size>::fields(in));
 }
 
 // vessel.filled_volume
-constexpr std::string_view fields_66[] = {"vessel", "depth"};
-constexpr std::string_view required_66[] = {"vessel", "depth"};
-auto call_66([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
-  in.only(fields_66);
+constexpr std::string_view fields_67[] = {"vessel", "depth"};
+constexpr std::string_view required_67[] = {"vessel", "depth"};
+auto call_67([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::volume> {
+  in.only(fields_67);
   const auto a0 = must<::tankwright::vessel::shape>(in, "vessel");
   const auto a1 = must<::tankwright::length>(in, "depth");
   return ::tankwright::vessel::filled_volume(a0, a1);
 }
 
 // vessel.plan_area
-constexpr std::string_view fields_67[] = {"vessel", "depth"};
-constexpr std::string_view required_67[] = {"vessel", "depth"};
-auto call_67([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::area> {
-  in.only(fields_67);
-  const auto a0 = must<::tankwright::vessel::shape>(in, "vessel");
-  const auto a1 = must<::tankwright::length>(in, "depth");
-  return ::tankwright::vessel::plan_area(a0, a1);
-}
-
-// vessel.wetted_area
 constexpr std::string_view fields_68[] = {"vessel", "depth"};
 constexpr std::string_view required_68[] = {"vessel", "depth"};
 auto call_68([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::area> {
   in.only(fields_68);
   const auto a0 = must<::tankwright::vessel::shape>(in, "vessel");
   const auto a1 = must<::tankwright::length>(in, "depth");
+  return ::tankwright::vessel::plan_area(a0, a1);
+}
+
+// vessel.wetted_area
+constexpr std::string_view fields_69[] = {"vessel", "depth"};
+constexpr std::string_view required_69[] = {"vessel", "depth"};
+auto call_69([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::area> {
+  in.only(fields_69);
+  const auto a0 = must<::tankwright::vessel::shape>(in, "vessel");
+  const auto a1 = must<::tankwright::length>(in, "depth");
   return ::tankwright::vessel::wetted_area(a0, a1);
 }
 
 // vessel.depth_of
-constexpr std::string_view fields_69[] = {"vessel", "content"};
-constexpr std::string_view required_69[] = {"vessel", "content"};
-auto call_69([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_69);
+constexpr std::string_view fields_70[] = {"vessel", "content"};
+constexpr std::string_view required_70[] = {"vessel", "content"};
+auto call_70([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_70);
   const auto a0 = must<::tankwright::vessel::shape>(in, "vessel");
   const auto a1 = must<::tankwright::volume>(in, "content");
   return ::tankwright::vessel::depth_of(a0, a1);
 }
 
 // vessel.refracted
-constexpr std::string_view fields_70[] = {"between", "incoming"};
-constexpr std::string_view required_70[] = {"between", "incoming"};
-auto call_70([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::angle> {
-  in.only(fields_70);
+constexpr std::string_view fields_71[] = {"between", "incoming"};
+constexpr std::string_view required_71[] = {"between", "incoming"};
+auto call_71([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::angle> {
+  in.only(fields_71);
   const auto a0 = must<::tankwright::vessel::surface>(in, "between");
   const auto a1 = must<::tankwright::angle>(in, "incoming");
   return ::tankwright::vessel::refracted(a0, a1);
 }
-void numbers_70(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_71(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::surface>::take(in);
   const auto a1 = io<::tankwright::angle>::take(in);
   io<::tankwright::angle>::put(::tankwright::vessel::refracted(a0, a1), out);
 }
-void defaults_70(double* at) {
+void defaults_71(double* at) {
   io<::tankwright::vessel::surface>::defaults(at);
   not_given(at, 1);
 }
 
 // vessel.critical_angle
-constexpr std::string_view fields_71[] = {"from", "into"};
-constexpr std::string_view required_71[] = {"from", "into"};
-auto call_71([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::angle> {
-  return ::tankwright::vessel::critical_angle(io<::tankwright::vessel::surface>::fields(in));
-}
-void numbers_71(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
-  const auto a0 = io<::tankwright::vessel::surface>::take(in);
-  io<::tankwright::angle>::put(::tankwright::vessel::critical_angle(a0), out);
-}
-void defaults_71(double* at) {
-  io<::tankwright::vessel::surface>::defaults(at);
-}
-
-// vessel.reflectance
 constexpr std::string_view fields_72[] = {"from", "into"};
 constexpr std::string_view required_72[] = {"from", "into"};
-auto call_72([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::proportion> {
-  return ::tankwright::vessel::reflectance(io<::tankwright::vessel::surface>::fields(in));
+auto call_72([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::angle> {
+  return ::tankwright::vessel::critical_angle(io<::tankwright::vessel::surface>::fields(in));
 }
 void numbers_72(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::surface>::take(in);
-  io<::tankwright::proportion>::put(::tankwright::vessel::reflectance(a0), out);
+  io<::tankwright::angle>::put(::tankwright::vessel::critical_angle(a0), out);
 }
 void defaults_72(double* at) {
   io<::tankwright::vessel::surface>::defaults(at);
 }
 
-// vessel.apparent_distance_with_underwater_view
-constexpr std::string_view fields_73[] = {"water", "panel", "water_index", "panel_index"};
-constexpr std::string_view required_73[] = {"water"};
-auto call_73([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  return ::tankwright::vessel::apparent_distance(io<::tankwright::vessel::underwater_view>::fields(in));
+// vessel.reflectance
+constexpr std::string_view fields_73[] = {"from", "into"};
+constexpr std::string_view required_73[] = {"from", "into"};
+auto call_73([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::proportion> {
+  return ::tankwright::vessel::reflectance(io<::tankwright::vessel::surface>::fields(in));
 }
 void numbers_73(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+  const auto a0 = io<::tankwright::vessel::surface>::take(in);
+  io<::tankwright::proportion>::put(::tankwright::vessel::reflectance(a0), out);
+}
+void defaults_73(double* at) {
+  io<::tankwright::vessel::surface>::defaults(at);
+}
+
+// vessel.apparent_distance_with_underwater_view
+constexpr std::string_view fields_74[] = {"water", "panel", "water_index", "panel_index"};
+constexpr std::string_view required_74[] = {"water"};
+auto call_74([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  return ::tankwright::vessel::apparent_distance(io<::tankwright::vessel::underwater_view>::fields(in));
+}
+void numbers_74(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::underwater_view>::take(in);
   io<::tankwright::length>::put(::tankwright::vessel::apparent_distance(a0), out);
 }
-void defaults_73(double* at) {
+void defaults_74(double* at) {
   io<::tankwright::vessel::underwater_view>::defaults(at);
 }
 
 // vessel.apparent_distance_with_view_and_angle_in_air
-constexpr std::string_view fields_74[] = {"view", "angle_in_air"};
-constexpr std::string_view required_74[] = {"view", "angle_in_air"};
-auto call_74([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_74);
+constexpr std::string_view fields_75[] = {"view", "angle_in_air"};
+constexpr std::string_view required_75[] = {"view", "angle_in_air"};
+auto call_75([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_75);
   const auto a0 = must<::tankwright::vessel::underwater_view>(in, "view");
   const auto a1 = must<::tankwright::angle>(in, "angle_in_air");
   return ::tankwright::vessel::apparent_distance(a0, a1);
 }
-void numbers_74(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_75(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::underwater_view>::take(in);
   const auto a1 = io<::tankwright::angle>::take(in);
   io<::tankwright::length>::put(::tankwright::vessel::apparent_distance(a0, a1), out);
 }
-void defaults_74(double* at) {
+void defaults_75(double* at) {
   io<::tankwright::vessel::underwater_view>::defaults(at);
   not_given(at, 1);
 }
 
 // vessel.clearance_for
-constexpr std::string_view fields_75[] = {"apparent", "panel", "water_index", "panel_index"};
-constexpr std::string_view required_75[] = {"apparent"};
-auto call_75([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+constexpr std::string_view fields_76[] = {"apparent", "panel", "water_index", "panel_index"};
+constexpr std::string_view required_76[] = {"apparent"};
+auto call_76([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
   return ::tankwright::vessel::clearance_for(io<::tankwright::vessel::wanted_view>::fields(in));
 }
-void numbers_75(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_76(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::wanted_view>::take(in);
   io<::tankwright::length>::put(::tankwright::vessel::clearance_for(a0), out);
 }
-void defaults_75(double* at) {
+void defaults_76(double* at) {
   io<::tankwright::vessel::wanted_view>::defaults(at);
 }
 
 // vessel.lateral_magnification
-constexpr std::string_view fields_76[] = {"view", "eye"};
-constexpr std::string_view required_76[] = {"view", "eye"};
-auto call_76([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
-  in.only(fields_76);
+constexpr std::string_view fields_77[] = {"view", "eye"};
+constexpr std::string_view required_77[] = {"view", "eye"};
+auto call_77([[maybe_unused]] const given& in) -> std::remove_cvref_t<double> {
+  in.only(fields_77);
   const auto a0 = must<::tankwright::vessel::underwater_view>(in, "view");
   const auto a1 = must<::tankwright::length>(in, "eye");
   return ::tankwright::vessel::lateral_magnification(a0, a1);
 }
-void numbers_76(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_77(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::underwater_view>::take(in);
   const auto a1 = io<::tankwright::length>::take(in);
   io<double>::put(::tankwright::vessel::lateral_magnification(a0, a1), out);
 }
-void defaults_76(double* at) {
+void defaults_77(double* at) {
   io<::tankwright::vessel::underwater_view>::defaults(at);
   not_given(at, 1);
 }
 
 // vessel.ray_shift
-constexpr std::string_view fields_77[] = {"panel", "angle_in_air"};
-constexpr std::string_view required_77[] = {"panel", "angle_in_air"};
-auto call_77([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
-  in.only(fields_77);
+constexpr std::string_view fields_78[] = {"panel", "angle_in_air"};
+constexpr std::string_view required_78[] = {"panel", "angle_in_air"};
+auto call_78([[maybe_unused]] const given& in) -> std::remove_cvref_t<::tankwright::length> {
+  in.only(fields_78);
   const auto a0 = must<::tankwright::vessel::ray_panel>(in, "panel");
   const auto a1 = must<::tankwright::angle>(in, "angle_in_air");
   return ::tankwright::vessel::ray_shift(a0, a1);
 }
-void numbers_77(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
+void numbers_78(const double* in, double* out, [[maybe_unused]] tw::range_policy policy) {
   const auto a0 = io<::tankwright::vessel::ray_panel>::take(in);
   const auto a1 = io<::tankwright::angle>::take(in);
   io<::tankwright::length>::put(::tankwright::vessel::ray_shift(a0, a1), out);
 }
-void defaults_77(double* at) {
+void defaults_78(double* at) {
   io<::tankwright::vessel::ray_panel>::defaults(at);
   not_given(at, 1);
 }
@@ -2581,71 +2597,72 @@ const row rows[] = {
   {"vessel.total_water", "tankwright::vessel::total_water", "definition", required_10, fields_10, false, nullptr, &answer_with<&call_10>, nullptr, {false, 0, 0}, nullptr, nullptr},
   {"vessel.blow_off", "tankwright::vessel::blow_off", "hydrostatics", required_11, fields_11, false, &key_of_type<::tankwright::vessel::bulkhead_result>, &answer_with<&call_11>, &make_with<&call_11>, {false, 0, 0}, nullptr, nullptr},
   {"vessel.gasket_force", "tankwright::vessel::gasket_force", "ASME VIII-1, App. 2 (form and rows from memory)", required_12, fields_12, false, &key_of_type<::tankwright::vessel::gasket_result>, &answer_with<&call_12>, &make_with<&call_12>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.uplift_of", "tankwright::vessel::uplift_of", "Archimedes", required_13, fields_13, false, &key_of_type<::tankwright::vessel::uplift_result>, &answer_with<&call_13>, &make_with<&call_13>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.load_on_floor", "tankwright::vessel::load_on_floor", "statics; IRC Table R301.5", required_14, fields_14, false, &key_of_type<::tankwright::vessel::floor_result>, &answer_with<&call_14>, &make_with<&call_14>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.least_thickness", "tankwright::vessel::least_thickness", "EN 572-2 (from memory), ASTM E1300 Table 4 (read in reproductions)", required_15, fields_15, false, nullptr, &answer_with<&call_15>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.porosity_of", "tankwright::vessel::porosity_of", "definition", required_16, fields_16, false, nullptr, &answer_with<&call_16>, nullptr, {true, 2, 1}, &numbers_16, &defaults_16},
-  {"vessel.phases_of", "tankwright::vessel::phases_of", "phase relations of soil mechanics", required_17, fields_17, false, &key_of_type<::tankwright::vessel::phases>, &answer_with<&call_17>, &make_with<&call_17>, {true, 5, 8}, &numbers_17, &defaults_17},
-  {"vessel.phases_when_saturated", "tankwright::vessel::phases_when_saturated", "phase relations of soil mechanics", required_18, fields_18, false, &key_of_type<::tankwright::vessel::phases>, &answer_with<&call_18>, &make_with<&call_18>, {true, 3, 8}, &numbers_18, &defaults_18},
-  {"vessel.hydrostatic_pressure", "tankwright::vessel::hydrostatic_pressure", "hydrostatics", required_19, fields_19, false, nullptr, &answer_with<&call_19>, nullptr, {true, 2, 1}, &numbers_19, &defaults_19},
-  {"vessel.push_on", "tankwright::vessel::push_on", "hydrostatics", required_20, fields_20, false, &key_of_type<::tankwright::vessel::water_push>, &answer_with<&call_20>, &make_with<&call_20>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.equipment", "tankwright::vessel::equipment", "definition", required_21, fields_21, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_21>, &make_with<&call_21>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.weight_of", "tankwright::vessel::weight_of", "Archimedes", required_22, fields_22, false, &key_of_type<::tankwright::vessel::item_weight>, &answer_with<&call_22>, &make_with<&call_22>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.pull_on_joint", "tankwright::vessel::pull_on_joint", "statics", required_23, fields_23, false, nullptr, &answer_with<&call_23>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.withdrawal_of", "tankwright::vessel::withdrawal_of", "NDS 2018, 12.2.2", required_24, fields_24, false, nullptr, &answer_with<&call_24>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.hole_to_edge", "tankwright::vessel::hole_to_edge", "ASTM C1048 for two thicknesses (from memory)", required_25, fields_25, false, nullptr, &answer_with<&call_25>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.read_leak_tests", "tankwright::vessel::read_leak_tests", "Bonferroni's inequality; Welch-Satterthwaite formula, GUM (JCGM 100:2008), G.4", required_26, fields_26, false, &key_of_type<::tankwright::vessel::parts_result>, &answer_with<&call_26>, &make_with<&call_26>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.compare_covered", "tankwright::vessel::compare_covered", "two linear equations; GUM (JCGM 100:2008), 5.1.2 and G.4", required_27, fields_27, false, &key_of_type<::tankwright::vessel::cover_result>, &answer_with<&call_27>, &make_with<&call_27>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.drip_rate", "tankwright::vessel::drip_rate", "definition; volume of a drop from memory", required_28, fields_28, false, &key_of_type<::tankwright::vessel::drip_result>, &answer_with<&call_28>, &make_with<&call_28>, {true, 5, 3}, &numbers_28, &defaults_28},
-  {"vessel.read_leak_test", "tankwright::vessel::read_leak_test", "ordinary least squares; one-sided t test as in US EPA tank tightness protocols; GUM (JCGM 100:2008), 4.3.7", required_29, fields_29, false, &key_of_type<::tankwright::vessel::leak_test_result>, &answer_with<&call_29>, &make_with<&call_29>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.minimum_detectable_leak", "tankwright::vessel::minimum_detectable_leak", "the sum of two t quantiles times the standard error, usual in tank tightness testing (from memory)", required_30, fields_30, false, nullptr, &answer_with<&call_30>, nullptr, {true, 11, 1}, &numbers_30, &defaults_30},
-  {"vessel.required_duration", "tankwright::vessel::required_duration", "as `minimum_detectable_leak`", required_31, fields_31, false, nullptr, &answer_with<&call_31>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.required_resolution", "tankwright::vessel::required_resolution", "as `minimum_detectable_leak`", required_32, fields_32, false, nullptr, &answer_with<&call_32>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.leak_through_hole", "tankwright::vessel::leak_through_hole", "Torricelli's law with a discharge coefficient; any textbook of hydraulics", required_33, fields_33, false, nullptr, &answer_with<&call_33>, nullptr, {true, 3, 1}, &numbers_33, &defaults_33},
-  {"vessel.leak_test_stages", "tankwright::vessel::leak_test_stages", "Torricelli's law", required_34, fields_34, false, nullptr, &answer_with<&call_34>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.sag_of", "tankwright::vessel::sag_of", "Euler-Bernoulli beam theory", required_35, fields_35, false, &key_of_type<::tankwright::vessel::lid_result>, &answer_with<&call_35>, &make_with<&call_35>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.recommended_lift", "tankwright::vessel::recommended_lift", "NIOSH 94-110", required_36, fields_36, true, nullptr, &answer_with<&call_36>, nullptr, {true, 4, 1}, &numbers_36, &defaults_36},
-  {"vessel.glass_load_duration_factor", "tankwright::vessel::glass_load_duration_factor", "ASTM E1300-12a, Table X4.1", required_37, fields_37, true, nullptr, &answer_with<&call_37>, nullptr, {true, 1, 1}, &numbers_37, &defaults_37},
-  {"vessel.glass_equivalent_load", "tankwright::vessel::glass_equivalent_load", "ASTM E1300-12a, eq. X5.1", required_38, fields_38, false, nullptr, &answer_with<&call_38>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.glass_stress_for_breakage", "tankwright::vessel::glass_stress_for_breakage", "ASTM E1300-12a, eq. X6.1", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {true, 3, 1}, &numbers_39, &defaults_39},
-  {"vessel.for_permanent_load", "tankwright::vessel::for_permanent_load", "ASTM E1300-12a, Table X4.1, \"beyond 1 year\"", required_40, fields_40, false, &key_of_type<::tankwright::vessel::allowable_stress>, &answer_with<&call_40>, &make_with<&call_40>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.water_on", "tankwright::vessel::water_on", "Timoshenko & Woinowsky-Krieger 1959, ch. 5 (Levy's solution); published tables in the theory page", required_41, fields_41, true, &key_of_type<::tankwright::vessel::panel_result>, &answer_with<&call_41>, &make_with<&call_41>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.uniform_on", "tankwright::vessel::uniform_on", "Timoshenko & Woinowsky-Krieger 1959, ch. 5 (Levy's solution); published tables in the theory page", required_42, fields_42, true, &key_of_type<::tankwright::vessel::panel_result>, &answer_with<&call_42>, &make_with<&call_42>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.first_fill", "tankwright::vessel::first_fill", "as `water_on`", required_43, fields_43, true, nullptr, &answer_with<&call_43>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.unusual_in", "tankwright::vessel::unusual_in", "the sources of `materials.hpp` and `glass_sizes.hpp`; common practice", required_44, fields_44, false, nullptr, &answer_with<&call_44>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.strip_between_frames", "tankwright::vessel::strip_between_frames", "Euler-Bernoulli beam theory; factors: NDS (from memory)", required_45, fields_45, false, &key_of_type<::tankwright::vessel::strip_result>, &answer_with<&call_45>, &make_with<&call_45>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.polygon_area", "tankwright::vessel::polygon_area", "shoelace formula", required_46, fields_46, false, nullptr, &answer_with<&call_46>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.polygon_outline", "tankwright::vessel::polygon_outline", "geometry", required_47, fields_47, false, nullptr, &answer_with<&call_47>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.polygon_middle", "tankwright::vessel::polygon_middle", "geometry", required_48, fields_48, false, &key_of_type<::tankwright::vessel::corner>, &answer_with<&call_48>, &make_with<&call_48>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.inside_corners", "tankwright::vessel::inside_corners", "geometry", required_49, fields_49, false, nullptr, &answer_with<&call_49>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.rock_by_mass", "tankwright::vessel::rock_by_mass", "phase relations of soil mechanics; band: common practice", required_50, fields_50, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_50>, &make_with<&call_50>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.rock_weighed_under_water", "tankwright::vessel::rock_weighed_under_water", "Archimedes; buoyant weighing as in Jokiel, Maragos & Franzisket 1978 (from memory)", required_51, fields_51, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_51>, &make_with<&call_51>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.rock_by_level_rise", "tankwright::vessel::rock_by_level_rise", "geometry", required_52, fields_52, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_52>, &make_with<&call_52>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.dry_mass_from_submerged", "tankwright::vessel::dry_mass_from_submerged", "Davies 1989, Mar. Biol. 101:389-395 (from memory)", required_53, fields_53, false, nullptr, &answer_with<&call_53>, nullptr, {true, 3, 1}, &numbers_53, &defaults_53},
-  {"vessel.sand_bed", "tankwright::vessel::sand_bed", "phase relations of soil mechanics", required_54, fields_54, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_54>, &make_with<&call_54>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.sand_by_mass", "tankwright::vessel::sand_by_mass", "phase relations of soil mechanics", required_55, fields_55, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_55>, &make_with<&call_55>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.bed_depth", "tankwright::vessel::bed_depth", "geometry", required_56, fields_56, false, nullptr, &answer_with<&call_56>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.sloped_bed", "tankwright::vessel::sloped_bed", "geometry", required_57, fields_57, false, &key_of_type<::tankwright::vessel::slope_result>, &answer_with<&call_57>, &make_with<&call_57>, {true, 4, 3}, &numbers_57, &defaults_57},
-  {"vessel.slope_run", "tankwright::vessel::slope_run", "geometry", required_58, fields_58, false, nullptr, &answer_with<&call_58>, nullptr, {true, 2, 1}, &numbers_58, &defaults_58},
-  {"vessel.box", "tankwright::vessel::box", "geometry", required_59, fields_59, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_59>, &make_with<&call_59>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.upright_cylinder", "tankwright::vessel::upright_cylinder", "geometry", required_60, fields_60, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_60>, &make_with<&call_60>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.lying_cylinder", "tankwright::vessel::lying_cylinder", "geometry; heads as in Jones 2004, Calculating Tank Volume", required_61, fields_61, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_61>, &make_with<&call_61>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.prism", "tankwright::vessel::prism", "geometry", required_62, fields_62, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_62>, &make_with<&call_62>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.regular_prism", "tankwright::vessel::regular_prism", "geometry", required_63, fields_63, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_63>, &make_with<&call_63>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.bow_front", "tankwright::vessel::bow_front", "geometry", required_64, fields_64, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_64>, &make_with<&call_64>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.frustum", "tankwright::vessel::frustum", "geometry", required_65, fields_65, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_65>, &make_with<&call_65>, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.filled_volume", "tankwright::vessel::filled_volume", "geometry", required_66, fields_66, false, nullptr, &answer_with<&call_66>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.plan_area", "tankwright::vessel::plan_area", "geometry", required_67, fields_67, false, nullptr, &answer_with<&call_67>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.wetted_area", "tankwright::vessel::wetted_area", "geometry", required_68, fields_68, false, nullptr, &answer_with<&call_68>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.depth_of", "tankwright::vessel::depth_of", "geometry", required_69, fields_69, false, nullptr, &answer_with<&call_69>, nullptr, {false, 0, 0}, nullptr, nullptr},
-  {"vessel.refracted", "tankwright::vessel::refracted", "Snell's law", required_70, fields_70, false, nullptr, &answer_with<&call_70>, nullptr, {true, 3, 1}, &numbers_70, &defaults_70},
-  {"vessel.critical_angle", "tankwright::vessel::critical_angle", "Snell's law", required_71, fields_71, false, nullptr, &answer_with<&call_71>, nullptr, {true, 2, 1}, &numbers_71, &defaults_71},
-  {"vessel.reflectance", "tankwright::vessel::reflectance", "Fresnel's equations", required_72, fields_72, false, nullptr, &answer_with<&call_72>, nullptr, {true, 2, 1}, &numbers_72, &defaults_72},
-  {"vessel.apparent_distance_with_underwater_view", "tankwright::vessel::apparent_distance", "Snell's law", required_73, fields_73, false, nullptr, &answer_with<&call_73>, nullptr, {true, 4, 1}, &numbers_73, &defaults_73},
-  {"vessel.apparent_distance_with_view_and_angle_in_air", "tankwright::vessel::apparent_distance", "Snell's law", required_74, fields_74, false, nullptr, &answer_with<&call_74>, nullptr, {true, 5, 1}, &numbers_74, &defaults_74},
-  {"vessel.clearance_for", "tankwright::vessel::clearance_for", "Snell's law", required_75, fields_75, false, nullptr, &answer_with<&call_75>, nullptr, {true, 4, 1}, &numbers_75, &defaults_75},
-  {"vessel.lateral_magnification", "tankwright::vessel::lateral_magnification", "Snell's law", required_76, fields_76, false, nullptr, &answer_with<&call_76>, nullptr, {true, 5, 1}, &numbers_76, &defaults_76},
-  {"vessel.ray_shift", "tankwright::vessel::ray_shift", "Snell's law", required_77, fields_77, false, nullptr, &answer_with<&call_77>, nullptr, {true, 3, 1}, &numbers_77, &defaults_77},
+  {"vessel.gasket_takes_up", "tankwright::vessel::gasket_takes_up", "squeeze of static seals, from memory", required_13, fields_13, false, nullptr, &answer_with<&call_13>, nullptr, {true, 1, 1}, &numbers_13, &defaults_13},
+  {"vessel.uplift_of", "tankwright::vessel::uplift_of", "Archimedes", required_14, fields_14, false, &key_of_type<::tankwright::vessel::uplift_result>, &answer_with<&call_14>, &make_with<&call_14>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.load_on_floor", "tankwright::vessel::load_on_floor", "statics; IRC Table R301.5", required_15, fields_15, false, &key_of_type<::tankwright::vessel::floor_result>, &answer_with<&call_15>, &make_with<&call_15>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.least_thickness", "tankwright::vessel::least_thickness", "EN 572-2 (from memory), ASTM E1300 Table 4 (read in reproductions)", required_16, fields_16, false, nullptr, &answer_with<&call_16>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.porosity_of", "tankwright::vessel::porosity_of", "definition", required_17, fields_17, false, nullptr, &answer_with<&call_17>, nullptr, {true, 2, 1}, &numbers_17, &defaults_17},
+  {"vessel.phases_of", "tankwright::vessel::phases_of", "phase relations of soil mechanics", required_18, fields_18, false, &key_of_type<::tankwright::vessel::phases>, &answer_with<&call_18>, &make_with<&call_18>, {true, 5, 8}, &numbers_18, &defaults_18},
+  {"vessel.phases_when_saturated", "tankwright::vessel::phases_when_saturated", "phase relations of soil mechanics", required_19, fields_19, false, &key_of_type<::tankwright::vessel::phases>, &answer_with<&call_19>, &make_with<&call_19>, {true, 3, 8}, &numbers_19, &defaults_19},
+  {"vessel.hydrostatic_pressure", "tankwright::vessel::hydrostatic_pressure", "hydrostatics", required_20, fields_20, false, nullptr, &answer_with<&call_20>, nullptr, {true, 2, 1}, &numbers_20, &defaults_20},
+  {"vessel.push_on", "tankwright::vessel::push_on", "hydrostatics", required_21, fields_21, false, &key_of_type<::tankwright::vessel::water_push>, &answer_with<&call_21>, &make_with<&call_21>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.equipment", "tankwright::vessel::equipment", "definition", required_22, fields_22, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_22>, &make_with<&call_22>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.weight_of", "tankwright::vessel::weight_of", "Archimedes", required_23, fields_23, false, &key_of_type<::tankwright::vessel::item_weight>, &answer_with<&call_23>, &make_with<&call_23>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.pull_on_joint", "tankwright::vessel::pull_on_joint", "statics", required_24, fields_24, false, nullptr, &answer_with<&call_24>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.withdrawal_of", "tankwright::vessel::withdrawal_of", "NDS 2018, 12.2.2", required_25, fields_25, false, nullptr, &answer_with<&call_25>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.hole_to_edge", "tankwright::vessel::hole_to_edge", "ASTM C1048 for two thicknesses (from memory)", required_26, fields_26, false, nullptr, &answer_with<&call_26>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.read_leak_tests", "tankwright::vessel::read_leak_tests", "Bonferroni's inequality; Welch-Satterthwaite formula, GUM (JCGM 100:2008), G.4", required_27, fields_27, false, &key_of_type<::tankwright::vessel::parts_result>, &answer_with<&call_27>, &make_with<&call_27>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.compare_covered", "tankwright::vessel::compare_covered", "two linear equations; GUM (JCGM 100:2008), 5.1.2 and G.4", required_28, fields_28, false, &key_of_type<::tankwright::vessel::cover_result>, &answer_with<&call_28>, &make_with<&call_28>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.drip_rate", "tankwright::vessel::drip_rate", "definition; volume of a drop from memory", required_29, fields_29, false, &key_of_type<::tankwright::vessel::drip_result>, &answer_with<&call_29>, &make_with<&call_29>, {true, 5, 3}, &numbers_29, &defaults_29},
+  {"vessel.read_leak_test", "tankwright::vessel::read_leak_test", "ordinary least squares; one-sided t test as in US EPA tank tightness protocols; GUM (JCGM 100:2008), 4.3.7", required_30, fields_30, false, &key_of_type<::tankwright::vessel::leak_test_result>, &answer_with<&call_30>, &make_with<&call_30>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.minimum_detectable_leak", "tankwright::vessel::minimum_detectable_leak", "the sum of two t quantiles times the standard error, usual in tank tightness testing (from memory)", required_31, fields_31, false, nullptr, &answer_with<&call_31>, nullptr, {true, 11, 1}, &numbers_31, &defaults_31},
+  {"vessel.required_duration", "tankwright::vessel::required_duration", "as `minimum_detectable_leak`", required_32, fields_32, false, nullptr, &answer_with<&call_32>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.required_resolution", "tankwright::vessel::required_resolution", "as `minimum_detectable_leak`", required_33, fields_33, false, nullptr, &answer_with<&call_33>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.leak_through_hole", "tankwright::vessel::leak_through_hole", "Torricelli's law with a discharge coefficient; any textbook of hydraulics", required_34, fields_34, false, nullptr, &answer_with<&call_34>, nullptr, {true, 3, 1}, &numbers_34, &defaults_34},
+  {"vessel.leak_test_stages", "tankwright::vessel::leak_test_stages", "Torricelli's law", required_35, fields_35, false, nullptr, &answer_with<&call_35>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.sag_of", "tankwright::vessel::sag_of", "Euler-Bernoulli beam theory", required_36, fields_36, false, &key_of_type<::tankwright::vessel::lid_result>, &answer_with<&call_36>, &make_with<&call_36>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.recommended_lift", "tankwright::vessel::recommended_lift", "NIOSH 94-110", required_37, fields_37, true, nullptr, &answer_with<&call_37>, nullptr, {true, 4, 1}, &numbers_37, &defaults_37},
+  {"vessel.glass_load_duration_factor", "tankwright::vessel::glass_load_duration_factor", "ASTM E1300-12a, Table X4.1", required_38, fields_38, true, nullptr, &answer_with<&call_38>, nullptr, {true, 1, 1}, &numbers_38, &defaults_38},
+  {"vessel.glass_equivalent_load", "tankwright::vessel::glass_equivalent_load", "ASTM E1300-12a, eq. X5.1", required_39, fields_39, false, nullptr, &answer_with<&call_39>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.glass_stress_for_breakage", "tankwright::vessel::glass_stress_for_breakage", "ASTM E1300-12a, eq. X6.1", required_40, fields_40, false, nullptr, &answer_with<&call_40>, nullptr, {true, 3, 1}, &numbers_40, &defaults_40},
+  {"vessel.for_permanent_load", "tankwright::vessel::for_permanent_load", "ASTM E1300-12a, Table X4.1, \"beyond 1 year\"", required_41, fields_41, false, &key_of_type<::tankwright::vessel::allowable_stress>, &answer_with<&call_41>, &make_with<&call_41>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.water_on", "tankwright::vessel::water_on", "Timoshenko & Woinowsky-Krieger 1959, ch. 5 (Levy's solution); published tables in the theory page", required_42, fields_42, true, &key_of_type<::tankwright::vessel::panel_result>, &answer_with<&call_42>, &make_with<&call_42>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.uniform_on", "tankwright::vessel::uniform_on", "Timoshenko & Woinowsky-Krieger 1959, ch. 5 (Levy's solution); published tables in the theory page", required_43, fields_43, true, &key_of_type<::tankwright::vessel::panel_result>, &answer_with<&call_43>, &make_with<&call_43>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.first_fill", "tankwright::vessel::first_fill", "as `water_on`", required_44, fields_44, true, nullptr, &answer_with<&call_44>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.unusual_in", "tankwright::vessel::unusual_in", "the sources of `materials.hpp` and `glass_sizes.hpp`; common practice", required_45, fields_45, false, nullptr, &answer_with<&call_45>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.strip_between_frames", "tankwright::vessel::strip_between_frames", "Euler-Bernoulli beam theory; factors: NDS (from memory)", required_46, fields_46, false, &key_of_type<::tankwright::vessel::strip_result>, &answer_with<&call_46>, &make_with<&call_46>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.polygon_area", "tankwright::vessel::polygon_area", "shoelace formula", required_47, fields_47, false, nullptr, &answer_with<&call_47>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.polygon_outline", "tankwright::vessel::polygon_outline", "geometry", required_48, fields_48, false, nullptr, &answer_with<&call_48>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.polygon_middle", "tankwright::vessel::polygon_middle", "geometry", required_49, fields_49, false, &key_of_type<::tankwright::vessel::corner>, &answer_with<&call_49>, &make_with<&call_49>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.inside_corners", "tankwright::vessel::inside_corners", "geometry", required_50, fields_50, false, nullptr, &answer_with<&call_50>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.rock_by_mass", "tankwright::vessel::rock_by_mass", "phase relations of soil mechanics; band: common practice", required_51, fields_51, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_51>, &make_with<&call_51>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.rock_weighed_under_water", "tankwright::vessel::rock_weighed_under_water", "Archimedes; buoyant weighing as in Jokiel, Maragos & Franzisket 1978 (from memory)", required_52, fields_52, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_52>, &make_with<&call_52>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.rock_by_level_rise", "tankwright::vessel::rock_by_level_rise", "geometry", required_53, fields_53, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_53>, &make_with<&call_53>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.dry_mass_from_submerged", "tankwright::vessel::dry_mass_from_submerged", "Davies 1989, Mar. Biol. 101:389-395 (from memory)", required_54, fields_54, false, nullptr, &answer_with<&call_54>, nullptr, {true, 3, 1}, &numbers_54, &defaults_54},
+  {"vessel.sand_bed", "tankwright::vessel::sand_bed", "phase relations of soil mechanics", required_55, fields_55, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_55>, &make_with<&call_55>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.sand_by_mass", "tankwright::vessel::sand_by_mass", "phase relations of soil mechanics", required_56, fields_56, false, &key_of_type<::tankwright::vessel::item>, &answer_with<&call_56>, &make_with<&call_56>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.bed_depth", "tankwright::vessel::bed_depth", "geometry", required_57, fields_57, false, nullptr, &answer_with<&call_57>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.sloped_bed", "tankwright::vessel::sloped_bed", "geometry", required_58, fields_58, false, &key_of_type<::tankwright::vessel::slope_result>, &answer_with<&call_58>, &make_with<&call_58>, {true, 4, 3}, &numbers_58, &defaults_58},
+  {"vessel.slope_run", "tankwright::vessel::slope_run", "geometry", required_59, fields_59, false, nullptr, &answer_with<&call_59>, nullptr, {true, 2, 1}, &numbers_59, &defaults_59},
+  {"vessel.box", "tankwright::vessel::box", "geometry", required_60, fields_60, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_60>, &make_with<&call_60>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.upright_cylinder", "tankwright::vessel::upright_cylinder", "geometry", required_61, fields_61, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_61>, &make_with<&call_61>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.lying_cylinder", "tankwright::vessel::lying_cylinder", "geometry; heads as in Jones 2004, Calculating Tank Volume", required_62, fields_62, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_62>, &make_with<&call_62>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.prism", "tankwright::vessel::prism", "geometry", required_63, fields_63, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_63>, &make_with<&call_63>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.regular_prism", "tankwright::vessel::regular_prism", "geometry", required_64, fields_64, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_64>, &make_with<&call_64>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.bow_front", "tankwright::vessel::bow_front", "geometry", required_65, fields_65, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_65>, &make_with<&call_65>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.frustum", "tankwright::vessel::frustum", "geometry", required_66, fields_66, false, &key_of_type<::tankwright::vessel::shape>, &answer_with<&call_66>, &make_with<&call_66>, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.filled_volume", "tankwright::vessel::filled_volume", "geometry", required_67, fields_67, false, nullptr, &answer_with<&call_67>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.plan_area", "tankwright::vessel::plan_area", "geometry", required_68, fields_68, false, nullptr, &answer_with<&call_68>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.wetted_area", "tankwright::vessel::wetted_area", "geometry", required_69, fields_69, false, nullptr, &answer_with<&call_69>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.depth_of", "tankwright::vessel::depth_of", "geometry", required_70, fields_70, false, nullptr, &answer_with<&call_70>, nullptr, {false, 0, 0}, nullptr, nullptr},
+  {"vessel.refracted", "tankwright::vessel::refracted", "Snell's law", required_71, fields_71, false, nullptr, &answer_with<&call_71>, nullptr, {true, 3, 1}, &numbers_71, &defaults_71},
+  {"vessel.critical_angle", "tankwright::vessel::critical_angle", "Snell's law", required_72, fields_72, false, nullptr, &answer_with<&call_72>, nullptr, {true, 2, 1}, &numbers_72, &defaults_72},
+  {"vessel.reflectance", "tankwright::vessel::reflectance", "Fresnel's equations", required_73, fields_73, false, nullptr, &answer_with<&call_73>, nullptr, {true, 2, 1}, &numbers_73, &defaults_73},
+  {"vessel.apparent_distance_with_underwater_view", "tankwright::vessel::apparent_distance", "Snell's law", required_74, fields_74, false, nullptr, &answer_with<&call_74>, nullptr, {true, 4, 1}, &numbers_74, &defaults_74},
+  {"vessel.apparent_distance_with_view_and_angle_in_air", "tankwright::vessel::apparent_distance", "Snell's law", required_75, fields_75, false, nullptr, &answer_with<&call_75>, nullptr, {true, 5, 1}, &numbers_75, &defaults_75},
+  {"vessel.clearance_for", "tankwright::vessel::clearance_for", "Snell's law", required_76, fields_76, false, nullptr, &answer_with<&call_76>, nullptr, {true, 4, 1}, &numbers_76, &defaults_76},
+  {"vessel.lateral_magnification", "tankwright::vessel::lateral_magnification", "Snell's law", required_77, fields_77, false, nullptr, &answer_with<&call_77>, nullptr, {true, 5, 1}, &numbers_77, &defaults_77},
+  {"vessel.ray_shift", "tankwright::vessel::ray_shift", "Snell's law", required_78, fields_78, false, nullptr, &answer_with<&call_78>, nullptr, {true, 3, 1}, &numbers_78, &defaults_78},
 };
 
 }  // namespace

@@ -42,7 +42,7 @@ constexpr std::string_view words_of_water_temperature_compensation[] = {"none", 
   }
 }
 void io<::tankwright::water::alkalinity>::write(answer& out, const ::tankwright::water::alkalinity& v) {
-  out.quantity("alkalinity", "", tw::core::si_number(v.milliequivalents_per_litre()));
+  out.quantity("alkalinity", "", tw::core::si_number(::tankwright::water::in_milliequivalents_per_litre(v)));
 }
 
 ::tankwright::water::conductivity_at_25 io<::tankwright::water::conductivity_at_25>::read(const given& in) {

@@ -84,10 +84,10 @@ struct io<::tankwright::water::alkalinity> {
   static ::tankwright::water::alkalinity read(const given& in);
   static void write(answer& out, const ::tankwright::water::alkalinity& v);
   static void write_band(answer& out, const tw::estimate<::tankwright::water::alkalinity>& v) {
-    out.band("alkalinity", "", {tw::core::si_number(v.low.milliequivalents_per_litre()), tw::core::si_number(v.central.milliequivalents_per_litre()), tw::core::si_number(v.high.milliequivalents_per_litre())}, v.reason);
+    out.band("alkalinity", "", {tw::core::si_number(::tankwright::water::in_milliequivalents_per_litre(v.low)), tw::core::si_number(::tankwright::water::in_milliequivalents_per_litre(v.central)), tw::core::si_number(::tankwright::water::in_milliequivalents_per_litre(v.high))}, v.reason);
   }
   static ::tankwright::water::alkalinity take(const double*& at) { return ::tankwright::water::alkalinity::from_milliequivalents_per_litre(io<double>::take(at)); }
-  static void put(const ::tankwright::water::alkalinity& v, double*& at) { io<double>::put(v.milliequivalents_per_litre(), at); }
+  static void put(const ::tankwright::water::alkalinity& v, double*& at) { io<double>::put(::tankwright::water::in_milliequivalents_per_litre(v), at); }
 };
 
 template <>

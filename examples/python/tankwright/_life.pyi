@@ -434,6 +434,34 @@ def grain_surface(
     """
     ...
 
+def rock_surface(
+    *,
+    dry: _t.Amount = ...,
+    piece: _t.Amount = ...,
+    density: _t.Amount = ...,
+    roughness: Optional[_t.Amount] = ...,
+    dry_kilograms: float = ..., dry_kg: float = ..., dry_grams: float = ..., dry_g: float = ...,
+    dry_milligrams: float = ..., dry_mg: float = ..., dry_tonnes: float = ..., dry_t: float = ...,
+    dry_pounds: float = ..., dry_lb: float = ..., dry_ounces: float = ..., dry_oz: float = ...,
+    piece_metres: float = ..., piece_m: float = ..., piece_centimetres: float = ..., piece_cm: float = ...,
+    piece_millimetres: float = ..., piece_mm: float = ..., piece_micrometres: float = ..., piece_um: float = ...,
+    piece_nanometres: float = ..., piece_nm: float = ..., piece_inches: float = ..., piece_in: float = ...,
+    piece_feet: float = ..., piece_ft: float = ..., density_kilograms_per_cubic_metre: float = ...,
+    density_grams_per_litre: float = ..., density_milligrams_per_litre: float = ...,
+    density_micrograms_per_litre: float = ..., density_grams_per_millilitre: float = ...,
+    density_pounds_per_cubic_foot: float = ...,
+) -> Quantity:
+    """Wet outside of rock, which carries its film; the pores inside breathe too little to be counted.
+
+    Takes dry [kg]; piece [m] (mean diameter of its pieces); density [kg/m3] (dry, of a piece with its pores);
+    roughness (its wet outside over that of a ball as large).
+
+    Needs dry, piece, density.
+
+    Gives area [m^2]
+    """
+    ...
+
 def slowed(
     *,
     group: Union[_t.NitrifierGiven, _t.NitrifierMade, _t.Nitrifier, Literal["ammonia_oxidisers_2014", "nitrite_oxidisers_2014"]],
@@ -980,5 +1008,42 @@ def oxygen_lasts(
     Needs bag, lowest.
 
     Gives time; 0 where there is less at first; empty where nothing is used
+    """
+    ...
+
+def ammonia_with_changes(
+    *,
+    net: _t.Amount = ...,
+    load: Union[_t.Amount, _t.NitrogenLoadMade],
+    part: _t.Amount = ...,
+    every: _t.Amount = ...,
+    lasts: _t.Amount = ...,
+    largest_meal: Optional[_t.Amount] = ...,
+    removal: Optional[_t.Amount] = ...,
+    net_cubic_metres: float = ..., net_m3: float = ..., net_litres: float = ..., net_L: float = ...,
+    net_millilitres: float = ..., net_mL: float = ..., net_cubic_inches: float = ..., net_in3: float = ...,
+    net_cubic_feet: float = ..., net_ft3: float = ..., net_us_gallons: float = ..., net_imperial_gallons: float = ...,
+    part_percent: float = ..., every_seconds: float = ..., every_s: float = ..., every_minutes: float = ...,
+    every_min: float = ..., every_hours: float = ..., every_h: float = ..., every_days: float = ...,
+    every_d: float = ..., every_weeks: float = ..., every_wk: float = ..., lasts_seconds: float = ...,
+    lasts_s: float = ..., lasts_minutes: float = ..., lasts_min: float = ..., lasts_hours: float = ...,
+    lasts_h: float = ..., lasts_days: float = ..., lasts_d: float = ..., lasts_weeks: float = ...,
+    lasts_wk: float = ..., largest_meal_kilograms: float = ..., largest_meal_kg: float = ...,
+    largest_meal_grams: float = ..., largest_meal_g: float = ..., largest_meal_milligrams: float = ...,
+    largest_meal_mg: float = ..., largest_meal_tonnes: float = ..., largest_meal_t: float = ...,
+    largest_meal_pounds: float = ..., largest_meal_lb: float = ..., largest_meal_ounces: float = ...,
+    largest_meal_oz: float = ..., removal_per_second: float = ..., removal_per_hour: float = ...,
+    removal_per_day: float = ...,
+) -> _t.ChangedTankCourse:
+    """The highest ammonia between water changes.
+
+    Takes net [m3]; load (in the mean of the days); part (of the water that a change takes out); every [s] (from
+    one change to the next); lasts [s]; largest_meal [kg] (nitrogen of meals that come at once, rarer than daily,
+    beside the mean); removal [1/s] (of a filter that takes in proportion to the level).
+
+    Needs net, load, part, every, lasts.
+
+    Gives the highest total ammonia; the number of changes, one of which may fall on the last moment; the water
+    for them
     """
     ...

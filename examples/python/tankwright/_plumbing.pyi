@@ -362,7 +362,7 @@ def outflow(
 
 def emptying_time(
     *,
-    vessel: Union[_t.PlumbingPlanProfileOption, _t.PlumbingBowlOption, _t.PlumbingConeOption, _t.PlumbingLyingCylinderOption],
+    vessel: Union[_t.PlumbingAreaProfileOption, _t.PlumbingBowlOption, _t.PlumbingConeOption, _t.PlumbingLyingCylinderOption],
     fall: _t.FallThroughGiven,
 ) -> Quantity:
     """Time in which a vessel falls from one height to another through an outlet.
@@ -378,17 +378,19 @@ def emptying_time(
 
 def discharge_coefficient_from(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     bore: _t.Amount = ...,
     from_: _t.Amount = ...,
     to: _t.Amount = ...,
     time: _t.Amount = ...,
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., bore_metres: float = ..., bore_m: float = ...,
-    bore_centimetres: float = ..., bore_cm: float = ..., bore_millimetres: float = ..., bore_mm: float = ...,
-    bore_micrometres: float = ..., bore_um: float = ..., bore_nanometres: float = ..., bore_nm: float = ...,
-    bore_inches: float = ..., bore_in: float = ..., bore_feet: float = ..., bore_ft: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ..., bore_metres: float = ...,
+    bore_m: float = ..., bore_centimetres: float = ..., bore_cm: float = ..., bore_millimetres: float = ...,
+    bore_mm: float = ..., bore_micrometres: float = ..., bore_um: float = ..., bore_nanometres: float = ...,
+    bore_nm: float = ..., bore_inches: float = ..., bore_in: float = ..., bore_feet: float = ..., bore_ft: float = ...,
     from_metres: float = ..., from_m: float = ..., from_centimetres: float = ..., from_cm: float = ...,
     from_millimetres: float = ..., from_mm: float = ..., from_micrometres: float = ..., from_um: float = ...,
     from_nanometres: float = ..., from_nm: float = ..., from_inches: float = ..., from_in: float = ...,
@@ -401,9 +403,9 @@ def discharge_coefficient_from(
 ) -> Quantity:
     """Discharge coefficient of an outlet, from the time in which the water fell: to calibrate a hole that is there.
 
-    Takes plan [m2]; bore [m]; from_ [m]; to [m]; time [s].
+    Takes horizontal_area [m2]; bore [m]; from_ [m]; to [m]; time [s].
 
-    Needs plan, bore, from_, to, time.
+    Needs horizontal_area, bore, from_, to, time.
 
     Gives [1] discharge coefficient; above 1 the measurements contradict each other
     """
@@ -411,33 +413,35 @@ def discharge_coefficient_from(
 
 def laminar_emptying_time(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     bore: _t.Amount,
     pipe_length: _t.Amount = ...,
     from_: _t.Amount = ...,
     to: _t.Amount = ...,
     water: Union[_t.LiquidGiven, _t.LiquidMade, _t.Liquid],
     extrapolate: bool = ...,
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., pipe_length_metres: float = ..., pipe_length_m: float = ...,
-    pipe_length_centimetres: float = ..., pipe_length_cm: float = ..., pipe_length_millimetres: float = ...,
-    pipe_length_mm: float = ..., pipe_length_micrometres: float = ..., pipe_length_um: float = ...,
-    pipe_length_nanometres: float = ..., pipe_length_nm: float = ..., pipe_length_inches: float = ...,
-    pipe_length_in: float = ..., pipe_length_feet: float = ..., pipe_length_ft: float = ..., from_metres: float = ...,
-    from_m: float = ..., from_centimetres: float = ..., from_cm: float = ..., from_millimetres: float = ...,
-    from_mm: float = ..., from_micrometres: float = ..., from_um: float = ..., from_nanometres: float = ...,
-    from_nm: float = ..., from_inches: float = ..., from_in: float = ..., from_feet: float = ..., from_ft: float = ...,
-    to_metres: float = ..., to_m: float = ..., to_centimetres: float = ..., to_cm: float = ...,
-    to_millimetres: float = ..., to_mm: float = ..., to_micrometres: float = ..., to_um: float = ...,
-    to_nanometres: float = ..., to_nm: float = ..., to_inches: float = ..., to_in: float = ..., to_feet: float = ...,
-    to_ft: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ..., pipe_length_metres: float = ...,
+    pipe_length_m: float = ..., pipe_length_centimetres: float = ..., pipe_length_cm: float = ...,
+    pipe_length_millimetres: float = ..., pipe_length_mm: float = ..., pipe_length_micrometres: float = ...,
+    pipe_length_um: float = ..., pipe_length_nanometres: float = ..., pipe_length_nm: float = ...,
+    pipe_length_inches: float = ..., pipe_length_in: float = ..., pipe_length_feet: float = ...,
+    pipe_length_ft: float = ..., from_metres: float = ..., from_m: float = ..., from_centimetres: float = ...,
+    from_cm: float = ..., from_millimetres: float = ..., from_mm: float = ..., from_micrometres: float = ...,
+    from_um: float = ..., from_nanometres: float = ..., from_nm: float = ..., from_inches: float = ...,
+    from_in: float = ..., from_feet: float = ..., from_ft: float = ..., to_metres: float = ..., to_m: float = ...,
+    to_centimetres: float = ..., to_cm: float = ..., to_millimetres: float = ..., to_mm: float = ...,
+    to_micrometres: float = ..., to_um: float = ..., to_nanometres: float = ..., to_nm: float = ...,
+    to_inches: float = ..., to_in: float = ..., to_feet: float = ..., to_ft: float = ...,
 ) -> Quantity:
     """Time in which a vessel falls through a pipe in laminar flow: a siphon of air-line tubing, a seeping crack.
 
-    Takes plan [m2]; bore; pipe_length [m]; from_ [m]; to [m]; water.
+    Takes horizontal_area [m2]; bore; pipe_length [m]; from_ [m]; to [m]; water.
 
-    Needs plan, bore, pipe_length, from_, to, water.
+    Needs horizontal_area, bore, pipe_length, from_, to, water.
 
     Gives time [s]
     """
@@ -476,24 +480,26 @@ def levelling_time(
 
 def steady_level(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     inflow: _t.Amount = ...,
     outlet: Union[_t.Amount, _t.EffectiveAreaMade],
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., inflow_cubic_metres_per_second: float = ...,
-    inflow_cubic_metres_per_hour: float = ..., inflow_litres_per_second: float = ...,
-    inflow_litres_per_minute: float = ..., inflow_litres_per_hour: float = ..., inflow_litres_per_day: float = ...,
-    inflow_us_gallons_per_minute: float = ..., inflow_us_gallons_per_hour: float = ...,
-    inflow_us_gallons_per_day: float = ..., inflow_imperial_gallons_per_minute: float = ...,
-    inflow_imperial_gallons_per_hour: float = ..., inflow_imperial_gallons_per_day: float = ...,
-    inflow_cubic_feet_per_second: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ...,
+    inflow_cubic_metres_per_second: float = ..., inflow_cubic_metres_per_hour: float = ...,
+    inflow_litres_per_second: float = ..., inflow_litres_per_minute: float = ..., inflow_litres_per_hour: float = ...,
+    inflow_litres_per_day: float = ..., inflow_us_gallons_per_minute: float = ...,
+    inflow_us_gallons_per_hour: float = ..., inflow_us_gallons_per_day: float = ...,
+    inflow_imperial_gallons_per_minute: float = ..., inflow_imperial_gallons_per_hour: float = ...,
+    inflow_imperial_gallons_per_day: float = ..., inflow_cubic_feet_per_second: float = ...,
 ) -> Quantity:
     """Height at which an outlet passes what flows in.
 
-    Takes plan [m2]; inflow [m3/s]; outlet.
+    Takes horizontal_area [m2]; inflow [m3/s]; outlet.
 
-    Needs plan, inflow, outlet.
+    Needs horizontal_area, inflow, outlet.
 
     Gives height over the outlet [m]
     """
@@ -507,8 +513,8 @@ def level_change_time(
     """Time in which a tank with inflow and outlet goes from one height to another, rising or falling towards its
     steady level.
 
-    Takes tank (plan area A [m^2] > 0; inflow Q [m^3/s] >= 0; effective outlet [m^2] > 0); change (heights h1 and
-    h2 [m] >= 0 over the outlet, h2 between h1 and the steady level, which it never reaches).
+    Takes tank (horizontal area A [m^2] > 0; inflow Q [m^3/s] >= 0; effective outlet [m^2] > 0); change (heights
+    h1 and h2 [m] >= 0 over the outlet, h2 between h1 and the steady level, which it never reaches).
 
     Needs tank, change.
 
@@ -518,16 +524,18 @@ def level_change_time(
 
 def edge_tail_time(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     edge: Union[_t.PlumbingFullWidthEdgeOption, _t.PlumbingContractedEdgeOption, _t.PlumbingToothedEdgeOption, _t.PlumbingVNotchOption, _t.PlumbingStandpipeOption],
     from_: _t.Amount = ...,
     to: Optional[_t.Amount] = ...,
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., from_metres: float = ..., from_m: float = ...,
-    from_centimetres: float = ..., from_cm: float = ..., from_millimetres: float = ..., from_mm: float = ...,
-    from_micrometres: float = ..., from_um: float = ..., from_nanometres: float = ..., from_nm: float = ...,
-    from_inches: float = ..., from_in: float = ..., from_feet: float = ..., from_ft: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ..., from_metres: float = ...,
+    from_m: float = ..., from_centimetres: float = ..., from_cm: float = ..., from_millimetres: float = ...,
+    from_mm: float = ..., from_micrometres: float = ..., from_um: float = ..., from_nanometres: float = ...,
+    from_nm: float = ..., from_inches: float = ..., from_in: float = ..., from_feet: float = ..., from_ft: float = ...,
     to_metres: float = ..., to_m: float = ..., to_centimetres: float = ..., to_cm: float = ...,
     to_millimetres: float = ..., to_mm: float = ..., to_micrometres: float = ..., to_um: float = ...,
     to_nanometres: float = ..., to_nm: float = ..., to_inches: float = ..., to_in: float = ..., to_feet: float = ...,
@@ -535,9 +543,9 @@ def edge_tail_time(
 ) -> Quantity:
     """Time in which water falls over an edge to a residual height.
 
-    Takes plan [m2]; edge; from_ [m] (height over the crest); to [m].
+    Takes horizontal_area [m2]; edge; from_ [m] (height over the crest); to [m].
 
-    Needs plan, edge, from_.
+    Needs horizontal_area, edge, from_.
 
     Gives time [s]
     """
@@ -545,30 +553,32 @@ def edge_tail_time(
 
 def plain_weir_tail_time(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     width: _t.Amount = ...,
     discharge_coefficient: _t.Amount,
     from_: _t.Amount = ...,
     to: Optional[_t.Amount] = ...,
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., width_metres: float = ..., width_m: float = ...,
-    width_centimetres: float = ..., width_cm: float = ..., width_millimetres: float = ..., width_mm: float = ...,
-    width_micrometres: float = ..., width_um: float = ..., width_nanometres: float = ..., width_nm: float = ...,
-    width_inches: float = ..., width_in: float = ..., width_feet: float = ..., width_ft: float = ...,
-    from_metres: float = ..., from_m: float = ..., from_centimetres: float = ..., from_cm: float = ...,
-    from_millimetres: float = ..., from_mm: float = ..., from_micrometres: float = ..., from_um: float = ...,
-    from_nanometres: float = ..., from_nm: float = ..., from_inches: float = ..., from_in: float = ...,
-    from_feet: float = ..., from_ft: float = ..., to_metres: float = ..., to_m: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ..., width_metres: float = ...,
+    width_m: float = ..., width_centimetres: float = ..., width_cm: float = ..., width_millimetres: float = ...,
+    width_mm: float = ..., width_micrometres: float = ..., width_um: float = ..., width_nanometres: float = ...,
+    width_nm: float = ..., width_inches: float = ..., width_in: float = ..., width_feet: float = ...,
+    width_ft: float = ..., from_metres: float = ..., from_m: float = ..., from_centimetres: float = ...,
+    from_cm: float = ..., from_millimetres: float = ..., from_mm: float = ..., from_micrometres: float = ...,
+    from_um: float = ..., from_nanometres: float = ..., from_nm: float = ..., from_inches: float = ...,
+    from_in: float = ..., from_feet: float = ..., from_ft: float = ..., to_metres: float = ..., to_m: float = ...,
     to_centimetres: float = ..., to_cm: float = ..., to_millimetres: float = ..., to_mm: float = ...,
     to_micrometres: float = ..., to_um: float = ..., to_nanometres: float = ..., to_nm: float = ...,
     to_inches: float = ..., to_in: float = ..., to_feet: float = ..., to_ft: float = ...,
 ) -> Quantity:
     """Time in which water falls over a rectangular weir of constant coefficient: the closed form.
 
-    Takes plan [m2]; width [m]; discharge_coefficient; from_ [m]; to [m].
+    Takes horizontal_area [m2]; width [m]; discharge_coefficient; from_ [m]; to [m].
 
-    Needs plan, width, discharge_coefficient, from_.
+    Needs horizontal_area, width, discharge_coefficient, from_.
 
     Gives time [s]
     """
@@ -576,18 +586,20 @@ def plain_weir_tail_time(
 
 def v_notch_tail_time(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     opening: _t.Amount = ...,
     discharge_coefficient: _t.Amount,
     from_: _t.Amount = ...,
     to: Optional[_t.Amount] = ...,
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., opening_radians: float = ..., opening_rad: float = ...,
-    opening_degrees: float = ..., opening_deg: float = ..., from_metres: float = ..., from_m: float = ...,
-    from_centimetres: float = ..., from_cm: float = ..., from_millimetres: float = ..., from_mm: float = ...,
-    from_micrometres: float = ..., from_um: float = ..., from_nanometres: float = ..., from_nm: float = ...,
-    from_inches: float = ..., from_in: float = ..., from_feet: float = ..., from_ft: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ..., opening_radians: float = ...,
+    opening_rad: float = ..., opening_degrees: float = ..., opening_deg: float = ..., from_metres: float = ...,
+    from_m: float = ..., from_centimetres: float = ..., from_cm: float = ..., from_millimetres: float = ...,
+    from_mm: float = ..., from_micrometres: float = ..., from_um: float = ..., from_nanometres: float = ...,
+    from_nm: float = ..., from_inches: float = ..., from_in: float = ..., from_feet: float = ..., from_ft: float = ...,
     to_metres: float = ..., to_m: float = ..., to_centimetres: float = ..., to_cm: float = ...,
     to_millimetres: float = ..., to_mm: float = ..., to_micrometres: float = ..., to_um: float = ...,
     to_nanometres: float = ..., to_nm: float = ..., to_inches: float = ..., to_in: float = ..., to_feet: float = ...,
@@ -595,9 +607,9 @@ def v_notch_tail_time(
 ) -> Quantity:
     """Time in which water falls through a V-notch of constant coefficient: the closed form.
 
-    Takes plan [m2]; opening [rad]; discharge_coefficient; from_ [m]; to [m].
+    Takes horizontal_area [m2]; opening [rad]; discharge_coefficient; from_ [m]; to [m].
 
-    Needs plan, opening, discharge_coefficient, from_.
+    Needs horizontal_area, opening, discharge_coefficient, from_.
 
     Gives time [s]
     """
@@ -605,7 +617,7 @@ def v_notch_tail_time(
 
 def fill_stages(
     *,
-    vessel: Union[_t.PlumbingPlanProfileOption, _t.PlumbingBowlOption, _t.PlumbingConeOption, _t.PlumbingLyingCylinderOption],
+    vessel: Union[_t.PlumbingAreaProfileOption, _t.PlumbingBowlOption, _t.PlumbingConeOption, _t.PlumbingLyingCylinderOption],
     flow: _t.Amount = ...,
     stops: Optional[Sequence[_t.FillStopGiven]] = ...,
     flow_cubic_metres_per_second: float = ..., flow_cubic_metres_per_hour: float = ...,
@@ -2064,18 +2076,20 @@ def highest_siphon_crest(
 
 def siphon_until_exposed(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     run: _t.PipeRunGiven,
     from_: _t.Amount = ...,
     to: _t.Amount = ...,
     water: Union[_t.LiquidGiven, _t.LiquidMade, _t.Liquid],
     extrapolate: bool = ...,
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., from_metres: float = ..., from_m: float = ...,
-    from_centimetres: float = ..., from_cm: float = ..., from_millimetres: float = ..., from_mm: float = ...,
-    from_micrometres: float = ..., from_um: float = ..., from_nanometres: float = ..., from_nm: float = ...,
-    from_inches: float = ..., from_in: float = ..., from_feet: float = ..., from_ft: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ..., from_metres: float = ...,
+    from_m: float = ..., from_centimetres: float = ..., from_cm: float = ..., from_millimetres: float = ...,
+    from_mm: float = ..., from_micrometres: float = ..., from_um: float = ..., from_nanometres: float = ...,
+    from_nm: float = ..., from_inches: float = ..., from_in: float = ..., from_feet: float = ..., from_ft: float = ...,
     to_metres: float = ..., to_m: float = ..., to_centimetres: float = ..., to_cm: float = ...,
     to_millimetres: float = ..., to_mm: float = ..., to_micrometres: float = ..., to_um: float = ...,
     to_nanometres: float = ..., to_nm: float = ..., to_inches: float = ..., to_in: float = ..., to_feet: float = ...,
@@ -2083,10 +2097,10 @@ def siphon_until_exposed(
 ) -> _t.SiphonRun:
     """Time until a siphon draws air. The friction follows the falling head.
 
-    Takes plan [m2] (of the water it draws from); run; from_ [m] (drop from surface to surface, or to the end of
-    the pipe, at the start); to [m] (the same when the opening draws air); water.
+    Takes horizontal_area [m2] (of the water it draws from); run; from_ [m] (drop from surface to surface, or to
+    the end of the pipe, at the start); to [m] (the same when the opening draws air); water.
 
-    Needs plan, run, from_, to, water.
+    Needs horizontal_area, run, from_, to, water.
 
     Gives time [s] and volume [m^3], at the central losses
     """

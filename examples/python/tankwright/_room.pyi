@@ -448,6 +448,53 @@ def humidity_course(
     """
     ...
 
+def light_at_depth(
+    *,
+    height: _t.Amount = ...,
+    depth: _t.Amount = ...,
+    through_a_metre: Optional[_t.Amount] = ...,
+    index: Optional[Union[_t.Amount, _t.RefractiveIndexMade]] = ...,
+    height_metres: float = ..., height_m: float = ..., height_centimetres: float = ..., height_cm: float = ...,
+    height_millimetres: float = ..., height_mm: float = ..., height_micrometres: float = ..., height_um: float = ...,
+    height_nanometres: float = ..., height_nm: float = ..., height_inches: float = ..., height_in: float = ...,
+    height_feet: float = ..., height_ft: float = ..., depth_metres: float = ..., depth_m: float = ...,
+    depth_centimetres: float = ..., depth_cm: float = ..., depth_millimetres: float = ..., depth_mm: float = ...,
+    depth_micrometres: float = ..., depth_um: float = ..., depth_nanometres: float = ..., depth_nm: float = ...,
+    depth_inches: float = ..., depth_in: float = ..., depth_feet: float = ..., depth_ft: float = ...,
+    through_a_metre_percent: float = ...,
+) -> Quantity:
+    """Light straight below a lamp at a depth, of that at the surface below it.
+
+    Takes height [m] (of the lamp over the water); depth [m] (below the surface); through_a_metre; index (of the
+    water).
+
+    Needs height, depth.
+
+    Gives share of the light behind the surface
+    """
+    ...
+
+def lit_width(
+    *,
+    height: _t.Amount = ...,
+    beam: _t.Amount = ...,
+    height_metres: float = ..., height_m: float = ..., height_centimetres: float = ..., height_cm: float = ...,
+    height_millimetres: float = ..., height_mm: float = ..., height_micrometres: float = ..., height_um: float = ...,
+    height_nanometres: float = ..., height_nm: float = ..., height_inches: float = ..., height_in: float = ...,
+    height_feet: float = ..., height_ft: float = ..., beam_radians: float = ..., beam_rad: float = ...,
+    beam_degrees: float = ..., beam_deg: float = ...,
+) -> Quantity:
+    """Width that the beam of a lamp lights at the water.
+
+    Takes height [m] (h of the lamp over the water, 1 mm to 100 m); beam [rad] (full angle of its beam, 0.001 rad
+    to below half a turn).
+
+    Needs height, beam.
+
+    Gives width [m]
+    """
+    ...
+
 def pressure_at_altitude(
     *,
     altitude: _t.Amount = ...,

@@ -305,34 +305,56 @@ def gasket_force(
     """
     ...
 
+def gasket_takes_up(
+    *,
+    thickness: _t.Amount = ...,
+    thickness_metres: float = ..., thickness_m: float = ..., thickness_centimetres: float = ...,
+    thickness_cm: float = ..., thickness_millimetres: float = ..., thickness_mm: float = ...,
+    thickness_micrometres: float = ..., thickness_um: float = ..., thickness_nanometres: float = ...,
+    thickness_nm: float = ..., thickness_inches: float = ..., thickness_in: float = ..., thickness_feet: float = ...,
+    thickness_ft: float = ...,
+) -> Quantity:
+    """How uneven a face may be that a soft gasket lies on: on a rough coating it bridges the hollows.
+
+    Takes thickness [m] (of the gasket t, before it is pressed, 0.05 to 1000 mm).
+
+    Needs thickness.
+
+    Gives from the lowest to the highest place under it [m]
+    """
+    ...
+
 def uplift_of(
     *,
-    plan: _t.Amount = ...,
+    horizontal_area: _t.Amount = ...,
     flood_depth: _t.Amount = ...,
     mass_of_sump: _t.Amount = ...,
     water_density: _t.Amount = ...,
     label: Optional[str] = ...,
-    plan_square_metres: float = ..., plan_m2: float = ..., plan_square_centimetres: float = ..., plan_cm2: float = ...,
-    plan_square_millimetres: float = ..., plan_mm2: float = ..., plan_square_inches: float = ..., plan_in2: float = ...,
-    plan_square_feet: float = ..., plan_ft2: float = ..., flood_depth_metres: float = ..., flood_depth_m: float = ...,
-    flood_depth_centimetres: float = ..., flood_depth_cm: float = ..., flood_depth_millimetres: float = ...,
-    flood_depth_mm: float = ..., flood_depth_micrometres: float = ..., flood_depth_um: float = ...,
-    flood_depth_nanometres: float = ..., flood_depth_nm: float = ..., flood_depth_inches: float = ...,
-    flood_depth_in: float = ..., flood_depth_feet: float = ..., flood_depth_ft: float = ...,
-    mass_of_sump_kilograms: float = ..., mass_of_sump_kg: float = ..., mass_of_sump_grams: float = ...,
-    mass_of_sump_g: float = ..., mass_of_sump_milligrams: float = ..., mass_of_sump_mg: float = ...,
-    mass_of_sump_tonnes: float = ..., mass_of_sump_t: float = ..., mass_of_sump_pounds: float = ...,
-    mass_of_sump_lb: float = ..., mass_of_sump_ounces: float = ..., mass_of_sump_oz: float = ...,
-    water_density_kilograms_per_cubic_metre: float = ..., water_density_grams_per_litre: float = ...,
-    water_density_milligrams_per_litre: float = ..., water_density_micrograms_per_litre: float = ...,
-    water_density_grams_per_millilitre: float = ..., water_density_pounds_per_cubic_foot: float = ...,
+    horizontal_area_square_metres: float = ..., horizontal_area_m2: float = ...,
+    horizontal_area_square_centimetres: float = ..., horizontal_area_cm2: float = ...,
+    horizontal_area_square_millimetres: float = ..., horizontal_area_mm2: float = ...,
+    horizontal_area_square_inches: float = ..., horizontal_area_in2: float = ...,
+    horizontal_area_square_feet: float = ..., horizontal_area_ft2: float = ..., flood_depth_metres: float = ...,
+    flood_depth_m: float = ..., flood_depth_centimetres: float = ..., flood_depth_cm: float = ...,
+    flood_depth_millimetres: float = ..., flood_depth_mm: float = ..., flood_depth_micrometres: float = ...,
+    flood_depth_um: float = ..., flood_depth_nanometres: float = ..., flood_depth_nm: float = ...,
+    flood_depth_inches: float = ..., flood_depth_in: float = ..., flood_depth_feet: float = ...,
+    flood_depth_ft: float = ..., mass_of_sump_kilograms: float = ..., mass_of_sump_kg: float = ...,
+    mass_of_sump_grams: float = ..., mass_of_sump_g: float = ..., mass_of_sump_milligrams: float = ...,
+    mass_of_sump_mg: float = ..., mass_of_sump_tonnes: float = ..., mass_of_sump_t: float = ...,
+    mass_of_sump_pounds: float = ..., mass_of_sump_lb: float = ..., mass_of_sump_ounces: float = ...,
+    mass_of_sump_oz: float = ..., water_density_kilograms_per_cubic_metre: float = ...,
+    water_density_grams_per_litre: float = ..., water_density_milligrams_per_litre: float = ...,
+    water_density_micrograms_per_litre: float = ..., water_density_grams_per_millilitre: float = ...,
+    water_density_pounds_per_cubic_foot: float = ...,
 ) -> _t.UpliftResult:
     """The force that lifts an empty sump when the water stands around it.
 
-    Takes plan [m2] (outside); flood_depth [m] (above its bottom; not more than its height); mass_of_sump [kg]
-    (with what is in it); water_density [kg/m3]; label.
+    Takes horizontal_area [m2] (outside); flood_depth [m] (above its bottom; not more than its height);
+    mass_of_sump [kg] (with what is in it); water_density [kg/m3]; label.
 
-    Needs plan, flood_depth, mass_of_sump, water_density.
+    Needs horizontal_area, flood_depth, mass_of_sump, water_density.
 
     Gives buoyancy and net force [N], upwards positive
     """

@@ -192,6 +192,19 @@ class AnimalsGiven(TypedDict):
     #: [1] over the measured rate; 2 to 3 when handled or just fed
     activity: NotRequired[Optional[Amount]]
 
+#: Plan area against height. An area alone stands for vertical walls. Slices start at the floor; between two the area
+#: runs straight, two at one height are a step, and above the last the walls are vertical. One of these.
+AreaProfileGiven = TypedDict("AreaProfileGiven", {
+    "area": NotRequired[Amount], "list": NotRequired[Sequence[AreaSliceGiven]]
+})
+
+class AreaSliceGiven(TypedDict):
+    """The free horizontal area at one height above the floor."""
+    #: [m]
+    height: Amount
+    #: [m2]
+    horizontal_area: Amount
+
 class Bacteria(Result):
     """Living bacteria, as dry organic mass in the whole system (rock, sand, media and water together)."""
     value: BacteriaParts
@@ -543,8 +556,8 @@ class ChamberGiven(TypedDict):
     #: "skimmer"; errors and results name it
     label: NotRequired[Optional[str]]
     #: between the walls: an area, or slices
-    plan: Union[PlanProfileGiven, Amount, Sequence[PlanSliceGiven]]
-    #: [m2] plan area of what stands in it, at every height
+    horizontal_area: Union[AreaProfileGiven, Amount, Sequence[AreaSliceGiven]]
+    #: [m2] horizontal area of what stands in it, at every height
     gear: NotRequired[Optional[Amount]]
 
 class ChamberHistoryParts(TypedDict):
@@ -565,6 +578,23 @@ class ChamberLevelParts(TypedDict):
     """The level in one chamber, above the floor of the sump."""
     label: str
     level: Quantity
+
+class ChangedTankCourse(Result):
+    value: ChangedTankCourseParts
+    #: before the last change, or at the end
+    highest: TotalAmmoniaParts
+    #: [1] in all
+    changes: Quantity
+    #: new water for them
+    changed: Quantity
+
+class ChangedTankCourseParts(TypedDict):
+    #: before the last change, or at the end
+    highest: TotalAmmoniaParts
+    #: [1] in all
+    changes: Quantity
+    #: new water for them
+    changed: Quantity
 
 class CheckValve(Result):
     """A valve that lets water pass one way only. What it costs forwards belongs to the fittings of its run. It is
@@ -1734,7 +1764,7 @@ class IdlePumpLossesGiven(TypedDict):
 class InflowAndOutletGiven(TypedDict):
     """A tank with vertical walls that is filled while it empties through an outlet."""
     #: [m2]
-    plan: Amount
+    horizontal_area: Amount
     #: [m3/s]
     inflow: Amount
     outlet: Union[Amount, EffectiveAreaMade]
@@ -2239,7 +2269,7 @@ OutletState: TypeAlias = Literal["flowing", "still", "reversed"]
 class OverflowBoxGiven(TypedDict):
     """The box behind the overflow edge."""
     #: [m2]
-    plan: Amount
+    horizontal_area: Amount
     #: [m] from its running level down to where its drain stops
     falls_by: Amount
 
@@ -2591,19 +2621,6 @@ class PlacedShapeGiven(TypedDict):
     #: [m]
     floor: NotRequired[Optional[Amount]]
 
-#: Plan area against height. An area alone stands for vertical walls. Slices start at the floor; between two the area
-#: runs straight, two at one height are a step, and above the last the walls are vertical. One of these.
-PlanProfileGiven = TypedDict("PlanProfileGiven", {
-    "area": NotRequired[Amount], "list": NotRequired[Sequence[PlanSliceGiven]]
-})
-
-class PlanSliceGiven(TypedDict):
-    """The free plan area at one height above the floor."""
-    #: [m]
-    height: Amount
-    #: [m2]
-    plan: Amount
-
 class PluggedInGiven(TypedDict):
     """Something that is plugged in."""
     label: NotRequired[Optional[str]]
@@ -2611,6 +2628,8 @@ class PluggedInGiven(TypedDict):
     draws: Amount
     #: [1] real power over apparent power
     power_factor: NotRequired[Optional[Amount]]
+
+PlumbingAreaProfileOption = TypedDict("PlumbingAreaProfileOption", {"area_profile": Union[AreaProfileGiven, Amount, Sequence[AreaSliceGiven]]})
 
 PlumbingBowlOption = TypedDict("PlumbingBowlOption", {"bowl": BowlGiven})
 
@@ -2634,8 +2653,6 @@ class PlumbingFillStageParts(TypedDict):
 PlumbingFullWidthEdgeOption = TypedDict("PlumbingFullWidthEdgeOption", {"full_width_edge": FullWidthEdgeGiven})
 
 PlumbingLyingCylinderOption = TypedDict("PlumbingLyingCylinderOption", {"lying_cylinder": LyingCylinderGiven})
-
-PlumbingPlanProfileOption = TypedDict("PlumbingPlanProfileOption", {"plan_profile": Union[PlanProfileGiven, Amount, Sequence[PlanSliceGiven]]})
 
 PlumbingStandpipeOption = TypedDict("PlumbingStandpipeOption", {"standpipe": StandpipeGiven})
 
@@ -3438,6 +3455,8 @@ class SharedPipeGiven(TypedDict):
     returns: NotRequired[Optional[Sequence[str]]]
     #: one in this pipe, or at its pump
     check_valve: NotRequired[Optional[bool]]
+    #: [1] this many such pipes
+    side_by_side: NotRequired[Optional[int]]
 
 class SiphonRun(Result):
     """How long a siphon runs, and how much it brings."""

@@ -31,10 +31,10 @@ class Formulas(unittest.TestCase):
         hole = math.pi / 4 * 0.02 ** 2
         seconds = 2 * 0.5 * (math.sqrt(0.4) - math.sqrt(0.1)) / (0.6 * hole * math.sqrt(2 * 9.80665))
         for given in ({'from_': 0.4}, {'from_': '400 mm'}, {'from': 0.4}, {'from_millimetres': 400}):
-            found = tankwright.discharge_coefficient_from(plan=0.5, bore=0.02, to=0.1, time=seconds, **given)
+            found = tankwright.discharge_coefficient_from(horizontal_area=0.5, bore=0.02, to=0.1, time=seconds, **given)
             self.assertAlmostEqual(found.si, 0.6, places=9)
         with self.assertRaisesRegex(TypeError, 'twice'):
-            tankwright.discharge_coefficient_from(plan=0.5, bore=0.02, from_=0.4, to=0.1, time=seconds, **{'from': 0.4})
+            tankwright.discharge_coefficient_from(horizontal_area=0.5, bore=0.02, from_=0.4, to=0.1, time=seconds, **{'from': 0.4})
 
     def test_several_results_with_cautions(self):
         # Conservation of mass: what is poured in comes out.

@@ -36,10 +36,6 @@ template <class Q>
 [[nodiscard]] constexpr double si_number(const Q& q) noexcept {
   if constexpr (std::is_same_v<Q, double>) {
     return q;
-  } else if constexpr (std::is_same_v<Q, absolute_salinity>) {
-    return q.grams_per_kilogram();
-  } else if constexpr (std::is_same_v<Q, relative_humidity>) {
-    return q.fraction();
   } else if constexpr (std::is_same_v<Q, gauge_pressure> || std::is_same_v<Q, absolute_pressure>) {
     return q.value().value();
   } else {

@@ -46,13 +46,15 @@ class absolute_salinity {
   [[nodiscard]] static constexpr absolute_salinity from_grams_per_kilogram(double value) noexcept {
     return absolute_salinity{value};
   }
-  [[nodiscard]] constexpr double grams_per_kilogram() const noexcept { return value_; }
+  [[nodiscard]] constexpr double value() const noexcept { return value_; }  ///< g/kg
   constexpr auto operator<=>(const absolute_salinity&) const noexcept = default;
 
  private:
   constexpr explicit absolute_salinity(double value) noexcept : value_{value} {}
   double value_ = core::no_number;
 };
+
+[[nodiscard]] constexpr double in_grams_per_kilogram(absolute_salinity salinity) noexcept { return salinity.value(); }
 
 /// A part of a whole between 0 and 1. Make it with `fraction(0.87)` or `percent(87)`.
 class proportion {
@@ -82,14 +84,15 @@ class relative_humidity {
   [[nodiscard]] static constexpr relative_humidity from_fraction(double value) noexcept {
     return relative_humidity{value};
   }
-  [[nodiscard]] constexpr double percent() const noexcept { return value_ * 100.0; }
-  [[nodiscard]] constexpr double fraction() const noexcept { return value_; }
+  [[nodiscard]] constexpr double value() const noexcept { return value_; }  ///< as a fraction
   constexpr auto operator<=>(const relative_humidity&) const noexcept = default;
 
  private:
   constexpr explicit relative_humidity(double value) noexcept : value_{value} {}
   double value_ = core::no_number;
 };
+
+[[nodiscard]] constexpr double in_percent(relative_humidity humidity) noexcept { return humidity.value() * 100.0; }
 
 /// Pore volume of a heap of grains or of a rock over its whole (envelope) volume, 0 <= n < 1.
 class porosity : public core::scalar<porosity> {

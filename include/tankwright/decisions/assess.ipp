@@ -35,6 +35,7 @@
 #include <tankwright/decisions/first_fill/corner_joints.hpp>
 #include <tankwright/decisions/first_fill/drips.hpp>
 #include <tankwright/decisions/first_fill/fill_stages.hpp>
+#include <tankwright/decisions/first_fill/gaskets.hpp>
 #include <tankwright/decisions/first_fill/hose_fill.hpp>
 #include <tankwright/decisions/first_fill/leak.hpp>
 #include <tankwright/decisions/first_fill/leak_test_duration.hpp>
@@ -57,6 +58,7 @@
 #include <tankwright/decisions/moving_in/new_arrivals.hpp>
 #include <tankwright/decisions/moving_in/nitrogen_load.hpp>
 #include <tankwright/decisions/moving_in/oxygen_in_power_cut.hpp>
+#include <tankwright/decisions/moving_in/quarantine.hpp>
 #include <tankwright/decisions/moving_in/room_to_swim.hpp>
 #include <tankwright/decisions/moving_in/skimmer_cup_days.hpp>
 #include <tankwright/decisions/moving_in/start_up.hpp>
@@ -70,6 +72,7 @@
 #include <tankwright/decisions/plumbing/drains_blocked.hpp>
 #include <tankwright/decisions/plumbing/fittings_cost.hpp>
 #include <tankwright/decisions/plumbing/jet_reach.hpp>
+#include <tankwright/decisions/plumbing/one_pump_stops.hpp>
 #include <tankwright/decisions/plumbing/overflow_head.hpp>
 #include <tankwright/decisions/plumbing/pipe_velocity.hpp>
 #include <tankwright/decisions/plumbing/pump_choice.hpp>
@@ -91,6 +94,7 @@
 #include <tankwright/decisions/running/running_cost.hpp>
 #include <tankwright/decisions/running/water_of_the_year.hpp>
 #include <tankwright/decisions/salting/ammonia.hpp>
+#include <tankwright/decisions/salting/doses.hpp>
 #include <tankwright/decisions/salting/instrument_check.hpp>
 #include <tankwright/decisions/salting/match.hpp>
 #include <tankwright/decisions/salting/mix.hpp>
@@ -121,12 +125,14 @@ inline constexpr const decision* every_decision[] = {
     &corner_joints,
     &silicone_seams,
     &bulkhead_holes,
+    &gaskets,
     &leak,
     &tested_parts,
     &drips,
     &leak_test_duration,
     // plumbing
     &return_flow,
+    &one_pump_stops,
     &fittings_cost,
     &pump_choice,
     &pipe_velocity,
@@ -161,6 +167,7 @@ inline constexpr const decision* every_decision[] = {
     &salt_mix,
     &mixing_schedule,
     &moved_water,
+    &doses,
     &instrument_readings,
     &instrument_check,
     &unknown_instrument,
@@ -209,6 +216,7 @@ inline constexpr const decision* every_decision[] = {
     &new_arrivals,
     &acclimation,
     &transport_bags,
+    &quarantine,
     &skimmer_cup_days,
     &room_to_swim,
     // running

@@ -173,7 +173,7 @@ inline constexpr band_of_law every_band_of_law[] = {
     {"the volume as measured", "given"},
     {"the volume as given", "given"},
     {"evaporation as given", "given"},
-    {"plan areas of the sump", "given"},
+    {"horizontal areas of the sump", "given"},
     {"the area over which the surge was seen", "given"},
 };
 

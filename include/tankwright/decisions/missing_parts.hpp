@@ -31,6 +31,8 @@ struct part_row {
 inline constexpr part_row every_part[] = {
     {"plumbing.return[].check_valve", "put a check valve into the %p"},
     {"plumbing.trunk.check_valve", "put a check valve behind the pump"},
+    {"plumbing.pump.check_valve", "put a check valve behind the return pump"},
+    {"plumbing.further_pump[].check_valve", "put a check valve behind the %p"},
     {"room.dehumidifier",
      "add a dehumidifier of %v by its label",
      "capacity",

@@ -44,7 +44,7 @@ struct reading {
 ///
 /// @param m    the mistake
 /// @param name of the file
-/// @return     one line; control characters are shown by their number
+/// @return     one line; control characters are shown by their number, of long parts the beginning and the end
 /// @throws     nothing but std::bad_alloc
 /// @accuracy   not a computation
 /// @source     this library

@@ -324,19 +324,34 @@ TANKWRIGHT_INLINE reading read_plan(std::string_view text, notation in) {
   return result;
 }
 
+namespace detail {
+
+/// A text that people read: of a very long one its beginning and its end, cut between characters.
+[[nodiscard]] inline std::string clipped(const std::string& text) {
+  constexpr std::size_t most = 1000, first = 600, last = 300;
+  if (text.size() <= most) return text;
+  const auto inside = [&](std::size_t at) { return (static_cast<unsigned char>(text[at]) & 0xc0) == 0x80; };
+  std::size_t until = first, from = text.size() - last;
+  while (until > 0 && inside(until)) --until;
+  while (from < text.size() && inside(from)) ++from;
+  return text.substr(0, until) + " ... " + text.substr(from);
+}
+
+}  // namespace detail
+
 TANKWRIGHT_INLINE std::string line_of(const located_mistake& m, std::string_view name) {
   std::string line{name};
   line += ":";
   if (m.line > 0) line += std::to_string(m.line) + ":";
   line += " ";
   if (!m.pointer.empty()) {
-    line += m.pointer + ": ";
+    line += detail::clipped(m.pointer) + ": ";
   } else if (!m.what.path.empty()) {
-    line += m.what.path + ": ";
+    line += detail::clipped(m.what.path) + ": ";
   }
-  line += m.what.reason;
+  line += detail::clipped(m.what.reason);
   if (!m.what.clashes.empty()) {
-    line += " (" + m.what.clashes;
+    line += " (" + detail::clipped(m.what.clashes);
     if (m.clashes_line > 0) line += ", line " + std::to_string(m.clashes_line);
     line += ")";
   }

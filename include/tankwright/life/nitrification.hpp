@@ -281,4 +281,37 @@ struct settled_ammonia {
   return specific_surface::from_value(6.0 * (1.0 - pores.value()) / grain.value());
 }
 
+/// Rock as it is bought, by the kilogram.
+struct loose_rock {
+  required<mass> dry;
+  required<length> piece;          ///< mean diameter of its pieces
+  required<mass_density> density;  ///< dry, of a piece with its pores
+  double roughness = 2.0;          ///< [1] its wet outside over that of a ball as large
+};
+
+inline constexpr limits rock_mass_limits{"mass of rock", "kg", {0.0, 1e9}};
+inline constexpr limits rock_piece_limits{"diameter of a piece", "m", {1e-3, 10.0}};
+inline constexpr limits rock_density_limits{"density of rock", "kg/m3", {50.0, 5000.0}};
+inline constexpr limits rock_roughness_limits{"roughness", "", {1.0, 100.0}};
+
+/// Wet outside of rock, which carries its film; the pores inside breathe too little to be counted.
+///
+///   A = r 6 m / (rho d)
+///
+/// @param rock dry mass m, 0 to 1e9 kg; diameter of a piece d, 1 mm to 10 m; density rho, 50 to 5000 kg/m^3; roughness
+///             r, 1 to 100
+/// @return     area [m^2]
+/// @throws     invalid_input
+/// @accuracy   exact for equal balls at roughness 1; twice that is common practice for pitted rock, no source, within a
+///             factor of two
+/// @source     geometry
+[[nodiscard]] inline area rock_surface(const loose_rock& rock) {
+  constexpr std::string_view here = "tankwright::life::rock_surface";
+  core::check(here, rock_mass_limits, rock.dry->value());
+  core::check(here, rock_piece_limits, rock.piece->value());
+  core::check(here, rock_density_limits, rock.density->value());
+  core::check(here, rock_roughness_limits, rock.roughness);
+  return area::from_value(rock.roughness * 6.0 * rock.dry->value() / (rock.density->value() * rock.piece->value()));
+}
+
 }  // namespace tankwright::life

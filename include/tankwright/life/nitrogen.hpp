@@ -236,8 +236,8 @@ struct alkalinity_countdown {
 /// @source       stoichiometry; Ebeling et al. 2006 (from memory)
 [[nodiscard]] inline alkalinity_countdown time_alkalinity_lasts(const alkalinity_budget& tank) {
   constexpr std::string_view here = "tankwright::life::time_alkalinity_lasts";
-  const double now = tank.now->milliequivalents_per_litre();
-  const double lowest = tank.lowest->milliequivalents_per_litre();
+  const double now = water::in_milliequivalents_per_litre(tank.now.get());
+  const double lowest = water::in_milliequivalents_per_litre(tank.lowest.get());
   core::check(here, nitrogen_load_limits, in_grams_per_day(tank.load->as_nitrogen()));
   core::check(here, net_volume_limits, in_litres(tank.net));
   core::check(here, {"alkalinity now", "meq/L", {0.0, 1e4}}, now);

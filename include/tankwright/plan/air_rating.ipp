@@ -20,7 +20,7 @@ inline constexpr std::string_view air_rating_expected =
   namespace tr = tankwright::room;
   for (const tr::rating_point& known : {tr::rated_80F_60, tr::rated_73F_60, tr::rated_65F_60, tr::rated_30C_80}) {
     const double apart = core::si_number(known.temperature) - core::si_number(t);
-    if (std::fabs(apart) < 0.05 && std::fabs(known.humidity.fraction() - h.fraction()) < 0.0005) return known;
+    if (std::fabs(apart) < 0.05 && std::fabs(known.humidity.value() - h.value()) < 0.0005) return known;
   }
   return {"as on the label", t, h};
 }
@@ -29,7 +29,7 @@ inline constexpr std::string_view air_rating_expected =
 
 TANKWRIGHT_INLINE air_rating::air_rating(const tankwright::room::rating_point& at) : at_{at} {
   text_ = text::write_exactly(core::si_number(at.temperature), "°C", "temperature") + ", " +
-          text::write_exactly(at.humidity.fraction(), "%", "relative_humidity");
+          text::write_exactly(at.humidity.value(), "%", "relative_humidity");
 }
 
 TANKWRIGHT_INLINE void air_rating::read(std::string_view text) {

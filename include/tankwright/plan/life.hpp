@@ -39,7 +39,7 @@ struct moved_rock {
   std::string note{};
 };
 
-/// A surface that carries bacteria, or will: by its area, as media, or as a bed of sand.
+/// A surface that carries bacteria, or will: by its area, as media, as a bed of sand, or as rock by its weight.
 struct filter_surface {
   std::string name{};
   value<tankwright::area> area{};
@@ -49,6 +49,10 @@ struct filter_surface {
   value<length> breathing_depth{};
   value<length> grain{};
   value<tankwright::porosity> porosity = by_default(tankwright::porosity{0.4});
+  value<mass> rock{};
+  value<length> piece{};
+  value<mass_density> density = by_default(kilograms_per_cubic_metre(1500.0));
+  value<double> roughness = by_default(2.0);
   value<proportion> seeded = by_default(fraction(0.0));
   std::string note{};
 };
@@ -220,6 +224,18 @@ struct arrivals {
   std::string note{};
 };
 
+/// A tank in which newcomers wait, and which lives by its water changes.
+struct quarantine_tank {
+  value<tankwright::volume> volume{};
+  value<duration> lasts{};
+  value<proportion> part{};
+  value<duration> every{};
+  ph_with_scale ph{};
+  std::vector<plan::food> food{};
+  std::vector<filter_surface> surface{};
+  std::string note{};
+};
+
 struct swim_room {
   value<length> run{};
   value<length> width{};
@@ -242,6 +258,7 @@ struct life_section {
   std::optional<plan::circulation> circulation{};
   std::optional<plan::arrivals> arrivals{};
   std::optional<swim_room> room{};
+  std::optional<quarantine_tank> quarantine{};
   std::vector<transport_bag> bag{};
   std::optional<skimmer_cup> skimmer{};
   std::optional<hardness_drift> drift{};
@@ -264,6 +281,7 @@ void describe(visitor& key, power_cut_watch& s);
 void describe(visitor& key, treatment& s);
 void describe(visitor& key, circulation& s);
 void describe(visitor& key, arrivals& s);
+void describe(visitor& key, quarantine_tank& s);
 void describe(visitor& key, swim_room& s);
 void describe(visitor& key, transport_bag& s);
 void describe(visitor& key, skimmer_cup& s);

@@ -94,12 +94,23 @@ TANKWRIGHT_INLINE void describe(visitor& key, filter_surface& s) {
   key("porosity", s.porosity, {.means = "pores between the grains, of the whole",
                                .limits = {porosity{0.0}, porosity{0.99}},
                                .doubt = porosity{0.03}});
+  key("rock", s.rock, {.means = "dry rock by its weight", .limits = usual::weight_or_none, .set_by = chosen,
+                       .choose_between = {{kilograms(0.0), kilograms(500.0)}}, .step = kilograms(1.0),
+                       .doubt = usual::weighed});
+  key("piece", s.piece, {.means = "mean diameter of its pieces", .limits = {millimetres(1.0), metres(5.0)},
+                         .doubt = known_within(percent(25.0))});
+  key("density", s.density, {.means = "of a dry piece of rock with its pores",
+                             .limits = {kilograms_per_cubic_metre(100.0), kilograms_per_cubic_metre(5000.0)},
+                             .doubt = known_within(percent(15.0))});
+  key("roughness", s.roughness, {.means = "wet outside of the rock over that of a smooth ball as large",
+                                 .limits = {1.0, 100.0}, .doubt = known_within_factor(2.0)});
   key("seeded", s.seeded, {.means = "share of the mature film that is there today", .limits = usual::part_of_whole,
                            .doubt = detail::share_of_a_film});
   describe_note(key, s.note);
-  key.alternatives({"area", "volume", "bed"}, true);
+  key.alternatives({"area", "volume", "bed", "rock"}, true);
   key.together({"volume", "specific_surface"});
   key.together({"bed", "breathing_depth", "grain"});
+  key.together({"rock", "piece"});
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, stocking_step& s) {
@@ -358,6 +369,24 @@ TANKWRIGHT_INLINE void describe(visitor& key, arrivals& s) {
   describe_note(key, s.note);
 }
 
+TANKWRIGHT_INLINE void describe(visitor& key, quarantine_tank& s) {
+  key("volume", s.volume, {.means = "water in it", .limits = usual::water, .needed = true, .set_by = chosen,
+                           .choose_between = {{litres(20.0), litres(1000.0)}}, .step = litres(10.0),
+                           .doubt = usual::metered});
+  key("lasts", s.lasts, {.means = "how long the animals stay in it", .limits = {hours(1.0), days(3650.0)},
+                         .needed = true, .set_by = wanted});
+  key("part", s.part, {.means = "part of its water that a change takes out", .limits = usual::part_of_whole,
+                       .needed = true, .set_by = chosen, .choose_between = {{percent(5.0), percent(90.0)}},
+                       .step = percent(5.0), .doubt = usual::metered});
+  key("every", s.every, {.means = "from one change to the next", .limits = {minutes(10.0), days(365.0)},
+                         .needed = true, .set_by = chosen, .choose_between = {{days(0.5), days(7.0)}},
+                         .step = days(0.5)});
+  describe_ph(key, s.ph);
+  key("food", s.food, {.means = "what is fed there", .needed = true});
+  key("surface", s.surface, {.means = "each seeded surface that moves into it: a sponge from the sump"});
+  describe_note(key, s.note);
+}
+
 TANKWRIGHT_INLINE void describe(visitor& key, swim_room& s) {
   key("run", s.run, {.means = "longest straight run free of obstacles", .limits = usual::built, .needed = true,
                      .doubt = millimetres(20.0)});
@@ -382,6 +411,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, life_section& s) {
   key("power_cut", s.power_cut, {.means = "a power cut, as the animals see it"});
   key("circulation", s.circulation, {.means = "how fast a dose or a spill should be out again"});
   key("arrivals", s.arrivals, {.means = "new animals in the water that they came in"});
+  key("quarantine", s.quarantine, {.means = "a tank in which newcomers wait, by its water changes"});
   key("room", s.room, {.means = "room to swim"});
   key("bag", s.bag, {.means = "each bag or box in which animals travel"});
   key("skimmer", s.skimmer, {.means = "the cup of the skimmer"});

@@ -31,13 +31,14 @@ struct overflow_box {
   std::string note{};
 };
 
-/// The return pump by points of its curve.
+/// A return pump by points of its curve.
 struct pump {
   std::string label{};
   values<flow_rate> flows{};
   values<length> heads{};
   value<double> speed = by_default(1.0);
   value<tankwright::power> power{};
+  flag check_valve{};
   std::string note{};
 };
 
@@ -52,9 +53,10 @@ struct candidate_pump {
   std::string note{};
 };
 
-/// The pipe that all returns share.
+/// The pipe that all returns of the return pump share.
 struct trunk {
   plan::pipe pipe{};
+  value<double> side_by_side = by_default(1.0);
   flag check_valve{};
   std::string note{};
 };
@@ -62,6 +64,7 @@ struct trunk {
 /// A return into the display.
 struct return_pipe {
   std::string label{};
+  std::string fed_by{};  ///< label of a further pump; empty: the return pump
   plan::pipe pipe{};
   word<tankwright::plumbing::outlet_kind> kind = word_by_default(tankwright::plumbing::outlet_kind::submerged);
   value<length> below_edge{};
@@ -125,6 +128,7 @@ struct plumbing_section {
   std::optional<plan::overflow> overflow{};
   std::optional<plan::overflow_box> box{};
   std::optional<plan::pump> pump{};
+  std::vector<plan::pump> further_pump{};
   std::vector<plan::candidate_pump> candidate{};
   std::optional<plan::trunk> trunk{};
   std::vector<plan::return_pipe> returns{};  ///< key "return"

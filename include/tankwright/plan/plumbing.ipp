@@ -35,7 +35,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, overflow& s) {
 
 TANKWRIGHT_INLINE void describe(visitor& key, overflow_box& s) {
   key("area", s.area, {.means = "horizontal area of the water in the box", .limits = usual::surface, .needed = true,
-                       .doubt = usual::surfaces});
+                       .set_by = chosen, .choose_between = {{square_metres(0.01), square_metres(0.5)}},
+                       .step = square_metres(0.01), .doubt = usual::surfaces});
   key("falls_by", s.falls_by, {.means = "how far the water in the box falls when the pump stops",
                                .limits = usual::building, .needed = true, .doubt = usual::tape});
   describe_note(key, s.note);
@@ -62,6 +63,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, pump& s) {
   key("power", s.power, {.means = "electricity that it draws, for the running cost; an appliance of the room with its "
                                   "label counts in place of it",
                          .limits = usual::electricity, .doubt = usual::label_power});
+  key("check_valve", s.check_valve, {.means = "whether a check valve at it lets no water back while another pump runs",
+                                     .set_by = chosen});
   describe_note(key, s.note);
 }
 
@@ -76,12 +79,15 @@ TANKWRIGHT_INLINE void describe(visitor& key, candidate_pump& s) {
 
 TANKWRIGHT_INLINE void describe(visitor& key, trunk& s) {
   describe_pipe(key, s.pipe);
+  key("side_by_side", s.side_by_side, {.means = "how many such pipes lie side by side", .limits = {1.0, 10.0},
+                                       .whole = true, .set_by = chosen, .choose_between = {{1.0, 3.0}}, .step = 1.0});
   key("check_valve", s.check_valve, {.means = "whether a check valve is in it, or at the pump", .set_by = chosen});
   describe_note(key, s.note);
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, return_pipe& s) {
   key("label", s.label, {.means = "what the report calls it", .needed = true});
+  key("fed_by", s.fed_by, {.means = "label of the further pump that feeds it; the return pump, where none is named"});
   describe_pipe(key, s.pipe);
   key("kind", s.kind, {"open", "submerged"}, {.means = "where it ends: in the air above the water, or under it"});
   key("below_edge", s.below_edge, {.means = "top of its opening below the overflow edge; negative above it",
@@ -179,8 +185,10 @@ TANKWRIGHT_INLINE void describe(visitor& key, plumbing_section& s) {
   key("overflow", s.overflow, {.means = "where the display runs over", .needed = true});
   key("box", s.box, {.means = "a box behind the overflow that falls when the pump stops"});
   key("pump", s.pump, {.means = "the return pump"});
+  key("further_pump", s.further_pump, {.means = "each pump that runs beside the return pump: into the returns that "
+                                                "name it, or where none does into the same pipe"});
   key("candidate", s.candidate, {.means = "each pump that may be bought in its place"});
-  key("trunk", s.trunk, {.means = "the pipe that all returns share"});
+  key("trunk", s.trunk, {.means = "the pipe that all returns of the return pump share"});
   key("return", s.returns, {.means = "each return into the display"});
   key("drain", s.drain, {.means = "each drain from the overflow to the sump"});
   key("sump", s.sump, {.means = "the sump", .needed = true});

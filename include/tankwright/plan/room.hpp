@@ -89,6 +89,17 @@ struct appliance {
   std::string note{};
 };
 
+/// How the lights hang over the display.
+struct lights {
+  value<length> height{};
+  value<angle> beam{};
+  value<length> spacing{};
+  value<length> depth{};
+  value<proportion> through_a_metre = by_default(percent(88.0));
+  value<proportion> least_share{};
+  std::string note{};
+};
+
 /// A circuit of the house with its protection.
 struct circuit {
   std::string label{};
@@ -222,6 +233,7 @@ struct room_section {
   std::optional<cold_surface> window{};
   std::optional<cold_surface> wall{};
   std::vector<plan::appliance> appliance{};
+  std::optional<plan::lights> lights{};
   std::vector<plan::circuit> circuit{};
   std::optional<plan::backup> backup{};
   std::optional<months_of_year> year{};
@@ -239,6 +251,7 @@ void describe(visitor& key, moisture_source& s);
 void describe(visitor& key, dehumidifier& s);
 void describe(visitor& key, cold_surface& s);
 void describe(visitor& key, appliance& s);
+void describe(visitor& key, lights& s);
 void describe(visitor& key, circuit& s);
 void describe(visitor& key, backup& s);
 void describe(visitor& key, months_of_year& s);

@@ -144,6 +144,24 @@ TANKWRIGHT_INLINE void describe(visitor& key, appliance& s) {
   describe_note(key, s.note);
 }
 
+TANKWRIGHT_INLINE void describe(visitor& key, lights& s) {
+  key("height", s.height, {.means = "of the lamps over the water", .limits = {millimetres(10.0), metres(20.0)},
+                           .needed = true, .set_by = chosen, .choose_between = {{metres(0.1), metres(2.0)}},
+                           .step = millimetres(50.0), .doubt = usual::tape});
+  key("beam", s.beam, {.means = "full angle of their beam, by the data sheet", .limits = {degrees(1.0), degrees(179.0)},
+                       .needed = true, .doubt = degrees(5.0)});
+  key("spacing", s.spacing, {.means = "from the middle of one lamp to the next", .limits = usual::built,
+                             .set_by = chosen, .choose_between = {{metres(0.1), metres(2.0)}},
+                             .step = millimetres(50.0), .doubt = usual::tape});
+  key("depth", s.depth, {.means = "down to where light is wanted; the bottom of the display, where none is given",
+                         .limits = usual::building, .doubt = usual::tape});
+  key("through_a_metre", s.through_a_metre, {.means = "light that a metre of the water lets through",
+                                             .limits = {percent(0.01), percent(100.0)}, .doubt = percent(8.0)});
+  key("least_share", s.least_share, {.means = "part of the light at the water that is wanted at that depth",
+                                     .limits = usual::part_of_whole, .set_by = wanted});
+  describe_note(key, s.note);
+}
+
 TANKWRIGHT_INLINE void describe(visitor& key, circuit& s) {
   key("label", s.label, {.means = "what appliances call it", .needed = true});
   key("voltage", s.voltage, {.means = "of the circuit", .limits = {volts(1.0), volts(1000.0)}, .needed = true,
@@ -348,6 +366,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, room_section& s) {
   key("window", s.window, {.means = "the window, judged against dripping on the coldest night"});
   key("wall", s.wall, {.means = "the outside wall, judged against mould in the mean of the winter"});
   key("appliance", s.appliance, {.means = "each pump or light; the return pump too"});
+  key("lights", s.lights, {.means = "how the lights hang over the display"});
   key("circuit", s.circuit, {.means = "each circuit that something of it is plugged into"});
   key("backup", s.backup, {.means = "battery or generator for the hours until help"});
   key("year", s.year, {.means = "the climate month by month"});

@@ -172,6 +172,9 @@ struct silicone_seam {
   value<length> pane_width{};
   value<length> lower_edge = by_default(metres(0.0));
   value<length> bite{};
+  value<length> gap{};
+  value<length> movement{};
+  value<proportion> stretches = by_default(percent(25.0));
   std::string note{};
 };
 
@@ -184,6 +187,8 @@ struct bulkhead {
   value<length> thickness{};
   word<pane_material> pane = word_by_default(pane_material::glass);
   flag toughened{};
+  value<length> gasket{};
+  value<length> unevenness{};
   std::string note{};
 };
 

@@ -296,7 +296,15 @@ TANKWRIGHT_INLINE void describe(visitor& key, silicone_seam& s) {
                        .needed = true, .set_by = chosen,
                        .choose_between = {{millimetres(4.0), millimetres(40.0)}}, .step = millimetres(1.0),
                        .doubt = millimetres(1.0)});
+  key("gap", s.gap, {.means = "thickness of the silicone between the two faces", .limits = usual::part,
+                     .set_by = chosen, .choose_between = {{millimetres(1.0), millimetres(15.0)}},
+                     .step = millimetres(0.5), .doubt = millimetres(0.5)});
+  key("movement", s.movement, {.means = "how far the two faces move against each other, by bending and warmth",
+                               .limits = usual::building, .doubt = known_within(percent(30.0))});
+  key("stretches", s.stretches, {.means = "of its thickness that the silicone may be stretched, by its class",
+                                 .limits = {percent(1.0), percent(100.0)}});
   describe_note(key, s.note);
+  key.together({"gap", "movement"});
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, bulkhead& s) {
@@ -314,7 +322,14 @@ TANKWRIGHT_INLINE void describe(visitor& key, bulkhead& s) {
                                  .doubt = millimetres(0.2)});
   key("pane", s.pane, {"glass", "acrylic"}, {.means = "what the pane is made of"});
   key("toughened", s.toughened, {.means = "whether the glass is toughened, which cannot be drilled"});
+  key("gasket", s.gasket, {.means = "thickness of its soft gasket before it is pressed",
+                           .limits = {millimetres(0.1), millimetres(100.0)}, .set_by = chosen,
+                           .choose_between = {{millimetres(1.0), millimetres(10.0)}}, .step = millimetres(0.5),
+                           .doubt = millimetres(0.1)});
+  key("unevenness", s.unevenness, {.means = "from the lowest to the highest place of the face under its gasket",
+                                   .limits = {millimetres(0.0), millimetres(100.0)}, .doubt = millimetres(0.1)});
   describe_note(key, s.note);
+  key.together({"gasket", "unevenness"});
 }
 
 TANKWRIGHT_INLINE void describe(visitor& key, view_through& s) {

@@ -7,6 +7,7 @@
 #include <string>
 #include <tankwright/core/units.hpp>
 #include <tankwright/plan/reading.hpp>
+#include <vector>
 
 namespace tankwright::plan {
 
@@ -58,6 +59,14 @@ struct weighed_sample {
   std::string note{};
 };
 
+/// Something that goes into all the water.
+struct dose {
+  std::string label{};
+  value<mass_concentration> rise{};
+  value<mass_concentration> stock{};
+  std::string note{};
+};
+
 /// [water]
 struct water_section {
   value<tankwright::temperature> temperature{};
@@ -78,6 +87,7 @@ struct water_section {
   std::optional<moved_water> moved{};
   std::optional<plan::unknown_instrument> unknown_instrument{};
   std::optional<weighed_sample> weighed{};
+  std::vector<plan::dose> dose{};
   std::string note{};
 };
 
@@ -86,6 +96,7 @@ void describe(visitor& key, mixing_schedule& s);
 void describe(visitor& key, moved_water& s);
 void describe(visitor& key, unknown_instrument& s);
 void describe(visitor& key, weighed_sample& s);
+void describe(visitor& key, dose& s);
 void describe(visitor& key, water_section& s);
 
 }  // namespace tankwright::plan

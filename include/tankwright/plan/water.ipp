@@ -89,6 +89,17 @@ TANKWRIGHT_INLINE void describe(visitor& key, weighed_sample& s) {
   describe_note(key, s.note);
 }
 
+TANKWRIGHT_INLINE void describe(visitor& key, dose& s) {
+  key("label", s.label, {.means = "what the report calls it"});
+  key("rise", s.rise, {.means = "of its concentration in all the water",
+                       .limits = {micrograms_per_litre(0.001), grams_per_litre(100.0)}, .needed = true,
+                       .set_by = wanted});
+  key("stock", s.stock, {.means = "concentration of the solution that it is measured from",
+                         .limits = {milligrams_per_litre(0.001), grams_per_litre(10000.0)},
+                         .doubt = known_within(percent(5.0))});
+  describe_note(key, s.note);
+}
+
 TANKWRIGHT_INLINE void describe(visitor& key, water_section& s) {
   key("temperature", s.temperature, {.means = "of the new water when it is measured", .limits = usual::liquid_water,
                                      .needed = true, .doubt = usual::thermometer});
@@ -118,6 +129,7 @@ TANKWRIGHT_INLINE void describe(visitor& key, water_section& s) {
   key("moved", s.moved, {.means = "water of the older tank that comes over"});
   key("unknown_instrument", s.unknown_instrument, {.means = "an instrument whose scale nobody knows"});
   key("weighed", s.weighed, {.means = "a known volume of the new water on a scale"});
+  key("dose", s.dose, {.means = "each thing that is dosed into all the water"});
   describe_note(key, s.note);
   key.alternatives({"mix_yield", "trial_batch"}, false);
   key.alternatives({"target", "older_tank"}, false);

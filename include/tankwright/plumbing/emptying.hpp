@@ -149,7 +149,7 @@ struct fall_through {
       vessel);
 }
 
-/// Time in which a vessel of any profile falls from one height to another: the plan area is a callable.
+/// Time in which a vessel of any profile falls from one height to another: the horizontal area is a callable.
 ///
 ///   t = 2/(Cd a sqrt(2g)) integral from sqrt(h2) to sqrt(h1) of A(u^2) du
 ///
@@ -168,7 +168,7 @@ requires std::is_invocable_r_v<area, const PlanAt&, length>
   const double sum = numerics::integral(
       [&](double u) {
         const area plan = plan_at(length::from_value(u * u));
-        core::check(here, plan_limits, plan.value());
+        core::check(here, horizontal_area_limits, plan.value());
         return 2.0 * plan.value();
       },
       std::sqrt(fall.to.value()), std::sqrt(fall.from->value()), 16);
@@ -177,7 +177,7 @@ requires std::is_invocable_r_v<area, const PlanAt&, length>
 
 /// A vessel with vertical walls whose fall was timed.
 struct timed_fall {
-  required<area> plan;
+  required<area> horizontal_area;
   required<length> bore;
   required<length> from;
   required<length> to;
@@ -190,24 +190,25 @@ inline constexpr limits time_limits{"time", "s", positive};
 ///
 ///   Cd = 2 A (sqrt(h1) - sqrt(h2)) / (a sqrt(2g) t)
 ///
-/// @param fall plan area A [m^2] > 0; bore [m] > 0; heights from h1 > to h2 [m] >= 0 over the outlet; time t [s] > 0
+/// @param fall horizontal area A [m^2] > 0; bore [m] > 0; heights from h1 > to h2 [m] >= 0 over the outlet; time t
+///             [s] > 0
 /// @return     [1] discharge coefficient; above 1 the measurements contradict each other
 /// @throws     invalid_input
 /// @accuracy   that of the measurements
 /// @source     textbook formula: Lal, ex. 3.6
 [[nodiscard]] inline double discharge_coefficient_from(const timed_fall& fall) {
   constexpr std::string_view here = "tankwright::plumbing::discharge_coefficient_from";
-  core::check(here, plan_limits, fall.plan->value());
+  core::check(here, horizontal_area_limits, fall.horizontal_area->value());
   core::check(here, outlet_bore_limits, fall.bore->value());
   detail::check_fall(here, fall.from->value(), fall.to->value());
   core::check(here, time_limits, fall.time->value());
-  return 2.0 * fall.plan->value() * (std::sqrt(fall.from->value()) - std::sqrt(fall.to->value())) /
+  return 2.0 * fall.horizontal_area->value() * (std::sqrt(fall.from->value()) - std::sqrt(fall.to->value())) /
          (detail::circle(fall.bore->value()) * detail::sqrt_2g<double> * fall.time->value());
 }
 
 /// A vessel with vertical walls that empties through a long, thin pipe in laminar flow.
 struct laminar_emptying {
-  required<area> plan;
+  required<area> horizontal_area;
   required<pipe_bore> bore;
   required<length> pipe_length;
   required<length> from;
@@ -222,7 +223,7 @@ inline constexpr limits laminar_reynolds_limits{"Reynolds number", "", not_negat
 ///
 ///   t = 32 mu L A / (rho g d^2 a) ln(h1/h2)
 ///
-/// @param task   plan area A [m^2] > 0; bore d, length L [m] > 0; heights from h1 >= to h2 [m] > 0; density and
+/// @param task   horizontal area A [m^2] > 0; bore d, length L [m] > 0; heights from h1 >= to h2 [m] > 0; density and
 /// viscosity
 /// @param policy `extrapolate` to go past Reynolds number 2300 at the start
 /// @return       time [s]
@@ -234,7 +235,7 @@ inline constexpr limits laminar_reynolds_limits{"Reynolds number", "", not_negat
   constexpr std::string_view here = "tankwright::plumbing::laminar_emptying_time";
   const double d = task.bore->diameter().value(), l = task.pipe_length->value();
   const double from = task.from->value(), to = task.to->value();
-  core::check(here, plan_limits, task.plan->value());
+  core::check(here, horizontal_area_limits, task.horizontal_area->value());
   core::check(here, bore_limits, d);
   core::check(here, pipe_length_limits, l);
   detail::check_fall(here, from, to);
@@ -242,7 +243,7 @@ inline constexpr limits laminar_reynolds_limits{"Reynolds number", "", not_negat
   const double nu = water::kinematic_viscosity_of(task.water).value();
   const double per_head = standard_gravity.value() * d * d / (32.0 * nu * l);  // V/h
   core::check(here, laminar_reynolds_limits, per_head * from * d / nu, policy);
-  return duration::from_value(task.plan->value() / (per_head * detail::circle(d)) * std::log(from / to));
+  return duration::from_value(task.horizontal_area->value() / (per_head * detail::circle(d)) * std::log(from / to));
 }
 
 // ---- levelling, inflow, over an edge --------------------------------------------------------------------------------
@@ -256,14 +257,14 @@ struct levelling {
   length to = metres(0.0);
 };
 
-inline constexpr limits first_plan_limits{"first", "m2", positive};
-inline constexpr limits second_plan_limits{"second", "m2", positive};
+inline constexpr limits first_area_limits{"first", "m2", positive};
+inline constexpr limits second_area_limits{"second", "m2", positive};
 
 /// Time in which the difference between the levels of two joined tanks falls.
 ///
 ///   t = 2 A1 A2/(A1 + A2) (sqrt(d1) - sqrt(d2)) / (Cd a sqrt(2g))
 ///
-/// @param task plan areas A1, A2 [m^2] > 0; effective opening [m^2] > 0; differences from d1 >= to d2 [m] >= 0
+/// @param task horizontal areas A1, A2 [m^2] > 0; effective opening [m^2] > 0; differences from d1 >= to d2 [m] >= 0
 /// @return     time [s]
 /// @throws     invalid_input
 /// @accuracy   exact for the formula
@@ -271,8 +272,8 @@ inline constexpr limits second_plan_limits{"second", "m2", positive};
 [[nodiscard]] inline duration levelling_time(const levelling& task) {
   constexpr std::string_view here = "tankwright::plumbing::levelling_time";
   const double a1 = task.first->value(), a2 = task.second->value();
-  core::check(here, first_plan_limits, a1);
-  core::check(here, second_plan_limits, a2);
+  core::check(here, first_area_limits, a1);
+  core::check(here, second_area_limits, a2);
   core::check(here, outlet_limits, task.opening->value().value());
   detail::check_fall(here, task.from->value(), task.to.value());
   return duration::from_value(2.0 * a1 * a2 / (a1 + a2) * (std::sqrt(task.from->value()) - std::sqrt(task.to.value())) /
@@ -281,7 +282,7 @@ inline constexpr limits second_plan_limits{"second", "m2", positive};
 
 /// A tank with vertical walls that is filled while it empties through an outlet.
 struct inflow_and_outlet {
-  required<area> plan;
+  required<area> horizontal_area;
   required<flow_rate> inflow;
   required<effective_area> outlet;
 };
@@ -290,14 +291,14 @@ struct inflow_and_outlet {
 ///
 ///   h = (Q / (Cd a))^2 / 2g
 ///
-/// @param tank plan area [m^2] > 0; inflow Q [m^3/s] >= 0; effective outlet [m^2] > 0
+/// @param tank horizontal area [m^2] > 0; inflow Q [m^3/s] >= 0; effective outlet [m^2] > 0
 /// @return     height over the outlet [m]
 /// @throws     invalid_input
 /// @accuracy   exact for the formula
 /// @source     textbook formula: Schaschke, ex. 6.8
 [[nodiscard]] inline length steady_level(const inflow_and_outlet& tank) {
   constexpr std::string_view here = "tankwright::plumbing::steady_level";
-  core::check(here, plan_limits, tank.plan->value());
+  core::check(here, horizontal_area_limits, tank.horizontal_area->value());
   core::check(here, inflow_limits, tank.inflow->value());
   core::check(here, outlet_limits, tank.outlet->value().value());
   const double root = tank.inflow->value() / (tank.outlet->value().value() * detail::sqrt_2g<double>);
@@ -315,7 +316,7 @@ struct level_change {
 ///
 ///   t = (2A/k^2) [k (sqrt(h1) - sqrt(h2)) + Q ln((Q - k sqrt(h1)) / (Q - k sqrt(h2)))],   k = Cd a sqrt(2g)
 ///
-/// @param tank   plan area A [m^2] > 0; inflow Q [m^3/s] >= 0; effective outlet [m^2] > 0
+/// @param tank   horizontal area A [m^2] > 0; inflow Q [m^3/s] >= 0; effective outlet [m^2] > 0
 /// @param change heights h1 and h2 [m] >= 0 over the outlet, h2 between h1 and the steady level, which it never reaches
 /// @return       time [s]
 /// @throws       invalid_input
@@ -337,12 +338,12 @@ struct level_change {
   const double k = tank.outlet->value().value() * detail::sqrt_2g<double>, q = tank.inflow->value();
   const double r1 = std::sqrt(h1), r2 = std::sqrt(h2);
   const double log_term = q == 0.0 ? 0.0 : q * std::log((q - k * r1) / (q - k * r2));
-  return duration::from_value(2.0 * tank.plan->value() / (k * k) * (k * (r1 - r2) + log_term));
+  return duration::from_value(2.0 * tank.horizontal_area->value() / (k * k) * (k * (r1 - r2) + log_term));
 }
 
 /// Water that runs out over an edge, down to a residual height: over an edge the last of it takes for ever.
 struct edge_tail {
-  required<area> plan;
+  required<area> horizontal_area;
   overflow_edge edge;
   required<length> from;  ///< height over the crest
   length to = millimetres(1.0);
@@ -352,7 +353,7 @@ struct edge_tail {
 ///
 ///   t = integral from h2 to h1 of A/Q(h) dh,   Q(h) the central flow of `flow_over`
 ///
-/// @param task plan area A [m^2] > 0; edge; heights from h1 >= to h2 [m] > 0 over the crest
+/// @param task horizontal area A [m^2] > 0; edge; heights from h1 >= to h2 [m] > 0 over the crest
 /// @return     time [s]
 /// @throws     invalid_input
 /// @accuracy   1e-6 against the integral; that of the weir formula, extrapolated, against a real edge
@@ -360,7 +361,7 @@ struct edge_tail {
 [[nodiscard]] inline duration edge_tail_time(const edge_tail& task) {
   constexpr std::string_view here = "tankwright::plumbing::edge_tail_time";
   const double from = task.from->value(), to = task.to.value();
-  core::check(here, plan_limits, task.plan->value());
+  core::check(here, horizontal_area_limits, task.horizontal_area->value());
   std::visit([&](const auto& e) { detail::check_edge(here, e); }, task.edge);
   detail::check_fall(here, from, to);
   core::check(here, to_above_zero_limits, to);
@@ -370,12 +371,12 @@ struct edge_tail {
         return 2.0 / (w * w * w * detail::edge_flow(task.edge, 1.0 / (w * w), detail::band_side::central));
       },
       1.0 / std::sqrt(from), 1.0 / std::sqrt(to), 32);
-  return duration::from_value(task.plan->value() * sum);
+  return duration::from_value(task.horizontal_area->value() * sum);
 }
 
 /// Water that runs out over a plain weir with a constant coefficient.
 struct plain_weir_tail {
-  required<area> plan;
+  required<area> horizontal_area;
   required<length> width;
   required<double> discharge_coefficient;  ///< [1]
   required<length> from;
@@ -386,26 +387,26 @@ struct plain_weir_tail {
 ///
 ///   t = 2A/(C b) (1/sqrt(h2) - 1/sqrt(h1)),   C = (2/3) Cd sqrt(2g)
 ///
-/// @param task plan area A [m^2] > 0; width b [m] > 0; Cd, above 0, to 1; heights from h1 >= to h2 [m] > 0
+/// @param task horizontal area A [m^2] > 0; width b [m] > 0; Cd, above 0, to 1; heights from h1 >= to h2 [m] > 0
 /// @return     time [s]
 /// @throws     invalid_input
 /// @accuracy   exact for the formula
 /// @source     textbook formula: Lal, ex. 4.9
 [[nodiscard]] inline duration plain_weir_tail_time(const plain_weir_tail& task) {
   constexpr std::string_view here = "tankwright::plumbing::plain_weir_tail_time";
-  core::check(here, plan_limits, task.plan->value());
+  core::check(here, horizontal_area_limits, task.horizontal_area->value());
   core::check(here, weir_width_limits, task.width->value());
   core::check(here, discharge_coefficient_limits, task.discharge_coefficient);
   detail::check_fall(here, task.from->value(), task.to.value());
   core::check(here, to_above_zero_limits, task.to.value());
   const double per_width = detail::two_thirds<double> * detail::sqrt_2g<double> * task.discharge_coefficient;
-  return duration::from_value(2.0 * task.plan->value() / (per_width * task.width->value()) *
+  return duration::from_value(2.0 * task.horizontal_area->value() / (per_width * task.width->value()) *
                               (1.0 / std::sqrt(task.to.value()) - 1.0 / std::sqrt(task.from->value())));
 }
 
 /// Water that runs out through a plain V-notch.
 struct v_notch_tail {
-  required<area> plan;
+  required<area> horizontal_area;
   required<angle> opening;
   required<double> discharge_coefficient;  ///< [1]
   required<length> from;
@@ -416,8 +417,8 @@ struct v_notch_tail {
 ///
 ///   t = 2A/(3K) (h2^-1.5 - h1^-1.5),   K = (8/15) Cd tan(theta/2) sqrt(2g)
 ///
-/// @param task plan area A [m^2] > 0; opening theta, 0 to 180 degrees; Cd, above 0, to 1; heights from h1 >= to h2 [m]
-/// > 0
+/// @param task horizontal area A [m^2] > 0; opening theta, 0 to 180 degrees; Cd, above 0, to 1; heights from h1 >= to
+///             h2 [m] > 0
 /// @return     time [s]
 /// @throws     invalid_input
 /// @accuracy   exact for the formula
@@ -425,13 +426,13 @@ struct v_notch_tail {
 [[nodiscard]] inline duration v_notch_tail_time(const v_notch_tail& task) {
   constexpr std::string_view here = "tankwright::plumbing::v_notch_tail_time";
   const double h1 = task.from->value(), h2 = task.to.value();
-  core::check(here, plan_limits, task.plan->value());
+  core::check(here, horizontal_area_limits, task.horizontal_area->value());
   core::check(here, notch_angle_limits, in_degrees(task.opening));
   core::check(here, discharge_coefficient_limits, task.discharge_coefficient);
   detail::check_fall(here, h1, h2);
   core::check(here, to_above_zero_limits, h2);
   const double k = detail::notch_flow<double>(task.discharge_coefficient, task.opening->value(), 1.0);
-  return duration::from_value(2.0 * task.plan->value() / (3.0 * k) *
+  return duration::from_value(2.0 * task.horizontal_area->value() / (3.0 * k) *
                               (1.0 / (h2 * std::sqrt(h2)) - 1.0 / (h1 * std::sqrt(h1))));
 }
 

@@ -408,9 +408,9 @@ template <class T>
 /// @source       definition, IEC 60534; Crane TP-410M rounds the factor to 1.6e9
 [[nodiscard]] inline loss_coefficient loss_from_flow_coefficient(flow_coefficient valve, pipe_bore bore) {
   constexpr std::string_view here = "tankwright::plumbing::loss_from_flow_coefficient";
-  core::check(here, kv_limits, valve.kv());
+  core::check(here, kv_limits, in_kv(valve));
   core::check(here, bore_limits, bore.diameter().value());
-  return loss_coefficient{detail::loss_from_kv(valve.kv(), bore.diameter().value())};
+  return loss_coefficient{detail::loss_from_kv(in_kv(valve), bore.diameter().value())};
 }
 
 /// Kv of the valve that has a loss coefficient: the inverse of `loss_from_flow_coefficient`.

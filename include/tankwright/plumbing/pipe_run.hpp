@@ -44,16 +44,36 @@ class flow_coefficient {
   [[nodiscard]] static constexpr flow_coefficient from_cv(double value) noexcept {
     return flow_coefficient{value * kv_per_cv};
   }
-  [[nodiscard]] constexpr double kv() const noexcept { return kv_; }
-  [[nodiscard]] constexpr double cv() const noexcept { return kv_ / kv_per_cv; }
+  [[nodiscard]] constexpr double value() const noexcept { return kv_; }  ///< Kv
   constexpr auto operator<=>(const flow_coefficient&) const noexcept = default;
 
  private:
   constexpr explicit flow_coefficient(double kv) noexcept : kv_{kv} {}
   /// 0.003785411784 m^3 x 60/h over sqrt(6894.757293168 Pa / 100 000 Pa), both exact by definition.
   static constexpr double kv_per_cv = 0.8649776554423018;
+  friend constexpr double in_cv(flow_coefficient valve) noexcept;
   double kv_;
 };
+
+/// The metric flow coefficient of a valve.
+///
+/// @param valve flow coefficient
+/// @return      Kv [m^3/h at 1 bar]
+/// @accuracy    exact
+/// @source      this library
+[[nodiscard]] constexpr double in_kv(flow_coefficient valve) noexcept { return valve.value(); }
+
+/// The flow coefficient of a valve in US units.
+///
+///   Cv = Kv/0.86498
+///
+/// @param valve flow coefficient
+/// @return      Cv [US gpm at 1 psi]
+/// @accuracy    exact
+/// @source      definitions of the units
+[[nodiscard]] constexpr double in_cv(flow_coefficient valve) noexcept {
+  return valve.value() / flow_coefficient::kv_per_cv;
+}
 
 /// What loss coefficients there are: a joining tee can gain head, a valve that is nearly shut has a large one.
 inline constexpr limits loss_limits{"loss coefficient", "", {-1e6, 1e15}};
@@ -161,13 +181,13 @@ struct run_numbers {
   core::check_element(function, run.label, run_loss_limits, k);
   bool closed = false;
   if (run.valve) {
-    core::check_element(function, run.label, valve_limits, run.valve->kv());
-    closed = run.valve->kv() < shut_kv;
-    if (!closed) k += loss_from_kv(run.valve->kv(), d);
+    core::check_element(function, run.label, valve_limits, in_kv(*run.valve));
+    closed = in_kv(*run.valve) < shut_kv;
+    if (!closed) k += loss_from_kv(in_kv(*run.valve), d);
   }
   run_numbers<double> numbers{d, l, e, k, closed};
   if (run.check_valve) {
-    const double leak = run.check_valve->leak.kv();
+    const double leak = in_kv(run.check_valve->leak);
     core::check_element(function, run.label, leak_limits, leak);
     numbers.holds = leak < shut_kv;
     if (!numbers.holds) numbers.k_back = loss_from_kv(leak, d);

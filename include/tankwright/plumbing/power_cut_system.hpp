@@ -18,7 +18,7 @@ namespace tankwright::plumbing {
 
 /// The box behind the overflow edge.
 struct overflow_box {
-  required<area> plan;
+  required<area> horizontal_area;
   required<length> falls_by;  ///< from its running level down to where its drain stops
 };
 
@@ -48,6 +48,7 @@ struct shared_pipe {
   pipe_run pipe;
   std::vector<std::string> returns{};  ///< labels of those that pass it; none stands for all
   bool check_valve = false;            ///< one in this pipe, or at its pump
+  int side_by_side = 1;                ///< [1] this many such pipes
 };
 
 /// What becomes of the check valves that there are.
@@ -97,6 +98,7 @@ inline constexpr limits level_uncertainty_limits{"level_uncertainty", "m", {0.0,
 inline constexpr limits reserve_limits{"reserve", "m", {0.0, 20.0}};
 inline constexpr limits check_valve_leak_limits{"check_valve_leak", "", above_zero_to_one};
 inline constexpr limits topped_up_limits{"topped_up", "m3", {0.0, 1e5}};
+inline constexpr limits side_by_side_limits{"side_by_side", "", {1.0, 100.0}};
 inline constexpr limits falling_pipe_length_limits{"length", "m", {0.0, 1e3}};
 inline constexpr limits falling_pipe_bore_limits{"bore", "m", {1e-4, 10.0}};
 
@@ -118,7 +120,7 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
   core::check_element(here, d.label, surface_limits, d.surface->value());
   std::visit([&](const auto& e) { check_edge(here, e); }, d.edge);
   if (d.box) {
-    core::check_element(here, d.label, box_area_limits, d.box->plan->value());
+    core::check_element(here, d.label, box_area_limits, d.box->horizontal_area->value());
     core::check_element(here, d.label, box_fall_limits, d.box->falls_by->value());
   }
   for (const pipe_run& pipe : d.drains) {
@@ -133,6 +135,7 @@ inline void check_power_cut(std::string_view here, const power_cut_input& in) {
   }
   for (const shared_pipe& s : in.shared_pipes) {
     check_pipe(here, s.pipe, s.pipe.label);
+    core::check_element(here, s.pipe.label, side_by_side_limits, s.side_by_side);
     for (const std::string& label : s.returns) {
       bool known = false;
       for (const return_line& r : in.returns) known = known || r.label == label;

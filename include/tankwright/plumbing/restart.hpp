@@ -108,7 +108,7 @@ inline constexpr caution restart_caution{
 
   const detail::sump_shape shape{in.sump};
   const std::size_t last = shape.size() - 1, pool = shape.first_joined(last);
-  const double surface = in.display.box ? in.display.box->plan->value() : in.display.surface->value();
+  const double surface = in.display.box ? in.display.box->horizontal_area->value() : in.display.surface->value();
   const auto held_up = [&](int sign) {
     if (task.surge) return surface * (1.0 + sign * in.area_uncertainty.value()) * task.surge->value();
     const flow_rate taken = sign > 0 ? task.taken.low : sign < 0 ? task.taken.high : task.taken.central;

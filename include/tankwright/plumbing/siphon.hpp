@@ -7,8 +7,8 @@
 
 #include <tankwright/core/estimate.hpp>
 #include <tankwright/numerics/quadrature.hpp>
+#include <tankwright/plumbing/area_profile.hpp>
 #include <tankwright/plumbing/friction.hpp>
-#include <tankwright/plumbing/plan_profile.hpp>
 
 namespace tankwright::plumbing {
 
@@ -120,7 +120,7 @@ struct siphon_limit {
 
 /// A surface that a siphon draws down until it draws air.
 struct siphon_draw {
-  required<area> plan;  ///< of the water it draws from
+  required<area> horizontal_area;  ///< of the water it draws from
   pipe_run run;
   required<length> from;  ///< drop from surface to surface, or to the end of the pipe, at the start
   required<length> to;    ///< the same when the opening draws air
@@ -140,7 +140,7 @@ inline constexpr limits siphon_to_limits{"to", "m", positive};
 ///
 ///   t = integral from H2 to H1 of A/Q(H) dH,   Q of `siphon_flow`
 ///
-/// @param draw   plan area A [m^2] > 0; run; drops from H1 >= to H2 [m] > 0; density and viscosity
+/// @param draw   horizontal area A [m^2] > 0; run; drops from H1 >= to H2 [m] > 0; density and viscosity
 /// @param policy `extrapolate` to go past Re 1e8 or e/D 0.05
 /// @return       time [s] and volume [m^3], at the central losses
 /// @throws       invalid_input, out_of_range (names the run by its label)
@@ -151,8 +151,8 @@ inline constexpr limits siphon_to_limits{"to", "m", positive};
 [[nodiscard]] inline siphon_run siphon_until_exposed(const siphon_draw& draw,
                                                      range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::plumbing::siphon_until_exposed";
-  const double from = draw.from->value(), to = draw.to->value(), plan = draw.plan->value();
-  core::check_element(here, draw.run.label, plan_limits, plan);
+  const double from = draw.from->value(), to = draw.to->value(), plan = draw.horizontal_area->value();
+  core::check_element(here, draw.run.label, horizontal_area_limits, plan);
   core::check_element(here, draw.run.label, siphon_from_limits, from);
   core::check_element(here, draw.run.label, siphon_to_limits, to);
   if (to > from) {

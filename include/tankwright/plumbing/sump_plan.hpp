@@ -7,7 +7,7 @@
 #include <vector>
 
 #include <tankwright/core/labelled.hpp>
-#include <tankwright/plumbing/plan_profile.hpp>
+#include <tankwright/plumbing/area_profile.hpp>
 
 namespace tankwright::plumbing {
 
@@ -16,8 +16,8 @@ namespace detail {}
 /// One chamber of a sump.
 struct chamber {
   std::string label;               ///< "skimmer"; errors and results name it
-  plan_profile plan;               ///< between the walls: an area, or slices
-  area gear = square_metres(0.0);  ///< plan area of what stands in it, at every height
+  area_profile horizontal_area;    ///< between the walls: an area, or slices
+  area gear = square_metres(0.0);  ///< horizontal area of what stands in it, at every height
 };
 
 /// The wall between a chamber and the next.
@@ -39,7 +39,7 @@ struct sump {
 inline constexpr limits rim_limits{"rim", "m", {0.0, 20.0, edge::open}};
 inline constexpr limits running_level_limits{"running level", "m", {0.0, 20.0}};
 inline constexpr limits gear_limits{"gear", "m2", {0.0, 1e4}};
-inline constexpr limits free_plan_limits{"free plan area", "m2", {1e-6, 1e4}};
+inline constexpr limits free_area_limits{"free horizontal area", "m2", {1e-6, 1e4}};
 inline constexpr limits crest_limits{"crest", "m", {1e-3, 20.0}};
 inline constexpr limits baffle_width_limits{"width", "m", {1e-3, 100.0}};
 inline constexpr limits gap_limits{"gap", "m", {0.0, 20.0}};
@@ -82,15 +82,15 @@ inline void check_sump(std::string_view here, const sump& plan) {
   }
   for (std::size_t i = 0; i < n; ++i) {
     const chamber& c = plan.chambers[i];
-    const profile_numbers& walls = numbers_of(c.plan);
+    const profile_numbers& walls = numbers_of(c.horizontal_area);
     const bool good =
-        c.gear.value() >= 0.0 && free_plan_limits.possible.contains(walls.smallest() - c.gear.value()) && walls.sound();
+        c.gear.value() >= 0.0 && free_area_limits.possible.contains(walls.smallest() - c.gear.value()) && walls.sound();
     if (good) [[likely]]
       continue;
     const std::string name = chamber_name(plan, i);
     walls.check(here, name);
     core::check_element(here, name, gear_limits, c.gear.value());
-    core::check_element(here, name, free_plan_limits, walls.smallest() - c.gear.value());
+    core::check_element(here, name, free_area_limits, walls.smallest() - c.gear.value());
   }
   for (std::size_t i = 0; i + 1 < n; ++i) {
     const baffle& b = plan.baffles[i];

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// What is being emptied or filled? Vessels of every shape, seen as plan area against height.
+/// What is being emptied or filled? Vessels of every shape, seen as horizontal area against height.
 #pragma once
 
 #include <algorithm>
@@ -8,7 +8,7 @@
 #include <variant>
 
 #include <tankwright/numerics/solids.hpp>
-#include <tankwright/plumbing/plan_profile.hpp>
+#include <tankwright/plumbing/area_profile.hpp>
 
 namespace tankwright::plumbing {
 
@@ -29,8 +29,8 @@ struct lying_cylinder {
   required<length> axial_length;
 };
 
-/// Any vessel: vertical walls or a profile (`plan_profile`, or an area alone), or one of the shapes.
-using any_vessel = std::variant<plan_profile, bowl, cone, lying_cylinder>;
+/// Any vessel: vertical walls or a profile (`area_profile`, or an area alone), or one of the shapes.
+using any_vessel = std::variant<area_profile, bowl, cone, lying_cylinder>;
 
 namespace detail {
 
@@ -49,7 +49,7 @@ namespace detail {
   const double d = c.diameter->value(), left = d - z > 0.0 ? d - z : 0.0;
   return 4.0 / 3.0 * c.axial_length->value() * (d * std::sqrt(d) - left * std::sqrt(left));
 }
-[[nodiscard]] inline double drain_integral(const plan_profile& p, double top) noexcept {
+[[nodiscard]] inline double drain_integral(const area_profile& p, double top) noexcept {
   double sum = 0.0;
   numbers_of(p).for_each_piece(top, [&](double from, double to, double a, double slope) {
     to = std::min(to, top);
@@ -72,7 +72,7 @@ namespace detail {
   const double r = 0.5 * c.diameter->value();
   return numerics::kernel::lying_cylinder_volume(r, c.axial_length->value(), 0.0, std::clamp(z, 0.0, 2.0 * r));
 }
-[[nodiscard]] inline double volume_to(const plan_profile& p, double z) noexcept { return numbers_of(p).below(z); }
+[[nodiscard]] inline double volume_to(const area_profile& p, double z) noexcept { return numbers_of(p).below(z); }
 
 inline constexpr limits vessel_radius_limits{"radius", "m", positive};
 inline constexpr limits vessel_height_limits{"height", "m", positive};
@@ -94,7 +94,7 @@ inline constexpr limits axial_length_limits{"axial_length", "m", positive};
   core::check(here, axial_length_limits, c.axial_length->value());
   return c.diameter->value();
 }
-[[nodiscard]] inline double top_of(std::string_view here, const plan_profile& p) {
+[[nodiscard]] inline double top_of(std::string_view here, const area_profile& p) {
   numbers_of(p).check(here, "vessel");
   return core::largest;
 }

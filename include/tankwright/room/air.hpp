@@ -77,7 +77,7 @@ template <class T>
 }
 
 inline void check_humidity(std::string_view function, relative_humidity humidity) {
-  const double value = humidity.fraction();
+  const double value = humidity.value();
   if (value > 1.0 && value < 2.0) [[unlikely]] {  // 101 % rather than 1.01 %
     core::fail<invalid_input>(
         function, relative_humidity_limits.argument, value, "",
@@ -135,7 +135,7 @@ struct raw_air {
   check_humidity(function, humidity);
   check_air_pressure(function, a.pressure, policy);
   const double total = in_pascals(a.pressure.value());
-  const double vapour = humidity.fraction() * saturation_pressure(in_kelvins(t));
+  const double vapour = humidity.value() * saturation_pressure(in_kelvins(t));
   check_vapour(function, vapour, total);
   return raw_from_vapour(in_kelvins(t), vapour, total);
 }

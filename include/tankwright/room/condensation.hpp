@@ -135,7 +135,7 @@ namespace detail {
           .margin = kelvin_steps(surface - in_kelvins(dew)),
           .humidity = relative_humidity::from_fraction(std::min(1.0, humidity)),
           .drips = drips,
-          .mould = humidity >= mould_humidity.fraction(),
+          .mould = humidity >= mould_humidity.value(),
           .caution = mould_caution};
 }
 
@@ -156,12 +156,12 @@ namespace detail {
                                                         range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::highest_humidity";
   const double face = detail::surface_kelvin(here, e);
-  core::check(here, surface_humidity_limits, surface.fraction());
+  core::check(here, surface_humidity_limits, surface.value());
   constexpr interval range = saturation_temperature_limits.published;
   core::check(here, {"surface temperature", "degC", possible_surroundings, range}, face - 273.15, policy);
   core::check(here, {"inside temperature", "degC", possible_surroundings, range}, in_celsius(e.inside), policy);
   const double humidity =
-      surface.fraction() * detail::saturation_pressure(face) / detail::saturation_pressure(in_kelvins(e.inside));
+      surface.value() * detail::saturation_pressure(face) / detail::saturation_pressure(in_kelvins(e.inside));
   return relative_humidity::from_fraction(std::min(1.0, humidity));
 }
 
@@ -179,9 +179,9 @@ namespace detail {
 [[nodiscard]] inline temperature lowest_surface_temperature(const air& a, relative_humidity surface = mould_humidity,
                                                             range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::lowest_surface_temperature";
-  core::check(here, surface_humidity_limits, surface.fraction());
+  core::check(here, surface_humidity_limits, surface.value());
   const pressure vapour = vapour_pressure(a, policy);
-  return saturation_temperature(vapour / surface.fraction(), policy);
+  return saturation_temperature(vapour / surface.value(), policy);
 }
 
 /// The lowest temperature factor a pane or wall may have in the air of the room for a given surface humidity.
@@ -210,8 +210,8 @@ namespace detail {
   const double needed = in_kelvins(lowest_surface_temperature(a, surface, policy));
   if (!(needed <= inside)) {
     core::fail<invalid_input>(
-        here, relative_humidity_limits.argument, a.humidity.get().fraction(), "",
-        "is above what any surface may have, " + core::number_text(surface.fraction()) + ": dry the air first");
+        here, relative_humidity_limits.argument, a.humidity.get().value(), "",
+        "is above what any surface may have, " + core::number_text(surface.value()) + ": dry the air first");
   }
   return fraction(std::max(0.0, (needed - in_kelvins(outside)) / (inside - in_kelvins(outside))));
 }

@@ -130,11 +130,11 @@ template <class T>
   core::check_element(function, m.label, dehumidifier_capacity_limits, m.capacity.get().value());
   core::check_element(function, m.label, dehumidifier_power_limits, m.electrical.value());
   core::check_element(function, m.label, rating_temperature_limits, in_celsius(m.rated_at.temperature));
-  core::check_element(function, m.label, rating_humidity_limits, m.rated_at.humidity.fraction());
+  core::check_element(function, m.label, rating_humidity_limits, m.rated_at.humidity.value());
   core::check_element(function, m.label, rating_share_limits, m.rated_at.share);
   if (m.rated_at.share > 0.0) return m.capacity.get().value() / m.rated_at.share;
   return m.capacity.get().value() /
-         capacity_share(in_celsius(m.rated_at.temperature), m.rated_at.humidity.fraction(), band_end::central);
+         capacity_share(in_celsius(m.rated_at.temperature), m.rated_at.humidity.value(), band_end::central);
 }
 
 inline constexpr std::string_view machine_band =
@@ -176,7 +176,7 @@ inline constexpr std::string_view hot_machine_band =
                                                            range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::dehumidifier_output";
   const double capacity = detail::checked_capacity(here, machine);
-  const double celsius = in_celsius(t), phi = humidity.fraction();
+  const double celsius = in_celsius(t), phi = humidity.value();
   core::check_element(here, machine.label, dehumidifier_temperature_limits, celsius, policy);
   detail::check_humidity(here, humidity);
   const std::string_view why = detail::machine_band_at(celsius);
@@ -184,7 +184,7 @@ inline constexpr std::string_view hot_machine_band =
   const double low = removed(detail::band_end::low), central = removed(detail::band_end::central),
                high = removed(detail::band_end::high);
   const double at_label =
-      detail::power_share(in_celsius(machine.rated_at.temperature), machine.rated_at.humidity.fraction());
+      detail::power_share(in_celsius(machine.rated_at.temperature), machine.rated_at.humidity.value());
   const double drawn = machine.electrical.value() * detail::power_share(celsius, phi) / at_label;
   const double latent = water::kernel::latent_heat_of_water(celsius);
   const auto heat = [&](double removal) { return power::from_value(removal * latent + drawn); };

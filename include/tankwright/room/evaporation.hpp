@@ -204,7 +204,7 @@ template <class Q>
                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::evaporation";
   const detail::across<double> s = detail::checked(here, open_water{w.water, w.air}, policy);
-  detail::check_law(here, about(evaporation_law::shah), s, w.air.humidity.get().fraction(), policy);
+  detail::check_law(here, about(evaporation_law::shah), s, w.air.humidity.get().value(), policy);
   const auto k = detail::evaporation_conductances(s);
   const double difference = s.at_water - s.in_air;
 

@@ -261,7 +261,7 @@ inline void check_law(std::string_view function, const evaporation_law_data& law
                                                 range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::evaporation_rate";
   const detail::across<double> s = detail::checked(here, w, policy);
-  detail::check_law(here, about(law), s, w.air.humidity.get().fraction(), policy);
+  detail::check_law(here, about(law), s, w.air.humidity.get().value(), policy);
   const double difference = s.at_water - s.in_air;
   const double rate = detail::evaporation_rate(law, s);
   const bool has_no_answer = (law == evaporation_law::pauken && difference < 0.0) ||

@@ -78,7 +78,7 @@ namespace detail {
 
 [[nodiscard]] inline heat_model checked(std::string_view function, const tank_heat& t, range_policy policy) {
   const across<double> s = checked(function, open_water{t.water, t.air}, policy);
-  check_law(function, about(evaporation_law::shah), s, t.air.humidity.get().fraction(), policy);
+  check_law(function, about(evaporation_law::shah), s, t.air.humidity.get().value(), policy);
   heat_model m;
   m.activity = water::water_activity(t.water.salinity, policy).value();
   m.air = s.air;

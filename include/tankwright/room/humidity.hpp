@@ -119,7 +119,7 @@ struct checked_room {
     m.capacity = checked_capacity(function, d.machine);
     core::check_element(function, d.machine.label, dehumidifier_temperature_limits, m.surface.air - 273.15, policy);
     check_humidity(function, d.set_point);
-    m.set_point = d.set_point.get().fraction() * m.saturation;
+    m.set_point = d.set_point.get().value() * m.saturation;
   }
   return out;
 }

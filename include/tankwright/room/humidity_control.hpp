@@ -64,15 +64,15 @@ namespace detail {
   core::check(here, dehumidifier_temperature_limits, celsius, policy);
   const double per_label = detail::checked_capacity(here, unit);
   const auto share = [&](detail::band_end end) {
-    return per_label * detail::capacity_share(celsius, target.fraction(), end);
+    return per_label * detail::capacity_share(celsius, target.value(), end);
   };
   if (!(share(detail::band_end::central) > least_share_of_label)) {
-    core::fail<out_of_range>(here, "relative humidity to hold", target.fraction(), "",
+    core::fail<out_of_range>(here, "relative humidity to hold", target.value(), "",
                              "leaves a machine hardly anything to remove at " +
                                  core::number_with_unit(celsius, "degC") + ": it is too dry or too cold for one");
   }
   const double label = 1.0 / share(detail::band_end::central);
-  const auto gain = detail::gains_at(room, target.fraction() * room.model.saturation);
+  const auto gain = detail::gains_at(room, target.value() * room.model.saturation);
   const double heat = water::kernel::latent_heat_of_water(celsius);
   const std::string_view why = room.areas.agitated ? agitated_band : still_band;
   const auto positive_part = [](double x) { return std::max(x, 0.0); };
@@ -109,7 +109,7 @@ namespace detail {
   detail::checked_room room = detail::checked(here, r, policy);
   detail::check_humidity(here, target);
   room.model.changes = 1.0;  // what one change a second would carry out
-  const double vapour = target.fraction() * room.model.saturation;
+  const double vapour = target.value() * room.model.saturation;
   const double carried = room.model.ventilation(vapour);
   if (!(carried > 0.0)) {
     core::fail<invalid_input>(

@@ -185,7 +185,7 @@ struct course_rates {
   const double longest = std::min(step, forgets > 0.0 ? 1.0 / (40.0 * forgets) : step);
 
   std::vector<humidity_point> course;
-  detail::course_state s{.vapour = q.start.get().fraction() * m.saturation};
+  detail::course_state s{.vapour = q.start.get().value() * m.saturation};
   int steps = 0;
   course.push_back(point(0.0, s));
   for (std::size_t i = 1; step * static_cast<double>(i - 1) < time; ++i) {

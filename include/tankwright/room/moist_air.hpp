@@ -157,7 +157,7 @@ template <class T>
 [[nodiscard]] inline temperature dew_point(const air& a, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::dew_point";
   const double kelvin = in_kelvins(a.temperature);
-  const double humidity = a.humidity.get().fraction();
+  const double humidity = a.humidity.get().value();
   core::check(here, saturation_temperature_limits, in_celsius(a.temperature), policy);
   detail::check_humidity(here, a.humidity);
   detail::check_air_pressure(here, a.pressure, policy);

@@ -229,11 +229,11 @@ enum class unit_system { si, us };
   const detail::quantity_words words = detail::words_of(value.quantity);
   std::string_view ladder = system == unit_system::us ? words.us : words.si;
   std::string_view unit = ladder.substr(0, ladder.find('|'));
-  while (unit.size() < ladder.size()) {
-    ladder.remove_prefix(unit.size() + 1);
-    const std::string_view larger = ladder.substr(0, ladder.find('|'));
-    if (!(std::fabs(detail::number_in_unit(value.central, value.quantity, larger)) >= 1.0)) return unit;
-    unit = larger;
+  for (std::size_t bar = ladder.find('|'); bar != std::string_view::npos; bar = ladder.find('|')) {
+    ladder.remove_prefix(bar + 1);
+    const detail::rung larger = detail::rung_of(ladder.substr(0, ladder.find('|')));
+    if (!(std::fabs(detail::number_in_unit(value.central, value.quantity, larger.unit)) >= larger.from)) return unit;
+    unit = larger.unit;
   }
   return unit;
 }

@@ -115,11 +115,31 @@ struct gasket_result {
           fixings_caution};
 }
 
+/// How far a soft gasket is pressed together: less lets water by, more squeezes it out (static seals, from memory of
+/// makers' handbooks).
+inline constexpr double least_squeeze = 0.10;
+inline constexpr double most_squeeze = 0.30;
+inline constexpr limits gasket_thickness_limits{"gasket thickness", "mm", {0.05, 1000.0}};
+
+/// How uneven a face may be that a soft gasket lies on: on a rough coating it bridges the hollows.
+///
+///   u = (e_1 - e_0) t,   e_0 = 0.10,   e_1 = 0.30
+///
+/// @param thickness of the gasket t, before it is pressed, 0.05 to 1000 mm
+/// @return          from the lowest to the highest place under it [m]
+/// @throws          invalid_input
+/// @accuracy        a rule: soft rubber of up to 50 Shore A takes more, hard rubber less
+/// @source          squeeze of static seals, from memory
+[[nodiscard]] inline length gasket_takes_up(length thickness) {
+  core::check("tankwright::vessel::gasket_takes_up", gasket_thickness_limits, in_millimetres(thickness));
+  return thickness * (most_squeeze - least_squeeze);
+}
+
 /// An empty sump standing in a pit or basement that floods.
 struct empty_sump {
-  required<area> plan;           ///< outside
-  required<length> flood_depth;  ///< above its bottom; not more than its height
-  required<mass> mass_of_sump;   ///< with what is in it
+  required<area> horizontal_area;  ///< outside
+  required<length> flood_depth;    ///< above its bottom; not more than its height
+  required<mass> mass_of_sump;     ///< with what is in it
   required<mass_density> water_density;
   std::string label = "sump";
 };
@@ -142,11 +162,12 @@ struct uplift_result {
 /// @source     Archimedes
 [[nodiscard]] inline uplift_result uplift_of(const empty_sump& sump) {
   constexpr std::string_view here = "tankwright::vessel::uplift_of";
-  core::check_element(here, sump.label, {"plan area", "m2", detail::possible_area}, sump.plan->value());
+  core::check_element(here, sump.label, {"horizontal area", "m2", detail::possible_area},
+                      sump.horizontal_area->value());
   core::check_element(here, sump.label, detail::length_from_zero("flood depth"), sump.flood_depth->value());
   core::check_element(here, sump.label, {"mass", "kg", detail::possible_mass_from_zero}, sump.mass_of_sump->value());
   core::check_element(here, sump.label, detail::water_density_limits, sump.water_density->value());
-  const force up = hydrostatic_pressure(sump.flood_depth, sump.water_density) * sump.plan.get();
+  const force up = hydrostatic_pressure(sump.flood_depth, sump.water_density) * sump.horizontal_area.get();
   return {up, up - sump.mass_of_sump.get() * standard_gravity, structural_caution};
 }
 

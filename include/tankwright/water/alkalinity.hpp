@@ -45,17 +45,7 @@ class alkalinity {
     return alkalinity{number * density.value() * 1e-3};
   }
 
-  [[nodiscard]] constexpr double milliequivalents_per_litre() const noexcept { return value_; }
-  [[nodiscard]] constexpr double degrees_kh(const alkalinity_factors& by = exact_masses) const noexcept {
-    return value_ * by.degrees_kh_per_milliequivalent;
-  }
-  [[nodiscard]] constexpr double milligrams_caco3_per_litre(
-      const alkalinity_factors& by = exact_masses) const noexcept {
-    return value_ * by.milligrams_caco3_per_milliequivalent;
-  }
-  [[nodiscard]] constexpr double milliequivalents_per_kilogram(mass_density density) const noexcept {
-    return value_ / (density.value() * 1e-3);
-  }
+  [[nodiscard]] constexpr double value() const noexcept { return value_; }  ///< meq/L
 
   constexpr auto operator<=>(const alkalinity&) const noexcept = default;
 
@@ -63,6 +53,48 @@ class alkalinity {
   constexpr explicit alkalinity(double value) noexcept : value_{value} {}
   double value_;  // meq/L
 };
+
+/// The number of an alkalinity in milliequivalents per litre.
+///
+/// @param level alkalinity
+/// @return      [meq/L]
+/// @accuracy    exact
+/// @source      this library
+[[nodiscard]] constexpr double in_milliequivalents_per_litre(alkalinity level) noexcept { return level.value(); }
+
+/// The number of an alkalinity in degrees of carbonate hardness.
+///
+/// @param level alkalinity
+/// @param by    factors between the units
+/// @return      [dKH]
+/// @accuracy    exact
+/// @source      this library
+[[nodiscard]] constexpr double in_degrees_kh(alkalinity level, const alkalinity_factors& by = exact_masses) noexcept {
+  return level.value() * by.degrees_kh_per_milliequivalent;
+}
+
+/// The number of an alkalinity in milligrams of calcium carbonate per litre.
+///
+/// @param level alkalinity
+/// @param by    factors between the units
+/// @return      [mg/L]
+/// @accuracy    exact
+/// @source      this library
+[[nodiscard]] constexpr double in_milligrams_caco3_per_litre(alkalinity level,
+                                                             const alkalinity_factors& by = exact_masses) noexcept {
+  return level.value() * by.milligrams_caco3_per_milliequivalent;
+}
+
+/// The number of an alkalinity in milliequivalents per kilogram of seawater.
+///
+/// @param level alkalinity
+/// @param density of the water, above 0 [kg/m^3]
+/// @return      [meq/kg]
+/// @accuracy    exact
+/// @source      this library
+[[nodiscard]] constexpr double in_milliequivalents_per_kilogram(alkalinity level, mass_density density) noexcept {
+  return level.value() / (density.value() * 1e-3);
+}
 
 inline constexpr limits alkalinity_limits{"alkalinity", "meq/L", not_negative};
 
@@ -96,8 +128,8 @@ struct alkalinity_dose {
 /// @source       molar masses (IUPAC)
 [[nodiscard]] constexpr alkalinity_dose alkalinity_to_add(const alkalinity_step& step) {
   constexpr std::string_view here = "tankwright::water::alkalinity_to_add";
-  const double from = step.from->milliequivalents_per_litre();
-  const double target = step.target->milliequivalents_per_litre();
+  const double from = in_milliequivalents_per_litre(step.from.get());
+  const double target = in_milliequivalents_per_litre(step.target.get());
   core::check(here, water_volume_limits, in_litres(step.volume));
   core::check(here, alkalinity_limits, from);
   core::check(here, alkalinity_limits, target);

@@ -95,10 +95,10 @@ struct density_reading {
 [[nodiscard]] inline mass_density density(absolute_salinity s, temperature t,
                                           range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::density";
-  core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, absolute_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
-  detail::check_liquid(here, s.grams_per_kilogram() / detail::u_ps<double>, in_celsius(t), policy);
-  return mass_density::from_value(kernel::density_teos10(s.grams_per_kilogram(), in_celsius(t)));
+  detail::check_liquid(here, in_grams_per_kilogram(s) / detail::u_ps<double>, in_celsius(t), policy);
+  return mass_density::from_value(kernel::density_teos10(in_grams_per_kilogram(s), in_celsius(t)));
 }
 
 /// Density of seawater at the surface, from practical salinity (TEOS-10, reference composition).

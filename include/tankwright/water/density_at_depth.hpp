@@ -168,10 +168,10 @@ template <class T>
 [[nodiscard]] inline conservative_temperature conservative_temperature_at_surface(
     absolute_salinity s, temperature t, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::conservative_temperature_at_surface";
-  core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, absolute_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, gibbs_temperature_limits, in_celsius(t), policy);
   return conservative_temperature{
-      celsius(detail::conservative_temperature_teos10(s.grams_per_kilogram(), in_celsius(t)))};
+      celsius(detail::conservative_temperature_teos10(in_grams_per_kilogram(s), in_celsius(t)))};
 }
 
 /// Density of seawater under pressure (TEOS-10, 75-term polynomial).
@@ -189,7 +189,7 @@ template <class T>
 [[nodiscard]] inline mass_density density_at_depth(const deep_seawater& state,
                                                    range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::density_at_depth";
-  const double sa = state.salinity.get().grams_per_kilogram();
+  const double sa = in_grams_per_kilogram(state.salinity.get());
   const double ct = in_celsius(state.temperature.get().value());
   const double p = in_decibars(state.pressure.get().value());
   core::check(here, roquet_salinity_limits, sa, policy);

@@ -141,10 +141,10 @@ template <class T>
 [[nodiscard]] constexpr specific_heat_capacity specific_heat_sharqawy(absolute_salinity s, temperature t,
                                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::specific_heat_sharqawy";
-  core::check(here, specific_heat_sharqawy_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, specific_heat_sharqawy_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, specific_heat_sharqawy_temperature_limits, in_celsius(t), policy);
   return specific_heat_capacity::from_value(
-      detail::specific_heat_sharqawy(s.grams_per_kilogram(), core::t68_from_t90(in_celsius(t)) + 273.15));
+      detail::specific_heat_sharqawy(in_grams_per_kilogram(s), core::t68_from_t90(in_celsius(t)) + 273.15));
 }
 
 /// Heat that each kilogram of vapour takes from the seawater it leaves, into air at one atmosphere (TEOS-10).

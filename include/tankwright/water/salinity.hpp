@@ -96,8 +96,8 @@ inline void refuse_gravity(std::string_view function, std::string_view argument,
 [[nodiscard]] constexpr practical_salinity practical_from_absolute(absolute_salinity s,
                                                                    range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::practical_from_absolute";
-  core::check(here, absolute_salinity_limits, s.grams_per_kilogram(), policy);
-  const practical_salinity result{detail::within_rounding(s.grams_per_kilogram() / detail::u_ps<double>)};
+  core::check(here, absolute_salinity_limits, in_grams_per_kilogram(s), policy);
+  const practical_salinity result{detail::within_rounding(in_grams_per_kilogram(s) / detail::u_ps<double>)};
   core::check(here, practical_salinity_limits, result.value(), policy);
   return result;
 }

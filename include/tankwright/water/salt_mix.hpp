@@ -69,7 +69,7 @@ namespace detail {
 [[nodiscard]] inline salt_batch batch_of(mass finished, mass mix, practical_salinity target, temperature t,
                                          range_policy policy) {
   const mass water = finished - mix;
-  const double salt = absolute_from_practical(target, policy).grams_per_kilogram() * 1e-3;
+  const double salt = in_grams_per_kilogram(absolute_from_practical(target, policy)) * 1e-3;
   return {mix,      water / density(practical_salinity{0.0}, t, range_policy::extrapolate),
           water,    finished / density(target, t, policy),
           finished, salt * finished};
@@ -109,7 +109,7 @@ inline void check_mix(std::string_view function, volume v, practical_salinity ta
   constexpr std::string_view here = "tankwright::water::salt_for_new_water";
   detail::check_mix(here, in.volume, in.target, in.temperature, in.mix_yield, policy);
   const mass water = density(practical_salinity{0.0}, in.temperature, range_policy::extrapolate) * in.volume.get();
-  const double salt = absolute_from_practical(in.target, policy).grams_per_kilogram();
+  const double salt = in_grams_per_kilogram(absolute_from_practical(in.target, policy));
   const mass mix = salt / (1000.0 * in.mix_yield->value() - salt) * water;
   return detail::batch_of(water + mix, mix, in.target, in.temperature, policy);
 }
@@ -130,7 +130,7 @@ inline void check_mix(std::string_view function, volume v, practical_salinity ta
   constexpr std::string_view here = "tankwright::water::salt_for_finished_volume";
   detail::check_mix(here, in.volume, in.target, in.temperature, in.mix_yield, policy);
   const mass finished = density(in.target, in.temperature, policy) * in.volume.get();
-  const double salt = absolute_from_practical(in.target, policy).grams_per_kilogram() * 1e-3;
+  const double salt = in_grams_per_kilogram(absolute_from_practical(in.target, policy)) * 1e-3;
   return detail::batch_of(finished, salt / in.mix_yield->value() * finished, in.target, in.temperature, policy);
 }
 

@@ -56,10 +56,10 @@ template <class T>
 [[nodiscard]] inline surface_tension surface_tension_of(absolute_salinity s, temperature t,
                                                         range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::surface_tension_of";
-  core::check(here, surface_tension_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, surface_tension_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, surface_tension_temperature_limits, in_celsius(t), policy);
   return surface_tension::from_value(detail::surface_tension_of_water(in_kelvins(t)) *
-                                     detail::surface_tension_ratio(s.grams_per_kilogram(), in_celsius(t)));
+                                     detail::surface_tension_ratio(in_grams_per_kilogram(s), in_celsius(t)));
 }
 
 /// Surface tension of clean seawater against air, from practical salinity (IAPWS, reference composition).

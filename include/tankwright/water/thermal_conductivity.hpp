@@ -99,11 +99,11 @@ template <class T>
 [[nodiscard]] inline thermal_conductivity thermal_conductivity_of(absolute_salinity s, temperature t,
                                                                   range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::thermal_conductivity_of";
-  core::check(here, thermal_conductivity_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, thermal_conductivity_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, thermal_conductivity_temperature_limits, in_celsius(t), policy);
   const double water = detail::thermal_conductivity_iapws(in_kelvins(t), kernel::density_teos10(0.0, in_celsius(t)));
   return thermal_conductivity::from_value(
-      water + detail::thermal_conductivity_of_salt(s.grams_per_kilogram(), in_celsius(t), 0.101325));
+      water + detail::thermal_conductivity_of_salt(in_grams_per_kilogram(s), in_celsius(t), 0.101325));
 }
 
 /// Thermal conductivity of seawater at one atmosphere, from practical salinity (IAPWS, reference composition).
@@ -137,10 +137,10 @@ template <class T>
 [[nodiscard]] inline thermal_conductivity thermal_conductivity_jamieson_tudhope(
     absolute_salinity s, temperature t, range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::thermal_conductivity_jamieson_tudhope";
-  core::check(here, jamieson_tudhope_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, jamieson_tudhope_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, jamieson_tudhope_temperature_limits, in_celsius(t), policy);
   return thermal_conductivity::from_value(detail::thermal_conductivity_jamieson_tudhope(
-      s.grams_per_kilogram(), core::t68_from_t90(in_celsius(t)) + 273.15));
+      in_grams_per_kilogram(s), core::t68_from_t90(in_celsius(t)) + 273.15));
 }
 
 }  // namespace tankwright::water

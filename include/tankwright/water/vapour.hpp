@@ -255,9 +255,9 @@ template <class T>
 [[nodiscard]] inline pressure vapour_pressure_nayar(absolute_salinity s, temperature t,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::vapour_pressure_nayar";
-  core::check(here, nayar_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, nayar_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, nayar_temperature_limits, in_celsius(t), policy);
-  return pressure::from_value(detail::vapour_pressure_ratio_nayar(s.grams_per_kilogram()) *
+  return pressure::from_value(detail::vapour_pressure_ratio_nayar(in_grams_per_kilogram(s)) *
                               kernel::saturation_hyland_wexler(in_kelvins(t)));
 }
 
@@ -275,9 +275,9 @@ template <class T>
 [[nodiscard]] constexpr double osmotic_coefficient(absolute_salinity s, temperature t,
                                                    range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::osmotic_coefficient";
-  core::check(here, osmotic_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, osmotic_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, osmotic_temperature_limits, in_celsius(t), policy);
-  return detail::osmotic_coefficient_sharqawy(s.grams_per_kilogram(), in_celsius(t));
+  return detail::osmotic_coefficient_sharqawy(in_grams_per_kilogram(s), in_celsius(t));
 }
 
 }  // namespace tankwright::water

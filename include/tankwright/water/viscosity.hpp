@@ -73,9 +73,9 @@ template <class T>
 [[nodiscard]] constexpr dynamic_viscosity viscosity(absolute_salinity s, temperature t,
                                                     range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::water::viscosity";
-  core::check(here, viscosity_salinity_limits, s.grams_per_kilogram(), policy);
+  core::check(here, viscosity_salinity_limits, in_grams_per_kilogram(s), policy);
   core::check(here, viscosity_temperature_limits, in_celsius(t), policy);
-  return dynamic_viscosity::from_value(detail::viscosity_sharqawy(s.grams_per_kilogram() * 1e-3, in_celsius(t)));
+  return dynamic_viscosity::from_value(detail::viscosity_sharqawy(in_grams_per_kilogram(s) * 1e-3, in_celsius(t)));
 }
 
 /// Dynamic viscosity of seawater at the surface, from practical salinity (Sharqawy et al. 2010, reference composition).

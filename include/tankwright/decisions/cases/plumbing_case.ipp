@@ -87,12 +87,12 @@ TANKWRIGHT_INLINE void add_to(system_state& state, const plumbing_case& c) {
   double surface = 0.0;
   for (std::size_t i = 0; i < c.in.sump.chambers.size(); ++i) {
     const auto& chamber = c.in.sump.chambers[i];
-    surface += (chamber.plan.at(levels.chambers[i].level.central) - chamber.gear).value();
+    surface += (chamber.horizontal_area.at(levels.chambers[i].level.central) - chamber.gear).value();
   }
   const double held = levels.water.value();
   const double part = c.in.area_uncertainty.value();
   state.sump_water = estimate<volume>{volume::from_value(held * (1.0 - part)), volume::from_value(held),
-                                      volume::from_value(held * (1.0 + part)), "plan areas of the sump"};
+                                      volume::from_value(held * (1.0 + part)), "horizontal areas of the sump"};
   state.sump_surface = area::from_value(surface);
   if (!state.display_surface) state.display_surface = c.in.display.surface.get();
 }

@@ -102,7 +102,7 @@ TANKWRIGHT_INLINE room::air hottest_air(const solved_season& s) {
   room::air a = s.humidity.central.air;
   if (!s.given.hottest_day || *s.given.hottest_day == a.temperature.get()) return a;
   const temperature hot = *s.given.hottest_day;
-  const double vapour = a.humidity.get().fraction() * water::vapour_pressure(a.temperature, extrapolate).value();
+  const double vapour = a.humidity.get().value() * water::vapour_pressure(a.temperature, extrapolate).value();
   const double holds = water::vapour_pressure(hot, extrapolate).value();
   a.temperature = hot;
   a.humidity = relative_humidity::from_fraction(std::min(1.0, vapour / holds));
@@ -130,7 +130,7 @@ TANKWRIGHT_INLINE estimate<heat_capacity> heat_store_of(const room_case& c) {
 }
 
 TANKWRIGHT_INLINE range_policy policy_for(const room::air& a) noexcept {
-  return room::about(room::evaporation_law::shah).humidity.contains(a.humidity.get().fraction())
+  return room::about(room::evaporation_law::shah).humidity.contains(a.humidity.get().value())
              ? range_policy::published
              : range_policy::extrapolate;
 }

@@ -69,7 +69,7 @@ inline void add_heat_sources(finding& f) {
 /// How far a humidity stays below a limit, in points; what rounding leaves of nothing is nothing.
 [[nodiscard]] inline estimate<proportion> points_below(relative_humidity limit, const estimate<relative_humidity>& h) {
   const auto below = [&](relative_humidity x) {
-    const double points = limit.fraction() - x.fraction();
+    const double points = limit.value() - x.value();
     return fraction(points < 1e-9 && points > -1e-9 ? 0.0 : points);
   };
   return map_falling(h, below);

@@ -24,7 +24,7 @@ struct falling_chamber {
   if (s.plan().plumbing) {
     const auto& sump = s.plumbing().in.sump;
     const auto& last = sump.chambers.back();
-    return falling_chamber{last.plan.at(sump.running_level) - last.gear, sump.running_level, given.lowest};
+    return falling_chamber{last.horizontal_area.at(sump.running_level) - last.gear, sump.running_level, given.lowest};
   }
   if (!given.surface || !given.running) return std::nullopt;
   return falling_chamber{*given.surface, *given.running, given.lowest};

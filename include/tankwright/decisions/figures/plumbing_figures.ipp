@@ -47,7 +47,7 @@ inline void add_levels(figure& picture, const plumbing::sump& sump, const plumbi
   const double rim = sump.rim->value();
   double left = 0.0;
   for (std::size_t i = 0; i < sump.chambers.size(); ++i) {
-    const double width = sump.chambers[i].plan.at(metres(0.5 * rim)).value() / depth;
+    const double width = sump.chambers[i].horizontal_area.at(metres(0.5 * rim)).value() / depth;
     const double before = cut.running[i].level.central.value(), after = cut.settled[i].level.central.value();
     picture.marks.push_back({left, left + width, before, "runs at"});
     if (after > before) picture.marks.push_back({left, left + width, after, "after the power cut"});
@@ -67,7 +67,7 @@ inline void add_levels(figure& picture, const plumbing::sump& sump, const plumbi
   double left = 0.0;
   const double rim = sump.rim->value();
   for (std::size_t i = 0; i < sump.chambers.size(); ++i) {
-    const double width = sump.chambers[i].plan.at(metres(0.5 * rim)).value() / depth;
+    const double width = sump.chambers[i].horizontal_area.at(metres(0.5 * rim)).value() / depth;
     const double before = std::min(cut.running[i].level.central.value(), rim);
     const double after = std::min(cut.settled[i].level.central.value(), rim);
     picture.rectangles.push_back({left, 0.0, width, std::min(before, after), "water", {}});
@@ -77,7 +77,7 @@ inline void add_levels(figure& picture, const plumbing::sump& sump, const plumbi
   }
   double at = 0.0;
   for (std::size_t i = 0; i + 1 < sump.chambers.size(); ++i) {
-    at += sump.chambers[i].plan.at(metres(0.5 * rim)).value() / depth;
+    at += sump.chambers[i].horizontal_area.at(metres(0.5 * rim)).value() / depth;
     const double gap = sump.baffles[i].gap.value();
     picture.rectangles.push_back({at - 0.004, gap, 0.008, sump.baffles[i].crest->value() - gap, "wall", {}});
   }

@@ -16,7 +16,7 @@ namespace detail {
   curve line{.label = std::move(label)};
   for (const room::humidity_point& p : room::humidity_course({.room = setting, .start = from, .time = hours(24.0)})) {
     line.x.push_back(p.time.value());
-    line.y.push_back(p.air.humidity.get().fraction());
+    line.y.push_back(p.air.humidity.get().value());
   }
   return line;
 }
@@ -37,7 +37,7 @@ namespace detail {
     }
   }
   if (picture.curves.empty()) return std::nullopt;
-  const double limit = c.in.target.fraction();
+  const double limit = c.in.target.value();
   picture.curves.push_back(
       {.label = "limit", .x = {0.0, hours(24.0).value()}, .y = {limit, limit}, .as = stroke::dashed});
   return picture;

@@ -28,13 +28,20 @@ TANKWRIGHT_INLINE void answer_silicone_seams(const situation& s, answers& out) {
     f.margin("left", "part of that left",
              map_rising(vessel::silicone_seam_tension, [&](stress may) { return fraction(1.0 - in_it / may); }),
              least_strength_left, name);
+    if (!one.gap) continue;
+    const length may_move = *one.gap * one.stretches.get().value();
+    f.limit("may_move", "its faces may move by", may_move, name);
+    f.margin("movement", "more than they do by", may_move - *one.movement, millimetres(0.1), name);
   }
   f.note =
       "With water to the rim. Nobody agrees what a seam may carry for years; let panes bear on a frame from inside, "
       "so that the water presses them on and the silicone only seals. Cut a strip of the same batch and pull it: it "
       "should tear in itself, not off the glass.";
-  if (f.verdict == verdict::does_not_hold)
-    f.happens = "The seam " + f.margin()->place + " creeps, and opens from below.";
+  if (f.verdict == verdict::does_not_hold) {
+    f.happens =
+        "The seam " + f.margin()->place +
+        (f.margin()->id == "movement" ? " is torn off its faces as they move." : " creeps, and opens from below.");
+  }
 }
 
 }  // namespace tankwright::decisions

@@ -20,7 +20,7 @@ TANKWRIGHT_INLINE void answer_alkalinity(const situation& s, answers& out) {
     return life::time_alkalinity_lasts({.load = made, .net = c.net->central, .now = a.now, .lowest = a.lowest});
   };
   const auto least = under(c.load.low), middle = under(c.load.central), most = under(c.load.high);
-  const auto degrees = [](const water::alkalinity& level) { return level.degrees_kh(); };
+  const auto degrees = [](const water::alkalinity& level) { return in_degrees_kh(level); };
   const estimate<double> fall{degrees(least.daily_fall.low), degrees(middle.daily_fall.central),
                               degrees(most.daily_fall.high), c.load.reason};
   const double now = degrees(a.now), lowest = degrees(a.lowest), interval = in_days(a.measured_every);

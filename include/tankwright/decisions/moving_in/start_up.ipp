@@ -54,7 +54,7 @@ TANKWRIGHT_INLINE void answer_start_up(const situation& s, answers& out) {
   f.limit("nitrate_limit", "sensitive animals should have less than",
           life::nitrate_limit_sensitive.level.as_nitrogen());
   f.detail("alkalinity", "alkalinity used until then, dKH",
-           peak([](const summary& r) { return r.alkalinity_used.degrees_kh(); }));
+           peak([](const summary& r) { return in_degrees_kh(r.alkalinity_used); }));
   f.note =
       "THIS IS A SHAPE, NOT A DATE, AND IT CLEARS NO TANK. Only a measured challenge test does: ammonia and nitrite "
       "both zero a day after a dose, every time. The equations come to rest at the level that the older tank kept, or "

@@ -36,7 +36,7 @@ TANKWRIGHT_INLINE void answer_pump_suction(const situation& s, answers& out) {
   if (!s.plan().plumbing || !s.plumbing().in.inlet || !s.plumbing().in.has_circuit()) return;
   finding& f = out.ask(pump_suction);
   const plumbing_case& c = s.plumbing();
-  const flow_rate flow = c.solved().most.delivered;  // the most that it may draw
+  const flow_rate flow = c.solved().most.pumps.front().flow;  // the most that it may draw
   const auto needed = plumbing::vortex_submergence(c.in.inlet->bore, flow);
   const length over = c.in.sump.running_level.get() - c.in.inlet->above_floor.get();
   f.answer("over", "water over the inlet while it runs", over);

@@ -16,7 +16,7 @@ namespace detail {
 /// What the drains hold up: as it was seen, otherwise as siphons prime.
 [[nodiscard]] inline estimate<volume> held_up_by(const plumbing_case& c, const estimate<flow_rate>& flow, finding& f) {
   if (c.in.surge) {
-    const area surface = c.in.display.box ? c.in.display.box->plan.get() : c.in.display.surface.get();
+    const area surface = c.in.display.box ? c.in.display.box->horizontal_area.get() : c.in.display.surface.get();
     const double part = c.in.area_uncertainty.value();
     const volume seen = surface * *c.in.surge;
     return {seen * (1.0 - part), seen, seen * (1.0 + part), "the area over which the surge was seen"};

@@ -23,7 +23,7 @@ namespace detail {
   const room::moisture_balance& settled = s.humidity.central;
   if (s.as_planned.dehumidifier && settled.duty.value() > 0.0) {
     // Above 80 % it is credited with what it does at 80 %, as in the balance; below 40 % it does not run.
-    const double humidity = std::fmin(settled.air.humidity.get().fraction(), 0.8);
+    const double humidity = std::fmin(settled.air.humidity.get().value(), 0.8);
     const power drawn = room::dehumidifier_output(s.as_planned.dehumidifier->machine, s.given.indoors,
                                                   relative_humidity::from_fraction(humidity))
                             .electrical;
@@ -39,29 +39,35 @@ struct season_cost {
   room::running_cost_result all;
 };
 
-/// The pump of [plumbing.pump], where no appliance of the room stands for it.
+/// A pump of [plumbing], where no appliance of the room stands for it.
 struct pump_of_the_plan {
   std::string label;
   std::optional<power> draws{};
 };
 
-[[nodiscard]] inline std::optional<pump_of_the_plan> pump_without_appliance(const situation& s) {
-  if (!s.plan().plumbing || !s.plan().plumbing->pump) return std::nullopt;
-  const plan::pump& pump = *s.plan().plumbing->pump;
-  const std::string named = pump.label.empty() ? "pump" : pump.label;
+[[nodiscard]] inline std::vector<pump_of_the_plan> pumps_without_appliance(const situation& s) {
+  std::vector<pump_of_the_plan> pumps;
+  if (!s.plan().plumbing) return pumps;
   const auto& all = s.plan().room->appliance;
-  const bool counted = std::any_of(all.begin(), all.end(), [&](const plan::appliance& a) { return a.label == named; });
-  if (counted) return std::nullopt;
-  return pump_of_the_plan{named, pump.power.maybe()};
+  const auto add = [&](const plan::pump& pump) {
+    const std::string named = pump.label.empty() ? "pump" : pump.label;
+    const bool counted =
+        std::any_of(all.begin(), all.end(), [&](const plan::appliance& a) { return a.label == named; });
+    if (!counted) pumps.push_back({named, pump.power.maybe()});
+  };
+  if (s.plan().plumbing->pump) add(*s.plan().plumbing->pump);
+  for (const plan::pump& further : s.plan().plumbing->further_pump) add(further);
+  return pumps;
 }
 
 [[nodiscard]] inline season_cost cost_of(const room_case& c, const solved_season& s,
-                                         const std::optional<pump_of_the_plan>& pump) {
+                                         const std::vector<pump_of_the_plan>& pumps) {
   const room::electricity_price price = c.in.price.value_or(room::electricity_price{0.0});
   std::vector<room::running_device> devices = devices_of(c, s);
-  if (pump && pump->draws) {
-    const power p = *pump->draws;
-    devices.push_back({.label = pump->label, .draws = estimate<power>{p, p, p, "its label"}});
+  for (const pump_of_the_plan& pump : pumps) {
+    if (!pump.draws) continue;
+    const power p = *pump.draws;
+    devices.push_back({.label = pump.label, .draws = estimate<power>{p, p, p, "its label"}});
   }
   if (c.in.heating) {
     const room::tank_heat t = heat_of(c, s, powered::on_average);
@@ -87,9 +93,9 @@ TANKWRIGHT_INLINE void answer_running_cost(const situation& s, answers& out) {
     f.unknown(detail::what_is_missing(c, detail::needs_seasons));
     return;
   }
-  const auto pump = detail::pump_without_appliance(s);
+  const auto pumps = detail::pumps_without_appliance(s);
   std::vector<detail::season_cost> costs;
-  c.for_each_season(f, [&](const solved_season& one) { costs.push_back(detail::cost_of(c, one, pump)); });
+  c.for_each_season(f, [&](const solved_season& one) { costs.push_back(detail::cost_of(c, one, pumps)); });
   const bool priced = c.in.price.has_value();
   if (priced && costs.size() == 2) {
     const auto half = [&](double a, double b) { return 0.5 * (a + b); };
@@ -111,8 +117,9 @@ TANKWRIGHT_INLINE void answer_running_cost(const situation& s, answers& out) {
   f.note = "A year is half winter and half summer. Warming, cooling and drying of the room beyond this are left out.";
   if (c.in.heating) detail::add_heat_sources(f);
   if (c.in.dehumidifier) f.source(room::energyplus_dehumidifier);
-  if (pump && !pump->draws) {
-    f.unknown("give the power of the return pump, or a [[room.appliance]] with the label \"" + pump->label + "\"");
+  for (const detail::pump_of_the_plan& pump : pumps) {
+    if (pump.draws) continue;
+    f.unknown("give the power of the pump, or a [[room.appliance]] with the label \"" + pump.label + "\"");
   }
   if (c.in.heating && c.in.heating->walls.empty()) f.unknown(detail::needs_walls);
   if (!priced) f.next("give the price of a kilowatt-hour");

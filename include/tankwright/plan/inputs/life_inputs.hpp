@@ -130,6 +130,16 @@ struct arrival_inputs {
   proportion step;
 };
 
+/// The quarantine tank: its food and its surfaces as a filter of its own.
+struct quarantine_inputs {
+  volume net;
+  duration lasts;
+  proportion part;
+  duration every;
+  std::optional<water::ph_reading> ph{};  ///< its own, or that of the tank
+  filter_inputs filter;
+};
+
 struct swim_run {
   length run;
   length width;
@@ -147,6 +157,7 @@ struct life_inputs {
   std::optional<circulation_inputs> circulation{};
   std::optional<arrival_inputs> arrivals{};
   std::optional<swim_run> room{};
+  std::optional<quarantine_inputs> quarantine{};
 };
 
 /// The section as the engines take it.

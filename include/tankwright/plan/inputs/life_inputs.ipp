@@ -33,6 +33,9 @@ namespace tl = tankwright::life;
 [[nodiscard]] inline area wet_area_of(const filter_surface& s) {
   if (s.area) return *s.area;
   if (s.volume) return s.volume.get() * s.specific_surface.get();
+  if (s.rock) {
+    return tl::rock_surface({.dry = *s.rock, .piece = *s.piece, .density = *s.density, .roughness = *s.roughness});
+  }
   return s.bed.get() * s.breathing_depth.get() * tl::grain_surface(*s.grain, *s.porosity);
 }
 
@@ -128,6 +131,22 @@ namespace tl = tankwright::life;
           .step = *a.step};
 }
 
+[[nodiscard]] inline quarantine_inputs quarantine_of(const quarantine_tank& q, const life_inputs& in) {
+  quarantine_inputs made{.net = *q.volume,
+                         .lasts = *q.lasts,
+                         .part = *q.part,
+                         .every = *q.every,
+                         .ph = q.ph.ph ? ph_of(q.ph) : in.ph,
+                         .filter = {.food = meals_of(q.food),
+                                    .survives = in.filter.survives,
+                                    .stay_below = in.filter.stay_below,
+                                    .free_below = in.filter.free_below}};
+  for (const filter_surface& one : q.surface) {
+    made.filter.surfaces.push_back({or_else(one.name, "surface"), wet_area_of(one), *one.seeded});
+  }
+  return made;
+}
+
 }  // namespace detail
 
 TANKWRIGHT_INLINE estimate<tankwright::life::nitrogen_load> load_of(std::span<const meal> meals) {
@@ -155,6 +174,7 @@ TANKWRIGHT_INLINE life_inputs inputs_of(const life_section& s) {
   if (s.circulation) in.circulation = detail::circulation_of(*s.circulation);
   if (s.arrivals) in.arrivals = detail::arrivals_of(*s.arrivals);
   if (s.room) in.room = swim_run{*s.room->run, *s.room->width};
+  if (s.quarantine) in.quarantine = detail::quarantine_of(*s.quarantine, in);
   return in;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <algorithm>
 #include <numbers>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/plan/rules/rules.hpp>
@@ -38,8 +39,55 @@ inline void hold_curve(const std::string& path, const values<flow_rate>& flows, 
   }
 }
 
+/// Further pumps run beside the return pump, each by its own name.
+inline void hold_further_pumps(const plumbing_section& p, book& all) {
+  if (p.further_pump.empty()) return;
+  if (!p.pump) {
+    all.refuse("plumbing.further_pump", "runs beside the return pump, which is missing: give [plumbing.pump]");
+    return;
+  }
+  const std::string main = p.pump->label.empty() ? "pump" : p.pump->label;
+  for (std::size_t i = 0; i < p.further_pump.size(); ++i) {
+    const pump& one = p.further_pump[i];
+    const std::string path = element("plumbing.further_pump", p.further_pump, i);
+    hold_curve(path, one.flows, one.heads, all);
+    if (one.label.empty()) all.refuse(path + ".label", "is missing: returns name their pump by it");
+    if (one.label == main) all.refuse(path + ".label", main + " is the label of two pumps", "plumbing.pump");
+    for (std::size_t j = 0; j < i; ++j) {
+      if (!one.label.empty() && p.further_pump[j].label == one.label) {
+        all.refuse(path + ".label", one.label + " is the label of two pumps",
+                   element("plumbing.further_pump", p.further_pump, j));
+      }
+    }
+  }
+}
+
+/// A return names a pump that there is, and the return pump keeps one.
+inline void hold_feeds(const plumbing_section& p, book& all) {
+  const std::string main = p.pump && !p.pump->label.empty() ? p.pump->label : "pump";
+  bool main_feeds = p.returns.empty();
+  for (std::size_t i = 0; i < p.returns.size(); ++i) {
+    const std::string& by = p.returns[i].fed_by;
+    if (by.empty() || by == main) {
+      main_feeds = true;
+      continue;
+    }
+    const bool known =
+        std::any_of(p.further_pump.begin(), p.further_pump.end(), [&](const pump& one) { return one.label == by; });
+    if (!known) {
+      all.refuse(element("plumbing.return", p.returns, i) + ".fed_by", by + " is not the label of a further pump",
+                 "plumbing.further_pump");
+    }
+  }
+  if (p.pump && !main_feeds) {
+    all.refuse("plumbing.pump", "feeds no return: each of them names another pump", "plumbing.return");
+  }
+}
+
 inline void hold_pump(const plumbing_section& p, book& all) {
   if (p.pump) hold_curve("plumbing.pump", p.pump->flows, p.pump->heads, all);
+  hold_further_pumps(p, all);
+  hold_feeds(p, all);
   for (std::size_t i = 0; i < p.candidate.size(); ++i) {
     const candidate_pump& one = p.candidate[i];
     const std::string path = element("plumbing.candidate", p.candidate, i);

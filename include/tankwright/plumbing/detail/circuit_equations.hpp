@@ -214,7 +214,7 @@ class circuit_equations {
     core::check_element(function_, pump.label, idle_loss_limits, pump.idle.backwards.low.value());
     core::check_element(function_, pump.label, idle_loss_limits, at(pump.idle.backwards));
     core::check_element(function_, pump.label, idle_loss_limits, at(pump.idle.forwards));
-    if (pump.check_valve) core::check_element(function_, pump.label, leak_limits, pump.check_valve->leak.kv());
+    if (pump.check_valve) core::check_element(function_, pump.label, leak_limits, in_kv(pump.check_valve->leak));
     add_ends(solver_.links[i], pump);
     for (const int end : {solver_.links[i].from, solver_.links[i].to}) {
       const circuit_outlet* outlet = outlet_at(end);
@@ -238,7 +238,7 @@ class circuit_equations {
     link.first_flow = curve.best_flow;
     link.backwards = square * (turns ? place.idle.backwards.low.value() : at(place.idle.backwards));
     if (place.check_valve) {
-      const double leak = place.check_valve->leak.kv();
+      const double leak = in_kv(place.check_valve->leak);
       link.shut_backwards = leak < shut_kv;
       if (!link.shut_backwards) link.backwards += square_from_kv(leak, solver_.law().g);
     }

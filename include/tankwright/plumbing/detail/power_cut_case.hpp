@@ -86,7 +86,7 @@ class power_cut_engine {
     c.box_area = c.box_depth = 0.0;
     if (in_->display.box) {
       c.box_depth = std::fmax(0.0, in_->display.box->falls_by->value() + by.box_falls);
-      c.box_area = in_->display.box->plan->value() * by.display_area;
+      c.box_area = in_->display.box->horizontal_area->value() * by.display_area;
     }
     c.box = c.box_area * c.box_depth;
     c.over_edge = c.display_area * c.head;

@@ -214,6 +214,15 @@ class siphon_lines {
     n.water = contents(pipe);
   }
 
+  /// Equal pipes side by side: each has its part of the flow.
+  static void lay_side_by_side(node& n, double pipes) {
+    n.run.friction /= pipes * pipes;
+    n.run.minor /= pipes * pipes;
+    n.run.re_per_flow /= pipes;
+    n.per_velocity_head /= pipes * pipes;
+    n.water *= pipes;
+  }
+
   /// Shared pipes, those of few returns first: each takes up what its returns lead to so far.
   void add_shared(const power_cut_input& in, const colebrook_law<double>& law) {
     const std::size_t leaves = in.returns.size();
@@ -230,6 +239,7 @@ class siphon_lines {
       node n;
       n.label = &shared.pipe.label;
       add_pipe(n, shared.pipe, shared.check_valve, in, law);
+      lay_side_by_side(n, shared.side_by_side);
       nodes_.push_back(n);
       for (std::size_t i = 0; i < leaves; ++i) {
         const auto& names = shared.returns;

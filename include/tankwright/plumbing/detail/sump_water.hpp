@@ -24,7 +24,7 @@ class sump_shape {
   /// Volume below z: of a chamber, of a range of chambers, of all.
   [[nodiscard]] double below(std::size_t i, double z) const noexcept {
     const chamber& c = plan_->chambers[i];
-    return numbers_of(c.plan).below(z) - c.gear.value() * z;
+    return numbers_of(c.horizontal_area).below(z) - c.gear.value() * z;
   }
   [[nodiscard]] double below(std::size_t first, std::size_t last, double z) const noexcept {
     double sum = 0.0;
@@ -36,14 +36,16 @@ class sump_shape {
   /// Free area of a chamber at z.
   [[nodiscard]] double free_area(std::size_t i, double z) const noexcept {
     const chamber& c = plan_->chambers[i];
-    return numbers_of(c.plan).at(z) - c.gear.value();
+    return numbers_of(c.horizontal_area).at(z) - c.gear.value();
   }
 
   /// Whether the walls of a chamber are vertical, and its least area.
-  [[nodiscard]] bool upright(std::size_t i) const noexcept { return numbers_of(plan_->chambers[i].plan).vertical(); }
+  [[nodiscard]] bool upright(std::size_t i) const noexcept {
+    return numbers_of(plan_->chambers[i].horizontal_area).vertical();
+  }
   [[nodiscard]] double least_area(std::size_t i) const noexcept {
     const chamber& c = plan_->chambers[i];
-    return numbers_of(c.plan).smallest() - c.gear.value();
+    return numbers_of(c.horizontal_area).smallest() - c.gear.value();
   }
 
   /// The one level that a volume reaches in a range of chambers.
@@ -51,7 +53,7 @@ class sump_shape {
     double sum = 0.0;
     bool upright = true;
     for (std::size_t i = first; i <= last; ++i) {
-      upright = upright && numbers_of(plan_->chambers[i].plan).vertical();
+      upright = upright && numbers_of(plan_->chambers[i].horizontal_area).vertical();
       sum += free_area(i, 0.0);
     }
     if (upright) return water / sum;

@@ -43,7 +43,8 @@ inline constexpr unit_row unit_rows[] = {
     {"practical_salinity", "psu", 1.0},
 };
 
-/// How a quantity is spoken of, and the units it is shown in from day to day, smallest first.
+/// How a quantity is spoken of, and the units it is shown in from day to day, smallest first. A unit is taken from 1 of
+/// it on, or from as many thousandths as stand behind it: people say 30 in, and 8 ft.
 struct quantity_words {
   std::string_view quantity;
   std::string_view words;
@@ -54,9 +55,9 @@ struct quantity_words {
 
 // clang-format off
 inline constexpr quantity_words quantity_texts[] = {
-  {"length",                  "a length",                    "2.40 m",     "mm|m",        "in|ft"},
+  {"length",                  "a length",                    "2.40 m",     "mm|m",        "in|ft@4000"},
   {"area",                    "an area",                     "3.2 m2",     "cm²|m²",      "in²|ft²"},
-  {"volume",                  "a volume",                    "300 L",      "mL|L",        "US gal"},
+  {"volume",                  "a volume",                    "300 L",      "mL|L",        "mL|US gal@100"},
   {"second_moment_of_area",   "a second moment of area",     "2e-6 m4",    "m⁴",          "m⁴"},
   {"specific_surface",        "an area per volume",          "500 m2/m3",  "m²/m³",       "m²/m³"},
   {"angle",                   "an angle",                    "45 deg",     "°",           "°"},
@@ -146,6 +147,20 @@ inline constexpr spelling refused_words[] = {
   {"ppb", "is said for ug/kg and for ug/L; write ug/L"},
 };
 // clang-format on
+
+/// A unit of a ladder, and from how many of it on it is taken.
+struct rung {
+  std::string_view unit;
+  double from;
+};
+
+[[nodiscard]] constexpr rung rung_of(std::string_view text) noexcept {
+  const std::size_t at = text.find('@');
+  if (at == std::string_view::npos) return {text, 1.0};
+  double thousandths = 0.0;
+  for (const char c : text.substr(at + 1)) thousandths = 10.0 * thousandths + (c - '0');
+  return {text.substr(0, at), 1e-3 * thousandths};
+}
 
 [[nodiscard]] inline quantity_words words_of(std::string_view quantity) noexcept {
   for (const auto& row : quantity_texts) {

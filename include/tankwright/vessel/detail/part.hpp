@@ -12,7 +12,7 @@ namespace tankwright::vessel::detail {
 
 enum class part_kind { prism, lying_cylinder, cone };
 
-/// One hollow. `dimension` holds: prism: plan area, outline; lying cylinder: radius, length, depth of each head;
+/// One hollow. `dimension` holds: prism: horizontal area, outline; lying cylinder: radius, length, depth of each head;
 /// cone (frustum): radius at the floor, radius at the top.
 struct part {
   part_kind kind;

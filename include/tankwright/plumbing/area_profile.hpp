@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 /// @file
-/// How large is the water surface at each height? The plan area of a vessel against height, and the volume below.
+/// How large is the water surface at each height? The horizontal area of a vessel against height, and the volume below.
 #pragma once
 
 #include <cmath>
@@ -18,15 +18,15 @@ namespace tankwright::plumbing {
 
 namespace detail {}
 
-/// The free plan area at one height above the floor.
-struct plan_slice {
+/// The free horizontal area at one height above the floor.
+struct area_slice {
   required<length> height;
-  required<area> plan;
+  required<area> horizontal_area;
 };
 
-inline constexpr limits plan_limits{"plan area", "m2", {0.0, 1e6, edge::open}};
+inline constexpr limits horizontal_area_limits{"horizontal area", "m2", {0.0, 1e6, edge::open}};
 
-class plan_profile;
+class area_profile;
 
 namespace detail {
 
@@ -34,12 +34,12 @@ namespace detail {
 class profile_numbers {
  public:
   explicit profile_numbers(double vertical_walls) noexcept : base_{0.0, vertical_walls, 0.0, 0.0} {}
-  explicit profile_numbers(const std::vector<plan_slice>& slices) {
+  explicit profile_numbers(const std::vector<area_slice>& slices) {
     if (slices.empty()) return;  // refused by `check`
-    base_ = {slices.front().height->value(), slices.front().plan->value(), 0.0, 0.0};
+    base_ = {slices.front().height->value(), slices.front().horizontal_area->value(), 0.0, 0.0};
     for (std::size_t i = 1; i < slices.size(); ++i) {
       piece& below = above_.empty() ? base_ : above_.back();
-      const double z = slices[i].height->value(), a = slices[i].plan->value();
+      const double z = slices[i].height->value(), a = slices[i].horizontal_area->value();
       const double rise = z - below.z;
       below.slope = rise > 0.0 ? (a - below.a) / rise : 0.0;
       ordered_ = ordered_ && rise >= 0.0;
@@ -91,16 +91,16 @@ class profile_numbers {
 
   /// Whether `check` accepts it.
   [[nodiscard]] bool sound() const noexcept {
-    return base_.z == 0.0 && ordered_ && plan_limits.possible.contains(smallest()) &&
-           plan_limits.possible.contains(largest());
+    return base_.z == 0.0 && ordered_ && horizontal_area_limits.possible.contains(smallest()) &&
+           horizontal_area_limits.possible.contains(largest());
   }
   /// Refuse a profile that describes no vessel; the message begins with `label`.
   void check(std::string_view function, std::string_view label) const {
     if (std::isnan(base_.z)) core::refuse_element(function, label, "has a plan profile without slices");
     if (base_.z != 0.0) core::refuse_element(function, label, "has a plan profile that does not start at the floor");
     if (!ordered_) core::refuse_element(function, label, "has a plan profile whose heights do not rise");
-    core::check_element(function, label, plan_limits, base_.a);
-    for (const piece& p : above_) core::check_element(function, label, plan_limits, p.a);
+    core::check_element(function, label, horizontal_area_limits, base_.a);
+    for (const piece& p : above_) core::check_element(function, label, horizontal_area_limits, p.a);
   }
 
  private:
@@ -124,17 +124,17 @@ class profile_numbers {
   bool ordered_ = true;
 };
 
-[[nodiscard]] inline const profile_numbers& numbers_of(const plan_profile& profile) noexcept;
+[[nodiscard]] inline const profile_numbers& numbers_of(const area_profile& profile) noexcept;
 
 }  // namespace detail
 
 /// Plan area against height. An area alone stands for vertical walls. Slices start at the floor; between two the area
 /// runs straight, two at one height are a step, and above the last the walls are vertical.
-class plan_profile {
+class area_profile {
  public:
-  plan_profile(area vertical_walls) noexcept : numbers_{vertical_walls.value()} {}
-  plan_profile(std::initializer_list<plan_slice> slices) : numbers_{std::vector<plan_slice>(slices)} {}
-  plan_profile(const std::vector<plan_slice>& slices) : numbers_{slices} {}
+  area_profile(area vertical_walls) noexcept : numbers_{vertical_walls.value()} {}
+  area_profile(std::initializer_list<area_slice> slices) : numbers_{std::vector<area_slice>(slices)} {}
+  area_profile(const std::vector<area_slice>& slices) : numbers_{slices} {}
 
   /// Free area at a height, above a step where there is one.
   [[nodiscard]] area at(length height) const noexcept { return area::from_value(numbers_.at(height.value())); }
@@ -148,13 +148,13 @@ class plan_profile {
   }
 
  private:
-  friend const detail::profile_numbers& detail::numbers_of(const plan_profile&) noexcept;
+  friend const detail::profile_numbers& detail::numbers_of(const area_profile&) noexcept;
   detail::profile_numbers numbers_;
 };
 
 namespace detail {
 
-inline const profile_numbers& numbers_of(const plan_profile& profile) noexcept { return profile.numbers_; }
+inline const profile_numbers& numbers_of(const area_profile& profile) noexcept { return profile.numbers_; }
 
 }  // namespace detail
 }  // namespace tankwright::plumbing
