@@ -20,6 +20,7 @@
 #include <tankwright/decisions/closing/lid_lift.hpp>
 #include <tankwright/decisions/closing/lid_sag.hpp>
 #include <tankwright/decisions/closing/light_heat.hpp>
+#include <tankwright/decisions/closing/lights.hpp>
 #include <tankwright/decisions/closing/outage.hpp>
 #include <tankwright/decisions/closing/outage_rate.hpp>
 #include <tankwright/decisions/closing/outage_warm.hpp>
@@ -191,6 +192,7 @@ inline constexpr const decision* every_decision[] = {
     &heater_time,
     &summer_cooling,
     &heat_week,
+    &lights,
     &light_heat,
     &warm_up_time,
     &heater_sticks,
