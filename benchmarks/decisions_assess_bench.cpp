@@ -4,6 +4,7 @@
 
 #include <string>
 #include <tankwright/decisions.hpp>
+#include <tankwright/decisions/situation.hpp>
 #include <tankwright/exchange.hpp>
 #include <tankwright/plan/path.hpp>
 #include <tankwright/plan/validate.hpp>
