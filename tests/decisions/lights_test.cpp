@@ -36,6 +36,8 @@ TEST_CASE("lights: width against spacing, share at the depth, and both at equali
   CHECK(f.verdict == verdict::holds);
   judged(answered(decisions::lights, lit(), {{"room.lights.spacing", "1 m"}}), verdict::does_not_hold, "overlap");
   judged(answered(decisions::lights, lit(), {{"room.lights.least_share", "30 %"}}), verdict::does_not_hold, "left");
+  const auto under_glass = answered(decisions::lights, lit(), {{"room.lights.through_cover", "90 %"}});
+  TW_CHECK(by_hand, number(under_glass, "share"), 0.9 * share, relative(1e-12));
   plan::build equal = lit();
   plan::set_si(equal, "room.lights.least_share", number(f, "share"));
   judged(answered(decisions::lights, equal), verdict::does_not_hold, "left");

@@ -96,6 +96,7 @@ struct lights {
   value<length> spacing{};
   value<length> depth{};
   value<proportion> through_a_metre = by_default(percent(88.0));
+  value<proportion> through_cover = by_default(percent(100.0));
   value<proportion> least_share{};
   std::string note{};
 };

@@ -157,6 +157,8 @@ TANKWRIGHT_INLINE void describe(visitor& key, lights& s) {
                          .limits = usual::building, .doubt = usual::tape});
   key("through_a_metre", s.through_a_metre, {.means = "light that a metre of the water lets through",
                                              .limits = {percent(0.01), percent(100.0)}, .doubt = percent(8.0)});
+  key("through_cover", s.through_cover, {.means = "light that the lids under the lamps let through; clean glass 90 %",
+                                         .limits = {percent(0.1), percent(100.0)}, .doubt = percent(3.0)});
   key("least_share", s.least_share, {.means = "part of the light at the water that is wanted at that depth",
                                      .limits = usual::part_of_whole, .set_by = wanted});
   describe_note(key, s.note);

@@ -24,9 +24,10 @@ TANKWRIGHT_INLINE void answer_lights(const situation& s, answers& out) {
     f.unknown("give the depth down to where light is wanted, or the display");
     return;
   }
-  const proportion share =
+  const proportion in_water =
       room::light_at_depth({.height = *l.height, .depth = *depth, .through_a_metre = *l.through_a_metre});
-  f.answer("share", "of the light at the water that reaches the depth", share);
+  const proportion share = fraction(in_water.value() * l.through_cover.get().value());
+  f.answer("share", "of the light at the water that reaches the depth, lids counted", share);
   f.detail("depth", "depth", *depth);
   if (l.least_share) {
     f.limit("least", "wanted there, at least", *l.least_share);
