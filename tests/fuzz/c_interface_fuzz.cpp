@@ -65,6 +65,7 @@ const std::vector<formula>& callable() {
     for (std::size_t at = list.find(before); at != std::string::npos; at = list.find(before, at + 1)) {
       const std::size_t from = at + before.size();
       const std::string name = list.substr(from, list.find('"', from) - from);
+      if (name.find('.') == std::string::npos) continue;  // a field
       formula f;
       if (tw_formula_find(name.c_str(), &f.id, &f.in, &f.out, &error) == TW_OK) found.push_back(f);
       tw_free(error);
