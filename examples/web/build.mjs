@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync, constants } from 'node:zlib';
 import { build } from 'esbuild';
 import { layOut } from './npm/lay_out.mjs';
+import { Library } from './src/library.js';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const [modules, page, option, folder] = process.argv.slice(2);
@@ -44,6 +45,15 @@ const packed = Object.entries({
   'module-formulas': readFileSync(join(modules, 'formulas.wasm')),
   'formulas-list': Buffer.from(JSON.stringify(JSON.parse(read('../formulas/formulas.json')))),
 }).map(([name, bytes]) => ({ name, size: bytes.length, gzip: gzipSync(bytes, { level: constants.Z_BEST_COMPRESSION }) }));
+// What the form is made of before the module has been unpacked, from the module itself: the keys, and what the demo holds.
+const library = await Library.make(await WebAssembly.compile(readFileSync(join(modules, 'page.wasm'))));
+const demo = library.call('tw_plan_demo', [], 'handle');
+const first = {
+  version: library.text(library.own.tw_version()),
+  keys: library.call('tw_keys', [], 'json'),
+  decisions: library.call('tw_decisions', [], 'json').decisions,
+  demo: { values: library.call('tw_plan_values', [demo], 'json').values, text: library.call('tw_plan_write', [demo, 1], 'text') },
+};
 const worker = await bundle('src/worker.js', { format: 'iife' });
 const program = await bundle('src/main.jsx', {
   format: 'iife',
@@ -65,6 +75,7 @@ const style = face('source-sans-3-latin-wght-normal.woff2', 'normal') + css;
 const html = read('src/page.html')
   .replace('/*STYLE*/', () => style)
   .replace('<!--PACKED-->', () => packed.map(({ name, gzip }) => `<script type="text/plain" id="${name}">${gzip.toString('base64')}</script>`).join('\n'))
+  .replace('/*FIRST*/', () => JSON.stringify(first).replace(/</g, '\\u003c'))
   .replace('/*PROGRAM*/', () => program.replace(/<\/script/g, '<\\/script').replace(/<!--/g, '<\\!--'));
 mkdirSync(dirname(page), { recursive: true });
 writeFileSync(page, html);
