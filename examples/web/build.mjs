@@ -72,6 +72,17 @@ const face = (file, style) => {
 const css = (await build({ ...common, stdin: { contents: `${read('node_modules/uplot/dist/uPlot.min.css')}\n${read('src/style.css')}`, loader: 'css' } })).outputFiles[0].text;
 const style = face('source-sans-3-latin-wght-normal.woff2', 'normal') + css;
 
+// The same formulas for other pages: styles that stay within their own root, sizes by the handbook's larger rem.
+const inRoot = css.replaceAll(':root[data-theme=dark]', ':host([data-theme=dark])').replaceAll(':root', ':host')
+  .replace(/(\d*\.?\d+)rem/g, (_, size) => `${Number((0.8 * size).toFixed(4))}rem`)
+  + ':host{display:block;font-size:.8rem;line-height:1.45;color:var(--ink);background:var(--sheet);border:1px solid var(--rule);border-radius:8px;padding:1rem}'
+  + '.choose{display:flex;flex-wrap:wrap;gap:.5rem;justify-content:space-between;margin-bottom:1rem}.which{max-width:100%}.calculator.sheet{max-width:none;padding:0;background:none;box-shadow:none}';
+const calculators = await bundle('src/calculators.jsx', {
+  format: 'iife', jsx: 'automatic', jsxImportSource: 'preact',
+  define: { PAGE_WORKER: JSON.stringify(worker), PAGE_STYLE: JSON.stringify(inRoot) },
+});
+const forFormulas = Object.fromEntries(packed.filter(({ name }) => name !== 'module-page').map(({ name, gzip }) => [name, gzip.toString('base64')]));
+
 const html = read('src/page.html')
   .replace('/*STYLE*/', () => style)
   .replace('<!--PACKED-->', () => packed.map(({ name, gzip }) => `<script type="text/plain" id="${name}">${gzip.toString('base64')}</script>`).join('\n'))
@@ -79,6 +90,7 @@ const html = read('src/page.html')
   .replace('/*PROGRAM*/', () => program.replace(/<\/script/g, '<\\/script').replace(/<!--/g, '<\\!--'));
 mkdirSync(dirname(page), { recursive: true });
 writeFileSync(page, html);
+writeFileSync(join(dirname(page), 'calculators.js'), `globalThis.tankwrightPacked=${JSON.stringify(forFormulas)};\n${calculators}`);
 const kb = (n) => `${Math.round(n / 1000)} kB`;
 console.log(`${page}: ${kb(html.length)}; in it, by gzip: ${packed.map((p) => `${p.name} ${kb(p.gzip.length)} (${kb(p.size)})`).join(', ')}`);
 if (folder) {

@@ -62,8 +62,10 @@ class Helper {
   }
 }
 
-/** What build.mjs has packed into the page under a name: behind the program, so the page may still be on its way. */
+/** What build.mjs has packed into the page under a name: behind the program, so the page may still be on its way. The
+ *  calculators of the handbook bring it along as a text. */
 async function packed(name) {
+  if (globalThis.tankwrightPacked) return globalThis.tankwrightPacked[name];
   if (document.readyState === 'loading') {
     await new Promise((parsed) => document.addEventListener('DOMContentLoaded', parsed, { once: true }));
   }
@@ -134,6 +136,7 @@ export class Engine {
   }
   /** The formulas: a worker of their own, begun when somebody looks. Gives their list. */
   async startFormulas() {
+    this.source ??= URL.createObjectURL(new Blob([PAGE_WORKER], { type: 'text/javascript' }));
     this.formulas = new Helper(this.source, { packed: await packed('module-formulas') });
     const list = await unpacked(await packed('formulas-list')).json();
     await this.formulas.ready;

@@ -323,6 +323,7 @@ export class Store {
   async settle() {
     if (!this.sliding) return;
     await this.asking;
+    if (!this.sliding) return; // settled meanwhile, by the hand that let go or by the next edit
     const { path, before } = this.sliding;
     this.sliding = null;
     const heard = await this.ask('state');
