@@ -317,7 +317,11 @@ inline constexpr double most_refused = 0.01;
     const std::vector<double>& all = table.values[table.findings[k].first + i];
     double mean = 0.0, square = 0.0, count = 0.0;
     for (const double x : all) {
-      if (std::isfinite(x)) mean += x, square += x * x, count += 1.0;
+      if (std::isfinite(x)) {
+        mean += x;
+        square += x * x;
+        count += 1.0;
+      }
     }
     if (count == 0.0) continue;
     mean /= count;
@@ -375,7 +379,10 @@ inline constexpr double most_refused = 0.01;
     const auto i = static_cast<std::size_t>(told_of - f.numbers.data());
     double sum = 0.0, square = 0.0, n = 0.0;
     for (const double x : table.values[own.first + i]) {
-      if (std::isfinite(x)) sum += x, n += 1.0;
+      if (std::isfinite(x)) {
+        sum += x;
+        n += 1.0;
+      }
     }
     if (n > 0.0) told.mean = sum / n;
     for (const double x : table.values[own.first + i]) {

@@ -28,7 +28,8 @@ inline constexpr std::size_t sobol_coordinates = 1024;
     m.fill(1);
   } else {
     const std::uint64_t polynomial = table::polynomial(coordinate - 1);
-    const auto degree = static_cast<std::size_t>(std::bit_width(polynomial) - 1);
+    std::size_t degree = 0;
+    while (polynomial >> (degree + 1) != 0) ++degree;
     for (std::size_t k = 0; k < degree; ++k) m[k] = table::minit(coordinate - 1, k);
     for (std::size_t j = degree; j < m.size(); ++j) {
       m[j] = m[j - degree];
