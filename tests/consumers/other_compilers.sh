@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: BSL-1.0
 # Other standard libraries, word sizes and systems give what g++ gives: every formula by its name over the questions of the
-# tests, and the report of the demo plan. Usage: other_compilers.sh SOURCE BUILD SCRATCH, where BUILD is a folder of g++ in which
+# tests, and with libc++ the report of the demo plan. Usage: other_compilers.sh SOURCE BUILD SCRATCH, where BUILD is a folder of g++ in which
 # the tests have run (they leave the questions there). Installs the compilers.
 set -euo pipefail
 source_dir=$(realpath "$1")
@@ -30,59 +30,62 @@ same() {
 
 # compiled NAME TARGETS OPTION...: in a folder of its own.
 compiled() {
-  local name=$1 targets=$2
+  local name=$1 targets
+  read -ra targets <<<"$2"
   shift 2
   if ! { "${made_by[@]}" cmake -S "$here/other_compilers" -B "$scratch/$name" -G Ninja -DCMAKE_BUILD_TYPE=Release \
     -DCMAKE_CXX_FLAGS_RELEASE=-O1 "$@" &&
-    # shellcheck disable=SC2086 # targets are words
-    cmake --build "$scratch/$name" --target $targets; } >"$scratch/$name.log" 2>&1; then
+    cmake --build "$scratch/$name" --target "${targets[@]}"; } >"$scratch/$name.log" 2>&1; then
     tail -n 40 "$scratch/$name.log"
     echo "$name: does not build"
     failed=1
     return 1
   fi
 }
-# ran NAME TOLERANCE SHARE: both programs of a folder that run here.
-ran() {
+# formulas NAME TOLERANCE SHARE [COMMAND...]: asks the questions, of the program itself or of what runs it.
+formulas() {
   local name=$1 tolerance=$2 share=$3
-  "$scratch/$name/tankwright/$ask" <"$questions" >"$scratch/$name.formulas.json"
+  shift 3
+  if [ $# -eq 0 ]; then set -- "$scratch/$name/tankwright/$ask"; fi
+  "$@" <"$questions" | tr -d '\r' >"$scratch/$name.formulas.json"
   same "$name" formulas "$scratch/$name.formulas.json" "$tolerance" "$share"
-  "$scratch/$name/tankwright/$commission" --json >"$scratch/$name.report.json" || [ $? -eq 1 ]
-  same "$name" report "$scratch/$name.report.json" "$tolerance" "$share"
 }
 
 made_by=(env)
-both="ask_formula commission"
 
-# g++'s to the last digits: another standard library; 32 bits.
-compiled libc++ "$both" -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_CXX_FLAGS=-stdlib=libc++ && ran libc++ 1e-12 0
-compiled 32bit_sse "$both" -DCMAKE_C_FLAGS=-m32 -DCMAKE_CXX_FLAGS="-m32 -msse2 -mfpmath=sse" && ran 32bit_sse 1e-12 0
+# Another compiler and standard library: the whole.
+if compiled libc++ "ask_formula commission" -DCMAKE_CXX_COMPILER=clang++ -DCMAKE_CXX_FLAGS=-stdlib=libc++; then
+  formulas libc++ 1e-12 0
+  "$scratch/libc++/tankwright/$commission" --json >"$scratch/libc++.report.json" || [ $? -eq 1 ]
+  same libc++ report "$scratch/libc++.report.json" 1e-12
+fi
 
-# The x87 keeps more digits than a double between two stores, so a step of a search may go another way.
-compiled 32bit_x87 ask_formula -DCMAKE_C_FLAGS=-m32 -DCMAKE_CXX_FLAGS="-m32 -mfpmath=387" && {
-  "$scratch/32bit_x87/tankwright/$ask" <"$questions" >"$scratch/32bit_x87.formulas.json"
-  same 32bit_x87 formulas "$scratch/32bit_x87.formulas.json" 1e-7 0.01
-}
-
-# WebAssembly in node. The report in WebAssembly is held to the native one by the tests of examples/web.
-made_by=(emcmake)
-compiled wasm ask_formula -DCMAKE_CXX_FLAGS=-fwasm-exceptions \
-  -DCMAKE_EXE_LINKER_FLAGS="-fwasm-exceptions -sALLOW_MEMORY_GROWTH=1 -sTOTAL_STACK=8MB -sEXIT_RUNTIME=1" && {
-  # What Emscripten 3.1.6 writes takes a node that has fetch for a browser.
-  node --no-experimental-fetch "$scratch/wasm/tankwright/$ask.js" <"$questions" >"$scratch/wasm.formulas.json"
-  same wasm formulas "$scratch/wasm.formulas.json" 1e-12 0
-}
+# 32 bits, with the arithmetic of today and with the x87, which keeps more digits than a double between two stores: where
+# a result is a small difference of large numbers, or a search ends, they show.
+if compiled 32bit_sse ask_formula -DCMAKE_C_FLAGS=-m32 -DCMAKE_CXX_FLAGS="-m32 -msse2 -mfpmath=sse"; then
+  formulas 32bit_sse 1e-12 0
+fi
+if compiled 32bit_x87 ask_formula -DCMAKE_C_FLAGS=-m32 -DCMAKE_CXX_FLAGS="-m32 -mfpmath=387"; then
+  formulas 32bit_x87 1e-7 0.01
+fi
 
 # Windows: built; run where Wine is.
-made_by=(env)
-compiled windows "$both" -DCMAKE_SYSTEM_NAME=Windows -DCMAKE_C_COMPILER=x86_64-w64-mingw32-gcc-posix \
-  -DCMAKE_CXX_COMPILER=x86_64-w64-mingw32-g++-posix -DCMAKE_EXE_LINKER_FLAGS=-static && {
+if compiled windows ask_formula -DCMAKE_SYSTEM_NAME=Windows -DCMAKE_C_COMPILER=x86_64-w64-mingw32-gcc-posix \
+  -DCMAKE_CXX_COMPILER=x86_64-w64-mingw32-g++-posix -DCMAKE_EXE_LINKER_FLAGS=-static; then
   if command -v wine >/dev/null; then
-    wine "$scratch/windows/tankwright/$ask.exe" <"$questions" | tr -d '\r' >"$scratch/windows.formulas.json"
-    same windows formulas "$scratch/windows.formulas.json" 1e-12 0
+    formulas windows 1e-12 0 wine "$scratch/windows/tankwright/$ask.exe"
   else
     echo "windows: built, not run (there is no Wine here)"
   fi
-}
+fi
+
+# WebAssembly in node. The report in WebAssembly is held to the native one by the tests of examples/web. What Emscripten
+# 3.1.6 writes takes a node that has fetch for a browser.
+made_by=(emcmake)
+if compiled wasm ask_formula -DCMAKE_CXX_FLAGS=-fwasm-exceptions \
+  -DCMAKE_EXE_LINKER_FLAGS="-fwasm-exceptions -sALLOW_MEMORY_GROWTH=1 -sTOTAL_STACK=8MB -sEXIT_RUNTIME=1"; then
+  formulas wasm 1e-12 0 node --no-experimental-fetch "$scratch/wasm/tankwright/$ask.js"
+fi
+
 [ $failed -eq 0 ] && echo "other compilers: the same results"
 exit $failed
