@@ -13,6 +13,7 @@ import sys
 from pathlib import Path
 
 root, folder = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
+calculators = Path(sys.argv[3]).with_name('calculators.js') if len(sys.argv) > 3 else None  # made beside the form
 pages = folder / 'pages'
 shutil.rmtree(pages, ignore_errors=True)
 docs = root / 'docs'
@@ -72,10 +73,39 @@ def gathered(page, to):
     return ''.join(part if part.startswith('```') else LINK.sub(lead, part) for part in parts)
 
 
+FORMULAS = json.loads((root / 'examples/formulas/formulas.json').read_text())['formulas']
+with_calculators = {}  # theory page -> the formulas of its calculator
+
+
+def formulas_of(paragraph):
+    """The formulas that a paragraph names, in its order: `water::density`, and `drain_number` of the folder named before."""
+    folder, found = '', []
+    for name in re.findall(r'`([a-z_:0-9]+)`', paragraph):
+        if '::' in name:
+            folder = name.split('::')[0]
+        own = f'tankwright::{folder}::{name.split("::")[-1]}'
+        # Functions of one name are a formula each: density_with_practical_salinity, density_with_absolute_salinity.
+        found += [f['name'] for f in FORMULAS if f['function'] == own and f['name'] not in found]
+    return found
+
+
+def with_calculator(text, name):
+    """A theory page with the button of its calculators behind the functions that it names."""
+    paragraph = re.search(r'^\*\*Functions?\.\*\*.*?(?:\n\n|\Z)', text, re.M | re.S)
+    names = formulas_of(paragraph.group(0)) if paragraph else []
+    if not names:
+        return text
+    with_calculators[name] = names
+    count = 'this formula' if len(names) == 1 else f'these {len(names)} formulas'
+    box = f'<div class="calculators" data-formulas="{" ".join(names)}"><button type="button" class="md-button" hidden>Calculate with {count}</button></div>\n\n'
+    return text[:paragraph.end()] + box + text[paragraph.end():]
+
+
 def put(page, name):
     to = pages / name
     to.parent.mkdir(parents=True, exist_ok=True)
-    to.write_text(gathered(page, to))
+    text = gathered(page, to)
+    to.write_text(with_calculator(text, name) if calculators and name.startswith('theory/') else text)
     return name
 
 
@@ -130,13 +160,15 @@ if len(sys.argv) > 4:
 if len(sys.argv) > 3 and Path(sys.argv[3]).is_file():
     shutil.copy(sys.argv[3], pages / 'form.html')
     nav.insert(1, {'Your plan, in the browser': 'form.html'})
+    for script in (calculators, docs / 'site' / 'calculator.js'):
+        shutil.copy(script, pages / script.name)
 nav.append({'More': extra})
 nav.append({'Sources': [{str(Path(str(p)).with_suffix('').relative_to('sources')): str(p)} for p in sorted(sources.values())]})
 
 (folder / 'mkdocs.yml').write_text('# Written by docs/site/make.py\n' + json.dumps({
     'site_name': 'tankwright', 'site_description': 'Engineering calculations for large saltwater displays built by hand',
     'docs_dir': 'pages', 'site_dir': 'site', 'use_directory_urls': False, 'strict': True, 'nav': nav,
-    'extra_css': ['site.css'], 'plugins': ['search'],
+    'extra_css': ['site.css'], 'extra_javascript': ['calculator.js'] if calculators else [], 'plugins': ['search'],
     'markdown_extensions': ['tables', 'fenced_code', {'toc': {'permalink': True}}, 'pymdownx.highlight', 'pymdownx.superfences'],
     'theme': {'name': 'material', 'font': False, 'features': ['navigation.top', 'toc.follow', 'search.highlight', 'content.code.copy'],
               'palette': [{'media': '(prefers-color-scheme: light)', 'scheme': 'default', 'primary': 'teal',
@@ -144,4 +176,5 @@ nav.append({'Sources': [{str(Path(str(p)).with_suffix('').relative_to('sources')
                           {'media': '(prefers-color-scheme: dark)', 'scheme': 'slate', 'primary': 'teal',
                            'toggle': {'icon': 'material/weather-sunny', 'name': 'Light'}}]}}, indent=1, ensure_ascii=False))
 shutil.copy(docs / 'site' / 'site.css', pages / 'site.css')
-print(f'{len(list(pages.rglob("*.md")))} pages in {pages}')
+(folder / 'calculators.json').write_text(json.dumps(with_calculators, indent=1))
+print(f'{len(list(pages.rglob("*.md")))} pages in {pages}, {len(with_calculators)} with calculators')

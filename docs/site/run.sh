@@ -3,6 +3,8 @@
 # The site of the handbook: guides, tables, theory, ledger, with a search that needs no network.
 # Writes build/handbook/site. Its pages open from disk; the search wants a server, because browsers let no worker start
 # from a file: python3 -m http.server --directory build/handbook/site. TANKWRIGHT_BUILD_DIR chooses the build folder.
+# The theory pages have calculators, which need no server, where examples/web/run.sh has run before; --check tests them in a
+# headless Chromium against the program ask_formula (built with the examples).
 set -euo pipefail
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
 build=${TANKWRIGHT_BUILD_DIR:-$root/build}
@@ -19,3 +21,8 @@ form=$build/web/tankwright.html
 (cd "$build/handbook" && mkdocs build --quiet --clean)
 /usr/bin/python3 "$root/docs/site/links.py" "$build/handbook/site"
 echo "the handbook: $build/handbook/site/index.html"
+if [ "${1:-}" = --check ]; then
+  need chromium
+  need_node
+  node "$root/docs/site/check.mjs" "$build/handbook" "$build/examples/formulas/ask_formula"
+fi

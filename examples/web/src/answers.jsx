@@ -37,7 +37,8 @@ const summaryWords = [
 
 export function Answers({ store, dark }) {
   const { report, mistakes, stale, checked, progress } = store.state;
-  if (!report) return <section class="answers" aria-label="Where it stands"><h2>Where it stands</h2><Mend store={store} /></section>;
+  const waiting = store.state.phase === 'waiting' && <p class="checking" role="status">The calculations are being unpacked. What you fill in is kept.</p>;
+  if (!report) return <section class="answers" aria-label="Where it stands"><h2>Where it stands</h2>{waiting}<Mend store={store} /></section>;
   const count = tally(report.findings);
   return (
     <section class="answers" aria-label="Where it stands">

@@ -69,7 +69,7 @@ function Head({ store }) {
   const file = useRef(null);
   const [about, setAbout] = useState(false);
   const [menu, setMenu] = useState(false);
-  const title = root.given.title?.text ?? '';
+  const title = store.state.drafts.title?.text ?? root.given.title?.text ?? '';
   const begin = (what) => {
     setMenu(false);
     store.begin(what);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 // The workers and what goes to and fro. The page asks `quick` for every touch; `thorough` takes its time, and is stopped
-// when the plan has changed meanwhile.
+// when the plan has changed meanwhile. A module is unpacked and compiled in the worker that needs it first, while the page
+// is used already.
+
+import { unpacked } from './packed.js';
 
 /* global PAGE_WORKER */
 
@@ -15,7 +18,7 @@ export class Refused extends Error {
 }
 
 class Helper {
-  constructor(source, module, started, as = 'start') {
+  constructor(source, given) {
     this.waiting = new Map();
     this.next = 1;
     this.busy = false;
@@ -25,7 +28,7 @@ class Helper {
       e.preventDefault?.();
       this.die(e.message || 'the worker ended');
     };
-    this.ready = this.ask(as, { module }).then(started);
+    this.ready = Promise.resolve(given).then((module) => this.ask('load', module));
     this.ready.catch(() => {});
   }
   ask(op, args, progress) {
@@ -47,7 +50,7 @@ class Helper {
     if (!error) asked.resolve(result);
     else {
       asked.reject(new Refused(error));
-      if (error.name === 'crashed') this.die(error.message);
+      if (error.name === 'crashed' || error.name === 'cannot_run') this.die(error.message);
     }
   }
   die(why) {
@@ -59,50 +62,53 @@ class Helper {
   }
 }
 
-/** What build.mjs has packed into the page under a name, unpacked. */
-function unpacked(name) {
-  const packed = Uint8Array.from(atob(document.getElementById(name).textContent), (c) => c.charCodeAt(0));
-  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip')));
+/** What build.mjs has packed into the page under a name: behind the program, so the page may still be on its way. The
+ *  calculators of the handbook bring it along as a text. */
+async function packed(name) {
+  if (globalThis.tankwrightPacked) return globalThis.tankwrightPacked[name];
+  if (document.readyState === 'loading') {
+    await new Promise((parsed) => document.addEventListener('DOMContentLoaded', parsed, { once: true }));
+  }
+  return document.getElementById(name).textContent;
 }
 
-async function moduleFromPage(name) {
+/** What this browser lacks for any calculation, in a sentence; null where it lacks nothing that can be seen from here. */
+export function lackOf() {
   if (typeof WebAssembly !== 'object' || typeof WebAssembly.compile !== 'function') {
-    throw new CannotCalculate('This browser has no WebAssembly, which the calculations need.');
+    return 'This browser has no WebAssembly, which the calculations need.';
   }
   if (typeof DecompressionStream !== 'function') {
-    throw new CannotCalculate('This browser is too old to unpack the calculations; one from 2023 or later can.');
+    return 'This browser is too old to unpack the calculations; one from 2023 or later can.';
   }
-  try {
-    return await WebAssembly.compile(await unpacked(name).arrayBuffer());
-  } catch (e) {
-    throw new CannotCalculate(
-      e instanceof WebAssembly.CompileError
-        ? 'This browser cannot run the calculations: its WebAssembly lacks exceptions, which browsers have had since 2022.'
-        : 'There is not enough memory for the calculations. Closing other pages may help.');
-  }
+  return null;
 }
 
+const cannotStart = async (e) => {
+  throw new CannotCalculate(e.data?.name === 'cannot_run' ? e.message : `The calculations did not start in this browser (${e.message}).`);
+};
+
 export class Engine {
-  async start(heard) {
-    this.module = await moduleFromPage('module-page');
+  /** Begins the worker; `started` says when it can be asked. */
+  start() {
     try {
       this.source = URL.createObjectURL(new Blob([PAGE_WORKER], { type: 'text/javascript' }));
-      this.quick = new Helper(this.source, this.module, heard);
-      await this.quick.ready;
+      this.quick = new Helper(this.source, packed('module-page').then((text) => ({ packed: text })));
+      this.started = this.quick.ready.then(({ module }) => {
+        this.module = module;
+        setTimeout(() => this.thorough ?? this.prepareThorough(), 400); // not while the page is being drawn
+      }, cannotStart);
     } catch (e) {
-      throw e instanceof CannotCalculate
-        ? e
-        : new CannotCalculate(`The calculations did not start in this browser (${e.message}).`);
+      this.started = cannotStart(e);
     }
-    setTimeout(() => this.thorough ?? this.prepareThorough(), 400); // not while the page is being drawn
+    this.started.catch(() => {});
   }
   prepareThorough() {
-    this.thorough = new Helper(this.source, this.module, () => {}, 'load');
+    this.thorough = new Helper(this.source, { module: this.module });
   }
   /** After a crash: a new worker. Its plan is what the caller reads into it next. */
   async revive() {
     this.quick.die('replaced');
-    this.quick = new Helper(this.source, this.module, () => {}, 'load');
+    this.quick = new Helper(this.source, { module: this.module });
     await this.quick.ready;
   }
   ask(op, args) {
@@ -130,9 +136,9 @@ export class Engine {
   }
   /** The formulas: a worker of their own, begun when somebody looks. Gives their list. */
   async startFormulas() {
-    const list = await unpacked('formulas-list').json();
-    const module = await moduleFromPage('module-formulas');
-    this.formulas = new Helper(this.source, module, () => {}, 'load');
+    this.source ??= URL.createObjectURL(new Blob([PAGE_WORKER], { type: 'text/javascript' }));
+    this.formulas = new Helper(this.source, { packed: await packed('module-formulas') });
+    const list = await unpacked(await packed('formulas-list')).json();
     await this.formulas.ready;
     return list;
   }

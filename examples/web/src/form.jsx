@@ -206,7 +206,7 @@ function Field({ store, keyRow: key, path, given }) {
       <p class="means" id={`${id}-means`}>
         {sentence(key.means)}{!given && key.default ? ` Without it: ${inPrint(key.default)}.` : ''}
       </p>
-      {draft ? (
+      {draft?.reason ? (
         <p class="mistake" id={`${id}-bad`} role="alert">
           <Icon name="does not hold" /> {inPrint(draft.reason)}{' '}
           {given && <button type="button" class="link" onClick={() => store.dropDraft(path)}>Back to {inPrint(given.text)}</button>}
@@ -220,9 +220,9 @@ function Field({ store, keyRow: key, path, given }) {
 
 const described = (id, wrong) => (wrong ? `${id}-means ${id}-bad` : `${id}-means`);
 
-function WordControl({ store, keyRow: key, path, id, given, wrong }) {
+function WordControl({ store, keyRow: key, path, id, given, draft, wrong }) {
   return (
-    <select id={id} aria-describedby={described(id, wrong)} aria-invalid={wrong ? 'true' : undefined} value={given?.text ?? ''}
+    <select id={id} aria-describedby={described(id, wrong)} aria-invalid={wrong ? 'true' : undefined} value={draft?.text ?? given?.text ?? ''}
       onChange={(e) => store.setText(path, e.currentTarget.value)}>
       <option value="">{key.default ? `not said (${key.default})` : 'not said'}</option>
       {key.words.map((w) => <option key={w} value={w}>{w}</option>)}
@@ -230,9 +230,9 @@ function WordControl({ store, keyRow: key, path, id, given, wrong }) {
   );
 }
 
-function FlagControl({ store, path, id, given, wrong }) {
+function FlagControl({ store, path, id, given, draft, wrong }) {
   return (
-    <select id={id} aria-describedby={described(id, wrong)} value={given?.text ?? ''}
+    <select id={id} aria-describedby={described(id, wrong)} value={draft?.text ?? given?.text ?? ''}
       onChange={(e) => store.setText(path, e.currentTarget.value)}>
       <option value="">not said</option>
       <option value="true">yes</option>

@@ -69,7 +69,7 @@ export function Formulas({ store }) {
 /** The formulas that make a value of a type. */
 const makersOf = (type, list) => list.formulas.filter((f) => f.result.type === type).map((f) => f.name);
 
-function Calculator({ store, formula: f, list }) {
+export function Calculator({ store, formula: f, list }) {
   const [fields, setFields] = useState({});
   const [answer, setAnswer] = useState(null);
   const asked = useRef(0);

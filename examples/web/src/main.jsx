@@ -7,6 +7,8 @@ const place = document.getElementById('page');
 const system = matchMedia('(prefers-color-scheme: dark)');
 let printing = false;
 let asked = false;
+let usable = null;
+const times = { usable: null, ready: null }; // ms from opening to a form that takes what is typed, and to its first answers
 
 const draw = () => {
   asked = false;
@@ -15,7 +17,8 @@ const draw = () => {
   document.documentElement.dataset.theme = dark ? 'dark' : 'light';
   document.title = `${store.state.root?.given.title?.text ?? 'A plan'} · tankwright`;
   render(<App store={store} dark={dark} printing={printing} />, place);
-  if (store.state.phase === 'ready') globalThis.tankwright.readyAt ??= performance.now();
+  if (store.state.root) usable ??= requestAnimationFrame(() => setTimeout(() => times.usable = performance.now())); // it has been painted
+  if (store.state.phase === 'ready') times.ready ??= performance.now();
 };
 const store = new Store(() => {
   if (asked) return;
@@ -34,7 +37,7 @@ addEventListener('afterprint', () => {
 system.addEventListener('change', () => store.redraw());
 
 addEventListener('keydown', (e) => {
-  if (store.state.phase !== 'ready' || !(e.ctrlKey || e.metaKey) || e.altKey) return;
+  if (!store.state.root || store.state.phase === 'stopped' || !(e.ctrlKey || e.metaKey) || e.altKey) return;
   const key = e.key.toLowerCase();
   if (key === 's') {
     e.preventDefault();
@@ -55,9 +58,9 @@ addEventListener('dragover', (e) => e.preventDefault());
 addEventListener('drop', (e) => {
   e.preventDefault();
   const file = e.dataTransfer?.files[0];
-  if (file && store.state.phase === 'ready') store.openFile(file);
+  if (file && store.state.root && store.state.phase !== 'stopped') store.openFile(file);
 });
 
-globalThis.tankwright = { store, readyAt: null }; // for the tests, and for whoever is curious
+globalThis.tankwright = { store, times }; // for the tests, and for whoever is curious
+store.start(JSON.parse(document.getElementById('first').textContent));
 draw();
-store.start();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 // The state of the page and everything that changes it. The plan itself lives in the worker; here is what was last heard
 // of it, what was typed and not accepted, and the way back.
-import { CannotCalculate, Engine } from './engine.js';
+import { Engine, lackOf } from './engine.js';
 import { days } from './days.js';
 import { whatIsIt } from './files.js';
 import { givenAt, keyOf, ownPath, tablesOf, treeOf } from './plan_tree.js';
@@ -18,14 +18,18 @@ export class Store {
     this.redraw = redraw;
     this.engine = new Engine();
     this.state = {
-      phase: 'starting', // then 'ready', or 'stopped' with `stopped`
+      // 'starting', then 'waiting' (the form can be filled in, the calculations are on their way), 'ready'; or 'stopped' with `stopped`
+      phase: 'starting',
       day: days[0].id,
       part: 'plan', // or 'formulas'
       formulas: null, // {state, list}
       formula: null, // name of the one chosen
       view: 'plan', // on a phone: 'plan' or 'answers'
       theme: 'system',
-      drafts: {}, // path: {text, reason}: typed, and not accepted
+      drafts: {}, // path: {text, reason}: typed, and not accepted; without a reason: not answered yet
+      mistakes: [],
+      byPath: new Map(),
+      report: null,
       open: null, // id of the finding that is unfolded
       cures: {}, // id: {state: 'asked' | 'known' | 'failed', cures, message}
       notice: null, // {words, kind}
@@ -56,52 +60,70 @@ export class Store {
     }
   }
   keep() {
-    const { text, drafts, theme, day } = this.state;
+    const { text, values, drafts, theme, day } = this.state;
     if (!text) return;
     try {
-      localStorage.setItem(shelf, JSON.stringify({ text, drafts, theme, day }));
+      localStorage.setItem(shelf, JSON.stringify({ text, values, drafts, theme, day }));
       if (!this.state.kept) this.set({ kept: true });
     } catch {
       if (this.state.kept) this.set({ kept: false });
     }
   }
-  async start() {
+  /** The form is there at once, from the list of keys in the page and what is kept; the calculations follow. */
+  start(first) {
     const kept = this.readShelf();
-    if (kept?.theme) this.state.theme = kept.theme;
-    if (kept?.day && days.some((d) => d.id === kept.day)) this.state.day = kept.day;
-    this.set({ lastKept: kept?.text ?? null });
+    const s = this.state;
+    if (kept?.theme) s.theme = kept.theme;
+    if (kept?.day && days.some((d) => d.id === kept.day)) s.day = kept.day;
+    s.lastKept = kept?.text ?? null;
+    s.version = first.version;
+    s.keys = first.keys;
+    s.tables = tablesOf(first.keys);
+    s.quantities = new Map(first.keys.quantities.map((q) => [q.name, q]));
+    s.dayOfFinding = new Map(first.decisions.map((d) => [d.id, d.day]));
+    const stopped = lackOf();
+    if (stopped) {
+      this.set({ phase: 'stopped', stopped });
+      return;
+    }
+    this.engine.start();
+    this.begun = this.openFirst(kept);
+    this.begun.catch(() => {});
+    s.drafts = kept?.drafts ?? {};
+    const shown = !kept?.text ? first.demo : kept.values ? kept : null;
+    if (shown) {
+      this.hold(shown);
+      s.phase = 'waiting';
+      s.welcome = !kept?.text;
+    }
+    // What was typed and had no answer when the page was closed is asked again.
+    for (const [path, { text, reason }] of Object.entries(s.drafts)) if (!reason) this.setText(path, text);
+    this.redraw();
+  }
+  /** The plan in the worker: the kept one, else the demo. Until then every other question waits. */
+  async openFirst(kept) {
     try {
-      await this.engine.start(({ version, keys, decisions }) => {
-        this.state.version = version;
-        this.state.keys = keys;
-        this.state.tables = tablesOf(keys);
-        this.state.quantities = new Map(keys.quantities.map((q) => [q.name, q]));
-        this.state.dayOfFinding = new Map(decisions.map((d) => [d.id, d.day]));
-      });
+      await this.engine.started;
       let heard = null;
-      if (kept?.text) {
-        heard = await this.engine.ask('read', { text: kept.text, notation: 'json' }).catch(() => null);
-        this.state.drafts = kept.drafts ?? {};
-      }
+      if (kept?.text) heard = await this.engine.ask('read', { text: kept.text, notation: 'json' }).catch(() => null);
       if (!heard) {
         heard = await this.engine.ask('begin', { with: 'demo' });
         this.state.welcome = true;
       }
+      this.state.phase = 'ready';
       this.hear(heard);
-      this.set({ phase: 'ready' });
     } catch (e) {
-      this.set({ phase: 'stopped', stopped: e instanceof CannotCalculate ? e.message : `The calculations did not start (${e.message}).` });
+      this.set({ phase: 'stopped', stopped: e.message });
+      throw e;
     }
   }
 
   // ---- what the worker says ----
 
   /** A new state of the plan. */
-  hear({ values, mistakes, text, report, added }) {
+  hear({ values, mistakes, text, report }) {
     const s = this.state;
-    s.root = treeOf(values, s.tables);
-    s.text = text;
-    s.us = s.root.given.units?.text === 'us';
+    this.hold({ values, text });
     s.mistakes = this.located(mistakes);
     s.byPath = new Map(s.mistakes.map((m) => [m.own, m]));
     if (report) s.report = { ...report, figures: s.report?.figures ?? [] };
@@ -118,6 +140,14 @@ export class Store {
       this.draw(this.touched);
       this.checkSoon();
     }
+  }
+  /** What a plan says, before anything is made of it. */
+  hold({ values, text }) {
+    const s = this.state;
+    s.values = values;
+    s.root = treeOf(values, s.tables);
+    s.text = text;
+    s.us = s.root.given.units?.text === 'us';
   }
   /** The pictures of the plan, after its findings. */
   async draw(touched) {
@@ -160,6 +190,7 @@ export class Store {
 
   /** Ask the quick worker; after a crash a new one gets the plan that was there, and the page says so. */
   async ask(op, args) {
+    await this.begun;
     try {
       return await this.engine.ask(op, args);
     } catch (e) {
@@ -190,15 +221,20 @@ export class Store {
   /** Some edits as one step that can be undone. `path` is where a refusal is shown, with what was typed. */
   async edit(edits, label, { path, typed } = {}) {
     if (this.sliding) await this.settle();
+    if (path && this.state.phase === 'waiting') {
+      this.state.drafts = { ...this.state.drafts, [path]: { text: typed } };
+      this.keep();
+      this.redraw();
+    }
     try {
-      const before = this.state.text;
       const heard = await this.ask('edit', { edits });
+      const before = this.state.text;
       if (path) delete this.state.drafts[path];
       if (heard.text !== before) this.remember(label);
       this.hear(heard);
       return true;
     } catch (e) {
-      if (e.data?.name === 'crashed') return false;
+      if (e.data?.name === 'crashed' || this.state.phase === 'stopped') return false;
       if (path) {
         this.state.drafts = { ...this.state.drafts, [path]: { text: typed, reason: this.reasonOf(e) } };
         this.keep();
@@ -287,6 +323,7 @@ export class Store {
   async settle() {
     if (!this.sliding) return;
     await this.asking;
+    if (!this.sliding) return; // settled meanwhile, by the hand that let go or by the next edit
     const { path, before } = this.sliding;
     this.sliding = null;
     const heard = await this.ask('state');

@@ -2,6 +2,7 @@
 // The worker: it holds the plan and asks the library. One answers every touch at once, another takes its time with
 // bands and cures; both run this file.
 import { Library, LibraryError } from './library.js';
+import { unpacked } from './packed.js';
 
 const bands = 1;
 const figures = 4;
@@ -81,24 +82,26 @@ function apply({ op, path, text, si, unit, quantity }) {
   throw new Error(`no edit is called ${op}`);
 }
 
+async function compile(packed) {
+  try {
+    return await WebAssembly.compileStreaming(unpacked(packed, 'application/wasm'));
+  } catch (e) {
+    const message = e instanceof WebAssembly.CompileError
+      ? 'This browser cannot run the calculations: its WebAssembly lacks exceptions, which browsers have had since 2022.'
+      : 'There is not enough memory for the calculations. Closing other pages may help.';
+    throw new LibraryError({ name: 'cannot_run', message });
+  }
+}
+
 const operations = {
-  async start({ module }) {
-    library = await Library.make(module, (done, of) => {
+  /** The module, or what it is packed in; that is given back compiled, for the next worker. */
+  async load({ module, packed }) {
+    const compiled = module ?? (await compile(packed));
+    library = await Library.make(compiled, (done, of) => {
       postMessage({ id: told, progress: [done, of] });
       return 0;
     });
-    return {
-      version: library.text(library.own.tw_version()),
-      keys: library.call('tw_keys', [], 'json'),
-      decisions: library.call('tw_decisions', [], 'json').decisions,
-    };
-  },
-  /** A module whose keys are not asked for: the formulas, or a second helper with the plan. */
-  async load({ module }) {
-    library = await Library.make(module, (done, of) => {
-      postMessage({ id: told, progress: [done, of] });
-      return 0;
-    });
+    return { module: module ? undefined : compiled };
   },
   /** One formula by its name; its numbers with their words. */
   formula({ name, fields, us }) {

@@ -339,10 +339,14 @@ class cure_search {
         return at_a > 0.0 ? a : b;
       }
       if (at_a > at_b) {
-        high = b, b = a, at_b = at_a;
+        high = b;
+        b = a;
+        at_b = at_a;
         at_a = at(a = high - golden * (high - low));
       } else {
-        low = a, a = b, at_a = at_b;
+        low = a;
+        a = b;
+        at_a = at_b;
         at_b = at(b = low + golden * (high - low));
       }
     }
@@ -512,7 +516,7 @@ class cure_search {
                                     bool up) {
     double chance = chance_;
     const bool known = by.known() && !by.was.empty();
-    for (auto at = static_cast<std::ptrdiff_t>(std::find(all.begin(), all.end(), y) - all.begin());;) {
+    for (std::ptrdiff_t at = std::find(all.begin(), all.end(), y) - all.begin();;) {
       at += up ? -1 : 1;
       if (at < 0 || at >= static_cast<std::ptrdiff_t>(all.size())) break;
       const double less = all[static_cast<std::size_t>(at)];

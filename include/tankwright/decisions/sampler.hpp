@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <atomic>
-#include <boost/random/sobol.hpp>
 #include <cmath>
 #include <limits>
 #include <memory>
@@ -15,8 +14,8 @@
 #include <tankwright/decisions/doubts.hpp>
 #include <tankwright/decisions/first_screen.hpp>
 #include <tankwright/decisions/laws.hpp>
+#include <tankwright/decisions/shifted_points.hpp>
 #include <tankwright/decisions/situation.hpp>
-#include <tankwright/numerics/counter_random.hpp>
 #include <tankwright/numerics/normal.hpp>
 #include <tankwright/plan/walk.hpp>
 
@@ -74,32 +73,6 @@ class doubt_finder final : public plan::walker {
   void yes_or_no(const plan::key_info&, plan::flag&) override {}
   void text(const plan::key_info&, std::string&) override {}
   void rating(const plan::key_info&, plan::composite&) override {}
-};
-
-/// Sobol points, each coordinate shifted by a number of its own round the unit interval. Always the same.
-class shifted_points {
- public:
-  shifted_points(std::size_t dimensions, std::size_t count) : dimensions_{dimensions}, all_(dimensions * count) {
-    boost::random::sobol engine(std::max<std::size_t>(dimensions, 1));
-    const numerics::counter_random draw{20261128};
-    std::vector<double> shift(dimensions);
-    for (std::size_t d = 0; d < dimensions; ++d) shift[d] = draw.uniform(d);
-    for (std::size_t i = 0; i < count; ++i) {
-      for (std::size_t d = 0; d < dimensions; ++d) {
-        const double moved = static_cast<double>(engine()) * 0x1p-64 + shift[d];
-        all_[i * dimensions + d] = moved < 1.0 ? moved : moved - 1.0;
-      }
-    }
-  }
-  [[nodiscard]] std::span<const double> operator[](std::size_t i) const noexcept {
-    return {all_.data() + i * dimensions_, dimensions_};
-  }
-  [[nodiscard]] std::size_t dimensions() const noexcept { return dimensions_; }
-  [[nodiscard]] std::size_t size() const noexcept { return dimensions_ ? all_.size() / dimensions_ : 0; }
-
- private:
-  std::size_t dimensions_;
-  std::vector<double> all_;
 };
 
 /// Some decisions on a plan that was validated, with one situation for all.
@@ -344,7 +317,11 @@ inline constexpr double most_refused = 0.01;
     const std::vector<double>& all = table.values[table.findings[k].first + i];
     double mean = 0.0, square = 0.0, count = 0.0;
     for (const double x : all) {
-      if (std::isfinite(x)) mean += x, square += x * x, count += 1.0;
+      if (std::isfinite(x)) {
+        mean += x;
+        square += x * x;
+        count += 1.0;
+      }
     }
     if (count == 0.0) continue;
     mean /= count;
@@ -402,7 +379,10 @@ inline constexpr double most_refused = 0.01;
     const auto i = static_cast<std::size_t>(told_of - f.numbers.data());
     double sum = 0.0, square = 0.0, n = 0.0;
     for (const double x : table.values[own.first + i]) {
-      if (std::isfinite(x)) sum += x, n += 1.0;
+      if (std::isfinite(x)) {
+        sum += x;
+        n += 1.0;
+      }
     }
     if (n > 0.0) told.mean = sum / n;
     for (const double x : table.values[own.first + i]) {

@@ -20,7 +20,10 @@ inline void check_dots(std::string_view text) {
     const std::string_view whole = text.substr(at, end - at);
     const bool was_in_text = in_text;
     for (std::size_t i = 0; i + 3 <= whole.size(); ++i) {
-      if (whole.substr(i, 3) == "\"\"\"" || whole.substr(i, 3) == "'''") in_text = !in_text, i += 2;
+      if (whole.substr(i, 3) == "\"\"\"" || whole.substr(i, 3) == "'''") {
+        in_text = !in_text;
+        i += 2;
+      }
     }
     const std::string_view name = whole.substr(0, whole.find('='));
     bool begins = !was_in_text && name.starts_with('[');

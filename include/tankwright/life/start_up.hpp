@@ -87,7 +87,8 @@ class timer {
   /// True once for every time that has come.
   bool due(double now) noexcept {
     if (next() > now) return false;
-    ++done_, --left_;
+    ++done_;
+    --left_;
     return true;
   }
 

@@ -28,7 +28,10 @@ template <class T>
 [[nodiscard]] inline double normal_quantile(double p) noexcept {
   const auto ratio = [](const double(&above)[8], const double(&below)[8], double x) {
     double a = above[7], b = below[7];
-    for (int i = 6; i >= 0; --i) a = a * x + above[i], b = b * x + below[i];
+    for (int i = 6; i >= 0; --i) {
+      a = a * x + above[i];
+      b = b * x + below[i];
+    }
     return a / b;
   };
   constexpr double a[8] = {3.3871328727963666080e0, 1.3314166789178437745e2, 1.9715909503065514427e3,

@@ -43,9 +43,9 @@ TANKWRIGHT_INLINE std::string quantity_text(const value_base& v, std::string_vie
     // A number that no text in its unit gives back has none, and would take that of its doubt.
     if (!detail::reads_back(text, quantity, v)) {
       const auto in_si = [](double number, std::string_view kind) {
-        const std::string_view unit = text::si_unit(kind);
-        if (unit.empty()) return text::of(number, text::significant(17));
-        return text::in(amount{kind, number, number, number}, unit, text::significant(17));
+        const std::string_view si = text::si_unit(kind);
+        if (si.empty()) return text::of(number, text::significant(17));
+        return text::in(amount{kind, number, number, number}, si, text::significant(17));
       };
       text = in_si(v.si(), quantity) + " +/- " + in_si(v.doubt().half_width, step);
     }

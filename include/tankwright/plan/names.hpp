@@ -22,7 +22,8 @@ namespace tankwright::plan {
 /// @accuracy exact
 /// @source  Damerau 1964, Levenshtein 1966 (from memory)
 [[nodiscard]] inline std::size_t letters_apart(std::string_view a, std::string_view b) {
-  a = a.substr(0, 64), b = b.substr(0, 64);
+  a = a.substr(0, 64);
+  b = b.substr(0, 64);
   std::vector<std::size_t> before(b.size() + 1), now(b.size() + 1), two_before(b.size() + 1);
   for (std::size_t j = 0; j <= b.size(); ++j) now[j] = j;
   for (std::size_t i = 1; i <= a.size(); ++i) {

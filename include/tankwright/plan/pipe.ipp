@@ -89,7 +89,9 @@ TANKWRIGHT_INLINE tankwright::plumbing::pipe_run run_of(const pipe& p, std::stri
   double low = std::fmax(k - half, 0.0), middle = k, high = k + half;
   if (p.fittings.given()) {
     const auto counted = loss_of(p.fittings, run.bore);
-    low += counted.low.value(), middle += counted.central.value(), high += counted.high.value();
+    low += counted.low.value();
+    middle += counted.central.value();
+    high += counted.high.value();
   }
   run.fittings = {loss_coefficient{low}, loss_coefficient{middle}, loss_coefficient{high},
                   "loss coefficients of the fittings"};

@@ -180,10 +180,14 @@ template <class Excess>
     const double f_next = excess(next);
     step = -f_next * step / (f_next - f);
     if (f_next == 0.0) return next;
-    h = next, f = f_next;
+    h = next;
+    f = f_next;
   }
   double low = floor, high = std::fmax(guess, floor + 1e-30);  // a guess of nothing cannot be doubled
-  while (excess(high) < 0.0) low = high, high *= 2.0;
+  while (excess(high) < 0.0) {
+    low = high;
+    high *= 2.0;
+  }
   return numerics::bracketed_root(here, "head", excess, low, high, {.relative = 1e-14});
 }
 

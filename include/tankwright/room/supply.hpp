@@ -101,7 +101,9 @@ inline constexpr limits usable_limits{"usable part", "", zero_to_one};
   std::string_view reason{};
   for (const auto& one : all) {
     for (const electric_current& i : {one.low, one.central, one.high}) core::check(here, leakage_limits, i.value());
-    low += one.low.value(), central += one.central.value(), high += one.high.value();
+    low += one.low.value();
+    central += one.central.value();
+    high += one.high.value();
     if (!one.reason.empty()) reason = one.reason;
   }
   const auto amps = [](double i) { return electric_current::from_value(i); };

@@ -305,8 +305,14 @@ struct beam_result {
   double most_moment = 0.0, moment_at = 0.0, most_sag = 0.0, sag_at = 0.0;
   for (const double x : detail::turning_points(curve)) {
     const double moment = -curve.at(x, 2), sag = curve.at(x, 0);
-    if (std::fabs(moment) > std::fabs(most_moment)) most_moment = moment, moment_at = x;
-    if (std::fabs(sag) > std::fabs(most_sag)) most_sag = sag, sag_at = x;
+    if (std::fabs(moment) > std::fabs(most_moment)) {
+      most_moment = moment;
+      moment_at = x;
+    }
+    if (std::fabs(sag) > std::fabs(most_sag)) {
+      most_sag = sag;
+      sag_at = x;
+    }
   }
   const double bending = std::fabs(most_moment) * l * section.extreme_fibre->value() / section.second_moment->value();
   const double axial = beam.pull.value() / section.area->value();

@@ -82,7 +82,10 @@ struct placed_shape {
     bool first = true;
     for (detail::part p : detail::parts_of(s)) {
       // The ledge is counted once, with the first part that stands on the joint.
-      if (!lowest && p.floor == 0.0) p.floor_area = first ? std::fabs(opening - opening_below) : 0.0, first = false;
+      if (!lowest && p.floor == 0.0) {
+        p.floor_area = first ? std::fabs(opening - opening_below) : 0.0;
+        first = false;
+      }
       p.floor += floor;
       parts.push_back(p);
     }

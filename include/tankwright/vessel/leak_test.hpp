@@ -176,11 +176,14 @@ inline void check_readings(std::string_view here, const leak_test& test) {
           here, name, "has a pan level or a water temperature where another has none; give it for all or for none");
     }
     if (i == 0) {
-      lowest = highest = level, pan_low = pan_high = pan;
+      lowest = highest = level;
+      pan_low = pan_high = pan;
       continue;
     }
-    lowest = std::fmin(lowest, level), highest = std::fmax(highest, level);
-    pan_low = std::fmin(pan_low, pan), pan_high = std::fmax(pan_high, pan);
+    lowest = std::fmin(lowest, level);
+    highest = std::fmax(highest, level);
+    pan_low = std::fmin(pan_low, pan);
+    pan_high = std::fmax(pan_high, pan);
     const double before = readings[i - 1].at->value();
     const bool other_reader = r.reader != readings[i - 1].reader;
     if (!(other_reader ? r.at->value() >= before : r.at->value() > before)) {

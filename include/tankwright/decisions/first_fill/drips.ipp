@@ -24,7 +24,10 @@ TANKWRIGHT_INLINE void answer_drips(const situation& s, answers& out) {
     assumed = assumed || !one.drop;
     const auto leak = vessel::drip_rate(count).leak;
     f.answer("leak", "drips", leak, one.label);
-    low += leak.low, central += leak.central, high += leak.high, reason = leak.reason;
+    low += leak.low;
+    central += leak.central;
+    high += leak.high;
+    reason = leak.reason;
   }
   const estimate<flow_rate> all{low, central, high, reason};
   if (h.drip.size() > 1) f.answer("all", "all of them together", all);

@@ -22,7 +22,10 @@ struct pool_watch {
   std::optional<double> clear_since{};
 
   void rise(double to, double at) {
-    if (to > highest) highest = to, highest_at = at;
+    if (to > highest) {
+      highest = to;
+      highest_at = at;
+    }
     if (to > limit) clear_since.reset();
   }
   /// A steady rise or fall to a level; `crossing` finds when it met the limit.
@@ -45,7 +48,10 @@ struct pool_watch {
   pool fullest = ammonia;
   for (const pool p : {ammonia, nitrite, nitrate}) {
     if (y[p] > y[fullest]) fullest = p;
-    if (y[p] < 0.0) missing += y[p], y[p] = 0.0;
+    if (y[p] < 0.0) {
+      missing += y[p];
+      y[p] = 0.0;
+    }
   }
   y[fullest] += missing;
   return y;

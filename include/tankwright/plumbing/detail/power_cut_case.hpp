@@ -97,7 +97,10 @@ class power_cut_engine {
     c.highest = 0.0;
     c.at = 0.0;
     for (std::size_t i = 0; i < n; ++i) {
-      if (c.running[i] > c.highest) c.highest = c.running[i], c.chamber = i;
+      if (c.running[i] > c.highest) {
+        c.highest = c.running[i];
+        c.chamber = i;
+      }
     }
     if (rest > c.highest) {
       c.highest = rest;
@@ -121,9 +124,17 @@ class power_cut_engine {
       if (i % 3 == 2 && course.highest() < c.highest && course.stays_below(c.highest)) return;
       course.refine_near(c.highest);
       t += course.step(core::largest);
-      if (course.highest() > c.highest) c.highest = course.highest(), c.at = t, c.chamber = course.highest_chamber();
+      if (course.highest() > c.highest) {
+        c.highest = course.highest();
+        c.at = t;
+        c.chamber = course.highest_chamber();
+      }
     }
-    if (course.bound() > c.highest) c.highest = course.bound(), c.at = t, c.chamber = course.highest_chamber();
+    if (course.bound() > c.highest) {
+      c.highest = course.bound();
+      c.at = t;
+      c.chamber = course.highest_chamber();
+    }
   }
 
   /// The course again, with a rim: what runs onto the floor, from when on, and where the rest settles.

@@ -400,11 +400,17 @@ class power_cut_course {
     volumes[k] += by_drains;
     volumes[n_ - 1] += back;
     if (n_ > 1) {
-      for (std::size_t i = 0; i < n_; ++i) base[i] = v()[i], levels[i] = z()[i] + gamma * dt * rate[i];
+      for (std::size_t i = 0; i < n_; ++i) {
+        base[i] = v()[i];
+        levels[i] = z()[i] + gamma * dt * rate[i];
+      }
       base[k] += gamma * by_drains;
       base[n_ - 1] += gamma * back;
       if (!stage(base, gamma * dt, levels, first)) return false;
-      for (std::size_t i = 0; i < n_; ++i) base[i] = volumes[i], levels[i] += (1.0 - gamma) * dt * rate[i];
+      for (std::size_t i = 0; i < n_; ++i) {
+        base[i] = volumes[i];
+        levels[i] += (1.0 - gamma) * dt * rate[i];
+      }
       for (std::size_t i = 0; i + 1 < n_; ++i) {
         base[i] -= (1.0 - gamma) * dt * first[i];
         base[i + 1] += (1.0 - gamma) * dt * first[i];

@@ -120,7 +120,10 @@ class siphon_lines {
   /// The openings at this depth draw air: their columns fall.
   void draw_air(double depth, double height) {
     for (std::size_t i = 0; i < leaves_; ++i) {
-      if (nodes_[i].runs && nodes_[i].depth <= depth) nodes_[i].runs = false, let_fall(i, height);
+      if (nodes_[i].runs && nodes_[i].depth <= depth) {
+        nodes_[i].runs = false;
+        let_fall(i, height);
+      }
     }
   }
 
@@ -267,7 +270,10 @@ class siphon_lines {
       if (j == leaf || nodes_[j].fallen) continue;
       bool last = true;
       for (std::size_t k = 0; k < leaves_; ++k) last = last && (!nodes_[k].runs || !passes(k, j));
-      if (last) nodes_[j].fallen = true, water += nodes_[j].water;
+      if (last) {
+        nodes_[j].fallen = true;
+        water += nodes_[j].water;
+      }
     }
     if (water <= 0.0) return;
     const double flow = height > 0.0 && resistance > 0.0 ? std::sqrt(height / resistance) : 0.0;

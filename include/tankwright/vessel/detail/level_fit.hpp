@@ -50,11 +50,15 @@ struct level_fit {
   for (const level_point& p : points) {
     level_group& g = fit.readers[p.reader];
     if (g.count++ == 0) {
-      g.first = p.time, g.low = g.high = p.as_read, g.pan_low = g.pan_high = p.pan_read;
+      g.first = p.time;
+      g.low = g.high = p.as_read;
+      g.pan_low = g.pan_high = p.pan_read;
     }
     g.last = p.time;
-    g.low = std::fmin(g.low, p.as_read), g.high = std::fmax(g.high, p.as_read);
-    g.pan_low = std::fmin(g.pan_low, p.pan_read), g.pan_high = std::fmax(g.pan_high, p.pan_read);
+    g.low = std::fmin(g.low, p.as_read);
+    g.high = std::fmax(g.high, p.as_read);
+    g.pan_low = std::fmin(g.pan_low, p.pan_read);
+    g.pan_high = std::fmax(g.pan_high, p.pan_read);
     g.mean_time += p.time - start;
     g.mean_level += p.level - datum;
   }
