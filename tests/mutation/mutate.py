@@ -1,0 +1,281 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: BSL-1.0
+"""Does a test notice when a header of the library is wrong?
+
+Every number, comparison, sum, text and argument of a folder's headers is changed, one at a time, and the folder's own test
+program is run. The headers are rewritten once, with a switch in each place (`switch.hpp`), so one build judges thousands of
+mutants. What must be a constant expression is built again for each mutant.
+
+  mutate.py --folder water                     all of them: prints those that no test noticed, fails when one is not accepted
+  mutate.py --folder water --sample 300 --seed 7      300 of them
+  mutate.py --folder water --header ammonia    those of one header
+  mutate.py --folder water --write             the same as the first, and its row of docs/mutants.md
+
+Live tables must have been made: run the tests first. `accepted.csv` names survivors that no test can notice, with reasons.
+"""
+import argparse
+import csv
+import json
+import os
+import random
+import re
+import resource
+import subprocess
+import sys
+import time
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).resolve().parent))
+from places import Finder, Header  # noqa: E402
+
+HERE = Path(__file__).resolve().parent
+ROOT = HERE.parent.parent
+FOLDERS = ('water', 'vessel', 'plumbing', 'room', 'life')
+
+
+def limited():
+    os.nice(5)
+    resource.setrlimit(resource.RLIMIT_AS, (4 << 30, 4 << 30))
+    resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+
+
+class Folder:
+    def __init__(self, name, scratch, live, jobs, options):
+        self.name, self.live, self.jobs, self.options = name, live, jobs, options
+        self.scratch = scratch / name
+        self.include = self.scratch / 'include'
+        self.tests = sorted((ROOT / 'tests' / name).glob('*_test.cpp'))
+        self.flags = ['-std=c++20', '-O1', '-g0', '-w', '-Wno-invalid-constexpr', '-ferror-limit=0',
+                      '-fno-caret-diagnostics', '-ftemplate-backtrace-limit=0', '-fconstexpr-backtrace-limit=0',
+                      '-include', str(HERE / 'switch.hpp'), f'-I{self.include}', f'-I{ROOT}/include', f'-I{ROOT}/tests',
+                      f'-DTANKWRIGHT_REFERENCE_DIR="{ROOT}/tests/reference"', f'-DTANKWRIGHT_SOURCE_DIR="{ROOT}"']
+        self.compiler = ['ccache', 'clang++'] if subprocess.run(['which', 'ccache'], capture_output=True).returncode == 0 else ['clang++']
+        base = ROOT / 'include' / 'tankwright'
+        self.headers = [Header(p, str(p.relative_to(base))) for p in sorted((base / name).rglob('*.hpp'))]
+        Finder(self.headers, ['-std=c++20', '-xc++', f'-I{ROOT}/include']).find(base / f'{name}.hpp')
+        number = 0
+        self.mutants = {}  # id -> (header, place, change)
+        for header in self.headers:
+            for place in sorted(header.places.values(), key=lambda p: (p.start, p.end)):
+                place.first = number
+                for i, change in enumerate(place.changes):
+                    self.mutants[number + i] = (header, place, change)
+                number += len(place.changes)
+
+    # ---- build
+
+    def write(self):
+        for header in self.headers:
+            path = self.include / 'tankwright' / header.name
+            path.parent.mkdir(parents=True, exist_ok=True)
+            text = header.rewritten()
+            if not path.exists() or path.read_text() != text:
+                path.write_text(text)
+
+    def compile(self, source, output, *more):
+        command = [*self.compiler, *self.flags, *more, '-c', str(source), '-o', str(output)]
+        return subprocess.run(command, capture_output=True, text=True, preexec_fn=lambda: os.nice(5))
+
+    def objects(self):
+        return {t: self.scratch / (t.stem + '.o') for t in self.tests}
+
+    def build(self):
+        """Rewrite and compile until the compiler takes it: what must be a constant becomes one again."""
+        support = [ROOT / 'tests' / 'support' / f'{s}.cpp' for s in ('main', 'check', 'reference')]
+        everything = {**self.objects(), **{s: self.scratch / (s.stem + '.o') for s in support}}
+        waiting = dict(everything)
+        for _ in range(40):
+            self.write()
+            with ThreadPoolExecutor(self.jobs) as pool:
+                results = dict(zip(waiting, pool.map(lambda item: self.compile(*item), waiting.items())))
+            errors = {s: r.stderr for s, r in results.items() if r.returncode}
+            if not errors:
+                if len(waiting) == len(everything):
+                    break
+                waiting = dict(everything)
+                continue
+            changed = sum(self.mend(text) for text in errors.values())
+            if not changed:
+                raise SystemExit(f'{self.name}: cannot be rewritten:\n' + next(iter(errors.values()))[:3000])
+            waiting = {s: everything[s] for s in errors}
+        self.program = self.scratch / f'{self.name}_tests'
+        self.support = [everything[s] for s in support]
+        self.link([everything[t] for t in self.tests], self.program)
+
+    def link(self, objects, program):
+        subprocess.run(['clang++', *map(str, objects), *map(str, self.support), '-o', str(program)], check=True)
+
+    def mend(self, text):
+        """Take back what an error is about. How much was taken back."""
+        by_path = {str(self.include / 'tankwright' / h.name): h for h in self.headers}
+        changed = 0
+        for block in re.split(r'(?m)^(?=[^\n]*: (?:fatal )?error: )', text):
+            if ': error: ' not in block.split('\n')[0]:
+                continue
+            found = re.findall(r'(?m)^([^\s:]+):(\d+):(\d+): (error|note)', block)
+            found = [(str(Path(p).resolve()), line, column, what) for p, line, column, what in found]
+            places = [(by_path[p], int(line), int(column)) for p, line, column, _ in found if p in by_path]
+            notes = [(by_path[p], int(line)) for p, line, _, what in found if p in by_path and what == 'note']
+            done = False
+            for header, line in reversed(notes):  # a variable that must be constexpr
+                for offset, kept in header.variables.items():
+                    if header.line_of(offset) == line and not kept:
+                        header.variables[offset] = True
+                        done = True
+            for header, line, column in [] if done else places:
+                # A compiler that was told of this error by another file's already has it mended.
+                row = header.rewritten().split('\n')[line - 1]
+                found = [(m.start(), int(m.group(1))) for m in re.finditer(r'::mut::\w+<::mut::\w+>\((\d+)', row)]
+                before = [f for f in found if f[0] < column] or found[:1]
+                if before:
+                    self.mutants[before[-1][1]][1].off = True
+                    done = True
+                    break
+            changed += done
+        return changed
+
+    # ---- run
+
+    def run(self, program=None, mutant=-1, timeout=None, reached=None):
+        environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant)}
+        environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
+        if reached:
+            environment['TANKWRIGHT_MUTANT_REACHED'] = str(reached)
+        try:
+            return subprocess.run([str(program or self.program), '--abort-after=1', '--no-breaks'], env=environment,
+                                  timeout=timeout, stdout=subprocess.DEVNULL if mutant >= 0 else None,
+                                  stderr=subprocess.DEVNULL if mutant >= 0 else None, preexec_fn=limited).returncode == 0
+        except subprocess.TimeoutExpired:
+            return False
+
+    def judge(self, chosen, budget):
+        """Mutant -> 'noticed', 'survived', 'the same' (changes nothing in any type), 'not built'."""
+        reached = self.scratch / 'reached'
+        start = time.time()
+        if not self.run(reached=reached):
+            raise SystemExit(f'{self.name}: the rewritten program fails with no mutant on')
+        once = time.time() - start
+        marks = reached.read_bytes()
+        verdicts, rest = {}, []
+        live = []
+        for i in chosen:
+            header, place, _ = self.mutants[i]
+            kept = place.variable is not None and header.variables[place.variable]
+            mark = marks[place.first if place.kind not in ('lt', 'le', 'gt', 'ge', 'number') else i]
+            if place.off:
+                verdicts[i] = 'not built'
+            elif kept:
+                rest.append(i)
+            elif mark & 1:
+                live.append(i)
+            elif mark & 2:
+                verdicts[i] = 'the same'
+            else:
+                verdicts[i] = 'not reached'
+        with ThreadPoolExecutor(self.jobs) as pool:
+            timeout = max(5.0, 30 * once)
+            for i, same in zip(live, pool.map(lambda i: self.run(mutant=i, timeout=timeout), live)):
+                verdicts[i] = 'survived' if same else 'noticed'
+        # Constants, and what ran only while compiling: built again, one by one, while there is time.
+        rest += [i for i in chosen if verdicts.get(i) == 'not reached' and self.mutants[i][1].mode == 'guarded']
+        deadline = time.time() + budget
+        with ThreadPoolExecutor(self.jobs) as pool:
+            for i, verdict in zip(rest, pool.map(lambda i: self.judge_fixed(i, deadline, max(5.0, 30 * once)), rest)):
+                verdicts[i] = verdict or verdicts.get(i, 'not built')
+        return verdicts
+
+    def judge_fixed(self, mutant, deadline, timeout):
+        if time.time() > deadline:
+            return None
+        header, place, _ = self.mutants[mutant]
+        topic = Path(header.name).stem
+        own = [t for t in self.tests if t.stem.startswith(topic)] or self.tests
+        home = self.scratch / f'fixed_{mutant}'
+        include = home / 'tankwright'
+        home.mkdir(exist_ok=True)
+        place_mode, place.mode = place.mode, 'fixed'
+        variable, place.variable = place.variable, None
+        text = header.rewritten()
+        place.mode, place.variable = place_mode, variable
+        (include / header.name).parent.mkdir(parents=True, exist_ok=True)
+        (include / header.name).write_text(text)
+        verdict = 'survived'
+        objects = self.objects()
+        rebuilt = {}
+        for group in (own, [t for t in self.tests if t not in own]):
+            for test in group:
+                command = [*self.compiler, f'-I{home}', *self.flags, f'-DTANKWRIGHT_MUTANT_FIXED={mutant}', '-c', str(test),
+                           '-o', str(home / (test.stem + '.o'))]
+                if subprocess.run(command, capture_output=True, preexec_fn=lambda: os.nice(5)).returncode:
+                    verdict = 'noticed'  # a static_assert, or no constant any more
+                    break
+                rebuilt[test] = home / (test.stem + '.o')
+            if verdict == 'noticed':
+                break
+            self.link([*rebuilt.values(), *(o for t, o in objects.items() if t not in rebuilt)], home / 'tests')
+            if not self.run(home / 'tests', 0 if False else 199_999, timeout):
+                verdict = 'noticed'
+                break
+            if not self.options.thorough:
+                break
+        subprocess.run(['rm', '-rf', str(home)], check=False)
+        return verdict
+
+
+def accepted_survivors():
+    with open(HERE / 'accepted.csv', newline='') as f:
+        return {(r['header'], r['code'], r['change']): r['reason'] for r in csv.DictReader(f)}
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument('--folder', action='append', choices=FOLDERS)
+    parser.add_argument('--header', action='append', help='only headers with this in their name')
+    parser.add_argument('--kind', action='append')
+    parser.add_argument('--sample', type=int, help='how many mutants of each folder')
+    parser.add_argument('--seed', type=int, default=1)
+    parser.add_argument('--scratch', type=Path, default=ROOT / 'build-mutation')
+    parser.add_argument('--live', type=Path, default=ROOT / 'build' / 'tests' / 'live')
+    parser.add_argument('--jobs', type=int, default=os.cpu_count())
+    parser.add_argument('--budget', type=float, default=600, help='seconds for mutants that are built one by one')
+    parser.add_argument('--thorough', action='store_true', help='build all test files for those, not only the own ones')
+    parser.add_argument('--write', action='store_true', help='write the row of docs/mutants.md')
+    options = parser.parse_args()
+    accepted = accepted_survivors()
+    failed = False
+    for name in options.folder or FOLDERS:
+        started = time.time()
+        folder = Folder(name, options.scratch.resolve(), options.live.resolve(), options.jobs, options)
+        folder.scratch.mkdir(parents=True, exist_ok=True)
+        folder.build()
+        built = time.time()
+        chosen = [i for i, (h, p, _) in folder.mutants.items()
+                  if (not options.header or any(n in h.name for n in options.header))
+                  and (not options.kind or p.kind in options.kind)]
+        if options.sample and options.sample < len(chosen):
+            chosen = sorted(random.Random(options.seed).sample(chosen, options.sample))
+        verdicts = folder.judge(chosen, options.budget)
+        count = {v: sum(w == v for w in verdicts.values())
+                 for v in ('noticed', 'survived', 'not reached', 'the same', 'not built')}
+        excused = 0
+        for i in chosen:
+            header, place, change = folder.mutants[i]
+            if verdicts[i] in ('survived', 'not reached'):
+                if (header.name, place.code, change) in accepted:
+                    excused += 1
+                    continue
+                print(f'{header.name}:{place.line}: {change} [{place.kind}, {verdicts[i]}]: {place.code}')
+        judged = count['noticed'] + count['survived'] + count['not reached']
+        row = {'folder': name, 'made': len(chosen), 'judged': judged, 'noticed': count['noticed'], 'accepted': excused}
+        print(f'{name}: made {len(chosen)}, judged {judged}, noticed {count["noticed"]}, survived {count["survived"]}, '
+              f'not reached {count["not reached"]}, accepted {excused}; the same {count["the same"]}, '
+              f'not built {count["not built"]}; share {count["noticed"] / max(judged, 1):.2%}, seed {options.seed}; '
+              f'built in {built - started:.0f} s, judged in {time.time() - built:.0f} s')
+        (folder.scratch / 'result.json').write_text(json.dumps(row))
+        failed = failed or judged - count['noticed'] > excused
+    return failed
+
+
+if __name__ == '__main__':
+    sys.exit(main())
