@@ -42,6 +42,7 @@ class Header:
         self.bytes = path.read_bytes()
         self.places = {}
         self.variables = {}  # offset of `constexpr` -> kept as it is
+        self.local_static = {}  # of a constexpr function: offset of `constexpr` -> offset of its `static`
         self.in_class = set()  # those of them that are members
 
     def text(self, start, end):
@@ -81,12 +82,14 @@ class Header:
         for offset, kept in self.variables.items():
             if not kept:
                 edits[offset] = b'inline const' if offset in self.in_class else b'const'
+                if offset in self.local_static:  # initialised in each call, not before all of them
+                    edits[self.local_static[offset]] = b''
 
         def plain(start, end):
             out, at = b'', start
             for offset in sorted(o for o in edits if start <= o < end):
                 out += self.bytes[at:offset] + edits[offset]
-                at = offset + len(b'constexpr')
+                at = offset + len(b'constexpr' if edits[offset] else b'static')
             return out + self.bytes[at:end]
 
         def span(start, end, inside):
@@ -176,9 +179,13 @@ class Finder:
                 # Templates of variables are initialised in no order, so they stay constants.
                 template = 'template' in header.text(start, at) or header.bytes[:start].rstrip().endswith(b'>')
                 header.variables.setdefault(at, template)
+                before = re.search(rb'\bstatic\s+$', header.bytes[:at])
+                if before and context.mode == 'guarded' and not (parent is not None and parent.kind in RECORDS):
+                    header.local_static[at] = before.start()
                 if parent is not None and parent.kind in RECORDS:
                     header.in_class.add(at)
-                context = Context('now' if context.at_namespace else context.mode, at, context.at_namespace)
+                member = parent is not None and parent.kind in RECORDS
+                context = Context('now' if context.at_namespace or member else context.mode, at, context.at_namespace)
         self.place(cursor, kind, start, end, header, context, parent)
         for child in cursor.get_children():
             # What stands before the name is the type.

@@ -93,18 +93,22 @@ constexpr bool negate(int id, const T& x) {
   return on<M>(id) ? static_cast<bool>(x) : !static_cast<bool>(x);
 }
 
-#define TM_COMPARE(name, written, near, other)                                               \
-  template <mode M, class A, class B>                                                        \
-  constexpr auto name(int id, const A& a, const B& b)->decltype(a written b) {               \
-    constexpr bool can_near = requires { { a near b } -> std::same_as<decltype(a written b)>; };   \
-    constexpr bool can_other = requires { { a other b } -> std::same_as<decltype(a written b)>; }; \
-    if (on<M>(id, can_near)) {                                                               \
-      if constexpr (can_near) return a near b;                                               \
-    }                                                                                        \
-    if (on<M>(id + 1, can_other)) {                                                          \
-      if constexpr (can_other) return a other b;                                             \
-    }                                                                                        \
-    return a written b;                                                                      \
+#define TM_COMPARE(name, written, near, other)                                 \
+  template <mode M, class A, class B>                                          \
+  constexpr auto name(int id, const A& a, const B& b)->decltype(a written b) { \
+    constexpr bool can_near = requires {                                       \
+      { a near b } -> std::same_as<decltype(a written b)>;                     \
+    };                                                                         \
+    constexpr bool can_other = requires {                                      \
+      { a other b } -> std::same_as<decltype(a written b)>;                    \
+    };                                                                         \
+    if (on<M>(id, can_near)) {                                                 \
+      if constexpr (can_near) return a near b;                                 \
+    }                                                                          \
+    if (on<M>(id + 1, can_other)) {                                            \
+      if constexpr (can_other) return a other b;                               \
+    }                                                                          \
+    return a written b;                                                        \
   }
 TM_COMPARE(lt, <, <=, >)
 TM_COMPARE(le, <=, <, >=)
@@ -112,14 +116,16 @@ TM_COMPARE(gt, >, >=, <)
 TM_COMPARE(ge, >=, >, <=)
 #undef TM_COMPARE
 
-#define TM_OTHER(name, written, other)                                                             \
-  template <mode M, class A, class B>                                                              \
-  constexpr auto name(int id, const A& a, const B& b)->decltype(a written b) {                     \
-    constexpr bool can = requires { { a other b } -> std::same_as<decltype(a written b)>; };       \
-    if (on<M>(id, can)) {                                                                          \
-      if constexpr (can) return a other b;                                                         \
-    }                                                                                              \
-    return a written b;                                                                            \
+#define TM_OTHER(name, written, other)                                         \
+  template <mode M, class A, class B>                                          \
+  constexpr auto name(int id, const A& a, const B& b)->decltype(a written b) { \
+    constexpr bool can = requires {                                            \
+      { a other b } -> std::same_as<decltype(a written b)>;                    \
+    };                                                                         \
+    if (on<M>(id, can)) {                                                      \
+      if constexpr (can) return a other b;                                     \
+    }                                                                          \
+    return a written b;                                                        \
   }
 TM_OTHER(eq, ==, !=)
 TM_OTHER(ne, !=, ==)
@@ -129,4 +135,4 @@ TM_OTHER(mul, *, /)
 TM_OTHER(div, /, *)
 #undef TM_OTHER
 
-}  // namespace tm
+}  // namespace mut
