@@ -38,5 +38,7 @@ inline void check_refusals(const std::vector<refusal>& refusals) {
 }  // namespace tankwright::testing
 
 /// A call that must be refused by `function`, naming `argument`.
-#define TW_REFUSED(function, argument, ...) \
-  { function, argument, [&] { (void)(__VA_ARGS__); } }
+#define TW_REFUSED(function, argument, ...)          \
+  {                                                  \
+    function, argument, [&] { (void)(__VA_ARGS__); } \
+  }
