@@ -15,6 +15,7 @@ Live tables must have been made: run the tests first. `accepted.csv` names survi
 """
 import argparse
 import csv
+import hashlib
 import json
 import os
 import random
@@ -35,7 +36,6 @@ FOLDERS = ('water', 'vessel', 'plumbing', 'room', 'life')
 
 
 def limited():
-    os.nice(5)
     resource.setrlimit(resource.RLIMIT_AS, (4 << 30, 4 << 30))
     resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
 
@@ -62,6 +62,21 @@ class Folder:
                 for i, change in enumerate(place.changes):
                     self.mutants[number + i] = (header, place, change)
                 number += len(place.changes)
+
+        self.text = hashlib.sha256(b''.join(h.name.encode() + h.bytes for h in self.headers)).hexdigest()
+
+    # ---- what the last run said
+
+    def remembered(self):
+        """Verdicts of the last run of these very headers."""
+        path = self.scratch / 'verdicts.json'
+        if not path.exists():
+            return {}
+        last = json.loads(path.read_text())
+        return {int(i): v for i, v in last['verdicts'].items()} if last['headers'] == self.text else {}
+
+    def remember(self, verdicts):
+        (self.scratch / 'verdicts.json').write_text(json.dumps({'headers': self.text, 'verdicts': verdicts}))
 
     # ---- build
 
@@ -188,8 +203,10 @@ class Folder:
                 own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp']
                 return self.run(mutant=i, timeout=timeout, files=own) and self.run(mutant=i, timeout=timeout)
 
-            for i, same in zip(live, pool.map(same_answers, live)):
+            for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
+                if done % 200 == 0:
+                    print(f'{self.name}: {done} of {len(live)} run', file=sys.stderr, flush=True)
             again = [i for i in live if verdicts[i] == 'survived']
             for i, same in zip(again, pool.map(lambda i: self.run(mutant=i, timeout=timeout, evidence_only=False), again)):
                 if not same:
@@ -270,6 +287,8 @@ def main():
     parser.add_argument('--jobs', type=int, default=os.cpu_count())
     parser.add_argument('--budget', type=float, default=600, help='seconds for mutants that are built one by one')
     parser.add_argument('--thorough', action='store_true', help='build all test files for those, not only the own ones')
+    parser.add_argument('--again', action='store_true',
+                        help='only what survived the last run; for the same headers, when tests were added')
     parser.add_argument('--write', action='store_true', help='write the row of docs/mutants.md')
     options = parser.parse_args()
     if options.write and (options.sample or options.header or options.kind):
@@ -281,13 +300,16 @@ def main():
         folder = Folder(name, options.scratch.resolve(), options.live.resolve(), options.jobs, options)
         folder.scratch.mkdir(parents=True, exist_ok=True)
         folder.build()
+        last = folder.remembered() if options.again else {}
         built = time.time()
         chosen = [i for i, (h, p, _) in folder.mutants.items()
                   if (not options.header or any(n in h.name for n in options.header))
                   and (not options.kind or p.kind in options.kind)]
         if options.sample and options.sample < len(chosen):
             chosen = sorted(random.Random(options.seed).sample(chosen, options.sample))
-        verdicts = folder.judge(chosen, options.budget)
+        settled = {i: v for i, v in last.items() if v in ('noticed', 'recorded', 'the same', 'not built') and i in set(chosen)}
+        verdicts = {**settled, **folder.judge([i for i in chosen if i not in settled], options.budget)}
+        folder.remember({**last, **verdicts})
         count = {v: sum(w == v for w in verdicts.values())
                  for v in ('noticed', 'recorded', 'survived', 'not reached', 'the same', 'not built')}
         excused = 0

@@ -325,3 +325,35 @@ TEST_CASE("ends: falls of alkalinity, and levels that never settle") {
                                                  extrapolate)),
   });
 }
+
+TEST_CASE("ends: cold fresh water and hot brine share their heat") {
+  const evidence heat{"tankwright::water::blend", kind::identity,
+                      "what one gives the other takes: cp over temperature by Simpson"};
+  const practical_salinity fresh{0.0}, salt{40.0};
+  const std::vector<portion> waters{{.volume = litres(1.0), .salinity = fresh, .temperature = celsius(2.0)},
+                                    {.volume = litres(1.0), .salinity = salt, .temperature = celsius(62.0)}};
+  const double t = in_celsius(blend(waters).temperature);
+  const auto gained = [](practical_salinity s, double from, double to) {
+    double sum = 0.0;
+    const int steps = 20;
+    const double h = (to - from) / steps;
+    for (int i = 0; i <= steps; ++i) {
+      const double weight = i == 0 || i == steps ? 1.0 : i % 2 == 1 ? 4.0 : 2.0;
+      sum += weight * specific_heat(s, celsius(from + h * i)).value();
+    }
+    return sum * h / 3.0;
+  };
+  const double cold_mass = density(fresh, celsius(2.0)).value(), hot_mass = density(salt, celsius(62.0)).value();
+  const double left_over = cold_mass * gained(fresh, 2.0, t) + hot_mass * gained(salt, 62.0, t);
+  TW_CHECK(heat, celsius_steps(left_over / (4000.0 * (cold_mass + hot_mass))), celsius_steps(0.0),
+           within(celsius_steps(0.02)));
+}
+
+TEST_CASE("ends: what is there after fresh water came in") {
+  const evidence mass_balance{"tankwright::water::lower_salinity", kind::identity, "masses add up"};
+  const practical_salinity from{36.0}, to{30.0};
+  const auto in = lower_salinity({.volume = litres(100.0), .from = from, .target = to, .temperature = warm});
+  const double before = density(from, warm).value() * 0.1;
+  TW_CHECK(mass_balance, in.fresh_water_mass, kilograms(before * (36.0 / 30.0 - 1.0)), relative(1e-12));
+  TW_CHECK(mass_balance, in.finished, cubic_metres(before * 36.0 / 30.0 / density(to, warm).value()), relative(1e-12));
+}
