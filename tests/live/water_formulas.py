@@ -138,7 +138,7 @@ def ions():
     for p, t in states((0.5, 1.135), (0.0, 40.0)):
         w = 0.01 * t / 20
         theta = 0.000975 - 1.426e-5 * t + 6.436e-8 * t**2
-        yield ('tankwright::water::detail::oxygen_pressure_factor', {'atm': p, 'vapour': w, 't90': t},
+        yield ('tankwright::water::oxygen_saturation_concentration', {'atm': p, 'vapour': w, 't90': t},
                p * (1 - w / p) * (1 - theta * p) / ((1 - w) * (1 - theta)), '', 'rel 1e-13')
     for S, t in states((0.0, 40.0), (0.0, 40.0)):
         T = t68(t) + 273.15
@@ -172,7 +172,7 @@ def remembered():
         water = 1.002e-3 * 10 ** ((1.1709 * (20 - x) - 0.001827 * (x - 20)**2) / (x + 89.93))
         chlorinity = rho * S / 1806.55
         mu = water * (1 + (5.185e-5 * x + 1.0675e-4) * sqrt(chlorinity) + (3.300e-5 * x + 2.591e-3) * chlorinity)
-        yield 'tankwright::water::detail::viscosity_millero', {'S_P': S, 't68': x, 'rho': rho}, mu, 'Pa s', 'rel 1e-12'
+        yield 'tankwright::water::viscosity_millero', {'S_P': S, 't68': x, 'rho': rho}, mu, 'Pa s', 'rel 1e-12'
 
 
 write('remembered', 'Dickson et al. 2007, ch. 5; Sharqawy et al. 2010, eq. 49; Millero 1974: coefficients from memory',

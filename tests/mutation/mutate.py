@@ -21,6 +21,7 @@ import os
 import random
 import re
 import resource
+import shutil
 import subprocess
 import sys
 import time
@@ -32,12 +33,18 @@ from places import Finder, Header  # noqa: E402
 
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
+NO_SWITCH = 199_999  # a number that no place has
 FOLDERS = ('water', 'vessel', 'plumbing', 'room', 'life')
 
 
-def limited():
-    resource.setrlimit(resource.RLIMIT_AS, (4 << 30, 4 << 30))
-    resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+def limits_of(seconds):
+    """For a run: memory, no core file, and seconds of the processor, so that a busy machine fails no mutant."""
+    def limited():
+        resource.setrlimit(resource.RLIMIT_AS, (4 << 30, 4 << 30))
+        resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+        resource.setrlimit(resource.RLIMIT_CPU, (seconds, seconds))
+
+    return limited
 
 
 class Folder:
@@ -50,7 +57,7 @@ class Folder:
                       '-fno-caret-diagnostics', '-ftemplate-backtrace-limit=0', '-fconstexpr-backtrace-limit=0',
                       '-include', str(HERE / 'switch.hpp'), f'-I{self.include}', f'-I{ROOT}/include', f'-I{ROOT}/tests',
                       f'-DTANKWRIGHT_REFERENCE_DIR="{ROOT}/tests/reference"', f'-DTANKWRIGHT_SOURCE_DIR="{ROOT}"']
-        self.compiler = ['ccache', 'clang++'] if subprocess.run(['which', 'ccache'], capture_output=True).returncode == 0 else ['clang++']
+        self.compiler = ['ccache', 'clang++'] if shutil.which('ccache') else ['clang++']
         base = ROOT / 'include' / 'tankwright'
         self.headers = [Header(p, str(p.relative_to(base))) for p in sorted((base / name).rglob('*.hpp'))]
         Finder(self.headers, ['-std=c++20', '-xc++', f'-I{ROOT}/include']).find(base / f'{name}.hpp')
@@ -152,7 +159,8 @@ class Folder:
 
     # ---- run
 
-    def run(self, program=None, mutant=-1, timeout=None, reached=None, evidence_only=True, files=None):
+    def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
+            without=None):
         environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant)}
         environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
         if evidence_only:
@@ -162,28 +170,45 @@ class Folder:
         command = [str(program or self.program), '--abort-after=1', '--no-breaks']
         if files:
             command.append('--source-file=' + ','.join(f'*/{name}' for name in files))
+        for option, names in (('--test-case=', cases), ('--test-case-exclude=', without)):
+            if names:
+                command.append(option + ','.join(name.replace('\\', '\\\\').replace(',', '\\,') for name in names))
         try:
-            return subprocess.run(command, env=environment,
-                                  timeout=timeout, stdout=subprocess.DEVNULL if mutant >= 0 else None,
-                                  stderr=subprocess.DEVNULL if mutant >= 0 else None, preexec_fn=limited).returncode == 0
+            quiet = subprocess.DEVNULL if mutant >= 0 or cases else None
+            return subprocess.run(command, env=environment, timeout=100 + 10 * seconds, stdout=quiet, stderr=quiet,
+                                  preexec_fn=limits_of(seconds)).returncode == 0
         except subprocess.TimeoutExpired:
             return False
+
+    def reached_by(self, cases=None):
+        """Marks of what these test cases run; fails when the program does not pass as written."""
+        path = self.scratch / 'reached'
+        if not self.run(reached=path, cases=cases):
+            raise SystemExit(f'{self.name}: the rewritten program fails with no mutant on')
+        return path.read_bytes()
+
+    def slow_cases(self):
+        """Names of the test cases that take more than a quarter of a second: run last, and only where they reach."""
+        listed = subprocess.run([str(self.program), '--duration=true'], stdout=subprocess.PIPE, text=True, check=False,
+                                env={**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live)}).stdout
+        return [m.group(2) for m in re.finditer(r'(?m)^([\d.]+) s: (.*)$', listed) if float(m.group(1)) > 0.25]
 
     def judge(self, chosen, budget):
         """Mutant -> 'noticed', 'recorded' (noticed by a table that no source stands behind), 'survived', 'not reached',
         'the same' (changes nothing in any type), 'not built'."""
-        reached = self.scratch / 'reached'
-        start = time.time()
-        if not self.run(reached=reached):
-            raise SystemExit(f'{self.name}: the rewritten program fails with no mutant on')
-        once = time.time() - start
-        marks = reached.read_bytes()
+        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
+        marks = self.reached_by()
+        once = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
+        seconds = int(max(3.0, 20.0 * once))
+        slow = self.slow_cases()
+        by_slow = self.reached_by(slow) if slow else b''
         verdicts, rest = {}, []
         live = []
         for i in chosen:
             header, place, _ = self.mutants[i]
             kept = place.variable is not None and header.variables[place.variable]
-            mark = marks[place.first if place.kind not in ('lt', 'le', 'gt', 'ge', 'number') else i]
+            at = i if place.kind in ('lt', 'le', 'gt', 'ge', 'number') else place.first
+            mark = marks[at]
             if place.off:
                 verdicts[i] = 'not built'
             elif kept:
@@ -195,31 +220,34 @@ class Folder:
             else:
                 verdicts[i] = 'not reached'
         with ThreadPoolExecutor(self.jobs) as pool:
-            timeout = max(3.0, 20 * once)
+
             def same_answers(i):
                 """The header's own tests first: most mutants end there, in a tenth of the time."""
                 topic = Path(self.mutants[i][0].name).stem
                 own = [t.name for t in self.tests if t.stem.startswith(topic)]
-                own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp']
-                return self.run(mutant=i, timeout=timeout, files=own) and self.run(mutant=i, timeout=timeout)
+                own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp', 'ends_test.cpp']
+                return (self.run(mutant=i, seconds=seconds, files=own, without=slow)
+                        and self.run(mutant=i, seconds=seconds, without=slow)
+                        and not (slow and by_slow[i] and not self.run(mutant=i, seconds=seconds, cases=slow)))
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
                 if done % 200 == 0:
                     print(f'{self.name}: {done} of {len(live)} run', file=sys.stderr, flush=True)
             again = [i for i in live if verdicts[i] == 'survived']
-            for i, same in zip(again, pool.map(lambda i: self.run(mutant=i, timeout=timeout, evidence_only=False), again)):
+            by_record = lambda i: self.run(mutant=i, seconds=seconds, evidence_only=False, files=['constants_test.cpp'])
+            for i, same in zip(again, pool.map(by_record, again)):
                 if not same:
                     verdicts[i] = 'recorded'
         # Constants, and what ran only while compiling: built again, one by one, while there is time.
         rest += [i for i in chosen if verdicts.get(i) == 'not reached' and self.mutants[i][1].mode == 'guarded']
         deadline = time.time() + budget
         with ThreadPoolExecutor(self.jobs) as pool:
-            for i, verdict in zip(rest, pool.map(lambda i: self.judge_fixed(i, deadline, max(3.0, 20 * once)), rest)):
+            for i, verdict in zip(rest, pool.map(lambda i: self.judge_fixed(i, deadline, seconds), rest)):
                 verdicts[i] = verdict or verdicts.get(i, 'not built')
         return verdicts
 
-    def judge_fixed(self, mutant, deadline, timeout):
+    def judge_fixed(self, mutant, deadline, seconds):
         if time.time() > deadline:
             return None
         header, place, _ = self.mutants[mutant]
@@ -237,23 +265,26 @@ class Folder:
         verdict = 'survived'
         objects = self.objects()
         rebuilt = {}
-        for group in (own, [t for t in self.tests if t not in own]):
+
+        def compiled(test, number):
+            command = [*self.compiler, f'-I{home}', *self.flags, f'-DTANKWRIGHT_MUTANT_FIXED={number}', '-c', str(test),
+                       '-o', str(home / (test.stem + '.o'))]
+            return subprocess.run(command, capture_output=True, preexec_fn=lambda: os.nice(5)).returncode == 0
+
+        others = [t for t in self.tests if t not in own]
+        for group in (own, others) if self.options.thorough else (own,):
             for test in group:
-                command = [*self.compiler, f'-I{home}', *self.flags, f'-DTANKWRIGHT_MUTANT_FIXED={mutant}', '-c', str(test),
-                           '-o', str(home / (test.stem + '.o'))]
-                if subprocess.run(command, capture_output=True, preexec_fn=lambda: os.nice(5)).returncode:
-                    verdict = 'noticed'  # a static_assert, or no constant any more
+                if not compiled(test, mutant):  # a static_assert notices; what does not compile as written is no mutant
+                    verdict = 'noticed' if compiled(test, -1) else 'not built'
                     break
                 rebuilt[test] = home / (test.stem + '.o')
-            if verdict == 'noticed':
+            if verdict != 'survived':
                 break
             self.link([*rebuilt.values(), *(o for t, o in objects.items() if t not in rebuilt)], home / 'tests')
-            if not self.run(home / 'tests', 0 if False else 199_999, timeout):
+            if not self.run(home / 'tests', NO_SWITCH, seconds):
                 verdict = 'noticed'
                 break
-            if not self.options.thorough:
-                break
-        subprocess.run(['rm', '-rf', str(home)], check=False)
+        shutil.rmtree(home, ignore_errors=True)
         return verdict
 
 
@@ -291,8 +322,8 @@ def main():
                         help='only what survived the last run; for the same headers, when tests were added')
     parser.add_argument('--write', action='store_true', help='write the row of docs/mutants.md')
     options = parser.parse_args()
-    if options.write and (options.sample or options.header or options.kind):
-        parser.error('--write needs all mutants of a folder')
+    if options.write and (options.header or options.kind):
+        parser.error('--write needs all headers and kinds of a folder, or a sample of them')
     accepted = accepted_survivors()
     failed = False
     for name in options.folder or FOLDERS:
@@ -307,7 +338,9 @@ def main():
                   and (not options.kind or p.kind in options.kind)]
         if options.sample and options.sample < len(chosen):
             chosen = sorted(random.Random(options.seed).sample(chosen, options.sample))
-        settled = {i: v for i, v in last.items() if v in ('noticed', 'recorded', 'the same', 'not built') and i in set(chosen)}
+        wanted = set(chosen)
+        settled = {i: v for i, v in last.items()
+                   if v in ('noticed', 'recorded', 'the same', 'not built') and i in wanted}
         verdicts = {**settled, **folder.judge([i for i in chosen if i not in settled], options.budget)}
         folder.remember({**last, **verdicts})
         count = {v: sum(w == v for w in verdicts.values())
@@ -322,9 +355,11 @@ def main():
                 print(f'{header.name}:{place.line}: {change} [{place.kind}, {verdicts[i]}]: {place.code}')
         held = count['noticed'] + count['recorded']
         judged = held + count['survived'] + count['not reached']
-        row = {'folder': name, 'made': len(chosen), 'judged': judged, 'noticed': held, 'recorded': count['recorded'], 'accepted': excused}
-        print(f'{name}: made {len(chosen)}, judged {judged}, noticed {held}, of these {count["recorded"]} by a record alone, survived {count["survived"]}, '
-              f'not reached {count["not reached"]}, accepted {excused}; the same {count["the same"]}, '
+        made = len(chosen) if len(chosen) == len(folder.mutants) else f'{len(chosen)} of {len(folder.mutants)}'
+        row = {'folder': name, 'made': made, 'judged': judged, 'noticed': held, 'recorded': count['recorded'],
+               'accepted': excused}
+        print(f'{name}: made {made}, judged {judged}, noticed {held}, of these {count["recorded"]} by a record alone, '
+              f'survived {count["survived"]}, not reached {count["not reached"]}, accepted {excused}; the same {count["the same"]}, '
               f'not built {count["not built"]}; share {held / max(judged, 1):.2%}, seed {options.seed}; '
               f'built in {built - started:.0f} s, judged in {time.time() - built:.0f} s')
         (folder.scratch / 'result.json').write_text(json.dumps(row))

@@ -63,7 +63,7 @@ TEST_CASE("formulas: ammonium and oxygen") {
         [](const auto& row) { return tww::ammonium_pka_khoo(sp(row), t90(row)).value(); }},
        {"tankwright::water::ammonium_pka_bell",
         [](const auto& row) { return tww::ammonium_pka_bell(sp(row), t90(row)).value(); }},
-       {"tankwright::water::detail::oxygen_pressure_factor",
+       {"tankwright::water::oxygen_saturation_concentration",
         [](const auto& row) { return tww::detail::oxygen_pressure_factor(row["atm"], row["vapour"], row["t90"]); }},
        {"tankwright::water::oxygen_saturation_benson_krause",
         [](const auto& row) {
@@ -78,7 +78,7 @@ TEST_CASE("formulas: remembered") {
              {{"tankwright::water::water_activity", [](const auto& row) { return raw(tww::water_activity(sp(row))); }},
               {"tankwright::water::osmotic_coefficient",
                [](const auto& row) { return tww::osmotic_coefficient(sa(row), t90(row)); }},
-              {"tankwright::water::detail::viscosity_millero",
+              {"tankwright::water::viscosity_millero",
                [](const auto& row) { return tww::detail::viscosity_millero(row["S_P"], row["t68"], row["rho"]); }}});
 }
 
