@@ -97,7 +97,7 @@ class Folder:
 
     def compile(self, source, output, *more):
         command = [*self.compiler, *self.flags, *more, '-c', str(source), '-o', str(output)]
-        return subprocess.run(command, capture_output=True, text=True, preexec_fn=lambda: os.nice(5))
+        return subprocess.run(command, capture_output=True, text=True)
 
     def objects(self):
         return {t: self.scratch / (t.stem + '.o') for t in self.tests}
@@ -269,7 +269,7 @@ class Folder:
         def compiled(test, number):
             command = [*self.compiler, f'-I{home}', *self.flags, f'-DTANKWRIGHT_MUTANT_FIXED={number}', '-c', str(test),
                        '-o', str(home / (test.stem + '.o'))]
-            return subprocess.run(command, capture_output=True, preexec_fn=lambda: os.nice(5)).returncode == 0
+            return subprocess.run(command, capture_output=True).returncode == 0
 
         others = [t for t in self.tests if t not in own]
         for group in (own, others) if self.options.thorough else (own,):
