@@ -24,9 +24,34 @@ def states(s, t, count=40):
     yield from zip(rng.uniform(*s, count), rng.uniform(*t, count))
 
 
-def write(name, source, kind, rows):
-    with Table(sys.argv[1], f'water_formulas_{name}.csv', source, kind) as table:
+SOURCES = {
+    'refractive_index_millard_seaver': 'Millard and Seaver 1990, coefficients from reproductions',
+    'refractive_index_quan_fry': 'Quan and Fry 1995, eq. 3',
+    'specific_heat_eos80': 'UNESCO 44 (Fofonoff and Millard 1983), eq. 26',
+    'specific_heat_sharqawy': 'Sharqawy et al. 2010, eq. 9',
+    'latent_heat_of_water': 'Sharqawy et al. 2010, eq. 37',
+    'viscosity': 'Sharqawy et al. 2010, eqs 22 and 23, full precision of the authors',
+    'thermal_conductivity_jamieson_tudhope': 'Jamieson and Tudhope 1970, as in Sharqawy et al. 2010, eq. 13',
+    'vapour_pressure_weiss_price': 'Weiss and Price 1980, eq. 10',
+    'vapour_pressure_nayar': 'Nayar et al. 2016, eqs 5 and 6',
+    'vapour_pressure': 'Hyland and Wexler 1983',
+    'ammonium_pka_total': 'Clegg and Whitfield 1995, table 8',
+    'ammonium_pka_free': 'Clegg and Whitfield 1995, table 8',
+    'ammonium_pka_khoo': 'Khoo et al. 1977, difference form, on Emerson et al. 1975',
+    'ammonium_pka_bell': 'Bell et al. 2008, corrigendum',
+    'oxygen_saturation_concentration': 'Benson and Krause 1984, eq. 24: the factor for pressure',
+    'oxygen_saturation_benson_krause': 'Benson and Krause 1984, eq. 32',
+    'oxygen_saturation_weiss': 'Weiss 1970, eq. 4',
+    'water_activity': 'Dickson et al. 2007, ch. 5, coefficients from memory',
+    'osmotic_coefficient': 'Sharqawy et al. 2010, eq. 49, coefficients from memory',
+    'viscosity_millero': 'Millero 1974, coefficients from memory',
+}
+
+
+def write(name, kind, rows):
+    with Table(sys.argv[1], f'water_formulas_{name}.csv', '', kind) as table:
         for row in rows:
+            table.source = SOURCES[row[0].split('::')[-1]]
             table.row(*row)
 
 
@@ -59,7 +84,7 @@ def light():
         yield 'tankwright::water::refractive_index_quan_fry', {'S_P': S, 't90': T, 'nm': nm}, quan_fry(S, T, nm), '', '1e-13'
 
 
-write('light', 'Millard and Seaver 1990, Quan and Fry 1995: coefficients from reproductions', 'published', light())
+write('light', 'published', light())
 
 
 # ---- heat and viscosity: UNESCO 44 eq. 26; Sharqawy et al. 2010 eqs 9, 22, 23 (authors' full precision), 37
@@ -95,7 +120,7 @@ def heat():
         yield 'tankwright::water::thermal_conductivity_jamieson_tudhope', {'SA': S, 't90': t}, k / 1000, 'W/(m K)', 'rel 1e-12'
 
 
-write('heat', 'UNESCO 44 eq. 26; Sharqawy et al. 2010, eqs 9, 13, 22, 23, 37', 'published', heat())
+write('heat', 'published', heat())
 
 
 # ---- vapour over seawater: Weiss and Price 1980; Nayar et al. 2016 over Hyland and Wexler 1983
@@ -112,7 +137,7 @@ def vapour():
         yield 'tankwright::water::vapour_pressure', {'t90': t}, hyland_wexler(t + 273.15), 'Pa', 'rel 1e-12'
 
 
-write('vapour', 'Weiss and Price 1980, eq. 10; Nayar et al. 2016, eqs 5-6; Hyland and Wexler 1983', 'published', vapour())
+write('vapour', 'published', vapour())
 
 
 # ---- ammonium and oxygen
@@ -150,8 +175,7 @@ def ions():
         yield 'tankwright::water::oxygen_saturation_weiss', {'S_P': S, 't90': t}, v / 22.3916, 'mol/m3', 'rel 1e-11'
 
 
-write('ions', 'Clegg and Whitfield 1995, table 8; Khoo et al. 1977; Bell et al. 2008; Benson and Krause 1984, eqs 24 and 32; '
-      'Weiss 1970, eq. 4', 'published', ions())
+write('ions', 'published', ions())
 
 
 # ---- what could not be read in a source: written down from memory
@@ -175,5 +199,4 @@ def remembered():
         yield 'tankwright::water::viscosity_millero', {'S_P': S, 't68': x, 'rho': rho}, mu, 'Pa s', 'rel 1e-12'
 
 
-write('remembered', 'Dickson et al. 2007, ch. 5; Sharqawy et al. 2010, eq. 49; Millero 1974: coefficients from memory',
-      'from memory', remembered())
+write('remembered', 'from memory', remembered())
