@@ -159,6 +159,16 @@ class Folder:
 
     # ---- run
 
+    def own_tests(self, header):
+        """The tests of a header's topic; of a private header, those of the headers that include it."""
+        topics = [Path(header.name).stem]
+        own = [t for t in self.tests if t.stem.startswith(topics[0])]
+        if not own:
+            line = f'#include <tankwright/{header.name}>'.encode()
+            topics = [Path(h.name).stem for h in self.headers if line in h.bytes]
+            own = [t for t in self.tests if any(t.stem.startswith(topic) for topic in topics)]
+        return own or self.tests[:1]
+
     def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
             without=None):
         environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant)}
@@ -223,8 +233,7 @@ class Folder:
 
             def same_answers(i):
                 """The header's own tests first: most mutants end there, in a tenth of the time."""
-                topic = Path(self.mutants[i][0].name).stem
-                own = [t.name for t in self.tests if t.stem.startswith(topic)]
+                own = [t.name for t in self.own_tests(self.mutants[i][0])]
                 own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp', 'ends_test.cpp']
                 return (self.run(mutant=i, seconds=seconds, files=own, without=slow)
                         and self.run(mutant=i, seconds=seconds, without=slow)
@@ -251,8 +260,7 @@ class Folder:
         if time.time() > deadline:
             return None
         header, place, _ = self.mutants[mutant]
-        topic = Path(header.name).stem
-        own = [t for t in self.tests if t.stem.startswith(topic)] or self.tests
+        own = self.own_tests(header)
         home = self.scratch / f'fixed_{mutant}'
         include = home / 'tankwright'
         home.mkdir(exist_ok=True)
@@ -274,6 +282,8 @@ class Folder:
         others = [t for t in self.tests if t not in own]
         for group in (own, others) if self.options.thorough else (own,):
             for test in group:
+                if time.time() > deadline + 60:
+                    return None
                 if not compiled(test, mutant):  # a static_assert notices; what does not compile as written is no mutant
                     verdict = 'noticed' if compiled(test, -1) else 'not built'
                     break
