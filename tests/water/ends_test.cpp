@@ -357,3 +357,81 @@ TEST_CASE("ends: what is there after fresh water came in") {
   TW_CHECK(mass_balance, in.fresh_water_mass, kilograms(before * (36.0 / 30.0 - 1.0)), relative(1e-12));
   TW_CHECK(mass_balance, in.finished, cubic_metres(before * 36.0 / 30.0 / density(to, warm).value()), relative(1e-12));
 }
+
+TEST_CASE("ends: exchange at the ends of its ranges") {
+  const auto leave = [](double flow, double left) {
+    return time_to_leave({.volume = litres(100.0), .flow = litres_per_hour(flow), .left = fraction(left)});
+  };
+  CHECK_NOTHROW((void)leave(1.0002e-8, 0.5));
+  CHECK_NOTHROW((void)leave(0.9998e12, 0.5));
+  CHECK_NOTHROW((void)leave(1.0, 1.0));
+  check_refusals({
+      TW_REFUSED("water::time_to_leave", "flow", leave(0.9e-8, 0.5)),
+      TW_REFUSED("water::time_to_leave", "flow", leave(1.0005e12, 0.5)),
+      TW_REFUSED("water::time_to_leave", "part to be left", leave(1.0, 0.0)),
+      TW_REFUSED("water::time_to_leave", "part to be left", leave(1.0, 1.0005)),
+      TW_REFUSED("water::left_after_changes", "part changed", left_after_changes({.part = fraction(0.0), .times = 2})),
+      TW_REFUSED("water::settled_saw_tooth", "part changed",
+                 settled_saw_tooth({.volume = litres(100.0), .every = days(7.0), .part = fraction(1.5)})),
+      TW_REFUSED("water::conductivity_from_salinity", "temperature",
+                 conductivity_from_salinity(practical_salinity{35.0}, celsius(-1.99))),
+      TW_REFUSED("water::raw_conductivity", "conductivity",
+                 raw_conductivity(conductivity_at_25{millisiemens_per_centimetre(-1.0)}, warm)),
+      TW_REFUSED(
+          "water::raw_conductivity", "conductivity",
+          raw_conductivity(
+              {.shown = millisiemens_per_centimetre(-1.0), .water = warm, .coefficient = percent_per_kelvin(2.0)})),
+  });
+}
+
+TEST_CASE("ends: the freezing point to a hundred-millionth of a degree") {
+  const practical_salinity sea{35.0};
+  const double freezing = in_celsius(freezing_point(sea));
+  CHECK_NOTHROW((void)density(sea, celsius(freezing)));
+  CHECK_THROWS_AS((void)density(sea, celsius(freezing - 1e-8)), out_of_range);
+  // 35.16504 g/kg is practical salinity 35.
+  const auto absolute = absolute_salinity::from_grams_per_kilogram(35.16504);
+  CHECK_NOTHROW((void)density(absolute, celsius(freezing + 1e-4)));
+  CHECK_THROWS_AS((void)density(absolute, celsius(freezing - 1e-4)), out_of_range);
+  std::vector<mass_density> rho(1);
+  CHECK_THROWS_AS(density(std::vector<practical_salinity>(1, sea), std::vector<temperature>(1, celsius(90.0)), rho),
+                  out_of_range);
+  CHECK_NOTHROW((void)blend(std::vector<weighed_portion>{{.mass = grams(0.5), .salinity = sea}}));
+}
+
+TEST_CASE("ends: optics of a refractometer are those of sodium light") {
+  const evidence optics{"tankwright::water::refractometer_reading", kind::identity,
+                        "indices at 589.26 nm over 1.755e-4"};
+  const auto index = [](double s, double t) {
+    return refractive_index_millard_seaver(
+               {.salinity = practical_salinity{s}, .temperature = celsius(t), .wavelength = nanometres(589.26)})
+        .value();
+  };
+  const refractometer salt{.scale = refractometer_scale::sodium_chloride,
+                           .compensation = temperature_compensation::none};
+  TW_CHECK(optics, refractometer_reading(practical_salinity{35.0}, celsius(25.0), salt),
+           (index(35.0, 25.0) - index(0.0, 20.0)) / 1.755e-4, relative(1e-9));
+  CHECK_THROWS_AS((void)salinity_from_refractive_index({.index = refractive_index{index(0.0, 20.0) - 1e-7},
+                                                        .temperature = celsius(20.0),
+                                                        .wavelength = nanometres(589.26)}),
+                  out_of_range);
+  refractometer fine{.scale = refractometer_scale::seawater, .compensation = temperature_compensation::none};
+  fine.division = 0.4;
+  const auto seen = [&](double reading, double t = 20.0) {
+    return salinity_from_refractometer({.reading = reading, .prism = celsius(t), .instrument = fine});
+  };
+  TW_CHECK(optics, seen(30.0).high, seen(30.2).central, relative(1e-9));
+  TW_CHECK(optics, seen(30.0).low, seen(29.8).central, relative(1e-9));
+  const double per_reading = seen(1.0).central.value(), half = seen(30.0).high.value() - seen(30.0).central.value();
+  CHECK(seen((half + 0.0005) / per_reading).low.value() == doctest::Approx(0.0005).epsilon(1e-5));
+  CHECK(seen((half - 0.0005) / per_reading).low.value() == 0.0);
+  CHECK(seen(0.0, 19.9).central.value() == 0.0);  // a little below fresh water, within half a division
+  CHECK_THROWS_AS((void)seen(0.0, 15.0), out_of_range);
+  const drifting_system drying{.volume = litres(1.0),
+                               .salinity = practical_salinity{35.0},
+                               .temperature = warm,
+                               .evaporation = litres_per_day(1.0),
+                               .top_off = litres_per_day(0.0)};
+  check_refusals({TW_REFUSED("water::time_to_salinity", "practical salinity to be reached",
+                             time_to_salinity(drying, practical_salinity{43.0}))});
+}
