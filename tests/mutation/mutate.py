@@ -221,6 +221,8 @@ class Folder:
             mark = marks[at]
             if place.off:
                 verdicts[i] = 'not built'
+            elif place.kind == 'text' and self.mutants[i][2] == 'text dropped: ""':
+                verdicts[i] = 'the same'
             elif kept:
                 rest.append(i)
             elif mark & 1:
@@ -307,8 +309,9 @@ def write_row(row):
     """The row of a folder in docs/mutants.md."""
     path = ROOT / 'docs' / 'mutants.md'
     share = row['noticed'] / max(row['judged'], 1)
+    of_others = row['noticed'] / max(row['judged'] - row['accepted'], 1)
     line = (f"| `{row['folder']}` | {row['made']} | {row['judged']} | {row['noticed']} | {share:.2%} | {row['recorded']} | "
-            f"{row['accepted']} | {row['judged'] - row['noticed'] - row['accepted']} |")
+            f"{row['accepted']} | {of_others:.2%} | {row['judged'] - row['noticed'] - row['accepted']} |")
     text = path.read_text()
     text, count = re.subn(rf"(?m)^\| `{row['folder']}` \|.*$", line, text)
     if count != 1:

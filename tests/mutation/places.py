@@ -177,7 +177,10 @@ class Finder:
             if found:
                 at = start + len(header.text(start, end)[: found.start()].encode())
                 # Templates of variables are initialised in no order, so they stay constants.
-                template = 'template' in header.text(start, at) or header.bytes[:start].rstrip().endswith(b'>')
+                before_value = header.text(at, end).split('=')[0]
+                of_template = parent is not None and parent.kind == K.CLASS_TEMPLATE and '[' not in before_value
+                of_template = of_template or 'template' in header.text(start, at)
+                template = of_template or header.bytes[:start].rstrip().endswith(b'>')
                 header.variables.setdefault(at, template)
                 before = re.search(rb'\bstatic\s+$', header.bytes[:at])
                 if before and context.mode == 'guarded' and not (parent is not None and parent.kind in RECORDS):
