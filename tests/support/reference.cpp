@@ -110,6 +110,19 @@ std::vector<reference_row> live_rows(std::string_view name) {
   return rows_from(std::string{directory} + "/" + std::string{name});
 }
 
+std::vector<std::vector<std::string>> table_rows(const std::string& path, std::string_view header) {
+  std::ifstream in{path};
+  if (!in) throw std::runtime_error("cannot read the reference table " + path);
+  std::string line;
+  std::getline(in, line);
+  if (trimmed(line) != header) throw std::runtime_error(path + ": unexpected header");
+  std::vector<std::vector<std::string>> rows;
+  while (std::getline(in, line)) {
+    if (!trimmed(line).empty()) rows.push_back(csv_fields(line));
+  }
+  return rows;
+}
+
 void check_rows(const std::vector<reference_row>& rows, const std::map<std::string, row_handler>& handlers) {
   std::set<std::string> used;
   for (const auto& row : rows) {

@@ -6,6 +6,7 @@
 /// is a number in the unit of the value, or "rel 1e-6"; `kind` is one of the words of `kind_text`.
 #pragma once
 
+#include <array>
 #include <functional>
 #include <map>
 #include <string>
@@ -36,6 +37,18 @@ struct reference_row {
 [[nodiscard]] std::vector<reference_row> reference_rows(std::string_view name);
 /// The same for a table that a fixture made in this run (see tests/live/), in TANKWRIGHT_LIVE_DIR.
 [[nodiscard]] std::vector<reference_row> live_rows(std::string_view name);
+
+/// The lines of a table of texts with N columns, after a line that must be `header`; throws as `reference_rows` does.
+[[nodiscard]] std::vector<std::vector<std::string>> table_rows(const std::string& path, std::string_view header);
+template <std::size_t N>
+[[nodiscard]] std::vector<std::array<std::string, N>> table_of(const std::string& path, std::string_view header) {
+  std::vector<std::array<std::string, N>> lines;
+  for (auto& fields : table_rows(path, header)) {
+    auto& line = lines.emplace_back();
+    for (std::size_t i = 0; i < N; ++i) line[i] = fields.at(i);
+  }
+  return lines;
+}
 
 /// Computes the value of a row, in the row's unit.
 using row_handler = std::function<double(const reference_row&)>;
