@@ -68,6 +68,10 @@ TEST_CASE("life: limits, presets, defaults, cautions and sources are what the ta
   TW_CONSTANT(life::film_temperature_limits);
   TW_CONSTANT(life::film_area_limits);
   TW_CONSTANT(life::film_seeded_limits);
+  TW_CONSTANT(life::rock_mass_limits);
+  TW_CONSTANT(life::rock_piece_limits);
+  TW_CONSTANT(life::rock_density_limits);
+  TW_CONSTANT(life::rock_roughness_limits);
   TW_CONSTANT(life::metcalf_eddy_2014);
   TW_CONSTANT(life::ammonia_oxidisers_2014);
   TW_CONSTANT(life::nitrite_oxidisers_2014);
@@ -129,5 +133,10 @@ TEST_CASE("life: limits, presets, defaults, cautions and sources are what the ta
   TW_CONSTANT(life::bag_use_limits);
   TW_CONSTANT(life::bag_time_limits);
   TW_CONSTANT(life::bag_quotient_limits);
+  TW_CONSTANT(life::change_interval_limits);
+  TW_CONSTANT(life::quarantine_limits);
+  TW_CONSTANT(life::change_part_limits);
+  TW_CONSTANT(life::largest_meal_limits);
+  TW_CONSTANT(life::removal_limits);
   tankwright::testing::check_constants("life", all);
 }

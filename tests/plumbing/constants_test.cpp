@@ -6,6 +6,7 @@
 
 TEST_CASE("plumbing: limits, presets, defaults, cautions and sources are what the table says") {
   tankwright::testing::constants_by_name all;
+  TW_CONSTANT(plumbing::horizontal_area_limits);
   TW_CONSTANT(plumbing::todini_pilati_1988);
   TW_CONSTANT(plumbing::recommended_velocity);
   TW_CONSTANT(plumbing::recommended_suction_velocity);
@@ -40,8 +41,8 @@ TEST_CASE("plumbing: limits, presets, defaults, cautions and sources are what th
   TW_CONSTANT(plumbing::time_limits);
   TW_CONSTANT(plumbing::pipe_length_limits);
   TW_CONSTANT(plumbing::laminar_reynolds_limits);
-  TW_CONSTANT(plumbing::first_plan_limits);
-  TW_CONSTANT(plumbing::second_plan_limits);
+  TW_CONSTANT(plumbing::first_area_limits);
+  TW_CONSTANT(plumbing::second_area_limits);
   TW_CONSTANT(plumbing::fill_flow_limits);
   TW_CONSTANT(plumbing::crane_tp410);
   TW_CONSTANT(plumbing::hooper_1981);
@@ -108,7 +109,6 @@ TEST_CASE("plumbing: limits, presets, defaults, cautions and sources are what th
   TW_CONSTANT(plumbing::relative_roughness_limits);
   TW_CONSTANT(plumbing::astm_d1785);
   TW_CONSTANT(plumbing::en_iso_1452);
-  TW_CONSTANT(plumbing::plan_limits);
   TW_CONSTANT(plumbing::power_cut_caution);
   TW_CONSTANT(plumbing::surface_limits);
   TW_CONSTANT(plumbing::box_area_limits);
@@ -123,6 +123,7 @@ TEST_CASE("plumbing: limits, presets, defaults, cautions and sources are what th
   TW_CONSTANT(plumbing::reserve_limits);
   TW_CONSTANT(plumbing::check_valve_leak_limits);
   TW_CONSTANT(plumbing::topped_up_limits);
+  TW_CONSTANT(plumbing::side_by_side_limits);
   TW_CONSTANT(plumbing::falling_pipe_length_limits);
   TW_CONSTANT(plumbing::falling_pipe_bore_limits);
   TW_CONSTANT(plumbing::until_limits);
@@ -184,7 +185,7 @@ TEST_CASE("plumbing: limits, presets, defaults, cautions and sources are what th
   TW_CONSTANT(plumbing::rim_limits);
   TW_CONSTANT(plumbing::running_level_limits);
   TW_CONSTANT(plumbing::gear_limits);
-  TW_CONSTANT(plumbing::free_plan_limits);
+  TW_CONSTANT(plumbing::free_area_limits);
   TW_CONSTANT(plumbing::crest_limits);
   TW_CONSTANT(plumbing::baffle_width_limits);
   TW_CONSTANT(plumbing::gap_limits);

@@ -86,6 +86,13 @@ TEST_CASE("room: limits, presets, defaults, cautions and sources are what the ta
   TW_CONSTANT(room::course_time_limits);
   TW_CONSTANT(room::course_step_limits);
   TW_CONSTANT(room::course_points_limits);
+  TW_CONSTANT(room::kirk_1994);
+  TW_CONSTANT(room::light_through_a_metre);
+  TW_CONSTANT(room::lamp_height_limits);
+  TW_CONSTANT(room::light_depth_limits);
+  TW_CONSTANT(room::through_a_metre_limits);
+  TW_CONSTANT(room::light_index_limits);
+  TW_CONSTANT(room::beam_limits);
   TW_CONSTANT(room::altitude_limits);
   TW_CONSTANT(room::dew_point_limits);
   TW_CONSTANT(room::possible_air);

@@ -17,6 +17,9 @@ TEST_CASE("vessel: limits, presets, defaults, cautions and sources are what the 
   TW_CONSTANT(vessel::silicone_sustained_tension);
   TW_CONSTANT(vessel::soft_elastomer);
   TW_CONSTANT(vessel::hard_elastomer);
+  TW_CONSTANT(vessel::least_squeeze);
+  TW_CONSTANT(vessel::most_squeeze);
+  TW_CONSTANT(vessel::gasket_thickness_limits);
   TW_CONSTANT(vessel::living_rooms);
   TW_CONSTANT(vessel::sleeping_rooms);
   TW_CONSTANT(vessel::en_572);
