@@ -23,9 +23,9 @@ commission=examples/commission/commission
 failed=0
 # same WHAT FORMULAS|REPORT OURS TOLERANCE [SHARE]
 same() {
-  local what=$1 kind=$2 ours=$3 tolerance=$4 share=${5:-0}
-  echo "$what, $kind: $(python3 "$here/same_results.py" "$ours" "$scratch/$kind.json" "$tolerance" --words-may-differ "$share")" ||
-    { python3 "$here/same_results.py" "$ours" "$scratch/$kind.json" "$tolerance" --words-may-differ "$share" || true; failed=1; }
+  local what=$1 kind=$2 ours=$3 tolerance=$4 share=${5:-0} said
+  said=$(python3 "$here/same_results.py" "$ours" "$scratch/$kind.json" "$tolerance" --words-may-differ "$share") || failed=1
+  echo "$what, $kind: $said"
 }
 
 # compiled NAME TARGETS OPTION...: in a folder of its own.
