@@ -16,8 +16,8 @@
 
 namespace tankwright::decisions::detail {
 
-/// How many coordinates are Sobol's. Those beyond, which only plans with very many doubtful numbers have, are drawn each
-/// by itself (mixed points; Spanier 1995, from memory): less even, as random numbers are, and unbiased.
+/// How many coordinates are Sobol's. Those beyond, which only plans with very many doubtful numbers have, are drawn
+/// each by itself (mixed points; Spanier 1995, from memory): less even, as random numbers are, and unbiased.
 inline constexpr std::size_t sobol_coordinates = 1024;
 
 /// The direction numbers of one coordinate, from the top bit down (Bratley and Fox 1988, section 2).
