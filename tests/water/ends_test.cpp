@@ -435,3 +435,39 @@ TEST_CASE("ends: optics of a refractometer are those of sodium light") {
   check_refusals({TW_REFUSED("water::time_to_salinity", "practical salinity to be reached",
                              time_to_salinity(drying, practical_salinity{43.0}))});
 }
+
+TEST_CASE("ends: half a division below fresh water, to a thousandth") {
+  refractometer fine{.scale = refractometer_scale::seawater, .compensation = temperature_compensation::none};
+  fine.division = 0.4;
+  const auto seen = [&](double reading, double t) {
+    return salinity_from_refractometer({.reading = reading, .prism = celsius(t), .instrument = fine}).central.value();
+  };
+  // Where the prism is colder the same reading means fresher water: the temperature at which 0.2 means 0.0005.
+  double cold = 19.0, mild = 20.0;
+  for (int i = 0; i < 60; ++i) {
+    const double t = 0.5 * (cold + mild);
+    (seen(0.2, t) > 0.0005 ? mild : cold) = t;
+  }
+  const double slope = (seen(0.2, mild + 0.01) - seen(0.2, mild)) / 0.01;
+  CHECK(seen(0.0, mild) == 0.0);
+  CHECK_THROWS_AS((void)seen(0.0, mild - 0.001 / slope), out_of_range);
+  const double hair = 20.0 - 0.0005 / slope;  // 0 means -0.0005
+  CHECK(seen(0.0, hair) == 0.0);
+  fine.division = 1e-6;
+  CHECK_THROWS_AS((void)seen(0.0, hair), out_of_range);
+}
+
+TEST_CASE("ends: what is said of a level that never settles") {
+  try {
+    (void)settled_concentration({.volume = litres(100.0), .start = milligrams_per_litre(1.0)});
+    CHECK(false);
+  } catch (const error& e) {
+    CHECK(e.details().value == 0.0);
+  }
+  // It rises towards 1.2 and starts from 1: it is never at 0.5 again.
+  CHECK_FALSE(std::isfinite(kernel::well_mixed<double>{1.2, 1.0}.time_between(1.0, 0.5)));
+  CHECK_FALSE(std::isfinite(kernel::well_mixed<double>{0.5, 1.0}.time_between(1.0, 1.5)));
+  // Half of the way to where it settles: ln 2 over k.
+  CHECK(kernel::well_mixed<double>{1.2, 1.0}.time_between(1.0, 1.1) == doctest::Approx(std::log(2.0)).epsilon(1e-12));
+  CHECK(kernel::well_mixed<double>{0.5, 1.0}.time_between(1.0, 0.75) == doctest::Approx(std::log(2.0)).epsilon(1e-12));
+}
