@@ -92,6 +92,8 @@ def number_in(result, where, row):
 def reference_values():
     rows = {}
     for table in sorted((ROOT / 'tests' / 'reference').glob('*/*.csv')):
+        if table.name == 'constants.csv':
+            continue  # of names, not of calls
         with table.open(newline='') as lines:
             for row in csv.DictReader(lines):
                 inputs = dict(
