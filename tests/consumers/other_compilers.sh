@@ -47,7 +47,8 @@ formulas() {
   local name=$1 tolerance=$2 share=$3
   shift 3
   if [ $# -eq 0 ]; then set -- "$scratch/$name/tankwright/$ask"; fi
-  "$@" <"$questions" | tr -d '\r' >"$scratch/$name.formulas.json"
+  "$@" <"$questions" >"$scratch/$name.answers" # a file: node leaves before it has filled a pipe
+  tr -d '\r' <"$scratch/$name.answers" >"$scratch/$name.formulas.json"
   same "$name" formulas "$scratch/$name.formulas.json" "$tolerance" "$share"
 }
 
