@@ -68,8 +68,8 @@ TEST_CASE("ends: rounding past the end of the scale") {
   CHECK(salinity(fresh) == 0.0);
   CHECK(salinity(fresh * (1.0 - 0.6e-12)) == 0.0);
   CHECK_THROWS_AS((void)salinity(fresh * (1.0 - 1.6e-12)), out_of_range);
-  CHECK(salinity(full) == doctest::Approx(42.0).epsilon(1e-9));
-  CHECK(salinity(full * (1.0 + 0.6e-12)) == doctest::Approx(42.0).epsilon(1e-9));
+  CHECK(compare(salinity(full), 42.0, relative(1e-9)).good);
+  CHECK(compare(salinity(full * (1.0 + 0.6e-12)), 42.0, relative(1e-9)).good);
   CHECK_THROWS_AS((void)salinity(full * (1.0 + 1.6e-12)), out_of_range);
   CHECK_THROWS_AS((void)salinity(full * 1.0005), out_of_range);
 }
@@ -114,7 +114,7 @@ TEST_CASE("ends: what is filled in when nothing is said") {
             .reading_error.value() == 1.0);
   const weighed_volume flask{.volume = litres(1.0), .shown = kilograms(1.0)};
   CHECK(flask.volume_error.value() == 0.001);
-  CHECK(in_grams(flask.scale_error) == doctest::Approx(1.0).epsilon(1e-12));
+  CHECK(compare(in_grams(flask.scale_error), 1.0, relative(1e-12)).good);
   const drifting_system top_off_unsaid{.volume = litres(100.0),
                                        .salinity = practical_salinity{35.0},
                                        .temperature = warm,
@@ -200,7 +200,7 @@ TEST_CASE("ends: drift between nothing and dry") {
   const auto time = [&](double part) {
     return time_to_salinity(drying, practical_salinity{35.0 * (1.0 + part)}).value();
   };
-  CHECK(time(5e-9) == doctest::Approx(5e-9 * dry * 86400.0).epsilon(1e-6));
+  CHECK(compare(time(5e-9), 5e-9 * dry * 86400.0, relative(1e-6)).good);
   CHECK(time(0.0) == 0.0);
   check_refusals({TW_REFUSED("water::time_to_salinity", "practical salinity to be reached", time(-5e-9))});
 }
@@ -211,10 +211,10 @@ TEST_CASE("ends: a refractometer at nothing and at the end of the scale") {
     const double shown = refractometer_reading(practical_salinity{s}, celsius(20.0), glass, extrapolate);
     return salinity_from_refractometer({.reading = shown, .prism = celsius(20.0), .instrument = glass});
   };
-  CHECK(read_back(0.0005).central.value() == doctest::Approx(0.0005).epsilon(1e-6));
+  CHECK(compare(read_back(0.0005).central.value(), 0.0005, relative(1e-6)).good);
   CHECK(read_back(0.0005).low.value() == 0.0);
   CHECK(read_back(0.0).low.value() == 0.0);
-  CHECK(read_back(41.99).central.value() == doctest::Approx(41.99).epsilon(1e-9));
+  CHECK(compare(read_back(41.99).central.value(), 41.99, relative(1e-9)).good);
   check_refusals({TW_REFUSED("water::salinity_from_refractometer", "reading", read_back(42.02))});
 }
 
@@ -235,14 +235,14 @@ TEST_CASE("ends: the yield of a mix") {
                            .reading_error = practical_salinity{error}},
                           extrapolate);
   };
-  CHECK(trial(0.0005).central.value() == doctest::Approx(0.0005).epsilon(1e-9));
+  CHECK(compare(trial(0.0005).central.value(), 0.0005, relative(1e-9)).good);
   CHECK(trial(0.0005).low.value() == 0.0);
   CHECK(trial(1.0 + 0.5e-9).central.value() == 1.0);
   CHECK_THROWS_AS((void)trial(1.0 + 2e-9), invalid_input);
   CHECK_THROWS_AS((void)trial(1.0005), invalid_input);
   CHECK_THROWS_AS((void)trial(0.0), invalid_input);
-  CHECK(trial(0.5, 0.1).low.value() == doctest::Approx(0.5 - 0.1 * 35.16504 / 35.0 * 11e-3).epsilon(1e-9));
-  CHECK(trial(0.5, 0.1).high.value() == doctest::Approx(0.5 + 0.1 * 35.16504 / 35.0 * 11e-3).epsilon(1e-9));
+  CHECK(compare(trial(0.5, 0.1).low.value(), 0.5 - 0.1 * 35.16504 / 35.0 * 11e-3, relative(1e-9)).good);
+  CHECK(compare(trial(0.5, 0.1).high.value(), 0.5 + 0.1 * 35.16504 / 35.0 * 11e-3, relative(1e-9)).good);
 }
 
 TEST_CASE("ends: many below freezing, wherever the fresh one stands") {
@@ -423,7 +423,7 @@ TEST_CASE("ends: optics of a refractometer are those of sodium light") {
   TW_CHECK(optics, seen(30.0).high, seen(30.2).central, relative(1e-9));
   TW_CHECK(optics, seen(30.0).low, seen(29.8).central, relative(1e-9));
   const double per_reading = seen(1.0).central.value(), half = seen(30.0).high.value() - seen(30.0).central.value();
-  CHECK(seen((half + 0.0005) / per_reading).low.value() == doctest::Approx(0.0005).epsilon(1e-5));
+  CHECK(compare(seen((half + 0.0005) / per_reading).low.value(), 0.0005, relative(1e-5)).good);
   CHECK(seen((half - 0.0005) / per_reading).low.value() == 0.0);
   CHECK(seen(0.0, 19.9).central.value() == 0.0);  // a little below fresh water, within half a division
   CHECK_THROWS_AS((void)seen(0.0, 15.0), out_of_range);
@@ -468,6 +468,6 @@ TEST_CASE("ends: what is said of a level that never settles") {
   CHECK_FALSE(std::isfinite(kernel::well_mixed<double>{1.2, 1.0}.time_between(1.0, 0.5)));
   CHECK_FALSE(std::isfinite(kernel::well_mixed<double>{0.5, 1.0}.time_between(1.0, 1.5)));
   // Half of the way to where it settles: ln 2 over k.
-  CHECK(kernel::well_mixed<double>{1.2, 1.0}.time_between(1.0, 1.1) == doctest::Approx(std::log(2.0)).epsilon(1e-12));
-  CHECK(kernel::well_mixed<double>{0.5, 1.0}.time_between(1.0, 0.75) == doctest::Approx(std::log(2.0)).epsilon(1e-12));
+  CHECK(compare(kernel::well_mixed<double>{1.2, 1.0}.time_between(1.0, 1.1), std::log(2.0), relative(1e-12)).good);
+  CHECK(compare(kernel::well_mixed<double>{0.5, 1.0}.time_between(1.0, 0.75), std::log(2.0), relative(1e-12)).good);
 }

@@ -53,8 +53,9 @@ TANKWRIGHT_INLINE void answer_quarantine(const situation& s, answers& out) {
   const plan::quarantine_inputs& q = *s.life().in.quarantine;
   const water_basis& water = s.basis();
   const water::total_ammonia level = q.filter.stay_below;
+  const bool filtered = !q.filter.surfaces.empty();
   estimate<mass_flow> takes = mass_flow{};
-  if (!q.filter.surfaces.empty()) {
+  if (filtered) {
     takes = balance_of(q.filter, {.when = filter_at::today,
                                   .net = q.net,
                                   .temperature = water.temperature,
@@ -65,7 +66,6 @@ TANKWRIGHT_INLINE void answer_quarantine(const situation& s, answers& out) {
   const auto middle = detail::quarantine_at(q, &ends::central, takes.central);
   const auto most = detail::quarantine_at(q, &ends::high, takes.low);
   constexpr std::string_view from_food = "feed, species and digestion differ by about 25 %";
-  const bool filtered = !q.filter.surfaces.empty();
   const std::string_view why = filtered ? film_and_food : from_food;
   const estimate<mass_concentration> highest{least.highest.as_nitrogen(), middle.highest.as_nitrogen(),
                                              most.highest.as_nitrogen(), why};
@@ -92,9 +92,9 @@ TANKWRIGHT_INLINE void answer_quarantine(const situation& s, answers& out) {
   f.detail("changes", "changes in all", middle.changes);
   f.detail("new_water", "water for the first fill and all changes", q.net + middle.changed);
   detail::add_mix(f, s, q.net + middle.changed);
-  f.note = q.filter.surfaces.empty()
-               ? "Counted without a filter: a sponge that has sat in the older sump for a month takes most of it."
-               : "Medicines, and copper above all, may kill the film of the sponge: count on the changes alone then.";
+  f.note = filtered
+               ? "Medicines, and copper above all, may kill the film of the sponge: count on the changes alone then."
+               : "Counted without a filter: a sponge that has sat in the older sump for a month takes most of it.";
   if (f.verdict == verdict::does_not_hold) {
     f.happens = "The ammonia comes to " + said(s, highest.central) +
                 " of nitrogen before a change: change more, change sooner, feed less, or move a seeded sponge.";

@@ -43,6 +43,14 @@ namespace tl = tankwright::life;
   return {.at = *r.first, .every = *r.every, .times = static_cast<int>(*r.times)};
 }
 
+[[nodiscard]] inline std::vector<wet_surface> surfaces_of(const std::vector<filter_surface>& all) {
+  std::vector<wet_surface> surfaces;
+  for (const filter_surface& one : all) {
+    surfaces.push_back({or_else(one.name, "surface"), wet_area_of(one), *one.seeded});
+  }
+  return surfaces;
+}
+
 [[nodiscard]] inline filter_inputs filter_of(const life_section& s) {
   const start_up_weeks otherwise{};
   filter_inputs in{.food = meals_of(s.food),
@@ -50,9 +58,7 @@ namespace tl = tankwright::life;
                    .stay_below = water::total_ammonia::from_nitrogen(*s.ammonia_below),
                    .free_below = water::free_ammonia::from_ammonia(*s.free_ammonia_below)};
   if (s.moved_rock) in.rock = rock_of(*s.moved_rock);
-  for (const filter_surface& one : s.surface) {
-    in.surfaces.push_back({or_else(one.name, "surface"), wet_area_of(one), *one.seeded});
-  }
+  in.surfaces = surfaces_of(s.surface);
   return in;
 }
 
@@ -141,9 +147,7 @@ namespace tl = tankwright::life;
                                     .survives = in.filter.survives,
                                     .stay_below = in.filter.stay_below,
                                     .free_below = in.filter.free_below}};
-  for (const filter_surface& one : q.surface) {
-    made.filter.surfaces.push_back({or_else(one.name, "surface"), wet_area_of(one), *one.seeded});
-  }
+  made.filter.surfaces = surfaces_of(q.surface);
   return made;
 }
 

@@ -99,6 +99,27 @@ template <class T>
   return std::string{list} + "[" + selector_of(ref, at) + "]";
 }
 
+/// An element's label is not that of one before it in its list.
+///
+/// @param list     path of the list
+/// @param elements with labels
+/// @param at       which, from 0
+/// @param what     they are, as more than one: "pumps"
+/// @param all      gets the mistake
+/// @throws         nothing but std::bad_alloc
+/// @accuracy       exact
+/// @source         this library
+template <class T>
+void hold_label(std::string_view list, const std::vector<T>& elements, std::size_t at, std::string_view what,
+                book& all) {
+  const std::string& label = elements[at].label;
+  for (std::size_t before = 0; before < at; ++before) {
+    if (label.empty() || elements[before].label != label) continue;
+    all.refuse(element(list, elements, at) + ".label", label + " is the label of two " + std::string{what},
+               element(list, elements, before));
+  }
+}
+
 }  // namespace tankwright::plan::rules
 
 #if !defined(TANKWRIGHT_COMPILED)

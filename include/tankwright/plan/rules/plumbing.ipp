@@ -53,12 +53,7 @@ inline void hold_further_pumps(const plumbing_section& p, book& all) {
     hold_curve(path, one.flows, one.heads, all);
     if (one.label.empty()) all.refuse(path + ".label", "is missing: returns name their pump by it");
     if (one.label == main) all.refuse(path + ".label", main + " is the label of two pumps", "plumbing.pump");
-    for (std::size_t j = 0; j < i; ++j) {
-      if (!one.label.empty() && p.further_pump[j].label == one.label) {
-        all.refuse(path + ".label", one.label + " is the label of two pumps",
-                   element("plumbing.further_pump", p.further_pump, j));
-      }
-    }
+    hold_label("plumbing.further_pump", p.further_pump, i, "pumps", all);
   }
 }
 
@@ -92,12 +87,7 @@ inline void hold_pump(const plumbing_section& p, book& all) {
     const candidate_pump& one = p.candidate[i];
     const std::string path = element("plumbing.candidate", p.candidate, i);
     hold_curve(path, one.flows, one.heads, all);
-    for (std::size_t j = 0; j < i; ++j) {
-      if (!one.label.empty() && p.candidate[j].label == one.label) {
-        all.refuse(path + ".label", one.label + " is the label of two pumps",
-                   element("plumbing.candidate", p.candidate, j));
-      }
-    }
+    hold_label("plumbing.candidate", p.candidate, i, "pumps", all);
   }
 }
 
@@ -105,12 +95,7 @@ inline void hold_returns(const plumbing_section& p, book& all) {
   for (std::size_t i = 0; i < p.returns.size(); ++i) {
     const return_pipe& one = p.returns[i];
     const std::string path = element("plumbing.return", p.returns, i);
-    for (std::size_t j = 0; j < i; ++j) {
-      if (!one.label.empty() && p.returns[j].label == one.label) {
-        all.refuse(path + ".label", one.label + " is the label of two returns",
-                   element("plumbing.return", p.returns, j));
-      }
-    }
+    hold_label("plumbing.return", p.returns, i, "returns", all);
     if (!p.overflow || !p.overflow->crest_height || !one.below_edge) continue;
     const bound<length> edge{*p.overflow->crest_height, "plumbing.overflow.crest_height"};
     constexpr std::string_view under = "below the overflow edge is under the floor of the display; the edge is at";

@@ -185,12 +185,7 @@ inline void hold_pump_chamber(const build& build, book& all) {
 /// Circuits have labels of their own, and what is plugged in names one of them.
 inline void hold_circuits(const room_section& r, book& all) {
   for (std::size_t i = 0; i < r.circuit.size(); ++i) {
-    for (std::size_t j = 0; j < i; ++j) {
-      if (!r.circuit[i].label.empty() && r.circuit[j].label == r.circuit[i].label) {
-        all.refuse(element("room.circuit", r.circuit, i) + ".label",
-                   r.circuit[i].label + " is the label of two circuits", element("room.circuit", r.circuit, j));
-      }
-    }
+    hold_label("room.circuit", r.circuit, i, "circuits", all);
   }
   for (std::size_t i = 0; i < r.appliance.size(); ++i) {
     const std::string& named = r.appliance[i].circuit;
