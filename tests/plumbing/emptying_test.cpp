@@ -174,6 +174,12 @@ TEST_CASE("emptying: two tanks, inflow and a fall to nothing") {
       .horizontal_area = square_metres(1.3), .inflow = litres_per_hour(0.0), .outlet = hole};
   TW_CHECK(none, tp::level_change_time(dry, {metres(0.5), metres(0.0)}),
            tp::emptying_time(square_metres(1.3), {.outlet = hole, .from = metres(0.5)}), relative(1e-14));
+  // The steady level of the smallest inflow, (Q/k)^2/2g, is 0 in double precision; the fall down to 1 mm ends.
+  tp::inflow_and_outlet seep = dry;
+  seep.inflow = flow_rate::from_value(1e-300);
+  TW_CHECK(none, tp::level_change_time(seep, {metres(0.5), metres(0.001)}),
+           tp::emptying_time(square_metres(1.3), {.outlet = hole, .from = metres(0.5), .to = metres(0.001)}),
+           relative(1e-14));
   // Rising and falling against the quadrature of A dh / (Q - k sqrt h).
   const evidence both{"tankwright::plumbing::level_change_time", kind::identity, "quadrature"};
   const tp::inflow_and_outlet tank{
@@ -282,6 +288,10 @@ TEST_CASE("emptying: what cannot be is refused by name") {
       (void)tp::level_change_time(tank, {metres(0.5), metres(0.1)}),
       doctest::Contains("to = 0.1 m is not reached: the water goes from 0.5 m towards its steady level"),
       invalid_input);
+  tp::inflow_and_outlet seep = tank;
+  seep.inflow = flow_rate::from_value(1e-300);
+  CHECK_THROWS_WITH_AS((void)tp::level_change_time(seep, {metres(0.5), metres(0.0)}),
+                       doctest::Contains("to = 0 m is not reached"), invalid_input);
   CHECK_THROWS_AS((void)tp::edge_tail_time({.horizontal_area = square_metres(2.0),
                                             .edge = tp::standpipe{tp::pipe_bore{millimetres(53.0)}},
                                             .from = millimetres(20.0),

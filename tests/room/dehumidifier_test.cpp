@@ -132,6 +132,17 @@ TEST_CASE("dehumidifier: edges and mistakes") {
   CHECK_THROWS_AS((void)twr::dehumidifier_output({.capacity = kilograms_per_day(5.0), .electrical = watts(-1.0)},
                                                  celsius(24.0), relative_humidity::from_percent(50.0)),
                   invalid_input);
+  const auto shared = [&](double share) {
+    return twr::dehumidifier_output(
+        {.capacity = kilograms_per_day(5.0),
+         .rated_at = {"of its label", celsius(24.0), relative_humidity::from_percent(60.0), share}},
+        celsius(24.0), relative_humidity::from_percent(50.0));
+  };
+  CHECK(shared(0.02).removal.central == shared(0.01).removal.central / 2.0);
+  CHECK(message_of([&] { (void)shared(0.0099); }) ==
+        "tankwright::room::dehumidifier_output: dehumidifier: share of the rating point = 0.0099 is not possible; "
+        "expected 0.01 to 10");
+  for (const double bad : {2e-308, 10.01, -0.5, std::nan("")}) CHECK_THROWS_AS((void)shared(bad), invalid_input);
   CHECK_THROWS_AS(
       (void)twr::dehumidifier_output({.capacity = kilograms_per_day(5.0),
                                       .rated_at = {"cold", celsius(10.0), relative_humidity::from_percent(60.0)}},

@@ -356,4 +356,6 @@ TEST_CASE("leak test: bad input says what is wrong") {
   refuses([](auto& t) { t.surface = square_metres(0.0); }, "surface = 0 m2");
   refuses([](auto& t) { t.resolution = metres(-0.001); }, "resolution = -0.001 m");
   refuses([](auto& t) { t.confidence = percent(100.0); }, "confidence = 1");
+  refuses([](auto& t) { t.salinity = practical_salinity{-1.0}; },
+          "practical salinity = -1");  // no temperature needs it
 }

@@ -86,6 +86,20 @@ TEST_CASE("oxygen: the two printed forms of Benson and Krause agree") {
   }
 }
 
+TEST_CASE("oxygen: no water is saltier than brine, whoever extrapolates") {
+  for (const double s : {400.1, 2.4e6, -0.1, std::nan("")}) {
+    const practical_salinity brine{s};
+    const temperature t = celsius(25.0);
+    CHECK_THROWS_AS((void)tww::oxygen_saturation(brine, t, extrapolate), invalid_input);
+    CHECK_THROWS_AS((void)tww::oxygen_saturation_concentration(brine, t, standard_atmosphere, extrapolate),
+                    invalid_input);
+    CHECK_THROWS_AS((void)tww::oxygen_saturation_benson_krause(brine, t, standard_atmosphere, extrapolate),
+                    invalid_input);
+    CHECK_THROWS_AS((void)tww::oxygen_saturation_weiss(brine, t, extrapolate), invalid_input);
+  }
+  CHECK(std::isfinite(tww::oxygen_saturation(practical_salinity{400.0}, celsius(25.0), extrapolate).value()));
+}
+
 TEST_CASE("oxygen: air pressure") {
   const practical_salinity s{35.0};
   const temperature t = celsius(25.0);

@@ -94,7 +94,7 @@ TEST_CASE("water: mixing refuses in its own name") {
       TW_REFUSED("water::salt_for_standard", "temperature", salt_for_standard(sea, celsius(31.0))),
       TW_REFUSED("water::salt_for_standard", "temperature", salt_for_standard(sea, celsius(9.0))),
       TW_REFUSED("water::salt_for_finished_volume", "target", salted(gravity, warm)),
-      TW_REFUSED("water::salt_for_finished_volume", "practical salinity", salted(odd, warm)),
+      TW_REFUSED("water::salt_for_finished_volume", "target", salted(odd, warm)),
       TW_REFUSED("water::salt_for_finished_volume", "temperature", salted(sea, icy)),
       TW_REFUSED("water::salt_for_finished_volume", "mix yield", salted(sea, warm, fraction(0.03))),
       TW_REFUSED("water::measured_yield", "mix", trial(kilograms(0.0), sea)),

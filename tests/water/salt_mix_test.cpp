@@ -155,8 +155,9 @@ TEST_CASE("salt mix: edges of the ranges") {
                                          policy);
   };
   check_edges(tww::water_volume_limits, [&](double x, range_policy policy) { return both(x, 35, 24, 0.87, policy); });
-  check_edges(tww::practical_salinity_limits,
-              [&](double x, range_policy policy) { return both(100, x, 24, 0.87, policy); });
+  limits target = tww::practical_salinity_limits;
+  target.argument = "target";
+  check_edges(target, [&](double x, range_policy policy) { return both(100, x, 24, 0.87, policy); });
   check_edges(tww::mix_yield_limits, [&](double x, range_policy policy) { return both(100, 0, 24, x, policy); });
   check_edges({"temperature", "degC", above_absolute_zero_celsius, celsius_range(0.0, 80.0)},
               [&](double x, range_policy policy) { return both(100, 0, x, 0.87, policy); });

@@ -3034,7 +3034,7 @@ class RatingPointGiven(TypedDict):
     #: [K]
     temperature: Amount
     humidity: Amount
-    #: [1] published capacity there over that at 80 F, 60 %; 0: take the curve
+    #: [1] published capacity there over that at 80 F, 60 %, 0.01 to 10; 0: take the curve
     share: NotRequired[Optional[Amount]]
 
 class RayPanelGiven(TypedDict):

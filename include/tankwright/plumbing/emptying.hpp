@@ -325,18 +325,19 @@ struct level_change {
 [[nodiscard]] inline duration level_change_time(const inflow_and_outlet& tank, const level_change& change) {
   constexpr std::string_view here = "tankwright::plumbing::level_change_time";
   const double steady = steady_level(tank).value();
+  const double k = tank.outlet->value().value() * detail::sqrt_2g<double>, q = tank.inflow->value();
   const double h1 = change.from->value(), h2 = change.to->value();
   core::check(here, from_limits, h1);
   core::check(here, to_limits, h2);
   if (h1 == h2) return duration::from_value(0.0);
-  const bool towards = h2 < h1 ? h2 > steady || (steady == 0.0 && h2 == 0.0) : h2 < steady;
+  const double r1 = std::sqrt(h1), r2 = std::sqrt(h2);
+  // In flows, not in heights: the steady level of the smallest inflow is 0 in double precision.
+  const bool towards = h2 < h1 ? k * r2 > q || (q == 0.0 && h2 == 0.0) : k * r2 < q;
   if (!towards) {
     core::fail<invalid_input>(here, "to", h2, "m",
                               "is not reached: the water goes from " + core::number_with_unit(h1, "m") +
                                   " towards its steady level, " + core::number_with_unit(steady, "m"));
   }
-  const double k = tank.outlet->value().value() * detail::sqrt_2g<double>, q = tank.inflow->value();
-  const double r1 = std::sqrt(h1), r2 = std::sqrt(h2);
   const double log_term = q == 0.0 ? 0.0 : q * std::log((q - k * r1) / (q - k * r2));
   return duration::from_value(2.0 * tank.horizontal_area->value() / (k * k) * (k * (r1 - r2) + log_term));
 }

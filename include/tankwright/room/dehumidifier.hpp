@@ -54,7 +54,7 @@ inline constexpr limits dehumidifier_capacity_limits{"capacity", "kg/s", {1e-8, 
 inline constexpr limits dehumidifier_power_limits{"electrical power", "W", possible_power};
 inline constexpr limits rating_temperature_limits{"temperature of the rating point", "degC", celsius_range(18.0, 35.0)};
 inline constexpr limits rating_humidity_limits{"relative humidity of the rating point", "", {0.4, 1.0}};
-inline constexpr limits rating_share_limits{"share of the rating point", "", {0.0, 10.0}};
+inline constexpr limits rating_share_limits{"share of the rating point", "", {0.01, 10.0}};
 
 namespace detail {
 
@@ -131,8 +131,10 @@ template <class T>
   core::check_element(function, m.label, dehumidifier_power_limits, m.electrical.value());
   core::check_element(function, m.label, rating_temperature_limits, in_celsius(m.rated_at.temperature));
   core::check_element(function, m.label, rating_humidity_limits, m.rated_at.humidity.value());
-  core::check_element(function, m.label, rating_share_limits, m.rated_at.share);
-  if (m.rated_at.share > 0.0) return m.capacity.get().value() / m.rated_at.share;
+  if (m.rated_at.share != 0.0) {
+    core::check_element(function, m.label, rating_share_limits, m.rated_at.share);
+    return m.capacity.get().value() / m.rated_at.share;
+  }
   return m.capacity.get().value() /
          capacity_share(in_celsius(m.rated_at.temperature), m.rated_at.humidity.value(), band_end::central);
 }

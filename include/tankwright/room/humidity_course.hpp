@@ -39,6 +39,7 @@ inline constexpr limits course_points_limits{"points (time over step)", "", {0.0
 namespace detail {
 
 inline constexpr int most_course_steps = 200'000;
+inline constexpr int steps_of_a_crossing = 50;  // the root takes many of its own
 
 /// Vapour pressure and the totals, or their rates.
 struct course_state {
@@ -131,6 +132,7 @@ struct course_rates {
       continue;
     }
     const auto beyond = [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; };
+    steps += steps_of_a_crossing;
     const double part = numerics::bracketed_root<double>(function, "time", beyond, 0.0, h, {.absolute = 1e-9 * h});
     s = runge_kutta_step(rates, s, part);
     s.vapour = line;

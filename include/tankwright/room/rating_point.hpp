@@ -14,7 +14,7 @@ struct rating_point {
   std::string_view name;
   tankwright::temperature temperature;
   relative_humidity humidity;
-  double share = 0.0;  ///< [1] published capacity there over that at 80 F, 60 %; 0: take the curve
+  double share = 0.0;  ///< [1] published capacity there over that at 80 F, 60 %, 0.01 to 10; 0: take the curve
 };
 inline constexpr rating_point rated_80F_60{"80 F, 60 %", fahrenheit(80.0), relative_humidity::from_percent(60.0), 1.0};
 inline constexpr rating_point rated_73F_60{"73 F, 60 %", fahrenheit(73.0), relative_humidity::from_percent(60.0)};

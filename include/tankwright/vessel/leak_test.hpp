@@ -212,6 +212,7 @@ inline void check_test(std::string_view here, const leak_test& test) {
   core::check_element(here, test.label, confidence_limits, test.confidence.value());
   core::check_element(here, test.label, {"leak that matters", "m3/s", leak_limits.possible},
                       test.leak_that_matters.value());
+  core::check_element(here, test.label, water::practical_salinity_limits, test.salinity.value());
   if (test.evaporation) check_estimate(here, test.label, evaporation_limits, *test.evaporation);
   check_readings(here, test);
 }

@@ -30,7 +30,7 @@ inline constexpr citation khoo_1977{"Khoo K.H., Culberson C.H., Bates R.G.", 197
                                     "J. Solution Chem. 6:281-290, the difference form of the abstract"};
 
 inline constexpr limits ammonia_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 40.0}, "Clegg and Whitfield 1995"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Clegg and Whitfield 1995"};
 inline constexpr limits ammonia_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                    celsius_range(-2.0, 40.0), "Clegg and Whitfield 1995"};
 inline constexpr limits ammonia_fresh_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,

@@ -19,7 +19,8 @@ inline constexpr citation millero_1978{
     standing::secondary};
 
 /// Salinities of the measurements behind the freezing point.
-inline constexpr limits freezing_salinity_limits{"practical salinity", "", not_negative, {4.0, 40.0}, "Millero 1978"};
+inline constexpr limits freezing_salinity_limits{
+    "practical salinity", "", practical_salinity_limits.possible, {4.0, 40.0}, "Millero 1978"};
 inline constexpr limits freezing_pressure_limits{"pressure", "dbar", not_negative, {0.0, 500.0}, "Millero 1978"};
 
 namespace detail {

@@ -30,7 +30,7 @@ inline constexpr citation teos10_evaporation{
     "Manuals and Guides 56, eq. 3.39.7; the polynomial that the TEOS-10 toolbox fits to it", standing::secondary};
 
 inline constexpr limits specific_heat_eos80_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 40.0}, "UNESCO 1983"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "UNESCO 1983"};
 inline constexpr limits specific_heat_eos80_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                                celsius_range(0.0, 35.0), "UNESCO 1983"};
 inline constexpr limits specific_heat_sharqawy_salinity_limits{
@@ -38,7 +38,7 @@ inline constexpr limits specific_heat_sharqawy_salinity_limits{
 inline constexpr limits specific_heat_sharqawy_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                                   celsius_range(0.0, 180.0), "Sharqawy 2010"};
 inline constexpr limits latent_heat_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 41.8}, "TEOS-10 toolbox"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 41.8}, "TEOS-10 toolbox"};
 inline constexpr limits latent_heat_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                        celsius_range(0.0, 40.0), "TEOS-10 toolbox"};
 inline constexpr limits latent_heat_of_water_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,

@@ -29,16 +29,17 @@ inline constexpr citation weiss_1970{"Weiss R.F.", 1970,
                                      "Deep-Sea Research 17:721-735, eq. 4", standing::secondary};
 
 inline constexpr limits garcia_gordon_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 42.0}, "Garcia and Gordon 1992"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 42.0}, "Garcia and Gordon 1992"};
 /// The formula has a pole at 298.15 degC.
 inline constexpr limits garcia_gordon_temperature_limits{
     "temperature", "degC", {-100.0, 298.0}, celsius_range(-2.0, 40.0), "Garcia and Gordon 1992"};
 inline constexpr limits benson_krause_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 40.0}, "Benson and Krause 1984"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Benson and Krause 1984"};
 inline constexpr limits benson_krause_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                          celsius_range(0.0, 40.0), "Benson and Krause 1984"};
 inline constexpr limits oxygen_pressure_limits{"air pressure", "Pa", positive, {50e3, 115e3}, "Benson and Krause 1984"};
-inline constexpr limits weiss_salinity_limits{"practical salinity", "", not_negative, {0.0, 40.0}, "Weiss 1970"};
+inline constexpr limits weiss_salinity_limits{
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Weiss 1970"};
 inline constexpr limits weiss_temperature_limits{
     "temperature", "degC", {-100.0, 1e3}, celsius_range(-2.0, 40.0), "Weiss 1970"};
 

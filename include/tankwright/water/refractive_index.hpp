@@ -26,13 +26,13 @@ inline constexpr citation quan_fry_1995{
 inline constexpr length sodium_d = nanometres(589.26);
 
 inline constexpr limits millard_seaver_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 43.0}, "Millard and Seaver 1990"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 43.0}, "Millard and Seaver 1990"};
 inline constexpr limits millard_seaver_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                           celsius_range(0.0, 30.0), "Millard and Seaver 1990"};
 inline constexpr limits millard_seaver_wavelength_limits{
     "wavelength", "nm", positive, {500.0 - 1e-9, 700.0 + 1e-9}, "Millard and Seaver 1990"};
 inline constexpr limits quan_fry_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 35.0}, "Quan and Fry 1995"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 35.0}, "Quan and Fry 1995"};
 inline constexpr limits quan_fry_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                     celsius_range(0.0, 30.0), "Quan and Fry 1995"};
 inline constexpr limits quan_fry_wavelength_limits{

@@ -79,7 +79,7 @@ namespace detail {
 inline void check_mix(std::string_view function, volume v, practical_salinity target, temperature t, proportion yield,
                       range_policy policy) {
   core::check(function, water_volume_limits, in_litres(v), policy);
-  core::check(function, practical_salinity_limits, target.value(), policy);
+  core::check(function, renamed(practical_salinity_limits, "target"), target.value(), policy);
   refuse_gravity(function, "target", target, policy);
   core::check(function, gibbs_temperature_limits, in_celsius(t), policy);
   check_liquid(function, target.value(), in_celsius(t), policy);

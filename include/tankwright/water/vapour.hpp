@@ -45,9 +45,10 @@ inline constexpr limits hyland_wexler_temperature_limits{"temperature", "degC", 
 /// Above the critical point, 373.946 degC, there is no saturation.
 inline constexpr limits iapws_saturation_temperature_limits{
     "temperature", "degC", {-273.15, 373.946 + 1e-9, edge::open}, celsius_range(0.0, 373.946), "IAPWS R7-97"};
-inline constexpr limits witting_salinity_limits{"practical salinity", "", not_negative, {0.0, 40.0}, "Witting 1908"};
+inline constexpr limits witting_salinity_limits{
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Witting 1908"};
 inline constexpr limits weiss_price_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 40.0}, "Weiss and Price 1980"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Weiss and Price 1980"};
 inline constexpr limits weiss_price_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                        celsius_range(0.0, 40.0), "Weiss and Price 1980"};
 inline constexpr limits nayar_salinity_limits{

@@ -30,7 +30,7 @@ inline constexpr limits viscosity_salinity_limits{
 inline constexpr limits viscosity_millero_temperature_limits{
     "temperature", "degC", {-80.0, 120.0}, celsius_range(5.0, 25.0), "Millero 1974"};
 inline constexpr limits viscosity_millero_salinity_limits{
-    "practical salinity", "", not_negative, {0.0, 40.0}, "Millero 1974"};
+    "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Millero 1974"};
 
 namespace detail {
 
