@@ -163,7 +163,9 @@ TEST_CASE("several pumps: what cannot be says so") {
   };
   CHECK(mistakes({}) == "");
   CHECK(mistakes({{"plumbing.return[2].fed_by", "third"}}) ==
-        "plumbing.return[other return].fed_by third is not the label of a further pump; ");
+        "plumbing.return[other return].fed_by third is not the label of a pump; ");
+  const auto misspelt = mistakes({{"plumbing.return[2].fed_by", "secnod"}});
+  CHECK(misspelt == "plumbing.return[other return].fed_by secnod is not the label of a pump; did you mean second?; ");
   CHECK(mistakes({{"plumbing.return[1].fed_by", "second"}}) ==
         "plumbing.pump feeds no return: each of them names another pump; ");
   CHECK(mistakes({{"plumbing.further_pump[1].label", "pump"}})

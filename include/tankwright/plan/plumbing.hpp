@@ -42,6 +42,15 @@ struct pump {
   std::string note{};
 };
 
+/// What the report calls a pump: its label, or "pump", which only the return pump may go by.
+///
+/// @param p  a pump of the plan
+/// @return   its name; the return pump's appliance in the room and the returns that it feeds may go by it too
+/// @throws   nothing but std::bad_alloc
+/// @accuracy not a computation
+/// @source   none: a convention of this library
+[[nodiscard]] inline std::string label_of(const pump& p) { return p.label.empty() ? "pump" : p.label; }
+
 /// A pump that may be bought in place of the return pump.
 struct candidate_pump {
   std::string label{};

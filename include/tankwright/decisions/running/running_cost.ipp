@@ -50,7 +50,7 @@ struct pump_of_the_plan {
   if (!s.plan().plumbing) return pumps;
   const auto& all = s.plan().room->appliance;
   const auto add = [&](const plan::pump& pump) {
-    const std::string named = pump.label.empty() ? "pump" : pump.label;
+    const std::string named = plan::label_of(pump);
     const bool counted =
         std::any_of(all.begin(), all.end(), [&](const plan::appliance& a) { return a.label == named; });
     if (!counted) pumps.push_back({named, pump.power.maybe()});

@@ -40,9 +40,6 @@ namespace tp = tankwright::plumbing;
   return tp::curve_from_points(label, points);
 }
 
-/// What the report calls the return pump.
-[[nodiscard]] inline std::string label_of(const pump& p) { return p.label.empty() ? "pump" : p.label; }
-
 /// Whether a further pump pushes into returns of its own.
 [[nodiscard]] inline bool feeds_its_own(const pump& p, const plumbing_section& s) {
   return std::any_of(s.returns.begin(), s.returns.end(), [&](const return_pipe& r) { return r.fed_by == p.label; });

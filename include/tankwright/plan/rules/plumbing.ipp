@@ -3,10 +3,13 @@
 
 #include <algorithm>
 #include <numbers>
+#include <string>
 #include <tankwright/core/inline.hpp>
+#include <tankwright/plan/names.hpp>
 #include <tankwright/plan/rules/rules.hpp>
 #include <tankwright/plan/usual.hpp>
 #include <tankwright/plumbing/pipe_sizes.hpp>
+#include <vector>
 
 namespace tankwright::plan::rules {
 
@@ -46,7 +49,7 @@ inline void hold_further_pumps(const plumbing_section& p, book& all) {
     all.refuse("plumbing.further_pump", "runs beside the return pump, which is missing: give [plumbing.pump]");
     return;
   }
-  const std::string main = p.pump->label.empty() ? "pump" : p.pump->label;
+  const std::string main = label_of(*p.pump);
   for (std::size_t i = 0; i < p.further_pump.size(); ++i) {
     const pump& one = p.further_pump[i];
     const std::string path = element("plumbing.further_pump", p.further_pump, i);
@@ -59,7 +62,9 @@ inline void hold_further_pumps(const plumbing_section& p, book& all) {
 
 /// A return names a pump that there is, and the return pump keeps one.
 inline void hold_feeds(const plumbing_section& p, book& all) {
-  const std::string main = p.pump && !p.pump->label.empty() ? p.pump->label : "pump";
+  const std::string main = label_of(p.pump ? *p.pump : pump{});
+  std::vector<std::string> labels{main};
+  for (const pump& one : p.further_pump) labels.push_back(one.label);
   bool main_feeds = p.returns.empty();
   for (std::size_t i = 0; i < p.returns.size(); ++i) {
     const std::string& by = p.returns[i].fed_by;
@@ -67,10 +72,10 @@ inline void hold_feeds(const plumbing_section& p, book& all) {
       main_feeds = true;
       continue;
     }
-    const bool known =
-        std::any_of(p.further_pump.begin(), p.further_pump.end(), [&](const pump& one) { return one.label == by; });
-    if (!known) {
-      all.refuse(element("plumbing.return", p.returns, i) + ".fed_by", by + " is not the label of a further pump",
+    if (std::find(labels.begin(), labels.end(), by) == labels.end()) {
+      const std::string nearest = nearest_name(by, labels);
+      all.refuse(element("plumbing.return", p.returns, i) + ".fed_by",
+                 by + " is not the label of a pump" + (nearest.empty() ? "" : "; did you mean " + nearest + "?"),
                  "plumbing.further_pump");
     }
   }
