@@ -25,10 +25,11 @@ namespace detail {
 template <class T>
 inline constexpr T many_degrees = T(100'000);
 
-/// ln(Gamma(a + 1/2) / Gamma(a)). The difference of two large logarithms would lose the digits: Stirling's series.
+/// ln(Gamma(a + 1/2) / Gamma(a)). The difference of two large logarithms would lose the digits: Stirling's series. And
+/// std::lgamma writes a variable that all threads share (signgam, POSIX).
 template <class T>
 [[nodiscard]] T log_gamma_step(T a) {
-  if (a < T(50)) return std::lgamma(a + T(0.5)) - std::lgamma(a);
+  if (a < T(50)) return std::log(std::tgamma(a + T(0.5)) / std::tgamma(a));
   const T f = T(1) / a, f2 = f * f;
   return T(0.5) * std::log(a) - f * (T(1) / T(8) - f2 * (T(1) / T(192) - f2 * (T(1) / T(640) - f2 * T(17) / T(14336))));
 }
