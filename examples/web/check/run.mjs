@@ -11,6 +11,10 @@ import { holds, moduleTests, same, typeTests } from './npm.mjs';
 
 const [file, commission, npmFolder] = process.argv.slice(2, 5).map((p) => resolve(p));
 const only = process.argv[5];
+if (!npmFolder) {
+  console.error('usage: node check/run.mjs PAGE.html COMMISSION PACKAGE [ONLY]');
+  process.exit(2);
+}
 const plans = join(dirname(fileURLToPath(import.meta.url)), '../../commission');
 const place = mkdtempSync(join(tmpdir(), 'tankwright-check-'));
 const chromium = await browser();
