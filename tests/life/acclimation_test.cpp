@@ -143,3 +143,21 @@ TEST_CASE("acclimation: what is taken and what is refused") {
                                      TW_RANGE("temperature per hour", 1e-30, 1e15, flow(1.0, 0.5, x)),
                                      TW_RANGE("salinity before", 0.0, 400.0, flow(1.0, 0.5, 1.0, x))});
 }
+
+TEST_CASE("acclimation: half a kelvin an hour is half the flow, and the same water is no step") {
+  const auto flow = [](double kelvin_per_hour, double t1) {
+    return twl::gentle_flow({.start = litres(20.0),
+                             .step = step(35.0, 35.0, 20.0, t1),
+                             .salinity_per_hour = 1.0,
+                             .temperature_per_hour = kelvin_steps(kelvin_per_hour)});
+  };
+  TW_CHECK(pace, flow(0.5, 24.0), litres_per_hour(2.5), relative(1e-12));
+  TW_CHECK(pace, flow(2.0, 24.0), litres_per_hour(10.0), relative(1e-12));
+  try {
+    (void)flow(1.0, 20.0);
+    CHECK(false);
+  } catch (const invalid_input& e) {
+    CHECK(e.details().argument == "step");
+    CHECK(e.details().value == 0.0);
+  }
+}

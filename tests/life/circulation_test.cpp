@@ -158,3 +158,10 @@ TEST_CASE("circulation: what is taken and what is refused") {
   check_ranges("life::treatment_flow_for", {TW_RANGE("level to stay at", 1e-8, 1e7, flow(1.0, x, 1.0)),
                                             TW_RANGE("efficiency", 1e-6, 1.0, flow(1.0, 1.0, x))});
 }
+
+TEST_CASE("circulation: what never clears says so, in no turnovers and with the caution") {
+  const auto never = twl::time_to_remove({.net = litres(100.0), .loops = std::span<const twl::loop>{}}, fraction(0.5));
+  CHECK_FALSE(never.time);
+  CHECK(never.turnovers == 0.0);
+  CHECK_FALSE(never.caution.text.empty());
+}

@@ -205,3 +205,15 @@ TEST_CASE("meals: what is taken and what is refused") {
                 TW_RANGE("temperature", 10.0, 30.0, fed(1.0, 1.0, 1.0, 1e3, x)),
                 TW_RANGE("largest rate of the film", 1e-6, 1e6, fed(1.0, 1.0, 1.0, 1e3, 24.0, x))});
 }
+
+TEST_CASE("meals: a removal so slow that its powers lose their digits") {
+  // (T/T1)(1 - e^(-k T1))/(1 - e^(-k T)) in extended precision, on both sides of where the first term is taken.
+  for (const double kt : {1e-12, 0.3e-9, 0.95e-9, 1.05e-9, 1e-7}) {
+    for (const double every : {1.5, 7.0, 30.0}) {
+      const long double t = static_cast<long double>(every) * 86400.0L, k = static_cast<long double>(kt) / t;
+      const long double exact = static_cast<long double>(every) * std::expm1(-k * 86400.0L) / std::expm1(-k * t);
+      CHECK(std::fabs(life::detail::meal_peak(kt / (every * 86400.0), every * 86400.0) - static_cast<double>(exact)) <
+            5e-15);
+    }
+  }
+}

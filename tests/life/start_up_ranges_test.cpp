@@ -190,3 +190,15 @@ TEST_CASE("start-up ranges: what is filled in when nothing is said") {
   p.nitrite = nitrite(0.1001);
   CHECK_FALSE(twl::simulate_start_up(p).summary.clear_since);
 }
+
+TEST_CASE("start-up ranges: what cannot be followed is given up, with the time that it got to") {
+  const twl::detail::nitrogen_cycle<double> broken{{1.2, 0.5, 0.15, 0.1}, {1.2, 0.2, 0.05, 0.1}, std::nan("")};
+  twl::detail::start_up_run run{broken, {1.0, 0.1, 0.0, 0.1, 0.0}, {.limit = 0.1}, {.limit = 0.1}};
+  try {
+    run.run_until("tankwright::test", 1.0);
+    CHECK(false);
+  } catch (const no_convergence& e) {
+    CHECK(e.details().argument == "time");
+    CHECK(e.details().value == 0.0);
+  }
+}
