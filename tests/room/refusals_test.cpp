@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: BSL-1.0
+// What is refused, in whose name and words, and the last number before it; what is given up when no answer is found.
+#include <cmath>
+
+#include "room/samples.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace twr = tankwright::room;
+
+namespace {
+
+relative_humidity humid(double x) { return relative_humidity::from_fraction(x); }
+
+twr::building_element pane(double u, double inside, double outside) {
+  return {.transmittance = watts_per_square_metre_kelvin(u), .inside = celsius(inside), .outside = celsius(outside)};
+}
+
+template <class Call>
+void check_refusal(const char* function, const char* argument, Call call) {
+  try {
+    call();
+    FAIL_CHECK(function << ": nothing was thrown");
+  } catch (const error& e) {
+    CHECK(e.details().function == function);
+    CHECK(e.details().argument == argument);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("refusals: a humidity in percent is told from one that is too much") {
+  const auto said = [](double x) {
+    return message_of([&] { (void)twr::enthalpy({.temperature = celsius(22.0), .humidity = humid(x)}); });
+  };
+  CHECK(said(1.0) == "nothing was thrown");
+  CHECK(said(1.0005).ends_with("is more than saturated, 100.05 %; expected 0 to 1, which is 0 to 100 %"));
+  CHECK(said(1.999).ends_with("is more than saturated, 199.9 %; expected 0 to 1, which is 0 to 100 %"));
+  CHECK(said(2.0).ends_with("For 2 % write relative_humidity::from_percent(2)"));
+  CHECK(said(100.0).ends_with("For 100 % write relative_humidity::from_percent(100)"));
+  CHECK(said(100.05).ends_with("is not possible; expected 0 to 1"));
+  CHECK(said(-0.5).ends_with("is not possible; expected 0 to 1"));
+}
+
+TEST_CASE("refusals: an air pressure in kilopascals is told from one that is too low") {
+  const auto said = [](double x) {
+    return message_of([&] {
+      (void)twr::dry_air_density(
+          {.temperature = celsius(22.0), .humidity = humid(0.0), .pressure = absolute_pressure{pascals(x)}});
+    });
+  };
+  CHECK(said(20.0).find("is outside the published range") != std::string::npos);
+  CHECK(said(20.01).ends_with("write absolute_pressure(kilopascals(20.01))"));
+  CHECK(said(179.9).ends_with("write absolute_pressure(kilopascals(179.9))"));
+  CHECK(said(180.0).find("is outside the published range") != std::string::npos);
+  CHECK(said(180.1).find("is outside the published range") != std::string::npos);
+  CHECK(said(10.0).find("is outside the published range") != std::string::npos);
+}
+
+TEST_CASE("refusals: grams in a kilogram, both ways") {
+  CHECK(twr::humidity_ratio::from_grams_per_kilogram(12.0).value() == 12.0 * 1e-3);
+  CHECK(twr::in_grams_per_kilogram(twr::humidity_ratio::from_kilograms_per_kilogram(0.0125)) == 12.5);
+}
+
+TEST_CASE("refusals: windows, in the name of the function and of the number that is wrong") {
+  check_refusal("tankwright::room::temperature_factor", "transmittance",
+                [] { (void)twr::temperature_factor(pane(9.0, 20.0, 0.0)); });
+  check_refusal("tankwright::room::lowest_temperature_factor", "relative humidity",
+                [] { (void)twr::lowest_temperature_factor(air_of(22.0, 90.0), celsius(0.0)); });
+  check_refusal("tankwright::room::lowest_temperature_factor", "outside temperature",
+                [] { (void)twr::lowest_temperature_factor(air_of(22.0, 50.0), celsius(22.0)); });
+  check_refusal("tankwright::room::judge_surface", "inside temperature",
+                [] { (void)twr::judge_surface(pane(1.0, 22.0 + 1.0005e-6, 0.0), air_of(22.0, 50.0)); });
+  CHECK_NOTHROW((void)twr::judge_surface(pane(1.0, 22.0 + 0.9995e-6, 0.0), air_of(22.0, 50.0)));
+}
+
+TEST_CASE("refusals: the verdict on a window at its ends") {
+  // As warm as the room: as moist as the room, and no more.
+  const auto even = twr::judge_surface(pane(1.0, 22.0, 22.0), air_of(22.0, 100.0));
+  CHECK_FALSE(even.drips);
+  CHECK(even.humidity.value() == 1.0);
+  CHECK(even.mould);
+  const auto at_80 = twr::judge_surface(pane(1.0, 22.0, 22.0), air_of(22.0, 80.0));
+  CHECK(compare(at_80.humidity.value(), 0.8, relative(1e-14)).good);
+  CHECK(at_80.mould);                                                                             // 80 % or more
+  CHECK(twr::judge_surface(pane(5.0, 22.0, -10.0), air_of(22.0, 60.0)).humidity.value() == 1.0);  // it drips
+  const auto dry = twr::judge_surface(pane(1.0, 22.0, 0.0), air_of(22.0, 40.0));
+  const double surface = 22.0 - 0.13 * 22.0;
+  CHECK(compare(dry.humidity.value(),
+                0.4 * (twr::saturation_pressure(celsius(22.0)) / twr::saturation_pressure(celsius(surface))),
+                relative(1e-10))
+            .good);
+  // A window that is warmer than the room never drips; dry air needs no insulation.
+  CHECK(twr::highest_humidity(pane(1.0, 20.0, 35.0)).value() == 1.0);
+  CHECK(twr::lowest_temperature_factor(air_of(22.0, 5.0), celsius(10.0)).value() == 0.0);
+  // As cold as the formula goes.
+  CHECK_NOTHROW((void)twr::judge_surface(pane(1.0, -99.9, -99.9), air_of(-99.9, 100.0)));
+  CHECK_NOTHROW((void)twr::highest_humidity(pane(1.0, -99.9, -99.9)));
+}
+
+TEST_CASE("refusals: machines of which little is said") {
+  const twr::dehumidifier unsaid{.capacity = kilograms_per_day(10.0)};
+  CHECK(twr::dehumidifier_output(unsaid, celsius(24.0), humid(0.5)).electrical.value() == 0.0);
+  const auto reason = [&](double t) {
+    return std::string{twr::dehumidifier_output(unsaid, celsius(t), humid(0.5)).removal.reason};
+  };
+  for (const double t : {21.0, 24.0, 32.2199}) CHECK(reason(t).starts_with("machines of one label differ"));
+  CHECK(reason(20.9).starts_with("below 21 degC"));
+  CHECK(reason(32.3).starts_with("above 32 degC"));
+  // A share of the rating point that is next to nothing is taken at its word; none at all is read from the curve.
+  const auto with_share = [](double share) {
+    const twr::dehumidifier m{.capacity = kilograms_per_day(1.0),
+                              .rated_at = {"rated", celsius(26.7), humid(0.6), share}};
+    return in_kilograms_per_day(twr::dehumidifier_output(m, celsius(26.7), humid(0.6)).removal.central);
+  };
+  CHECK(compare(with_share(0.0005), 2000.0, relative(1e-10)).good);
+  CHECK(compare(with_share(0.0), 1.0, relative(1e-10)).good);
+}
+
+TEST_CASE("refusals: what has no answer is given up") {
+  const double nan = std::nan("");
+  CHECK_THROWS_AS((void)twr::detail::wet_bulb<double>("tankwright::test", nan, 1e3, 101325.0), no_convergence);
+  CHECK_THROWS_AS((void)twr::detail::saturation_temperature<double>("tankwright::test", nan), no_convergence);
+  CHECK(twr::detail::evaporation_rate(static_cast<twr::evaporation_law>(99),
+                                      twr::detail::across<double>{298.15, 295.15, 3000.0, 1300.0, 101325.0, 0.0}) ==
+        0.0);
+  int steps = twr::detail::most_course_steps;
+  const twr::detail::moisture_model m{.surface = {298.15, 295.15, 3000.0, 1300.0, 101325.0, 0.0},
+                                      .volume = 100.0,
+                                      .changes = 1e-4,
+                                      .outdoor = 0.005,
+                                      .saturation = 2600.0};
+  CHECK_THROWS_AS((void)twr::detail::go_on("tankwright::test", m, {.vapour = 1300.0}, 10.0, 1.0, steps),
+                  no_convergence);
+  steps = twr::detail::most_course_steps - 11;
+  CHECK_NOTHROW((void)twr::detail::go_on("tankwright::test", m, {.vapour = 1300.0}, 10.0, 1.0, steps));
+}
+
+TEST_CASE("refusals: bone-dry air, and the reasons of moving water") {
+  twr::tank_room dry = cellar(22.0, air_of(10.0, 0.0));
+  dry.surfaces.clear();
+  CHECK(twr::humidity_balance(dry).central.air.humidity.get().value() == 0.0);
+  auto tank = display_tank(25.0, 20.0, 50.0);
+  tank.surfaces[0].agitation = twr::lively;
+  const auto c = twr::heat_capacity_of(seawater(25.0), litres(1000.0));
+  const twr::uncontrolled_tank alone{.tank = tank, .heat_capacity = c};
+  CHECK(twr::largest_change(alone, hours(2.0)).largest.reason == twr::agitated_band);
+  CHECK(twr::temperature_course_of(alone, hours(1.0)).settles_at->reason == twr::agitated_band);
+  const auto stuck =
+      twr::heater_stuck_on({.tank = tank, .heat_capacity = c, .heater = watts(300.0), .highest = celsius(30.0)});
+  CHECK(stuck.settles_at->reason == twr::agitated_band);
+  CHECK(stuck.in_an_hour.reason == twr::agitated_band);
+  CHECK(stuck.in_a_day.reason == twr::agitated_band);
+}
