@@ -151,3 +151,18 @@ TEST_CASE("refusals: bone-dry air, and the reasons of moving water") {
   CHECK(stuck.in_an_hour.reason == twr::agitated_band);
   CHECK(stuck.in_a_day.reason == twr::agitated_band);
 }
+
+TEST_CASE("refusals: a surface of next to no area, and water that hardly moves") {
+  const auto of = [](double area, double agitation) {
+    return twr::evaporation({.water = seawater(25.0),
+                             .air = air_of(22.0, 50.0),
+                             .surfaces = {{.area = square_metres(area), .agitation = twr::agitation{agitation}}}})
+        .surfaces[0];
+  };
+  for (const double area : {0.0005, 2.0}) {
+    CHECK(compare(of(area, 1.0).per_area.central.value(), of(1.0, 1.0).rate.central.value(), relative(1e-12)).good);
+  }
+  CHECK(of(0.0, 1.0).per_area.central.value() == 0.0);
+  CHECK(of(1.0, 1.0).rate.reason == twr::still_band);
+  CHECK(of(1.0, 1.001).rate.reason == twr::agitated_band);
+}
