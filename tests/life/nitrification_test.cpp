@@ -307,3 +307,18 @@ TEST_CASE("nitrification: films, surfaces and rock that are taken and refused") 
       {TW_RANGE("grain diameter", 1e-6, 1e4, twl::grain_surface(millimetres(x), porosity{0.4})),
        {"porosity", 0.0, 1.0, [](double x) { (void)twl::grain_surface(millimetres(1.0), porosity{x}); }, false, true}});
 }
+
+TEST_CASE("nitrification: as much as the plateau takes is held, and a wrong film is refused by who was asked") {
+  const twl::filter_surface one[] = {{.wet = square_metres(1.0)}};
+  const auto full = twl::nitrogen_load::from_nitrogen(mass_flow::from_value(twl::seawater_film.plateau->value()));
+  const auto settled = twl::steady_ammonia({.load = full, .surfaces = one, .temperature = celsius(24.0)});
+  REQUIRE(settled.central);
+  CHECK(compare(in_milligrams_per_litre(settled.central->as_nitrogen()), 1.0, relative(1e-12)).good);
+  const auto area_for = [](double t, double plateau) {
+    twl::film film = twl::seawater_film;
+    film.plateau = grams_per_square_metre_day(plateau);
+    return twl::film_area_for(load(1.0), {.ammonia = ammonia(1.0), .temperature = celsius(t), .film = film});
+  };
+  check_ranges("life::film_area_for", {TW_RANGE("temperature", 10.0, 30.0, area_for(x, 0.28)),
+                                       TW_RANGE("largest rate of the film", 1e-6, 1e6, area_for(24.0, x))});
+}

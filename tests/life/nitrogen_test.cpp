@@ -219,3 +219,20 @@ TEST_CASE("nitrogen: the fall of the alkalinity and its band, by hand") {
   check_ranges("life::needs_of_nitrification",
                {TW_RANGE("nitrogen load", 0.0, 1e9, twl::needs_of_nitrification(load(x)))});
 }
+
+TEST_CASE("nitrogen: alkalinity that no water has is told from more than this water has") {
+  const auto said = [](double now, double lowest) -> std::string {
+    const auto level = water::alkalinity::from_milliequivalents_per_litre;
+    try {
+      (void)twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(1.0)),
+                                        .net = litres(100.0),
+                                        .now = level(now),
+                                        .lowest = level(lowest)});
+    } catch (const invalid_input& e) {
+      return e.what();
+    }
+    return {};
+  };
+  CHECK(said(1e4, 1.00001e4).find("is not possible") != std::string::npos);
+  CHECK(said(2.0, 2.1).ends_with("is above what the water has"));
+}

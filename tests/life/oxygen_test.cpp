@@ -229,3 +229,9 @@ TEST_CASE("oxygen: what is taken and what is refused") {
   CHECK_NOTHROW((void)aerate(balance(1e3, 0.0, 6.8, 0.99999e5), 1.0));
   CHECK_THROWS_AS((void)aerate(balance(1e3, 0.0, 6.8, 0.5), -1.0), invalid_input);
 }
+
+TEST_CASE("oxygen: the last of it is still counted") {
+  // 3000 mg/h in 2000 L: 1.5 mg/L an hour, from 4 down to 0.25 in two and a half hours.
+  const twl::oxygen_course course{.tank = tank(3000.0, 0.0), .start = milligrams_per_litre(4.0)};
+  TW_CHECK(closed, twl::oxygen_after(course, hours(2.5)), milligrams_per_litre(0.25), relative(1e-12));
+}

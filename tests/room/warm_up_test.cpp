@@ -141,6 +141,9 @@ TEST_CASE("warm-up: both ends, stepped by themselves") {
                          "independent midpoint stepping of each end at 30 s"};
   auto tank = display_tank(17.0, 18.0, 45.0);
   tank.surfaces[0].agitation = twr::gently_moving;
+  tank.surfaces[1].covered = percent(70.0);
+  tank.walls[1].outside = celsius(10.0);
+  tank.sources = {{.label = "pump", .heat = watts(60.0)}};
   const auto c = twr::heat_capacity_of(seawater(21.0), litres(900.0));
   const auto r = twr::warm_up({.tank = tank, .heat_capacity = c, .target = celsius(24.0), .heater = watts(1800.0)});
   const auto time_of = [&](auto end) {
