@@ -314,9 +314,9 @@ TEST_CASE("nitrification: as much as the plateau takes is held, and a wrong film
   const auto settled = twl::steady_ammonia({.load = full, .surfaces = one, .temperature = celsius(24.0)});
   REQUIRE(settled.central);
   CHECK(compare(in_milligrams_per_litre(settled.central->as_nitrogen()), 1.0, relative(1e-12)).good);
-  const auto area_for = [](double t, double plateau) {
+  const auto area_for = [](double t, double largest) {
     twl::film film = twl::seawater_film;
-    film.plateau = grams_per_square_metre_day(plateau);
+    film.plateau = grams_per_square_metre_day(largest);
     return twl::film_area_for(load(1.0), {.ammonia = ammonia(1.0), .temperature = celsius(t), .film = film});
   };
   check_ranges("life::film_area_for", {TW_RANGE("temperature", 10.0, 30.0, area_for(x, 0.28)),
