@@ -223,7 +223,6 @@ TEST_CASE("ends: water that is warmed, or left alone") {
   check_ranges("room::temperature_course_of",
                {TW_RANGE("time", 0.0, 1e7, course(x, 1e6)),
                 {"step", 0.0, 1e7, [&](double x) { (void)course(x == 0.0 ? 1.0 : 10.0, x); }, true}});
-  CHECK_NOTHROW((void)course(1e3, 1e-2));
   CHECK_THROWS_AS((void)course(1.00001e3, 1e-2), invalid_input);
 }
 
@@ -246,7 +245,6 @@ TEST_CASE("ends: what drifts, and what is looked for") {
   };
   check_ranges("room::largest_change", {TW_RANGE("time", 0.0, 1e7, change(x, 1e5)),
                                         TW_RANGE("time of the change", 60.0, 1e7, change(600.0, x))});
-  CHECK_NOTHROW((void)change(600e3, 60.0));
   CHECK_THROWS_AS((void)change(600.1e3, 60.0), invalid_input);
   const auto meet = [&](double limit, double within, range_policy p = range_policy::published) {
     return twr::time_to_temperature(alone, celsius(limit), seconds(within), p);
@@ -295,7 +293,6 @@ TEST_CASE("ends: humidity of the room") {
                {TW_RANGE("relative humidity", 0.0, 1.0, course(x, 10.0, 10.0)),
                 TW_RANGE("time", 0.0, 1e8, course(0.5, x, 1e7)),
                 {"step", 0.0, 1e8, [&](double x) { (void)course(0.5, x == 0.0 ? 1.0 : 10.0, x); }, true}});
-  CHECK_NOTHROW((void)course(0.5, 1e2, 1e-3));
   CHECK_THROWS_AS((void)course(0.5, 1.00001e2, 1e-3), invalid_input);
 }
 
@@ -509,4 +506,14 @@ TEST_CASE("ends: moist air") {
   CHECK_THROWS_AS((void)dew(20.0, 1.000001, 101325.0), invalid_input);
   CHECK_THROWS_AS((void)dew(20.0, 0.0, 101325.0), invalid_input);
   CHECK_THROWS_AS((void)dew(-99.0, 0.5, 101325.0), out_of_range);  // its frost point is below -100 degC
+}
+
+TEST_CASE("ends: as many points as are taken") {
+  const auto capacity = twr::heat_capacity_of(seawater(25.0), litres(1809.0));
+  const twr::uncontrolled_tank alone{.tank = heated(), .heat_capacity = capacity};
+  CHECK(twr::temperature_course_of(alone, seconds(1e3), seconds(1e-2)).points.size() == 100001);
+  CHECK_NOTHROW((void)twr::largest_change(alone, seconds(600e3), seconds(60.0)));
+  CHECK(
+      twr::humidity_course({.room = damp(), .start = humid(0.5), .time = seconds(1e2), .step = seconds(1e-3)}).size() ==
+      100001);
 }
