@@ -171,3 +171,34 @@ TEST_CASE("formulas: a run from stop to stop, its peak and its crossing, against
   REQUIRE(run.ammonia_watch.clear_since);
   CHECK(std::fabs(*run.ammonia_watch.clear_since - ammonia_crossed) < 1e-6);
 }
+
+TEST_CASE("formulas: every pool is held by its own tolerance, however large the others are") {
+  // Traces of bacteria in plenty of food grow by e^(rate t): the food stays as it is.
+  const twd::nitrogen_cycle<double> plenty{{1.18, 0.5, 0.15, 0.2}, {1.05, 0.2, 0.05, 0.16}, 0.0};
+  twd::start_up_run traces{plenty, {2.0, 1e-13, 3.0, 1e-13, 0.0}, {.limit = 0.1}, {.limit = 0.1}};
+  traces.run_until("tankwright::test", 8.0);
+  CHECK(compare(traces.state[1], 1e-13 * std::exp(8.0 * (1.18 * 2.0 / 2.5 - 0.2)), relative(1e-6)).good);
+  CHECK(compare(traces.state[3], 1e-13 * std::exp(8.0 * (1.05 * 3.0 / 3.2 - 0.16)), relative(1e-6)).good);
+  // A little ammonia over a sea of nitrite.
+  twd::start_up_run little{plenty, {1.0, 0.3, 1e6, 0.0, 0.0}, {.limit = 1e-9}, {.limit = 0.1}};
+  little.run_until("tankwright::test", 0.7);
+  pools y{1.0L, 0.3L, 1e6L, 0.0L, 0.0L};
+  for (int i = 0; i < 7000; ++i) {
+    const real h = 1e-4L;
+    const auto fall = [&](const pools& s) {  // no load
+      pools d = monod(s);
+      d[0] -= load;
+      return d;
+    };
+    const pools k1 = fall(y), k2 = fall(plus(y, h / 2, k1)), k3 = fall(plus(y, h / 2, k2)), k4 = fall(plus(y, h, k3));
+    y = plus(plus(plus(plus(y, h / 6, k1), h / 3, k2), h / 3, k3), h / 6, k4);
+  }
+  CHECK(compare(little.state[0], static_cast<double>(y[0]), relative(1e-7)).good);
+}
+
+TEST_CASE("formulas: what is missing comes out of the fullest pool, of equally full ones out of the first") {
+  const auto clipped = twd::positive_part({2.0, 0.1, 2.0, 0.1, -0.5});
+  CHECK(clipped == twd::pools<double>{1.5, 0.1, 2.0, 0.1, 0.0});
+  const auto of_nitrate = twd::positive_part({-0.25, 0.1, 2.0, 0.1, 3.0});
+  CHECK(of_nitrate == twd::pools<double>{0.0, 0.1, 2.0, 0.1, 2.75});
+}

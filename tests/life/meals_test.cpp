@@ -162,7 +162,7 @@ TEST_CASE("meals: the highest ammonia, solved a second time by halving") {
   const auto over_mean = [](double k, double every) {
     return every * (1.0 - std::exp(-k)) / (1.0 - std::exp(-k * every));
   };
-  for (const double film_area : {6.0, 40.0}) {
+  for (const double film_area : {1.3, 2.0, 6.0, 40.0}) {
     for (const double t : {18.0, 27.0}) {
       const std::array meals{regular_meal{.mean = per_day_of(0.3), .every = days(3.5)}};
       const double slope = 0.28 * std::pow(1.04275, t - 24.0), flat = 0.28 * std::pow(1.01108, t - 24.0);
@@ -216,4 +216,21 @@ TEST_CASE("meals: a removal so slow that its powers lose their digits") {
             5e-15);
     }
   }
+}
+
+TEST_CASE("meals: as much as the film takes at its plateau is held there") {
+  const auto most = nitrogen_load::from_nitrogen(mass_flow::from_value(life::seawater_film.plateau->value()));
+  const std::array meals{regular_meal{.mean = most}};
+  const auto level = life::highest_ammonia(
+      {.meals = meals, .film = square_metres(1.0), .net = litres(700.0), .temperature = celsius(24.0)});
+  REQUIRE(level);
+  TW_CHECK(highest, level->as_nitrogen(), milligrams_per_litre(1.0), relative(1e-12));
+}
+
+TEST_CASE("meals: into next to no water, food of every hour counts once and a weekly meal seven times") {
+  const std::array meals{regular_meal{.mean = per_day_of(0.2), .every = days(7.0)},
+                         regular_meal{.mean = per_day_of(0.3), .every = hours(6.0)}};
+  const auto asked =
+      life::capacity_for_meals(meals, water::total_ammonia::from_nitrogen(milligrams_per_litre(1e-6)), litres(1.0));
+  TW_CHECK(capacity, asked.as_nitrogen(), grams_per_day(1.7), relative(1e-12));
 }

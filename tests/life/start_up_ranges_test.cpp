@@ -100,6 +100,7 @@ TEST_CASE("start-up ranges: what is taken and what is refused") {
     return twl::simulate_start_up(p);
   };
   CHECK(samples(10.0).samples.size() == 11);
+  CHECK(samples(2000.0).samples.size() == 2001);
   CHECK_THROWS_AS((void)samples(1.00001e5), invalid_input);
   const auto times = [](int count) {
     auto p = plain();
@@ -201,4 +202,16 @@ TEST_CASE("start-up ranges: what cannot be followed is given up, with the time t
     CHECK(e.details().argument == "time");
     CHECK(e.details().value == 0.0);
   }
+}
+
+TEST_CASE("start-up ranges: ways that come out the same stay in the order given") {
+  std::vector<twl::start_up> ways{plain(), plain(), plain()};
+  ways[0].label = "b";
+  ways[1].label = "a";
+  ways[2].label = "c";
+  ways[2].ammonia = ammonia(0.5);
+  const auto ranked = twl::compare_start_ups(ways);
+  CHECK(ranked[0].label == "c");
+  CHECK(ranked[1].label == "b");
+  CHECK(ranked[2].label == "a");
 }

@@ -156,6 +156,9 @@ TEST_CASE("transport: a bag of which nothing more is said") {
   CHECK(twl::oxygen_lasts(hardly, milligrams_per_litre(5.0)));
   hardly.uses = mass_flow::from_value(0.9e-30);
   CHECK_FALSE(twl::oxygen_lasts(hardly, milligrams_per_litre(5.0)));
+  // 32 mg/L at first: 33 and 40 are there no longer.
+  CHECK(*twl::oxygen_lasts(bag(), milligrams_per_litre(33.0)) == hours(0.0));
+  CHECK(*twl::oxygen_lasts(bag(), milligrams_per_litre(40.0)) == hours(0.0));
 }
 
 TEST_CASE("transport: what is taken and what is refused") {
