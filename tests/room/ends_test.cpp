@@ -517,3 +517,15 @@ TEST_CASE("ends: as many points as are taken") {
       twr::humidity_course({.room = damp(), .start = humid(0.5), .time = seconds(1e2), .step = seconds(1e-3)}).size() ==
       100001);
 }
+
+TEST_CASE("ends: what stores heat") {
+  check_ranges("room::heat_capacity_of_solids",
+               {TW_RANGE("volume of the solids", 0.0, 1e9, twr::heat_capacity_of_solids(cubic_metres(x)))});
+  const auto sheet = [](double area, double thickness, double heat) {
+    return twr::heat_capacity_of_sheet(
+        {.area = square_metres(area), .thickness = metres(thickness), .heat = twr::volumetric_heat{heat}});
+  };
+  check_ranges("room::heat_capacity_of_sheet", {TW_RANGE("area of the sheet", 0.0, 1e6, sheet(x, 0.01, 2e6)),
+                                                TW_RANGE("thickness of the sheet", 0.0, 100.0, sheet(1.0, x, 2e6)),
+                                                TW_RANGE("heat of the sheet", 0.0, 1e9, sheet(1.0, 0.01, x))});
+}

@@ -166,3 +166,28 @@ TEST_CASE("refusals: a surface of next to no area, and water that hardly moves")
   CHECK(of(1.0, 1.0).rate.reason == twr::still_band);
   CHECK(of(1.0, 1.001).rate.reason == twr::agitated_band);
 }
+
+TEST_CASE("refusals: water too salt, and water that boils, in the name of the law that was asked") {
+  const auto rate = [](double t, double salinity, double pressure) {
+    return twr::evaporation_rate(
+        twr::evaporation_law::carrier,
+        {.water = seawater(t, salinity),
+         .air = {
+             .temperature = celsius(22.0), .humidity = humid(0.5), .pressure = absolute_pressure{pascals(pressure)}}});
+  };
+  check_refusal("tankwright::room::evaporation_rate", "practical salinity", [&] { (void)rate(25.0, 43.0, 101325.0); });
+  check_refusal("tankwright::room::evaporation_rate", "vapour pressure", [&] { (void)rate(99.0, 0.0, 80000.0); });
+  const twr::open_water unsaid{.water = seawater(25.0), .air = air_of(22.0, 50.0)};  // still air
+  CHECK(twr::evaporation_rate(twr::evaporation_law::carrier, unsaid) == rate(25.0, 35.0, 101325.0));
+}
+
+TEST_CASE("refusals: half a milliwatt is heated and cooled, and nothing is not") {
+  twr::tank_heat t{.water = seawater(25.0), .air = air_of(20.0, 50.0), .surfaces = {}};
+  CHECK_FALSE(twr::heater_for(t).is_needed);
+  CHECK_FALSE(twr::chiller_for(t, t.air).is_needed);
+  t.walls = {{.area = square_metres(1.0), .transmittance = watts_per_square_metre_kelvin(1e-4)}};
+  CHECK(twr::heater_for(t).is_needed);
+  t.walls.clear();
+  t.sources = {{.label = "clock", .heat = watts(5e-4)}};
+  CHECK(twr::chiller_for(t, t.air).is_needed);
+}
