@@ -191,3 +191,56 @@ TEST_CASE("refusals: half a milliwatt is heated and cooled, and nothing is not")
   t.sources = {{.label = "clock", .heat = watts(5e-4)}};
   CHECK(twr::chiller_for(t, t.air).is_needed);
 }
+
+TEST_CASE("refusals: half a milliwatt costs something, and what is said comes with the answer") {
+  const auto of = [](double w) {
+    const twr::running_device one[] = {{.label = "clock", .draws = estimate<power>{watts(w)}}};
+    return twr::running_costs(one, twr::electricity_price{1.0}).all;
+  };
+  CHECK(compare(in_joules(of(5e-4).per_day.central), 43.2, relative(1e-12)).good);
+  CHECK_FALSE(of(1.0).per_day.reason.empty());
+  const auto heat = twr::running_cost({.heat = estimate<power>{watts(5e-4)}, .price = twr::electricity_price{1.0}});
+  CHECK(compare(in_joules(heat.per_day.central), 43.2, relative(1e-12)).good);
+  const estimate<electric_current> leaks[] = {{milliamperes(0.1), milliamperes(0.2), milliamperes(0.5), "measured"},
+                                              milliamperes(1.0)};
+  CHECK(twr::leakage_of(leaks).reason == "measured");
+  CHECK_FALSE(twr::battery_feeds({.capacity = joules(1.0)}, watts(1.0)).reason.empty());
+  const twr::reservoir_request r{.water = seawater(25.0),
+                                 .volume = litres(1000.0),
+                                 .lowest = practical_salinity{33.0},
+                                 .free_volume = litres(10.0)};
+  CHECK_FALSE(twr::largest_reservoir(r).caution.text.empty());
+  CHECK_FALSE(twr::stuck_valve(r, litres(1.0)).caution.text.empty());
+  CHECK_FALSE(twr::return_level({.surface = square_metres(0.3),
+                                 .top_off = estimate<flow_rate>{litres_per_day(5.0)},
+                                 .running_level = metres(0.3),
+                                 .lowest_level = metres(0.2)})
+                  .caution.text.empty());
+}
+
+TEST_CASE("refusals: a room of which little is said is its outdoor air; saturated air is just that") {
+  const auto ratio = [](double w) { return twr::humidity_ratio::from_kilograms_per_kilogram(w); };
+  const twr::well_mixed_room r{.dry_air = kilograms_per_hour(10.0), .outdoor = ratio(0.004)};
+  CHECK(compare(twr::settled_humidity_ratio(r).value(), 0.004, relative(1e-14)).good);
+  CHECK(compare(twr::humidity_time_constant(r, kilograms(20.0)), hours(2.0), relative(1e-14)).good);
+  const auto full = twr::air_from(twr::air_of_dew_point{.temperature = celsius(18.0), .dew_point = celsius(18.0)});
+  CHECK(full.humidity.get().value() == 1.0);
+  CHECK_NOTHROW((void)twr::air_from(
+      twr::air_of_humidity_ratio{.temperature = celsius(18.0), .ratio = twr::humidity_ratio_of(full)}));
+  CHECK(message_of([] {
+          (void)twr::air_from(twr::air_of_dew_point{.temperature = celsius(18.0), .dew_point = celsius(18.00001)});
+        }).ends_with(": water would condense"));
+}
+
+TEST_CASE("refusals: cold water dries a warm room, and the band is in order all the same") {
+  twr::tank_room r = cellar(26.0, air_of(28.0, 75.0), 0.4);
+  r.water = seawater(9.0);
+  for (const double agitation : {1.0, 2.5}) {
+    r.surfaces[0].agitation = twr::agitation{agitation};
+    const auto found = twr::humidity_balance(r);
+    CHECK(found.central.evaporation.value() < 0.0);
+    CHECK(found.low.air.humidity.get() < found.central.air.humidity.get());
+    CHECK(found.central.air.humidity.get() < found.high.air.humidity.get());
+    CHECK_FALSE(found.caution.text.empty());
+  }
+}
