@@ -208,6 +208,7 @@ TEST_CASE("meals: what is taken and what is refused") {
 
 TEST_CASE("meals: a removal so slow that its powers lose their digits") {
   // (T/T1)(1 - e^(-k T1))/(1 - e^(-k T)) in extended precision, on both sides of where the first term is taken.
+  CHECK(life::detail::meal_peak(0.0, 604800.0) == 1.0);
   for (const double kt : {1e-12, 0.3e-9, 0.95e-9, 1.05e-9, 1e-7}) {
     for (const double every : {1.5, 7.0, 30.0}) {
       const long double t = static_cast<long double>(every) * 86400.0L, k = static_cast<long double>(kt) / t;
