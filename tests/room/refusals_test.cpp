@@ -168,7 +168,7 @@ TEST_CASE("refusals: a surface of next to no area, and water that hardly moves")
 }
 
 TEST_CASE("refusals: water too salt, and water that boils, in the name of the law that was asked") {
-  const auto rate = [](double t, double salinity, double pressure) {
+  const auto rate = [](double t, double salinity, double pressure) {  // in still air
     return twr::evaporation_rate(
         twr::evaporation_law::carrier,
         {.water = seawater(t, salinity),
@@ -177,8 +177,10 @@ TEST_CASE("refusals: water too salt, and water that boils, in the name of the la
   };
   check_refusal("tankwright::room::evaporation_rate", "practical salinity", [&] { (void)rate(25.0, 43.0, 101325.0); });
   check_refusal("tankwright::room::evaporation_rate", "vapour pressure", [&] { (void)rate(99.0, 0.0, 80000.0); });
-  const twr::open_water unsaid{.water = seawater(25.0), .air = air_of(22.0, 50.0)};  // still air
-  CHECK(twr::evaporation_rate(twr::evaporation_law::carrier, unsaid) == rate(25.0, 35.0, 101325.0));
+  twr::open_water water{.water = seawater(25.0), .air = air_of(22.0, 50.0)};
+  const auto unsaid = twr::evaporation_rate(twr::evaporation_law::carrier, water);
+  water.air_speed = metres_per_second(0.0);
+  CHECK(unsaid == twr::evaporation_rate(twr::evaporation_law::carrier, water));
 }
 
 TEST_CASE("refusals: half a milliwatt is heated and cooled, and nothing is not") {
@@ -243,4 +245,70 @@ TEST_CASE("refusals: cold water dries a warm room, and the band is in order all 
     CHECK(found.central.air.humidity.get() < found.high.air.humidity.get());
     CHECK_FALSE(found.caution.text.empty());
   }
+}
+
+TEST_CASE("refusals: rooms that settle nowhere, or have no air left") {
+  auto closed = cellar(24.0, air_of(5.0, 80.0), 0.0);
+  closed.surfaces.clear();
+  try {
+    (void)twr::humidity_balance(closed);
+    CHECK(false);
+  } catch (const invalid_input& e) {
+    CHECK(e.details().function == "tankwright::room::humidity_balance");
+    CHECK(e.details().argument == "air changes");
+    CHECK(e.details().value == 0.0);
+  }
+  check_refusal("tankwright::room::humidity_balance", "vapour pressure",
+                [] { (void)twr::humidity_balance(cellar(105.0, air_of(5.0, 80.0)), extrapolate); });
+  // Humid air outdoors: the two ratios are said in grams.
+  const auto outdoor = air_of(28.0, 60.0);
+  try {
+    (void)twr::ventilation_for(cellar(24.0, outdoor), humid(0.5));
+    CHECK(false);
+  } catch (const invalid_input& e) {
+    CHECK(e.details().argument == "outdoor humidity ratio");
+    CHECK(compare(e.details().value, 1e3 * twr::humidity_ratio_of(outdoor).value(), relative(1e-12)).good);
+    const double wanted = 1e3 * twr::humidity_ratio_of(air_of(24.0, 50.0)).value();
+    CHECK(std::string{e.what()}.find(core::number_with_unit(wanted, "g/kg")) != std::string::npos);
+  }
+}
+
+TEST_CASE("refusals: machines that rest, and a quarter more than is needed") {
+  auto dry = cellar(22.0, air_of(10.0, 0.0));
+  dry.surfaces.clear();
+  CHECK(twr::humidity_balance(dry).central.duty.value() == 0.0);
+  dry.dehumidifier =
+      twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(10.0)}, .set_point = humid(0.5)};
+  CHECK(twr::humidity_balance(dry).central.duty.value() == 0.0);
+  auto washing = cellar(24.0, air_of(24.0, 60.0), 0.1);  // no band: no open water
+  washing.surfaces.clear();
+  washing.sources = {{.label = "washing", .rate = grams_per_hour(500.0)}};
+  const auto size = twr::dehumidifier_for(washing, humid(0.55));
+  CHECK(compare(size.suggested, 1.25 * size.rated.central, relative(1e-14)).good);
+  // Water so cold that it dries the room asks for no air.
+  auto cold = cellar(26.0, air_of(5.0, 50.0));
+  cold.water = seawater(9.0);
+  CHECK(twr::ventilation_for(cold, humid(0.8)).air_changes.high.value() == 0.0);
+  const auto hourly =
+      twr::humidity_course({.room = cellar(24.0, air_of(10.0, 50.0)), .start = humid(0.5), .time = hours(2.0)});
+  CHECK(hourly.size() == 3);
+  CHECK(hourly[1].time.value() == 3600.0);
+}
+
+TEST_CASE("refusals: a heater that is stuck is looked at for a week") {
+  const auto stuck = [](double days_to_reach) {
+    // No open water, 12 W/K to 18 degC, 8e6 J/K: from 25 to 30 degC in that time.
+    const double left = std::exp(-days_to_reach * 86400.0 * 12.0 / 8e6);
+    return twr::heater_stuck_on(
+        {.tank = {.water = seawater(25.0),
+                  .air = air_of(18.0, 50.0),
+                  .surfaces = {},
+                  .walls = {{.area = square_metres(10.0), .transmittance = watts_per_square_metre_kelvin(1.2)}}},
+         .heat_capacity = joules_per_kelvin(8e6),
+         .heater = watts(12.0 * (12.0 - 7.0 * left) / (1.0 - left)),
+         .highest = celsius(30.0)});
+  };
+  CHECK(stuck(6.997).reaches_highest.expected);
+  CHECK_FALSE(stuck(7.003).reaches_highest.expected);
+  CHECK(stuck(6.0).settles_at->reason == twr::still_band);
 }
