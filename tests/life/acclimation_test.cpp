@@ -2,6 +2,7 @@
 #include <tankwright/life/acclimation.hpp>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -95,4 +96,68 @@ TEST_CASE("acclimation: bad input") {
   CHECK_THROWS_AS((void)flow(20.0, 32.0, 0.5), invalid_input);
   CHECK_THROWS_AS((void)flow(20.0, 35.0, 0.0), invalid_input);
   CHECK_THROWS_AS((void)flow(0.0, 35.0, 0.5), invalid_input);
+}
+
+TEST_CASE("acclimation: the vessel fills up when nothing is said, and a kelvin an hour is gentle") {
+  const twl::drip unsaid{.start = litres(10.0), .flow = litres_per_minute(1.0)};
+  CHECK(compare(twl::share_of_tank_water(unsaid, minutes(10.0)).value(), 0.5, relative(1e-14)).good);
+  const twl::gentle_drip drip{.start = litres(10.0), .step = step(35.0, 35.0, 20.0, 21.0), .salinity_per_hour = 1.0};
+  CHECK(compare(drip.temperature_per_hour.value(), 1.0, relative(1e-14)).good);
+  // The slower of the two paces counts: 2 of salinity at 1/h and 6 K at 1 K/h, then 4 of salinity and 1 K.
+  const auto flow = [](double s1, double t1) {
+    return twl::gentle_flow({.start = litres(12.0), .step = step(30.0, s1, 20.0, t1), .salinity_per_hour = 1.0});
+  };
+  TW_CHECK(pace, flow(32.0, 26.0), litres_per_hour(2.0), relative(1e-12));
+  TW_CHECK(pace, flow(34.0, 21.0), litres_per_hour(3.0), relative(1e-12));
+  TW_CHECK(pace, flow(34.0, 19.0), litres_per_hour(3.0), relative(1e-12));
+}
+
+TEST_CASE("acclimation: what is taken and what is refused") {
+  const auto share = [](double v, double q, double t) {
+    return twl::share_of_tank_water({.start = litres(v), .flow = litres_per_minute(q)}, minutes(t));
+  };
+  check_ranges("life::share_of_tank_water",
+               {TW_RANGE("volume at the start", 1e-3, 1e7, share(x, 0.1, 1.0)),
+                TW_RANGE("flow", 0.0, 1e6, share(1.0, x, 1.0)), TW_RANGE("time", 0.0, 1e8, share(1.0, 0.1, x))});
+  const auto time = [](double v, double q, double p) {
+    return twl::time_to_share({.start = litres(v), .flow = litres_per_minute(q)}, fraction(p));
+  };
+  check_ranges("life::time_to_share",
+               {TW_RANGE("volume at the start", 1e-3, 1e7, time(x, 0.1, 0.5)),
+                TW_RANGE("flow", 1e-8, 1e6, time(1.0, x, 0.5)),
+                {"share of tank water", 0.0, 1.0, [&](double x) { (void)time(1.0, 0.1, x); }, false, true}});
+  check_ranges("life::mixed_at",
+               {TW_RANGE("share of tank water", 0.0, 1.0, twl::mixed_at(step(32.0, 35.0, 22.0, 26.0), fraction(x))),
+                TW_RANGE("salinity before", 0.0, 400.0, twl::mixed_at(step(x, 35.0, 22.0, 26.0), fraction(0.5))),
+                TW_RANGE("salinity after", 0.0, 400.0, twl::mixed_at(step(32.0, x, 22.0, 26.0), fraction(0.5))),
+                TW_RANGE("temperature before", -5.0, 100.0, twl::mixed_at(step(32.0, 35.0, x, 26.0), fraction(0.5))),
+                TW_RANGE("temperature after", -5.0, 100.0, twl::mixed_at(step(32.0, 35.0, 22.0, x), fraction(0.5)))});
+  const auto flow = [](double v, double per_hour, double kelvin, double s = 32.0) {
+    return twl::gentle_flow({.start = litres(v),
+                             .step = step(s, 35.0, 25.0, 26.0),
+                             .salinity_per_hour = per_hour,
+                             .temperature_per_hour = kelvin_steps(kelvin)});
+  };
+  check_ranges("life::gentle_flow", {TW_RANGE("volume at the start", 1e-3, 1e7, flow(x, 0.5, 1.0)),
+                                     TW_RANGE("salinity per hour", 1e-30, 1e15, flow(1.0, x, 1.0)),
+                                     TW_RANGE("temperature per hour", 1e-30, 1e15, flow(1.0, 0.5, x)),
+                                     TW_RANGE("salinity before", 0.0, 400.0, flow(1.0, 0.5, 1.0, x))});
+}
+
+TEST_CASE("acclimation: half a kelvin an hour is half the flow, and the same water is no step") {
+  const auto flow = [](double kelvin_per_hour, double t1) {
+    return twl::gentle_flow({.start = litres(20.0),
+                             .step = step(35.0, 35.0, 20.0, t1),
+                             .salinity_per_hour = 1.0,
+                             .temperature_per_hour = kelvin_steps(kelvin_per_hour)});
+  };
+  TW_CHECK(pace, flow(0.5, 24.0), litres_per_hour(2.5), relative(1e-12));
+  TW_CHECK(pace, flow(2.0, 24.0), litres_per_hour(10.0), relative(1e-12));
+  try {
+    (void)flow(1.0, 20.0);
+    CHECK(false);
+  } catch (const invalid_input& e) {
+    CHECK(e.details().argument == "step");
+    CHECK(e.details().value == 0.0);
+  }
 }

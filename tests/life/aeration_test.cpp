@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <cmath>
+
 #include <tankwright/life/aeration.hpp>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -42,4 +45,39 @@ TEST_CASE("aeration: bad input") {
   check_edges(twl::bubbles_limits, [](double x, range_policy) { return twl::transfer_at(per_hour(x), celsius(20.0)); });
   check_edges(twl::water_temperature_limits,
               [](double t, range_policy) { return twl::transfer_at(per_hour(1.0), celsius(t)); });
+}
+
+TEST_CASE("aeration: 1.024 a kelvin, and velocities that are said") {
+  const evidence warm{"tankwright::life::transfer_at", kind::from_memory, "ASCE/EWRI 2-06: theta 1.024"};
+  const evidence ways{"tankwright::life::aeration_rate", kind::identity, "k_L A/V + alpha KLa 1.024^(T - 20)"};
+  TW_CHECK(warm, twl::transfer_at(per_hour(2.0), celsius(27.5)), per_hour(2.0 * std::pow(1.024, 7.5)), relative(1e-12));
+  TW_CHECK(warm, twl::transfer_at(per_hour(2.0), celsius(12.0)), per_hour(2.0 / std::pow(1.024, 8.0)), relative(1e-12));
+  // 5 cm/h over 2 m2 in 1000 L is 0.1/h whatever the temperature; half of 4/h at 30 degC.
+  TW_CHECK(ways,
+           of({.surface = square_metres(2.0),
+               .transfer = metres_per_second(0.05 / 3600.0),
+               .bubbles = per_hour(4.0),
+               .alpha = fraction(0.5)},
+              30.0, 1000.0),
+           per_hour(0.1 + 2.0 * std::pow(1.024, 10.0)), relative(1e-12));
+  TW_CHECK(ways, of({.bubbles = per_hour(4.0)}), per_hour(4.0), relative(1e-13));  // clean water, when nothing is said
+}
+
+TEST_CASE("aeration: what is taken and what is refused") {
+  const auto way = [](double surface, double cm_per_hour, double kla, double alpha) {
+    return of({.label = "stone",
+               .surface = square_metres(surface),
+               .transfer = metres_per_second(cm_per_hour / 3.6e5),
+               .bubbles = per_hour(kla),
+               .alpha = fraction(alpha)});
+  };
+  check_ranges("life::aeration_rate",
+               {TW_RANGE("stone: surface", 0.0, 1e6, way(x, 1.0, 1.0, 1.0)),
+                TW_RANGE("stone: transfer velocity", 0.0, 1e6, way(1.0, x, 1.0, 1.0)),
+                TW_RANGE("stone: KLa", 0.0, 1e5, way(1.0, 1.0, x, 1.0)),
+                TW_RANGE("stone: alpha", 0.0, 1.0, way(1.0, 1.0, 1.0, x)),
+                TW_RANGE("net volume", 1e-3, 1e10, of({}, 20.0, x)), TW_RANGE("temperature", -5.0, 100.0, of({}, x))});
+  check_ranges("life::transfer_at",
+               {TW_RANGE("KLa", 0.0, 1e5, twl::transfer_at(per_hour(x), celsius(20.0))),
+                TW_RANGE("temperature", -5.0, 100.0, twl::transfer_at(per_hour(1.0), celsius(x)))});
 }

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <vector>
+
 #include <tankwright/life/circulation.hpp>
 
 #include <tankwright/water/exchange.hpp>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -108,4 +111,57 @@ TEST_CASE("circulation: bad input") {
   check_edges(twl::kept_level_limits, [](double x, range_policy) {
     return twl::treatment_flow_for({.made = grams_per_day(1.0), .level = milligrams_per_litre(x)});
   });
+}
+
+TEST_CASE("circulation: what is taken and what is refused") {
+  const auto loops = [](double flow, double efficiency) {
+    return std::vector<twl::loop>{{.label = "one", .flow = litres_per_hour(flow), .efficiency = fraction(efficiency)}};
+  };
+  const auto turnover = [&](double net, double flow, double efficiency) {
+    const auto all = loops(flow, efficiency);
+    return twl::turnover_rate({.net = litres(net), .loops = all});
+  };
+  const auto removal = [&](double net, double flow, double efficiency) {
+    const auto all = loops(flow, efficiency);
+    return twl::removal_rate({.net = litres(net), .loops = all});
+  };
+  const auto cleared_flow = [&](double flow, double efficiency) {
+    const auto all = loops(flow, efficiency);
+    return twl::flow_cleared(all);
+  };
+  const auto time = [&](double net, double flow, double efficiency, double removed) {
+    const auto all = loops(flow, efficiency);
+    return twl::time_to_remove({.net = litres(net), .loops = all}, fraction(removed));
+  };
+  check_ranges("life::turnover_rate", {TW_RANGE("net volume", 1e-3, 1e10, turnover(x, 1.0, 1.0)),
+                                       TW_RANGE("one: flow", 0.0, 1e10, turnover(1.0, x, 1.0)),
+                                       TW_RANGE("one: efficiency", 0.0, 1.0, turnover(1.0, 1.0, x))});
+  check_ranges("life::removal_rate", {TW_RANGE("net volume", 1e-3, 1e10, removal(x, 1.0, 1.0)),
+                                      TW_RANGE("one: flow", 0.0, 1e10, removal(1.0, x, 1.0)),
+                                      TW_RANGE("one: efficiency", 0.0, 1.0, removal(1.0, 1.0, x))});
+  check_ranges("life::flow_cleared", {TW_RANGE("one: flow", 0.0, 1e10, cleared_flow(x, 1.0)),
+                                      TW_RANGE("one: efficiency", 0.0, 1.0, cleared_flow(1.0, x))});
+  check_ranges("life::time_to_remove",
+               {TW_RANGE("net volume", 1e-3, 1e10, time(x, 1.0, 1.0, 0.5)),
+                TW_RANGE("one: flow", 0.0, 1e10, time(1.0, x, 1.0, 0.5)),
+                TW_RANGE("one: efficiency", 0.0, 1.0, time(1.0, 1.0, x, 0.5)),
+                {"share removed", 0.0, 1.0, [&](double x) { (void)time(1.0, 1.0, 1.0, x); }, false, true}});
+  check_ranges("life::share_removed", {TW_RANGE("turnovers", 0.0, 1e12, twl::share_removed(x)),
+                                       TW_RANGE("efficiency", 0.0, 1.0, twl::share_removed(1.0, fraction(x)))});
+  check_ranges("life::turnovers_for",
+               {{"share removed", 0.0, 1.0, [](double x) { (void)twl::turnovers_for(fraction(x)); }, false, true},
+                TW_RANGE("efficiency", 1e-6, 1.0, twl::turnovers_for(fraction(0.5), fraction(x)))});
+  const auto flow = [](double made, double level, double efficiency) {
+    return twl::treatment_flow_for(
+        {.made = grams_per_day(made), .level = milligrams_per_litre(level), .efficiency = fraction(efficiency)});
+  };
+  check_ranges("life::treatment_flow_for", {TW_RANGE("level to stay at", 1e-8, 1e7, flow(1.0, x, 1.0)),
+                                            TW_RANGE("efficiency", 1e-6, 1.0, flow(1.0, 1.0, x))});
+}
+
+TEST_CASE("circulation: what never clears says so, in no turnovers and with the caution") {
+  const auto never = twl::time_to_remove({.net = litres(100.0), .loops = std::span<const twl::loop>{}}, fraction(0.5));
+  CHECK_FALSE(never.time);
+  CHECK(never.turnovers == 0.0);
+  CHECK_FALSE(never.caution.text.empty());
 }

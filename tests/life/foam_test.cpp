@@ -2,6 +2,7 @@
 #include <tankwright/life/foam.hpp>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -52,4 +53,28 @@ TEST_CASE("foam: bad input") {
   CHECK_THROWS_AS((void)of(50.0, 0.0, 35.0), invalid_input);
   CHECK_THROWS_AS((void)twl::bubble_surface(fraction(1.0), millimetres(1.0)), invalid_input);
   CHECK_THROWS_AS((void)twl::bubble_surface(fraction(0.1), millimetres(0.0)), invalid_input);
+}
+
+TEST_CASE("foam: verdicts at the ends of the rules: a minute and a half, once an hour") {
+  CHECK(of(50.0, 2000.0, 35.0).long_enough);  // 90 s
+  CHECK_FALSE(of(50.0, 2001.0, 35.0).long_enough);
+  CHECK(of(50.0, 1000.0, 35.0).often_enough);
+  CHECK_FALSE(of(50.0, 999.5, 35.0).often_enough);
+}
+
+TEST_CASE("foam: what is taken and what is refused") {
+  const auto with_net = [](double net) {
+    return twl::foam_contact_of({.water_in_column = litres(50.0),
+                                 .flow = litres_per_hour(100.0),
+                                 .net = litres(net),
+                                 .salinity = practical_salinity{35.0},
+                                 .temperature = celsius(25.0)});
+  };
+  check_ranges("life::foam_contact_of",
+               {TW_RANGE("water in the column", 1e-6, 1e10, of(x, 100.0, 35.0)),
+                TW_RANGE("flow", 1e-6, 1e10, of(50.0, x, 35.0)), TW_RANGE("net volume", 1e-3, 1e10, with_net(x))});
+  check_ranges(
+      "life::bubble_surface",
+      {{"gas share", 0.0, 1.0, [](double x) { (void)twl::bubble_surface(fraction(x), millimetres(1.0)); }, false, true},
+       TW_RANGE("bubble diameter", 1e-6, 1e3, twl::bubble_surface(fraction(0.1), millimetres(x)))});
 }

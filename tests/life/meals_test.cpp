@@ -5,6 +5,7 @@
 
 #include "support/check.hpp"
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -131,4 +132,106 @@ TEST_CASE("meals: what cannot be is refused") {
   CHECK_THROWS_AS((void)life::highest_ammonia(
                       {.meals = meals, .film = square_metres(1.0), .net = litres(1.0), .temperature = celsius(33.0)}),
                   out_of_range);
+}
+
+TEST_CASE("meals: what a filter must take, solved a second time by halving") {
+  // Highest over mean of a first-order removal k [1/d] that is fed evenly for a day of every T days.
+  const auto over_mean = [](double k, double every) {
+    return every <= 1.0 ? 1.0 : every * (1.0 - std::exp(-k)) / (1.0 - std::exp(-k * every));
+  };
+  for (const double net : {30.0, 700.0, 20000.0}) {
+    for (const double level : {0.02, 0.4}) {
+      const std::array meals{regular_meal{.mean = per_day_of(0.2), .every = days(7.0)},
+                             regular_meal{.mean = per_day_of(0.05), .every = days(2.5)},
+                             regular_meal{.mean = per_day_of(0.3)}};
+      const double holds = level * net * 1e-3;  // g
+      double low = 0.55, high = 5.0;
+      for (int i = 0; i < 100; ++i) {
+        const double n = 0.5 * (low + high), k = n / holds;
+        const double asked = 0.2 * over_mean(k, 7.0) + 0.05 * over_mean(k, 2.5) + 0.3;
+        (n < asked ? low : high) = n;
+      }
+      const auto found = life::capacity_for_meals(
+          meals, water::total_ammonia::from_nitrogen(milligrams_per_litre(level)), litres(net));
+      TW_CHECK(capacity, found.as_nitrogen(), grams_per_day(low), relative(1e-11));
+    }
+  }
+}
+
+TEST_CASE("meals: the highest ammonia, solved a second time by halving") {
+  const auto over_mean = [](double k, double every) {
+    return every * (1.0 - std::exp(-k)) / (1.0 - std::exp(-k * every));
+  };
+  for (const double film_area : {1.3, 2.0, 6.0, 40.0}) {
+    for (const double t : {18.0, 27.0}) {
+      const std::array meals{regular_meal{.mean = per_day_of(0.3), .every = days(3.5)}};
+      const double slope = 0.28 * std::pow(1.04275, t - 24.0), flat = 0.28 * std::pow(1.01108, t - 24.0);
+      double low = 1e-6, high = 1e3;  // mg/L
+      for (int i = 0; i < 200; ++i) {
+        const double c = std::sqrt(low * high), takes = film_area * std::fmin(slope * c, flat);
+        const double asked = 0.3 * over_mean(takes / (c * 0.5), 3.5);  // 500 L: 0.5 g for a mg/L
+        (takes < asked ? low : high) = c;
+      }
+      const auto found = life::highest_ammonia(
+          {.meals = meals, .film = square_metres(film_area), .net = litres(500.0), .temperature = celsius(t)});
+      TW_CHECK(highest, found->as_nitrogen(), milligrams_per_litre(low), relative(1e-10));
+    }
+  }
+}
+
+TEST_CASE("meals: what is taken and what is refused") {
+  const auto ask = [](double mean, double every, double level, double net) {
+    const std::array meals{regular_meal{.mean = per_day_of(mean), .every = days(every)}};
+    return life::capacity_for_meals(meals, water::total_ammonia::from_nitrogen(milligrams_per_litre(level)),
+                                    litres(net));
+  };
+  check_ranges("life::capacity_for_meals",
+               {TW_RANGE("nitrogen load", 0.0, 1e9, ask(x, 1.0, 0.1, 1e3)),
+                {"time between meals", 0.0, 3650.0, [&](double x) { (void)ask(1.0, x, 0.1, 1e3); }, true},
+                TW_RANGE("ammonia", 1e-12, 1e12, ask(1.0, 1.0, x, 1e3)),
+                TW_RANGE("net volume", 1e-3, 1e10, ask(1.0, 1.0, 0.1, x))});
+  const auto fed = [](double mean, double every, double film, double net, double t, double plateau = 0.28) {
+    const std::array meals{regular_meal{.mean = per_day_of(mean), .every = days(every)}};
+    life::film of = life::seawater_film;
+    of.plateau = grams_per_square_metre_day(plateau);
+    return life::highest_ammonia(
+        {.meals = meals, .film = square_metres(film), .net = litres(net), .temperature = celsius(t), .of = of});
+  };
+  check_ranges("life::highest_ammonia",
+               {TW_RANGE("nitrogen load", 0.0, 1e9, fed(x, 1.0, 1.0, 1e3, 24.0)),
+                {"time between meals", 0.0, 3650.0, [&](double x) { (void)fed(1.0, x, 1.0, 1e3, 24.0); }, true},
+                TW_RANGE("area", 0.0, 1e9, fed(1.0, 1.0, x, 1e3, 24.0)),
+                TW_RANGE("net volume", 1e-3, 1e10, fed(1.0, 1.0, 1.0, x, 24.0)),
+                TW_RANGE("temperature", 10.0, 30.0, fed(1.0, 1.0, 1.0, 1e3, x)),
+                TW_RANGE("largest rate of the film", 1e-6, 1e6, fed(1.0, 1.0, 1.0, 1e3, 24.0, x))});
+}
+
+TEST_CASE("meals: a removal so slow that its powers lose their digits") {
+  // (T/T1)(1 - e^(-k T1))/(1 - e^(-k T)) in extended precision, on both sides of where the first term is taken.
+  CHECK(life::detail::meal_peak(0.0, 604800.0) == 1.0);
+  for (const double kt : {1e-12, 0.3e-9, 0.95e-9, 1.05e-9, 1e-7}) {
+    for (const double every : {1.5, 7.0, 30.0}) {
+      const long double t = static_cast<long double>(every) * 86400.0L, k = static_cast<long double>(kt) / t;
+      const long double exact = static_cast<long double>(every) * std::expm1(-k * 86400.0L) / std::expm1(-k * t);
+      CHECK(std::fabs(life::detail::meal_peak(kt / (every * 86400.0), every * 86400.0) - static_cast<double>(exact)) <
+            5e-15);
+    }
+  }
+}
+
+TEST_CASE("meals: as much as the film takes at its plateau is held there") {
+  const auto most = nitrogen_load::from_nitrogen(mass_flow::from_value(life::seawater_film.plateau->value()));
+  const std::array meals{regular_meal{.mean = most}};
+  const auto level = life::highest_ammonia(
+      {.meals = meals, .film = square_metres(1.0), .net = litres(700.0), .temperature = celsius(24.0)});
+  REQUIRE(level);
+  TW_CHECK(highest, level->as_nitrogen(), milligrams_per_litre(1.0), relative(1e-12));
+}
+
+TEST_CASE("meals: into next to no water, food of every hour counts once and a weekly meal seven times") {
+  const std::array meals{regular_meal{.mean = per_day_of(0.2), .every = days(7.0)},
+                         regular_meal{.mean = per_day_of(0.3), .every = hours(6.0)}};
+  const auto asked =
+      life::capacity_for_meals(meals, water::total_ammonia::from_nitrogen(milligrams_per_litre(1e-6)), litres(1.0));
+  TW_CHECK(capacity, asked.as_nitrogen(), grams_per_day(1.7), relative(1e-12));
 }

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <cmath>
+#include <vector>
+
 #include <tankwright/life/nitrification.hpp>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -168,4 +172,153 @@ TEST_CASE("nitrification: the wet outside of rock by the kilogram") {
   refused([](auto& r) { r.piece = metres(0.0); });
   refused([](auto& r) { r.density = kilograms_per_cubic_metre(10.0); });
   refused([](auto& r) { r.roughness = 0.9; });
+}
+
+TEST_CASE("nitrification: rates, areas and levels against the formulas, written a second time") {
+  const evidence again{"tankwright::life::nitrification_rate", kind::published,
+                       "Nijhof and Bovendeur 1990, Zhu and Chen 2002, Malone and Pfeiffer 2006, second transcription"};
+  const evidence area_again{"tankwright::life::film_area_for", kind::identity, "load over rate, ends crossed"};
+  const evidence settled{"tankwright::life::steady_ammonia", kind::identity, "rate needed over slope, by hand"};
+  // 0.2 and 1.0 g/(m2 d) against 0.69: films of other filters.
+  const double poor = 0.2 / 0.69, good = 1.0 / 0.69;
+  for (const auto order : {twl::film_order::linear, twl::film_order::square_root}) {
+    for (const double t : {12.0, 24.0, 29.0}) {
+      for (const double level : {0.02, 0.1, 0.8, 1.6, 7.0}) {
+        twl::film film = twl::freshwater_film;
+        film.order = order;
+        film.plateau_from = ammonia(1.5);
+        CAPTURE(t);
+        CAPTURE(level);
+        const double flat = 0.69 * std::pow(1.01108, t - 24.0), slope = 0.69 * std::pow(1.04275, t - 24.0);
+        const double x = level / 1.5;
+        const double rising = slope * (order == twl::film_order::linear ? x : std::sqrt(x));
+        const double wanted = rising < flat ? rising : flat;
+        const twl::film_water in{.ammonia = ammonia(level), .temperature = celsius(t), .film = film};
+        const auto rate = twl::nitrification_rate(in);
+        TW_CHECK(again, rate.central, grams_per_square_metre_day(wanted), relative(1e-12));
+        TW_CHECK(again, rate.low, grams_per_square_metre_day(wanted * poor), relative(1e-12));
+        TW_CHECK(again, rate.high, grams_per_square_metre_day(wanted * good), relative(1e-12));
+        const auto needed = twl::film_area_for(load(3.0), in);
+        TW_CHECK(area_again, needed.low, square_metres(3.0 / (wanted * good)), relative(1e-12));
+        TW_CHECK(area_again, needed.central, square_metres(3.0 / wanted), relative(1e-12));
+        TW_CHECK(area_again, needed.high, square_metres(3.0 / (wanted * poor)), relative(1e-12));
+        const twl::filter_surface surfaces[] = {{.wet = square_metres(5.0)},
+                                                {.wet = square_metres(4.0), .seeded = fraction(0.25)}};
+        const auto capacity = twl::capacity_of(surfaces, in);
+        TW_CHECK(again, capacity.today.low.as_nitrogen(), grams_per_day(6.0 * wanted * poor), relative(1e-12));
+        TW_CHECK(again, capacity.today.high.as_nitrogen(), grams_per_day(6.0 * wanted * good), relative(1e-12));
+        TW_CHECK(again, capacity.mature.low.as_nitrogen(), grams_per_day(9.0 * wanted * poor), relative(1e-12));
+        TW_CHECK(again, capacity.mature.high.as_nitrogen(), grams_per_day(9.0 * wanted * good), relative(1e-12));
+        const auto found =
+            twl::steady_ammonia({.load = load(0.9), .surfaces = surfaces, .temperature = celsius(t), .film = film});
+        const auto level_of = [&](double quality) {
+          const double part = 0.9 / 6.0 / (slope * quality);
+          return milligrams_per_litre(1.5 * (order == twl::film_order::linear ? part : part * part));
+        };
+        TW_CHECK(settled, found.low->as_nitrogen(), level_of(good), relative(1e-12));
+        TW_CHECK(settled, found.central->as_nitrogen(), level_of(1.0), relative(1e-12));
+        TW_CHECK(settled, found.high->as_nitrogen(), level_of(poor), relative(1e-12));
+        const double share_on_plateau = 0.9 / 6.0 / flat;
+        TW_CHECK(settled, found.share_of_capacity.low, share_on_plateau / good, relative(1e-12));
+        TW_CHECK(settled, found.share_of_capacity.central, share_on_plateau, relative(1e-12));
+        TW_CHECK(settled, found.share_of_capacity.high, share_on_plateau / poor, relative(1e-12));
+        CHECK_FALSE(rate.reason.empty());
+        CHECK_FALSE(capacity.today.reason.empty());
+        CHECK_FALSE(found.share_of_capacity.reason.empty());
+        CHECK_FALSE(found.caution.text.empty());
+      }
+    }
+  }
+}
+
+TEST_CASE("nitrification: what is filled in when nothing is said") {
+  const twl::film said{.plateau = grams_per_square_metre_day(0.28), .plateau_at = celsius(24.0)};
+  CHECK(compare(in_milligrams_per_litre(said.plateau_from.as_nitrogen()), 1.0, relative(1e-12)).good);
+  CHECK(said.order == twl::film_order::linear);
+  CHECK(said.per_kelvin_on_plateau == 1.01108);  // Zhu and Chen 2002: 1.108 and 4.275 % a kelvin
+  CHECK(said.per_kelvin_below == 1.04275);
+  const twl::film_water in{.ammonia = ammonia(2.0), .temperature = celsius(24.0)};
+  CHECK(compare(twl::nitrification_rate(in).central, grams_per_square_metre_day(0.28), relative(1e-12)).good);
+  const twl::filter_surface surfaces[] = {{.wet = square_metres(5.0)}};
+  CHECK(compare(twl::capacity_of(surfaces, in).today.central.as_nitrogen(), grams_per_day(1.4), relative(1e-12)).good);
+  const auto full = twl::steady_ammonia({.load = load(1.4), .surfaces = surfaces, .temperature = celsius(24.0)});
+  CHECK(compare(full.share_of_capacity.central, 1.0, relative(1e-12)).good);
+  const twl::loose_rock rock{.dry = kilograms(1.0), .piece = metres(0.1), .density = kilograms_per_cubic_metre(1000.0)};
+  CHECK(compare(twl::rock_surface(rock), square_metres(2.0 * 6.0 * 1.0 / 100.0), relative(1e-12)).good);
+}
+
+TEST_CASE("nitrification: films, surfaces and rock that are taken and refused") {
+  const auto rate = [](auto change, double x) {
+    twl::film film = twl::seawater_film;
+    change(film, x);
+    return twl::nitrification_rate({.ammonia = ammonia(1.0), .temperature = celsius(24.0), .film = film});
+  };
+  const auto per_area = [](auto& f, double x) { f.plateau = grams_per_square_metre_day(x); };
+  const auto at = [](auto& f, double x) { f.plateau_at = celsius(x); };
+  const auto from = [](auto& f, double x) { f.plateau_from = ammonia(x); };
+  const auto on_plateau = [](auto& f, double x) { f.per_kelvin_on_plateau = x; };
+  const auto below = [](auto& f, double x) { f.per_kelvin_below = x; };
+  check_ranges("life::nitrification_rate", {TW_RANGE("largest rate of the film", 1e-6, 1e6, rate(per_area, x)),
+                                            TW_RANGE("temperature of the film's rate", -5.0, 100.0, rate(at, x)),
+                                            TW_RANGE("start of the film's plateau", 1e-6, 1e6, rate(from, x)),
+                                            TW_RANGE("film's rate per kelvin", 0.5, 2.0, rate(on_plateau, x)),
+                                            TW_RANGE("film's rate per kelvin", 0.5, 2.0, rate(below, x)),
+                                            TW_RANGE("ammonia", 0.0, 1e6, areal_rate(x, 24.0)),
+                                            TW_RANGE("temperature", 10.0, 30.0, areal_rate(1.0, x))});
+  const auto capacity = [](double wet, double seed, double level) {
+    const twl::filter_surface one[] = {{.label = "sand", .wet = square_metres(wet), .seeded = fraction(seed)}};
+    return twl::capacity_of(one, {.ammonia = ammonia(level), .temperature = celsius(24.0)});
+  };
+  check_ranges("life::capacity_of", {TW_RANGE("sand: area", 0.0, 1e9, capacity(x, 1.0, 1.0)),
+                                     TW_RANGE("sand: share seeded", 0.0, 1.0, capacity(1.0, x, 1.0)),
+                                     TW_RANGE("ammonia", 0.0, 1e6, capacity(1.0, 1.0, x))});
+  const auto area_for = [](double grams, double level) {
+    return twl::film_area_for(load(grams), {.ammonia = ammonia(level), .temperature = celsius(24.0)});
+  };
+  check_ranges("life::film_area_for", {TW_RANGE("nitrogen load", 0.0, 1e9, area_for(x, 1.0)),
+                                       TW_RANGE("ammonia", 1e-6, 1e6, area_for(1.0, x))});
+  const auto settled = [](double grams, double wet, double t, double largest) {
+    const twl::filter_surface one[] = {{.label = "sand", .wet = square_metres(wet)}};
+    twl::film film = twl::seawater_film;
+    film.plateau = grams_per_square_metre_day(largest);
+    return twl::steady_ammonia({.load = load(grams), .surfaces = one, .temperature = celsius(t), .film = film});
+  };
+  const auto many = [](double all) {  // shared by a thousand surfaces, so that each is small enough
+    const std::vector<twl::filter_surface> surfaces(1001, {.label = "sand", .wet = square_metres(all / 1001.0)});
+    return twl::steady_ammonia({.load = load(1.0), .surfaces = surfaces, .temperature = celsius(24.0)});
+  };
+  check_ranges("life::steady_ammonia", {TW_RANGE("nitrogen load", 0.0, 1e9, settled(x, 1.0, 24.0, 1.0)),
+                                        TW_RANGE("temperature", 10.0, 30.0, settled(1.0, 1.0, x, 1.0)),
+                                        TW_RANGE("largest rate of the film", 1e-6, 1e6, settled(1.0, 1.0, 24.0, x))});
+  check_ranges("life::steady_ammonia", {TW_RANGE("sand: area", 0.0, 1e9, settled(0.0, x, 24.0, 1.0)),
+                                        TW_RANGE("seeded area of all surfaces", 1e-9, 1e12, many(x))});
+  const auto rock = [](double kg, double piece, double density, double roughness) {
+    return twl::rock_surface({.dry = kilograms(kg),
+                              .piece = metres(piece),
+                              .density = kilograms_per_cubic_metre(density),
+                              .roughness = roughness});
+  };
+  check_ranges("life::rock_surface", {TW_RANGE("mass of rock", 0.0, 1e9, rock(x, 0.1, 1e3, 2.0)),
+                                      TW_RANGE("diameter of a piece", 1e-3, 10.0, rock(1.0, x, 1e3, 2.0)),
+                                      TW_RANGE("density of rock", 50.0, 5000.0, rock(1.0, 0.1, x, 2.0)),
+                                      TW_RANGE("roughness", 1.0, 100.0, rock(1.0, 0.1, 1e3, x))});
+  check_ranges(
+      "life::grain_surface",
+      {TW_RANGE("grain diameter", 1e-6, 1e4, twl::grain_surface(millimetres(x), porosity{0.4})),
+       {"porosity", 0.0, 1.0, [](double x) { (void)twl::grain_surface(millimetres(1.0), porosity{x}); }, false, true}});
+}
+
+TEST_CASE("nitrification: as much as the plateau takes is held, and a wrong film is refused by who was asked") {
+  const twl::filter_surface one[] = {{.wet = square_metres(1.0)}};
+  const auto full = twl::nitrogen_load::from_nitrogen(mass_flow::from_value(twl::seawater_film.plateau->value()));
+  const auto settled = twl::steady_ammonia({.load = full, .surfaces = one, .temperature = celsius(24.0)});
+  REQUIRE(settled.central);
+  CHECK(compare(in_milligrams_per_litre(settled.central->as_nitrogen()), 1.0, relative(1e-12)).good);
+  const auto area_for = [](double t, double largest) {
+    twl::film film = twl::seawater_film;
+    film.plateau = grams_per_square_metre_day(largest);
+    return twl::film_area_for(load(1.0), {.ammonia = ammonia(1.0), .temperature = celsius(t), .film = film});
+  };
+  check_ranges("life::film_area_for", {TW_RANGE("temperature", 10.0, 30.0, area_for(x, 0.28)),
+                                       TW_RANGE("largest rate of the film", 1e-6, 1e6, area_for(24.0, x))});
 }

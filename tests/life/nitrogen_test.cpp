@@ -2,6 +2,7 @@
 #include <tankwright/life/nitrogen.hpp>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -139,4 +140,99 @@ TEST_CASE("nitrogen: how long the alkalinity lasts") {
   CHECK_THROWS_AS((void)of(-1.5, 2000.0, 2.6, 2.0), invalid_input);
   CHECK_THROWS_AS((void)of(1.5, 0.0, 2.6, 2.0), invalid_input);
   CHECK_THROWS_AS((void)of(1.5, 2000.0, 2.6, -2.0), invalid_input);
+}
+
+TEST_CASE("nitrogen: bands and needs against the equations, by hand") {
+  const evidence rule{"tankwright::life::nitrogen_from_feed", kind::from_memory,
+                      "Timmons and Ebeling 2007: 0.092 F PC, 25 % either way; 0.16 g of nitrogen in a gram of protein"};
+  const auto fed = twl::nitrogen_from_feed({.food = grams_per_day(100.0), .protein = fraction(0.5)});
+  TW_CHECK(rule, fed.ammonia.low.as_nitrogen(), grams_per_day(0.75 * 4.6), relative(1e-12));
+  TW_CHECK(rule, fed.ammonia.central.as_nitrogen(), grams_per_day(4.6), relative(1e-12));
+  TW_CHECK(rule, fed.ammonia.high.as_nitrogen(), grams_per_day(1.25 * 4.6), relative(1e-12));
+  TW_CHECK(rule, fed.bound.as_nitrogen(), grams_per_day(8.0), relative(1e-12));
+  CHECK_FALSE(fed.ammonia.reason.empty());
+  // NH4+ + 1.83 O2 + 1.97 HCO3- -> 0.0244 C5H7O2N + 0.976 NO3- + 1.86 CO2, for 14.007 g of nitrogen; O2 31.998, CO2
+  // 44.009, C5H7O2N 113.116, an equivalent of CaCO3 half of 100.086 g (C 12.011, H 1.008, N 14.007, O 15.999, Ca 40.078).
+  const evidence equation{"tankwright::life::needs_of_nitrification", kind::identity,
+                          "stoichiometry by IUPAC weights, by hand"};
+  const auto needs = twl::needs_of_nitrification(twl::nitrogen_load::from_nitrogen(grams_per_day(14.007)));
+  TW_CHECK(equation, needs.oxygen.low, grams_per_day(1.83 * 31.998), relative(1e-12));
+  TW_CHECK(equation, needs.oxygen.central, grams_per_day(2.0 * 31.998), relative(1e-12));
+  TW_CHECK(equation, needs.oxygen.high, grams_per_day(2.0 * 31.998), relative(1e-12));
+  TW_CHECK(equation, needs.alkalinity.low, grams_per_day(1.97 * 50.043), relative(1e-5));
+  TW_CHECK(equation, needs.alkalinity.central, grams_per_day(2.0 * 50.043), relative(1e-5));
+  TW_CHECK(equation, needs.alkalinity.high, grams_per_day(2.0 * 50.043), relative(1e-5));
+  TW_CHECK(equation, needs.carbon_dioxide.low, grams_per_day(1.86 * 44.009), relative(1e-12));
+  TW_CHECK(equation, needs.carbon_dioxide.central, grams_per_day(2.0 * 44.009), relative(1e-12));
+  TW_CHECK(equation, needs.carbon_dioxide.high, grams_per_day(2.0 * 44.009), relative(1e-12));
+  TW_CHECK(equation, needs.cells.low, grams_per_day(0.0), within(grams_per_day(0.0)));
+  TW_CHECK(equation, needs.cells.central, grams_per_day(0.0244 * 113.116), relative(1e-12));
+  TW_CHECK(equation, needs.cells.high, grams_per_day(0.0244 * 113.116), relative(1e-12));
+  for (const auto* band : {&needs.oxygen, &needs.alkalinity, &needs.carbon_dioxide, &needs.cells}) {
+    CHECK_FALSE(band->reason.empty());
+  }
+  TW_CHECK(equation, twl::detail::oxygen_per_oxidised_nitrogen(0.1),
+           2.0 * 31.998 / 14.007 - 0.1 * 5.0 * 31.998 / 113.116, relative(1e-12));
+  TW_CHECK(round_trip, twl::nitrite_level::from_nitrogen(milligrams_per_litre(14.007)).as_ion(),
+           milligrams_per_litre(46.005), relative(1e-12));  // 14.007 + 2 x 15.999
+  TW_CHECK(round_trip, twl::nitrate_level::from_nitrogen(milligrams_per_litre(14.007)).as_ion(),
+           milligrams_per_litre(62.004), relative(1e-12));
+}
+
+TEST_CASE("nitrogen: the fall of the alkalinity and its band, by hand") {
+  const evidence fall{"tankwright::life::time_alkalinity_lasts", kind::identity,
+                      "1.97 to 2 equivalents a mole, by hand"};
+  const auto level = water::alkalinity::from_milliequivalents_per_litre;
+  const auto of = [&](double grams_a_day, double now, double lowest, double net = 100.0) {
+    return twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(grams_a_day)),
+                                       .net = litres(net),
+                                       .now = level(now),
+                                       .lowest = level(lowest)});
+  };
+  // 1.4007 g a day into 100 L: 1 mmol/L a day.
+  const auto found = of(1.4007, 2.5, 1.5);
+  TW_CHECK(fall, in_milliequivalents_per_litre(found.daily_fall.low), 1.97, relative(1e-12));
+  TW_CHECK(fall, in_milliequivalents_per_litre(found.daily_fall.central), 2.0, relative(1e-12));
+  TW_CHECK(fall, in_milliequivalents_per_litre(found.daily_fall.high), 2.0, relative(1e-12));
+  TW_CHECK(fall, found.lasts->low, days(0.5), relative(1e-12));
+  TW_CHECK(fall, found.lasts->central, days(0.5), relative(1e-12));
+  TW_CHECK(fall, found.lasts->high, days(1.0 / 1.97), relative(1e-12));
+  CHECK_FALSE(found.daily_fall.reason.empty());
+  CHECK_FALSE(found.lasts->reason.empty());
+  CHECK(of(1.4007, 2.0, 2.0).lasts->central == days(0.0));  // all of it is used: an answer
+  const auto load = [](double x) { return twl::nitrogen_load::from_nitrogen(grams_per_day(x)); };
+  CHECK(load(1.0) == load(1.0));
+  CHECK_FALSE(load(1.0) == load(2.0));
+  CHECK(load(1.0) < load(2.0));
+  const auto nitrite = [](double x) { return twl::nitrite_level::from_nitrogen(milligrams_per_litre(x)); };
+  CHECK(nitrite(1.0) == nitrite(1.0));
+  CHECK_FALSE(nitrite(1.0) == nitrite(2.0));
+  check_ranges("life::time_alkalinity_lasts", {TW_RANGE("nitrogen load", 0.0, 1e9, of(x, 2.5, 1.5)),
+                                               TW_RANGE("net volume", 1e-3, 1e10, of(1.0, 2.5, 1.5, x)),
+                                               TW_RANGE("alkalinity now", 0.0, 1e4, of(1.0, x, 0.0)),
+                                               TW_RANGE("lowest alkalinity", 0.0, 1e4, of(1.0, 1e4, x))});
+  const auto feed = [](double grams_a_day, double protein) {
+    return twl::nitrogen_from_feed({.food = grams_per_day(grams_a_day), .protein = fraction(protein)});
+  };
+  check_ranges("life::nitrogen_from_feed",
+               {TW_RANGE("food", 0.0, 1e9, feed(x, 0.5)), TW_RANGE("protein", 0.0, 1.0, feed(1.0, x))});
+  check_ranges("life::needs_of_nitrification",
+               {TW_RANGE("nitrogen load", 0.0, 1e9, twl::needs_of_nitrification(load(x)))});
+}
+
+TEST_CASE("nitrogen: alkalinity that no water has is told from more than this water has") {
+  const auto said = [](double now, double lowest) -> std::string {
+    const auto level = water::alkalinity::from_milliequivalents_per_litre;
+    try {
+      (void)twl::time_alkalinity_lasts({.load = twl::nitrogen_load::from_nitrogen(grams_per_day(1.0)),
+                                        .net = litres(100.0),
+                                        .now = level(now),
+                                        .lowest = level(lowest)});
+    } catch (const invalid_input& e) {
+      return e.what();
+    }
+    return {};
+  };
+  CHECK(said(1e4, 1.00001e4).find("is not possible") != std::string::npos);
+  CHECK(said(2.0, 2.1).ends_with("is above what the water has"));
 }

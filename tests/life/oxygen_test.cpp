@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -149,4 +150,88 @@ TEST_CASE("oxygen: bad input") {
   CHECK_THROWS_AS((void)twl::time_to_aerate({.tank = tank(0.0, 0.0), .start = milligrams_per_litre(3.0)},
                                             milligrams_per_litre(5.0)),
                   invalid_input);
+}
+
+TEST_CASE("oxygen: at the limit, at saturation, and with just enough air") {
+  const auto at = [](double start, double limit) {
+    return twl::time_to_oxygen_limit({.tank = tank(3000.0, 0.0), .start = milligrams_per_litre(start)},
+                                     milligrams_per_litre(limit));
+  };
+  CHECK(*at(4.0, 4.0).time == hours(0.0));
+  CHECK(*at(3.0, 4.0).plan_for == hours(0.0));
+  CHECK_FALSE(at(6.8, 4.0).above_saturation);
+  CHECK(at(6.8001, 4.0).above_saturation);
+  // 2.8 mg/L in 2000 L at 3000 mg/h.
+  CHECK(compare(in_hours(*at(6.8, 4.0).time), 2.8 * 2000.0 / 3000.0, relative(1e-12)).good);
+  // 4 mg/L where nothing else is said.
+  const twl::oxygen_course course{.tank = tank(3000.0, 0.0), .start = milligrams_per_litre(6.8)};
+  CHECK(*twl::time_to_oxygen_limit(course).time == *at(6.8, 4.0).time);
+  // As much use as can come in at level zero settles there: 0.5/h x 2000 L x 6.8 mg/L.
+  auto just = tank(0.5 * 2000.0 * 6.8, 0.5);
+  just.use = just.aeration.value() * just.net->value() * just.saturation->value() * mass_flow::from_value(1.0);
+  REQUIRE(twl::steady_oxygen(just));
+  CHECK(twl::steady_oxygen(just)->value() == 0.0);
+  CHECK_FALSE(twl::steady_oxygen(tank(0.0, 0.0)));  // nothing comes in, nothing is used: any level stays
+  CHECK(compare(*twl::steady_oxygen(tank(0.25 * 0.5 * 2000.0 * 6.8, 0.5)), milligrams_per_litre(0.75 * 6.8),
+                relative(1e-12))
+            .good);
+  const auto aerate = [](double start, double level) {
+    return in_hours(twl::time_to_aerate({.tank = tank(0.0, 0.5), .start = milligrams_per_litre(start)},
+                                        milligrams_per_litre(level)));
+  };
+  CHECK(aerate(5.0, 5.0) == 0.0);
+  CHECK(compare(aerate(2.0, 6.0), std::log(4.8 / 0.8) / 0.5, relative(1e-12)).good);
+  // What the tank uses is not counted.
+  CHECK(in_hours(twl::time_to_aerate({.tank = tank(5000.0, 0.5), .start = milligrams_per_litre(2.0)},
+                                     milligrams_per_litre(6.0))) == aerate(2.0, 6.0));
+}
+
+TEST_CASE("oxygen: what is taken and what is refused") {
+  const auto balance = [](double net, double use, double saturation, double k) {
+    return twl::oxygen_balance{.net = litres(net),
+                               .use = milligrams_per_hour(use),
+                               .saturation = milligrams_per_litre(saturation),
+                               .aeration = per_hour(k)};
+  };
+  const auto level = [](double x) { return milligrams_per_litre(x); };
+  const auto all_of = [&](const std::string& function, auto call, double low_k = 0.0, const char* k_name = "KLa") {
+    check_ranges(function, {{"net volume", 1e-3, 1e10, [&](double x) { call(balance(x, 1.0, 6.8, 0.5), 3.0); }},
+                            {"oxygen use", 0.0, 1e15, [&](double x) { call(balance(1e3, x, 6.8, 0.5), 3.0); }},
+                            {"oxygen saturation", 1e-6, 1e6, [&](double x) { call(balance(1e3, 1.0, x, 0.5), 0.0); }},
+                            {k_name, low_k, 1e5, [&](double x) { call(balance(1e3, 1.0, 6.8, x), 3.0); }}});
+  };
+  all_of("life::oxygen_after",
+         [&](const auto& b, double c) { (void)twl::oxygen_after({.tank = b, .start = level(c)}, hours(1.0)); });
+  all_of("life::steady_oxygen", [](const auto& b, double) { (void)twl::steady_oxygen(b); });
+  all_of("life::time_to_oxygen_limit",
+         [&](const auto& b, double c) { (void)twl::time_to_oxygen_limit({.tank = b, .start = level(c)}); });
+  all_of("life::aeration_to_keep", [&](const auto& b, double c) { (void)twl::aeration_to_keep(b, level(c)); });
+  all_of("life::oxygen_transfer", [&](const auto& b, double c) { (void)twl::oxygen_transfer(b, level(c)); });
+  const auto course = [&](double start) {
+    return twl::oxygen_course{.tank = tank(3000.0, 0.5, 1e6), .start = level(start)};
+  };
+  check_ranges("life::oxygen_after", {TW_RANGE("oxygen level", 0.0, 1e6, twl::oxygen_after(course(x), hours(1.0))),
+                                      TW_RANGE("time", 0.0, 1e7, twl::oxygen_after(course(6.0), hours(x)))});
+  check_ranges("life::time_to_oxygen_limit",
+               {TW_RANGE("oxygen level", 0.0, 1e6, twl::time_to_oxygen_limit(course(x))),
+                TW_RANGE("oxygen limit", 0.0, 1e6, twl::time_to_oxygen_limit(course(6.0), level(x)))});
+  CHECK_THROWS_AS((void)twl::aeration_to_keep(tank(1.0, 0.0), level(-1.0)), invalid_input);
+  CHECK_THROWS_AS((void)twl::oxygen_transfer(tank(1.0, 0.5), level(-1.0)), invalid_input);
+  CHECK_NOTHROW((void)twl::oxygen_transfer(tank(1.0, 0.5), level(1e6)));
+  CHECK_THROWS_AS((void)twl::oxygen_transfer(tank(1.0, 0.5), level(1.000001e6)), invalid_input);
+  const auto aerate = [&](const twl::oxygen_balance& b, double start) {
+    return twl::time_to_aerate({.tank = b, .start = level(start)}, level(5.0));
+  };
+  check_ranges("life::time_to_aerate", {TW_RANGE("net volume", 1e-3, 1e10, aerate(balance(x, 0.0, 6.8, 0.5), 1.0)),
+                                        TW_RANGE("oxygen use", 0.0, 1e15, aerate(balance(1e3, x, 6.8, 0.5), 1.0))});
+  CHECK_NOTHROW((void)aerate(balance(1e3, 0.0, 6.8, 1.0001e-8), 1.0));
+  CHECK_THROWS_AS((void)aerate(balance(1e3, 0.0, 6.8, 0.9999e-8), 1.0), invalid_input);
+  CHECK_NOTHROW((void)aerate(balance(1e3, 0.0, 6.8, 0.99999e5), 1.0));
+  CHECK_THROWS_AS((void)aerate(balance(1e3, 0.0, 6.8, 0.5), -1.0), invalid_input);
+}
+
+TEST_CASE("oxygen: the last of it is still counted") {
+  // 3000 mg/h in 2000 L: 1.5 mg/L an hour, from 4 down to 0.25 in two and a half hours.
+  const twl::oxygen_course course{.tank = tank(3000.0, 0.0), .start = milligrams_per_litre(4.0)};
+  TW_CHECK(closed, twl::oxygen_after(course, hours(2.5)), milligrams_per_litre(0.25), relative(1e-12));
 }

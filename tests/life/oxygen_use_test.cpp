@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -96,4 +97,54 @@ TEST_CASE("oxygen use: bad input names the animals") {
   CHECK_THROWS_AS((void)twl::oxygen_for_feed(grams_per_day(-1.0)), invalid_input);
   CHECK_THROWS_AS((void)twl::carbon_dioxide_for(grams_per_day(-1.0)), invalid_input);
   CHECK_THROWS_AS((void)twl::carbon_dioxide_for(grams_per_day(1.0), -1.0), invalid_input);
+}
+
+TEST_CASE("oxygen use: carbon dioxide mole for mole, and what is filled in when nothing is said") {
+  const evidence moles{"tankwright::life::carbon_dioxide_for", kind::identity, "32 g of O2 for 44 g of CO2, by hand"};
+  TW_CHECK(moles, twl::carbon_dioxide_for(milligrams_per_hour(31.998), 0.8), milligrams_per_hour(0.8 * 44.009),
+           relative(1e-12));
+  TW_CHECK(moles, twl::carbon_dioxide_for(milligrams_per_hour(31.998)), milligrams_per_hour(44.009), relative(1e-12));
+  // One animal, as measured: mass and temperature of the measurement.
+  const twl::animals unsaid{.each = kilograms(2.0),
+                            .measured = twl::specific_oxygen_use::from_milligrams_per_kilogram_hour(150.0),
+                            .measured_at_mass = kilograms(1.0),
+                            .measured_at = celsius(20.0)};
+  // 2 kg x 150 x 2^-0.2 x 2.5 for ten kelvin.
+  TW_CHECK(scaling, twl::oxygen_use(unsaid, celsius(30.0)).use, milligrams_per_hour(300.0 * std::pow(2.0, -0.2) * 2.5),
+           relative(1e-12));
+  TW_CHECK(scaling, twl::in_milligrams_per_kilogram_hour(twl::oxygen_use(unsaid, celsius(30.0)).per_mass),
+           150.0 * std::pow(2.0, -0.2) * 2.5, relative(1e-12));
+  CHECK_FALSE(twl::oxygen_for_feed(grams_per_day(1.0)).reason.empty());
+  CHECK_FALSE(twl::oxygen_use(unsaid, celsius(30.0)).caution.text.empty());
+}
+
+TEST_CASE("oxygen use: what is taken and what is refused") {
+  const auto use = [](auto change, double x) {
+    auto one = fish(1.0);
+    change(one, x);
+    return twl::oxygen_use(one, celsius(25.0));
+  };
+  const auto each = [](auto& a, double x) { a.each = kilograms(x); };
+  const auto at_mass = [](auto& a, double x) { a.measured_at_mass = kilograms(x); };
+  const auto count = [](auto& a, double x) { a.count = x; };
+  const auto measured = [](auto& a, double x) {
+    a.measured = twl::specific_oxygen_use::from_milligrams_per_kilogram_hour(x);
+  };
+  const auto at = [](auto& a, double x) { a.measured_at = celsius(x); };
+  const auto exponent = [](auto& a, double x) { a.mass_exponent = x; };
+  const auto q10 = [](auto& a, double x) { a.q10 = x; };
+  const auto activity = [](auto& a, double x) { a.activity = x; };
+  check_ranges("life::oxygen_use",
+               {TW_RANGE("fish: mass of one animal", 1e-8, 1e6, use(each, x)),
+                TW_RANGE("fish: mass of the measured animal", 1e-8, 1e6, use(at_mass, x)),
+                TW_RANGE("fish: count", 0.0, 1e9, use(count, x)),
+                TW_RANGE("fish: measured oxygen use", 0.0, 1e7, use(measured, x)),
+                TW_RANGE("fish: temperature of the measurement", -5.0, 100.0, use(at, x)),
+                TW_RANGE("fish: temperature", -5.0, 100.0, twl::oxygen_use(fish(1.0), celsius(x))),
+                TW_RANGE("fish: mass exponent", 0.0, 2.0, use(exponent, x)),
+                TW_RANGE("fish: q10", 1.0, 10.0, use(q10, x)), TW_RANGE("fish: activity", 0.0, 1e3, use(activity, x))});
+  check_ranges("life::oxygen_for_feed", {TW_RANGE("dry feed", 0.0, 1e9, twl::oxygen_for_feed(grams_per_day(x)))});
+  check_ranges("life::carbon_dioxide_for",
+               {TW_RANGE("oxygen used", 0.0, 1e15, twl::carbon_dioxide_for(milligrams_per_hour(x))),
+                TW_RANGE("respiratory quotient", 0.0, 2.0, twl::carbon_dioxide_for(milligrams_per_hour(1.0), x))});
 }

@@ -2,6 +2,7 @@
 #include <tankwright/life/space.hpp>
 
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -69,4 +70,50 @@ TEST_CASE("space: bad input") {
   check_edges(twl::body_length_limits, [](double x, range_policy) { return twl::escape_turn_radius(metres(x)); });
   check_edges(twl::swim_speed_limits,
               [](double x, range_policy) { return twl::body_lengths_per_time(metres_per_second(x), metres(1.0)); });
+}
+
+TEST_CASE("space: room enough is enough at the multiple itself; the turn of neonates") {
+  const auto exact = of(0.5, 1.5, 1.0, 0.25);
+  CHECK(exact.run_enough);
+  CHECK(exact.width_enough);
+  CHECK_FALSE(of(0.5, 1.4999, 1.0, 0.25).run_enough);
+  CHECK_FALSE(of(0.5, 1.5, 0.9999, 0.25).width_enough);
+  CHECK(compare(exact.crossing, seconds(6.0), relative(1e-14)).good);
+  const auto asked = twl::swim_clearance({.animal = metres(0.5),
+                                          .run = metres(4.0),
+                                          .width = metres(2.0),
+                                          .speed = metres_per_second(0.25),
+                                          .run_multiple = 7.0,
+                                          .width_multiple = 5.0});
+  TW_CHECK(ratios, asked.run_wanted, metres(3.5), relative(1e-14));
+  TW_CHECK(ratios, asked.width_wanted, metres(2.5), relative(1e-14));
+  // Trujillo et al. 2022: 0.03 to 0.11 lengths; the middle of the range.
+  const auto turn = twl::escape_turn_radius(metres(2.0));
+  CHECK(compare(turn.low, metres(0.06), relative(1e-12)).good);
+  CHECK(compare(turn.central, metres(0.14), relative(1e-12)).good);
+  CHECK(compare(turn.high, metres(0.22), relative(1e-12)).good);
+  CHECK_FALSE(turn.reason.empty());
+}
+
+TEST_CASE("space: what is taken and what is refused") {
+  const auto multiples = [](double run, double width) {
+    return twl::swim_clearance({.animal = metres(0.5),
+                                .run = metres(4.0),
+                                .width = metres(2.0),
+                                .speed = metres_per_second(0.25),
+                                .run_multiple = run,
+                                .width_multiple = width});
+  };
+  check_ranges(
+      "life::swim_clearance",
+      {TW_RANGE("length of the animal", 1e-6, 1e4, of(x, 4.0, 2.0, 0.3)),
+       TW_RANGE("run", 1e-6, 1e6, of(1.0, x, 2.0, 0.3)), TW_RANGE("width", 1e-6, 1e6, of(1.0, 4.0, x, 0.3)),
+       TW_RANGE("speed", 1e-6, 1e3, of(1.0, 4.0, 2.0, x)), TW_RANGE("run multiple", 1e-3, 1e4, multiples(x, 2.0)),
+       TW_RANGE("width multiple", 1e-3, 1e4, multiples(3.0, x))});
+  check_ranges(
+      "life::body_lengths_per_time",
+      {TW_RANGE("speed", 1e-6, 1e3, twl::body_lengths_per_time(metres_per_second(x), metres(1.0))),
+       TW_RANGE("length of the animal", 1e-6, 1e4, twl::body_lengths_per_time(metres_per_second(1.0), metres(x)))});
+  check_ranges("life::escape_turn_radius",
+               {TW_RANGE("length of the animal", 1e-6, 1e4, twl::escape_turn_radius(metres(x)))});
 }

@@ -6,6 +6,7 @@
 
 #include "support/check.hpp"
 #include "support/edges.hpp"
+#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -146,4 +147,61 @@ TEST_CASE("water changes: what cannot be is refused") {
   refused([](auto& t) { t.largest_meal = grams(-1.0); });
   refused([](auto& t) { t.removal = per_day(std::nan("")); });
   refused([](auto& t) { t.load = tl::nitrogen_load::from_nitrogen(grams_per_day(-1.0)); });
+}
+
+TEST_CASE("water changes: random tanks in closed form, change by change") {
+  std::mt19937 random{7};
+  const auto between = [&](double a, double b) { return std::uniform_real_distribution<double>{a, b}(random); };
+  for (int i = 0; i < 60; ++i) {
+    const double every = between(0.1, 5.0), lasts = between(0.05, 60.0), part = between(0.0, 1.0);
+    const double k = i % 3 == 0 ? 0.0 : between(0.01, 3.0), load = between(0.01, 2.0), meal = between(0.0, 1.0);
+    const tl::changed_tank t{.net = litres(150.0),
+                             .load = tl::nitrogen_load::from_nitrogen(grams_per_day(load)),
+                             .part = fraction(part),
+                             .every = days(every),
+                             .lasts = days(lasts),
+                             .largest_meal = grams(meal),
+                             .removal = per_day(k)};
+    CAPTURE(i);
+    const double rise = 1e3 * load / 150.0;  // mg/L a day
+    const auto on = [&](double c, double time) {
+      return k == 0.0 ? c + rise * time : rise / k + (c - rise / k) * std::exp(-k * time);
+    };
+    double c = 0.0, top = 0.0, now = 0.0, changes = 0.0;
+    while (now + every <= lasts) {
+      c = on(c, every);
+      now += every;
+      top = std::max(top, c);
+      c *= 1.0 - part;
+      changes += 1.0;
+    }
+    top = std::max(top, on(c, lasts - now)) + 1e3 * meal / 150.0;
+    const auto found = tl::ammonia_with_changes(t);
+    TW_CHECK(summed, milligrams(found), top, relative(1e-10));
+    TW_CHECK(summed, found.changes, changes, within(0.0));
+    TW_CHECK(summed, found.changed, litres(150.0 * part * changes), relative(1e-12));
+  }
+}
+
+TEST_CASE("water changes: what is taken and what is refused") {
+  const auto with = [](auto change, double x) {
+    auto t = tank();
+    change(t, x);
+    return tl::ammonia_with_changes(t);
+  };
+  const auto net = [](auto& t, double x) { t.net = litres(x); };
+  const auto load = [](auto& t, double x) { t.load = tl::nitrogen_load::from_nitrogen(grams_per_day(x)); };
+  const auto part = [](auto& t, double x) { t.part = fraction(x); };
+  const auto every = [](auto& t, double x) { t.every = days(x); };
+  const auto lasts = [](auto& t, double x) { t.lasts = days(x); };
+  const auto meal = [](auto& t, double x) { t.largest_meal = grams(x); };
+  const auto removal = [](auto& t, double x) { t.removal = per_day(x); };
+  check_ranges("life::ammonia_with_changes",
+               {TW_RANGE("net volume", 1e-3, 1e10, with(net, x)),
+                TW_RANGE("nitrogen load", 0.0, 1e9, with(load, x)),
+                TW_RANGE("part changed", 0.0, 1.0, with(part, x)),
+                TW_RANGE("time between changes", 1e-3, 3650.0, with(every, x)),
+                {"time in it", 0.0, 36500.0, [&](double x) { (void)with(lasts, x); }, true},
+                TW_RANGE("nitrogen of a meal", 0.0, 1e9, with(meal, x)),
+                TW_RANGE("removal", 0.0, 1e6, with(removal, x))});
 }

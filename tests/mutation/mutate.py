@@ -198,10 +198,18 @@ class Folder:
         return path.read_bytes()
 
     def slow_cases(self):
-        """Names of the test cases that take more than a quarter of a second: run last, and only where they reach."""
+        """Names of the test cases that take more than a quarter of a second (run last, and only where they reach), and of
+        those that take more than a fiftieth."""
         listed = subprocess.run([str(self.program), '--duration=true'], stdout=subprocess.PIPE, text=True, check=False,
                                 env={**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live)}).stdout
-        return [m.group(2) for m in re.finditer(r'(?m)^([\d.]+) s: (.*)$', listed) if float(m.group(1)) > 0.25]
+        found = [(float(m.group(1)), m.group(2)) for m in re.finditer(r'(?m)^([\d.]+) s: (.*)$', listed)]
+        return [name for s, name in found if s > 0.25], [name for s, name in found if s > 0.02]
+
+    def seconds_for(self, files, without):
+        """Twenty times of what these tests take as written, at least three seconds."""
+        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
+        self.run(files=files, without=without, mutant=NO_SWITCH)
+        return int(max(3.0, 20.0 * (resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before)))
 
     def judge(self, chosen, budget):
         """Mutant -> 'noticed', 'recorded' (noticed by a table that no source stands behind), 'survived', 'not reached',
@@ -210,7 +218,7 @@ class Folder:
         marks = self.reached_by()
         once = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
         seconds = int(max(3.0, 20.0 * once))
-        slow = self.slow_cases()
+        slow, not_quick = self.slow_cases()
         by_slow = self.reached_by(slow) if slow else b''
         verdicts, rest = {}, []
         live = []
@@ -231,20 +239,24 @@ class Folder:
                 verdicts[i] = 'the same'
             else:
                 verdicts[i] = 'not reached'
+        own_of = {i: (*(t.name for t in self.own_tests(self.mutants[i][0])), 'constants_test.cpp', 'formulas_test.cpp',
+                      'refusals_test.cpp', 'ends_test.cpp') for i in live}
+        own_seconds = {own: self.seconds_for(own, not_quick) for own in set(own_of.values())}
+        without_slow = self.seconds_for(None, slow)
         with ThreadPoolExecutor(self.jobs) as pool:
 
             def same_answers(i):
-                """The header's own tests first: most mutants end there, in a tenth of the time."""
-                own = [t.name for t in self.own_tests(self.mutants[i][0])]
-                own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp', 'ends_test.cpp']
-                return (self.run(mutant=i, seconds=seconds, files=own, without=slow)
-                        and self.run(mutant=i, seconds=seconds, without=slow)
+                """The quick ones of the header's own tests first: most mutants end there, in a tenth of the time."""
+                own = own_of[i]
+                return (self.run(mutant=i, seconds=own_seconds[own], files=own, without=not_quick)
+                        and self.run(mutant=i, seconds=without_slow, without=slow)
                         and not (slow and by_slow[i] and not self.run(mutant=i, seconds=seconds, cases=slow)))
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
                 if done % 200 == 0:
                     print(f'{self.name}: {done} of {len(live)} run', file=sys.stderr, flush=True)
+                    self.remember({**self.remembered(), **verdicts})  # `--again` goes on from here
             again = [i for i in live if verdicts[i] == 'survived']
             by_record = lambda i: self.run(mutant=i, seconds=seconds, evidence_only=False, files=['constants_test.cpp'])
             for i, same in zip(again, pool.map(by_record, again)):

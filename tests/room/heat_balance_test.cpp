@@ -1,4 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <algorithm>
+#include <array>
+#include <cmath>
+
 #include <tankwright/room/heat_balance.hpp>
 
 #include "room/samples.hpp"
@@ -117,4 +121,76 @@ TEST_CASE("heat balance: mistakes are named") {
         std::string::npos);
   CHECK_THROWS_AS((void)twr::heater_for(display_tank(25, 22, 50), 0.8), invalid_input);
   CHECK_THROWS_AS((void)twr::chiller_for(display_tank(25, 22, 50), air_of(30, 60), fraction(0.0)), invalid_input);
+}
+
+TEST_CASE("heat balance: both ends of every part, walls to elsewhere, and what is taken when nothing is said") {
+  const evidence ends{"tankwright::room::heat_balance", kind::identity,
+                      "the ends of the evaporation times latent heat, Bowen's ratio and the heat of the make-up"};
+  const evidence walls{"tankwright::room::heat_balance", kind::identity, "U A of the difference, by hand"};
+  for (const condition& c : {conditions[0], conditions[1], conditions[2], condition{16.0, 30.0, 80.0}}) {
+    for (const bool said : {false, true}) {
+      twr::tank_heat t = display_tank(c.water, c.air, c.humidity);
+      t.surfaces[0].agitation = twr::gently_moving;
+      t.surfaces[1].covered = percent(60.0);
+      t.sources = {{.label = "pump", .heat = watts(85.0)}, {.label = "light", .heat = watts(120.0)}};
+      if (said) {
+        t.make_up = celsius(12.0);
+        t.surroundings = celsius(19.0);
+        t.walls[1].outside = celsius(8.0);
+      }
+      const auto b = twr::heat_balance(t);
+      const auto e = twr::evaporation({.water = t.water, .air = t.air, .surfaces = t.surfaces}).rate;
+      const double difference = water::water_activity(practical_salinity{35.0}).value() *
+                                    in_pascals(water::vapour_pressure(celsius(c.water))) -
+                                in_pascals(twr::vapour_pressure(t.air));
+      const double latent = in_joules_per_kilogram(water::latent_heat_of_water(celsius(c.water)));
+      const double refill = said ? 12.0 : c.air;
+      const double cp = water::specific_heat(practical_salinity{0.0}, celsius(refill)).value();
+      const double tw = c.water + 273.15, seen = (said ? 19.0 : c.air) + 273.15, open = 2.16 + 0.4 * 0.54;
+      const double radiation = 0.95 * 5.670374419e-8 * open * (std::pow(tw, 4) - std::pow(seen, 4));
+      const double covers = 8.3 * 0.6 * 0.54 * (c.water - c.air);
+      const double glass = 1.0 / (1.0 / 200.0 + 0.015 / 1.0 + 1.0 / 8.3) * 4.95 * (c.water - c.air);
+      const double base = 1.0 / (1.0 / 200.0 + 0.018 / 0.12 + 1.0 / 8.3) * 2.16 * (c.water - (said ? 8.0 : c.air));
+      TW_CHECK(walls, b.radiation, watts(radiation), relative(1e-10));
+      TW_CHECK(walls, b.covers, watts(covers), relative(1e-11));
+      TW_CHECK(walls, b.walls, watts(glass + base), relative(1e-10));
+      std::array<double, 3> net{};
+      const auto parts = [&](mass_flow rate) {
+        const double evaporated = rate.value();
+        return std::array{evaporated * latent,
+                          evaporated / difference * latent * 0.000665 * 101325.0 * (c.water - c.air),
+                          difference > 0.0 ? evaporated * cp * (c.water - refill) : 0.0};
+      };
+      const std::array each{parts(e.low), parts(e.central), parts(e.high)};
+      for (std::size_t i = 0; i < 3; ++i) {
+        net[i] = each[i][0] + each[i][1] + each[i][2] + radiation + covers + glass + base - 205.0;
+      }
+      const auto check = [&](const estimate<power>& found, std::size_t part) {
+        const auto sorted = std::minmax({each[0][part], each[1][part], each[2][part]});
+        const tolerance close{.absolute = 1e-9, .relative = 1e-10};
+        TW_CHECK(ends, found.low, watts(sorted.first), close);
+        TW_CHECK(ends, found.central, watts(each[1][part]), close);
+        TW_CHECK(ends, found.high, watts(sorted.second), close);
+        CHECK(found.reason == twr::agitated_band);
+      };
+      check(b.evaporation, 0);
+      check(b.convection, 1);
+      check(b.make_up, 2);
+      TW_CHECK(ends, b.net.low, watts(std::min({net[0], net[1], net[2]})), relative(1e-9));
+      TW_CHECK(ends, b.net.central, watts(net[1]), relative(1e-9));
+      TW_CHECK(ends, b.net.high, watts(std::max({net[0], net[1], net[2]})), relative(1e-9));
+      CHECK(twr::heat_balance(display_tank(c.water, c.air, c.humidity)).net.reason == twr::still_band);
+      // A quarter more than the high end, and two thirds of the time, when nothing is said.
+      CHECK(compare(twr::heater_for(t).suggested, 1.25 * std::max(b.net.high, watts(0.0)), relative(1e-12)).good);
+      CHECK(
+          compare(twr::chiller_for(t, t.air).suggested, std::max(-1.0 * b.net.low, watts(0.0)) / 0.65, relative(1e-12))
+              .good);
+      const auto chiller = twr::chiller_for(t, t.air);
+      CHECK(chiller.needed.low.value() == -b.net.high.value());
+      CHECK(chiller.needed.central.value() == -b.net.central.value());
+      CHECK(chiller.needed.high.value() == -b.net.low.value());
+      CHECK_FALSE(chiller.caution.text.empty());
+      CHECK(chiller.needed.reason == b.net.reason);
+    }
+  }
 }

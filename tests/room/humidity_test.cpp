@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <cmath>
+
 #include <tankwright/room/humidity.hpp>
 
 #include <array>
@@ -202,4 +204,60 @@ TEST_CASE("humidity: mistakes") {
         }).ends_with("write absolute_pressure(kilopascals(101.3))"));
   CHECK(said([](auto& r) { r.surfaces[0].area = square_metres(std::nan("")); }).find("all: area = nan m2") !=
         std::string::npos);
+}
+
+TEST_CASE("humidity: both ends of the band, with and without a machine, by halving") {
+  const evidence ends{"tankwright::room::humidity_balance", kind::identity,
+                      "evaporation at its end against the machine at its other end, balanced by halving"};
+  for (const double litres_a_day : {0.0, 5.0, 9.0}) {
+    for (const double t : {17.0, 23.0, 29.0}) {
+      twr::tank_room r = cellar(t, air_of(t - 4.0, 75), 0.35);
+      r.sources = {{.label = "people", .rate = grams_per_hour(80.0)}};
+      r.surfaces[0].agitation = twr::agitation{t > 25.0 ? 1.2 : 1.0};
+      const twr::dehumidifier machine{.label = "dryer", .capacity = kilograms_per_day(std::fmax(litres_a_day, 1.0))};
+      if (litres_a_day > 0.0) {
+        r.dehumidifier =
+            twr::controlled_dehumidifier{.machine = machine, .set_point = relative_humidity::from_percent(45.0)};
+      }
+      const double saturation = in_pascals(twr::saturation_pressure(celsius(t)));
+      const double outdoor = twr::humidity_ratio_of(r.room.outdoor).value();
+      const auto rest = [&](int end) {
+        const auto pick = [&](const auto& band, int which) {
+          return (which < 0 ? band.low : which > 0 ? band.high : band.central).value();
+        };
+        double low = 0.45, high = 1.0;
+        for (int i = 0; i < 60; ++i) {
+          const double h = 0.5 * (low + high), p = h * saturation;
+          const twr::air a{.temperature = celsius(t), .humidity = relative_humidity::from_fraction(h)};
+          const auto e = twr::evaporation({.water = r.water, .air = a, .surfaces = r.surfaces}, extrapolate).rate;
+          const double out =
+              0.35 / 3600.0 * 150.0 / (287.042 * (t + 273.15)) * (0.621945 * p - (101325.0 - p) * outdoor);
+          double gain = pick(e, end) + 80e-3 / 3600.0 - out;
+          if (litres_a_day > 0.0) {
+            gain -= pick(twr::dehumidifier_output(machine, celsius(t), a.humidity.get()).removal, -end);
+          }
+          (gain > 0.0 ? low : high) = h;
+        }
+        return low;
+      };
+      const auto found = twr::humidity_balance(r);
+      CAPTURE(t);
+      CAPTURE(litres_a_day);
+      const auto check = [&](const twr::moisture_balance& b, int end) {
+        const double h = rest(end);
+        TW_CHECK(ends, b.air.humidity.get().value(), h, relative(1e-8));
+        CHECK(b.saturated == (h > 1.0 - 1e-12));
+        CHECK(compare(b.sources, grams_per_hour(80.0), relative(1e-12)).good);
+      };
+      check(found.low, -1);
+      check(found.central, 0);
+      check(found.high, 1);
+      CHECK(found.set_point_kept == (litres_a_day > 0.0 && found.high.air.humidity.get().value() <= 0.45 + 1e-9));
+      CHECK(found.within_data ==
+            (found.low.air.humidity.get().value() >= 0.28 && found.high.air.humidity.get().value() <= 0.95));
+      CHECK_FALSE(found.reason.empty());
+      CHECK((found.reason == twr::still_band) == (litres_a_day == 0.0 && t <= 25.0));
+      CHECK((found.reason == twr::agitated_band) == (litres_a_day == 0.0 && t > 25.0));
+    }
+  }
 }

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <cmath>
+
 #include <tankwright/room/temperature_course.hpp>
 
 #include "room/samples.hpp"
@@ -231,4 +233,66 @@ TEST_CASE("temperature course: mistakes") {
   CHECK_THROWS_AS((void)twr::temperature_course_of(o, hours(1.0)), invalid_input);
   CHECK(twr::temperature_course_of(without_power(25.0, 18.0, 50.0), hours(0.0)).points.size() == 1);
   CHECK_THROWS_AS((void)twr::largest_change(o, hours(1.0), seconds(0.0)), invalid_input);
+}
+
+TEST_CASE("temperature course: both ends stepped by themselves, in a room that cools below its dew point") {
+  const evidence stepped{"tankwright::room::temperature_course_of", kind::identity,
+                         "independent midpoint stepping of each end at 60 s"};
+  for (const bool drifts : {false, true}) {
+    auto o = without_power(24.0, 19.0, 70.0);
+    o.tank.surfaces[0].agitation = twr::gently_moving;
+    if (drifts) o.room = twr::drifting_room{.settles_at = celsius(8.0), .time_constant = hours(9.0)};
+    const double vapour = in_pascals(twr::vapour_pressure(o.tank.air));
+    const auto after = [&](auto end) {
+      const auto slope = [&](double time, double kelvin) {
+        auto tank = o.tank;
+        tank.water.temperature = kelvins(kelvin);
+        if (drifts) {
+          const double air = 8.0 + 11.0 * std::exp(-time / (9.0 * 3600.0));
+          const double saturation = in_pascals(twr::saturation_pressure(celsius(air)));
+          tank.air = {.temperature = celsius(air),
+                      .humidity = relative_humidity::from_fraction(std::min(1.0, vapour / saturation))};
+        }
+        tank.make_up = tank.water.temperature;  // no heat for a make-up
+        return -end(twr::heat_balance(tank, extrapolate).net).value() / o.heat_capacity.get().value();
+      };
+      double t = 297.15;
+      for (double time = 0.0; time < 12.0 * 3600.0 - 1.0; time += 60.0) {
+        t += 60.0 * slope(time + 30.0, t + 30.0 * slope(time, t));
+      }
+      return t;
+    };
+    const auto found = twr::temperature_course_of(o, hours(12.0), hours(1.0)).points.back();
+    // Least evaporation leaves it warmest.
+    TW_CHECK(stepped, in_kelvins(found.water.high), after([](const auto& n) { return n.low; }),
+             tolerance{.absolute = 1e-5});
+    TW_CHECK(stepped, in_kelvins(found.water.low), after([](const auto& n) { return n.high; }),
+             tolerance{.absolute = 1e-5});
+    CHECK(found.water.reason == twr::agitated_band);
+    CHECK(in_hours(found.time) == 12.0);
+  }
+}
+
+TEST_CASE("temperature course: capacities in a band, for a loss in a straight line") {
+  const evidence line{"tankwright::room::time_to_temperature", kind::identity, "C/H ln((T0 - Tr)/(T - Tr)), by hand"};
+  // No open water, one wall: 12 W/K to a room of 18 degC.
+  const twr::uncontrolled_tank dry{
+      .tank = {.water = seawater(25.0),
+               .air = air_of(18.0, 50.0),
+               .surfaces = {},
+               .walls = {{.area = square_metres(10.0), .transmittance = watts_per_square_metre_kelvin(1.2)}}},
+      .heat_capacity = joules_per_kelvin(8e6)};
+  const auto by_hand = [](double c) { return c / 12.0 * std::log(7.0 / 3.0); };
+  const estimate<heat_capacity> band{joules_per_kelvin(6e6), joules_per_kelvin(8e6), joules_per_kelvin(9e6), "rock"};
+  const auto found = twr::time_to_temperature(dry, band, celsius(21.0), days(30.0));
+  TW_CHECK(line, found.soonest->value(), by_hand(6e6), relative(1e-6));
+  TW_CHECK(line, found.expected->value(), by_hand(8e6), relative(1e-6));
+  TW_CHECK(line, found.latest->value(), by_hand(9e6), relative(1e-6));
+  // A week is looked ahead when nothing is said: 9e6 J/K take 7.35 days, 8e6 6.5.
+  const auto week = twr::time_to_temperature(dry, band, celsius(21.0));
+  CHECK(week.expected);
+  CHECK_FALSE(week.latest);
+  const auto change = twr::largest_change(dry, days(1.0)).largest;  // in an hour, when nothing is said
+  TW_CHECK(line, change.central.value(), 7.0 * std::expm1(-3600.0 * 12.0 / 8e6), relative(1e-6));
+  CHECK(compare(in_minutes(twr::temperature_course_of(dry, hours(3.0)).points[1].time), 30.0, relative(1e-12)).good);
 }

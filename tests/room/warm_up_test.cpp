@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <cmath>
+
 #include <tankwright/room/warm_up.hpp>
 
 #include "room/samples.hpp"
@@ -132,4 +134,57 @@ TEST_CASE("warm-up: mistakes") {
       (void)twr::linear_warm_up_time(
           {.heat_capacity = joules_per_kelvin(8e6), .from = celsius(26.0), .to = celsius(16.0), .heater = watts(90.0)}),
       invalid_input);
+}
+
+TEST_CASE("warm-up: both ends, stepped by themselves") {
+  const evidence stepped{"tankwright::room::warm_up", kind::identity,
+                         "independent midpoint stepping of each end at 30 s"};
+  auto tank = display_tank(17.0, 18.0, 45.0);
+  tank.surfaces[0].agitation = twr::gently_moving;
+  tank.surfaces[1].covered = percent(70.0);
+  tank.walls[1].outside = celsius(10.0);
+  tank.sources = {{.label = "pump", .heat = watts(60.0)}};
+  const auto c = twr::heat_capacity_of(seawater(21.0), litres(900.0));
+  const auto r = twr::warm_up({.tank = tank, .heat_capacity = c, .target = celsius(24.0), .heater = watts(1800.0)});
+  const auto time_of = [&](auto end) {
+    const auto slope = [&](double at) {
+      auto now = tank;
+      now.water = seawater(at);
+      return (1800.0 - end(twr::heat_balance(now).net).value()) / c.value();
+    };
+    double t = 17.0, time = 0.0;
+    while (true) {
+      const double step = 30.0 * slope(t + 15.0 * slope(t));
+      if (t + step >= 24.0) return time + 30.0 * (24.0 - t) / step;
+      t += step;
+      time += 30.0;
+    }
+  };
+  const double low = time_of([](const auto& net) { return net.low; });
+  const double high = time_of([](const auto& net) { return net.high; });
+  TW_CHECK(stepped, r.time.low.value(), low, relative(1e-5));
+  TW_CHECK(stepped, r.time.high.value(), high, relative(1e-5));
+  TW_CHECK(stepped, r.heater_energy.low.value(), 1800.0 * low, relative(1e-5));
+  TW_CHECK(stepped, r.heater_energy.high.value(), 1800.0 * high, relative(1e-5));
+  CHECK(r.time.reason == twr::agitated_band);
+  CHECK_FALSE(r.caution.text.empty());
+  // A heater stuck on is hottest where evaporation is weak: nothing is left over there.
+  auto hot = tank;
+  hot.water = seawater(in_celsius(*r.stuck_on));
+  TW_CHECK(stepped, twr::heat_balance(hot, extrapolate).net.low.value(), 1800.0, relative(1e-6));
+}
+
+TEST_CASE("warm-up: by hand, nothing to do, and no loss") {
+  const twr::linear_warm_up none{
+      .heat_capacity = joules_per_kelvin(8e6), .from = celsius(16.0), .to = celsius(16.0), .heater = watts(500.0)};
+  CHECK(twr::linear_warm_up_time(none).value() == 0.0);
+  auto warm = none;
+  warm.to = celsius(26.0);
+  CHECK(compare(twr::linear_warm_up_time(warm), seconds(8e7 / 500.0), relative(1e-12)).good);
+  // Where it stands without the heater is 20 degC when nothing is said: with 10 W/K it settles at 70 degC.
+  warm.loss = watts_per_kelvin(10.0);
+  const double by_hand = 8e5 * std::log((70.0 - 16.0) / (70.0 - 26.0));
+  CHECK(compare(twr::linear_warm_up_time(warm), seconds(by_hand), relative(1e-11)).good);
+  warm.loss = watts_per_kelvin(500.0 / 6.0);  // it settles at the target, and never gets there
+  CHECK_THROWS_AS((void)twr::linear_warm_up_time(warm), invalid_input);
 }
