@@ -194,6 +194,9 @@ class Finder:
             # What stands before the name is the type.
             if kind in TYPED and child.extent.start.offset < cursor.location.offset and child.kind != K.VAR_DECL:
                 continue
+            # So is the size of an array.
+            if kind in (K.VAR_DECL, K.FIELD_DECL) and header.bytes[: child.extent.start.offset].rstrip().endswith(b'['):
+                continue
             self.walk(child, header, context, cursor)
 
     def place(self, cursor, kind, start, end, header, context, parent):
