@@ -154,6 +154,13 @@ class Folder:
                     self.mutants[before[-1][1]][1].off = True
                     done = True
                     break
+            # What is said about the size of an array names no variable: those of the line must be constants.
+            for header, line, _ in [] if done else places:
+                row = set(re.findall(r'\w+', header.rewritten().split('\n')[line - 1]))
+                for other in self.headers:
+                    for offset, kept in other.variables.items():
+                        if not kept and other.name_of(offset) in row:
+                            other.variables[offset] = done = True
             changed += done
         return changed
 

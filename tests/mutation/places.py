@@ -48,6 +48,11 @@ class Header:
     def text(self, start, end):
         return self.bytes[start:end].decode()
 
+    def name_of(self, offset):
+        """Of the variable that is `constexpr` at an offset."""
+        found = re.match(r'constexpr\s[^=;{]*?(\w+)\s*(?:\[[^\]]*\]\s*)*[={]', self.bytes[offset : offset + 400].decode(errors='ignore'))
+        return found.group(1) if found else None
+
     def line_of(self, offset):
         return self.bytes.count(b'\n', 0, offset) + 1
 
