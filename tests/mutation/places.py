@@ -250,7 +250,8 @@ class Finder:
                 and cursor.referenced.kind == K.VAR_DECL
                 and cursor.referenced.semantic_parent is not None
                 and cursor.referenced.semantic_parent.kind == K.NAMESPACE)
-            if dropped and SIMPLE.match(text):
+            assigned = re.match(rb'\s*=[^=]', header.bytes[end : end + 80])
+            if dropped and SIMPLE.match(text) and not assigned:
                 header.add(start, end, 'cleared', [f'{text} dropped'], context)
 
     def swaps(self, arguments, header, context):
