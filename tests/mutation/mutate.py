@@ -250,8 +250,9 @@ class Folder:
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
-                if done % 200 == 0:
+                if done % 200 == 0:  # a run that is ended goes on from here with --again
                     print(f'{self.name}: {done} of {len(live)} run', file=sys.stderr, flush=True)
+                    self.remember({**self.remembered(), **verdicts})
             again = [i for i in live if verdicts[i] == 'survived']
             by_record = lambda i: self.run(mutant=i, seconds=seconds, evidence_only=False, files=['constants_test.cpp'])
             for i, same in zip(again, pool.map(by_record, again)):
