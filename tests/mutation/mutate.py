@@ -107,6 +107,7 @@ class Folder:
         support = [ROOT / 'tests' / 'support' / f'{s}.cpp' for s in ('main', 'check', 'constants', 'reference')]
         everything = {**self.objects(), **{s: self.scratch / (s.stem + '.o') for s in support}}
         waiting = dict(everything)
+        self.take_back_again()
         for _ in range(40):
             self.write()
             with ThreadPoolExecutor(self.jobs) as pool:
@@ -121,9 +122,24 @@ class Folder:
             if not changed:
                 raise SystemExit(f'{self.name}: cannot be rewritten:\n' + next(iter(errors.values()))[:3000])
             waiting = {s: everything[s] for s in errors}
+        taken = {'headers': self.text, 'off': [i for i, (_, p, _) in self.mutants.items() if p.off],
+                 'kept': [[h.name, o] for h in self.headers for o, kept in h.variables.items() if kept]}
+        (self.scratch / 'taken_back.json').write_text(json.dumps(taken))
         self.program = self.scratch / f'{self.name}_tests'
         self.support = [everything[s] for s in support]
         self.link([everything[t] for t in self.tests], self.program)
+
+    def take_back_again(self):
+        """What the last build of these very headers had to take back, so that it need not be found again."""
+        path = self.scratch / 'taken_back.json'
+        last = json.loads(path.read_text()) if path.exists() else {}
+        if last.get('headers') != self.text:
+            return
+        for i in last['off']:
+            self.mutants[i][1].off = True
+        by_name = {h.name: h for h in self.headers}
+        for name, offset in last['kept']:
+            by_name[name].variables[offset] = True
 
     def link(self, objects, program):
         subprocess.run(['clang++', *map(str, objects), *map(str, self.support), '-o', str(program)], check=True)
@@ -177,7 +193,7 @@ class Folder:
         return own or self.tests[:1]
 
     def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
-            without=None):
+            without=None, quiet=False):
         environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant)}
         environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
         if evidence_only:
@@ -191,16 +207,16 @@ class Folder:
             if names:
                 command.append(option + ','.join(name.replace('\\', '\\\\').replace(',', '\\,') for name in names))
         try:
-            quiet = subprocess.DEVNULL if mutant >= 0 or cases else None
+            quiet = subprocess.DEVNULL if mutant >= 0 or cases or quiet else None
             return subprocess.run(command, env=environment, timeout=100 + 10 * seconds, stdout=quiet, stderr=quiet,
                                   preexec_fn=limits_of(seconds)).returncode == 0
         except subprocess.TimeoutExpired:
             return False
 
-    def reached_by(self, cases=None):
-        """Marks of what these test cases run; fails when the program does not pass as written."""
+    def reached_by(self, **which):
+        """Marks of what these test cases or files run; fails when the program does not pass as written."""
         path = self.scratch / 'reached'
-        if not self.run(reached=path, cases=cases):
+        if not self.run(reached=path, quiet=bool(which), **which):
             raise SystemExit(f'{self.name}: the rewritten program fails with no mutant on')
         return path.read_bytes()
 
@@ -218,14 +234,15 @@ class Folder:
         once = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
         seconds = int(max(3.0, 20.0 * once))
         slow = self.slow_cases()
-        by_slow = self.reached_by(slow) if slow else b''
+        by_slow = {case: self.reached_by(cases=[case]) for case in slow}
+        by_file = {t.name: self.reached_by(files=[t.name], without=slow) for t in self.tests}
+        at_of = lambda i: i if self.mutants[i][1].kind in ('lt', 'le', 'gt', 'ge', 'number') else self.mutants[i][1].first
         verdicts, rest = {}, []
         live = []
         for i in chosen:
             header, place, _ = self.mutants[i]
             kept = place.variable is not None and header.variables[place.variable]
-            at = i if place.kind in ('lt', 'le', 'gt', 'ge', 'number') else place.first
-            mark = marks[at]
+            mark = marks[at_of(i)]
             if place.off:
                 verdicts[i] = 'not built'
             elif place.kind == 'text' and self.mutants[i][2] == 'text dropped: ""':
@@ -244,9 +261,12 @@ class Folder:
                 """The header's own tests first: most mutants end there, in a tenth of the time."""
                 own = [t.name for t in self.own_tests(self.mutants[i][0])]
                 own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp', 'ends_test.cpp']
-                return (self.run(mutant=i, seconds=seconds, files=own, without=slow)
-                        and self.run(mutant=i, seconds=seconds, without=slow)
-                        and not (slow and by_slow[i] and not self.run(mutant=i, seconds=seconds, cases=slow)))
+                reach = [name for name, marks in by_file.items() if marks[at_of(i)] & 1]  # the others run as ever
+                first, then = ([n for n in reach if (n in own) == wanted] for wanted in (True, False))
+                return ((not first or self.run(mutant=i, seconds=seconds, files=first, without=slow))
+                        and (not then or self.run(mutant=i, seconds=seconds, files=then, without=slow))
+                        and all(self.run(mutant=i, seconds=seconds, cases=[case])
+                                for case, marks in by_slow.items() if marks[at_of(i)] & 1))
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
