@@ -290,3 +290,38 @@ TEST_CASE("vessel formulas: items and their bands, case by case") {
   same(about("weight_of", "dry and pores, dry less buoyancy"), weight.wet, 250 + 100, 312 + 80, 392 + 60);
   same(about("weight_of", "dry and pores, dry less buoyancy"), weight.submerged, 150, 192, 252);
 }
+
+TEST_CASE("vessel formulas: which caution goes with which result") {
+  const auto is = [](const caution& got, const caution& wanted) {
+    CHECK_FALSE(got.text.empty());
+    CHECK(got.text == wanted.text);
+  };
+  const vs::railed_panel rail{.height = metres(1), .level = metres(1), .water_density = fresh};
+  is(vs::rails_of(rail).caution, vs::structural_caution);
+  is(vs::pull_of_braces({.rail = metres(1), .braces = 1, .load = newtons_per_metre(1)}).caution,
+     vs::structural_caution);
+  is(vs::push_on({.width = metres(1), .height = metres(1), .level = metres(1), .water_density = fresh}).caution,
+     vs::structural_caution);
+  is(vs::sag_of({.span = metres(1), .thickness = metres(0.01), .material = vs::cast_acrylic}).caution,
+     vs::structural_caution);
+  is(vs::load_on_floor({.total = kilograms(1), .footprint = square_metres(1)}).caution, vs::floor_caution);
+  is(vs::blow_off({.depth = metres(1), .diameter = metres(0.1), .water_density = fresh}).caution, vs::fixings_caution);
+  is(vs::gasket_force({.mean_diameter = metres(0.1),
+                       .effective_width = metres(0.01),
+                       .pressure = pascals(1),
+                       .material = vs::soft_elastomer})
+         .caution,
+     vs::fixings_caution);
+  is(vs::uplift_of({.horizontal_area = square_metres(1),
+                    .flood_depth = metres(1),
+                    .mass_of_sump = kilograms(1),
+                    .water_density = fresh})
+         .caution,
+     vs::structural_caution);
+  is(vs::uniform_on(pane(1, 1, 0.05), pascals(1)).caution, vs::panel_caution);
+  is(full(pane(1, 1, 0.05)).caution, vs::panel_caution);
+  is(vs::bulge_to_see({.expected = metres(0)}).caution, vs::panel_caution);
+  is(vs::water_in({.gross = litres(1), .items = std::span<const vs::item>{}, .water_density = fresh}).caution,
+     vs::displacement_caution);
+  is(vs::drip_rate({.drops = 1, .over = seconds(60)}).caution, vs::leak_test_caution);
+}
