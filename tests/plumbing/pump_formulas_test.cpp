@@ -93,9 +93,10 @@ TEST_CASE("pump ends: points and questions") {
              [](double x) { return power_in(watts(x), kilograms_per_cubic_metre(1000), sea); });
   check_ends("density of the test liquid", "kg/m3", {1.0, 3e4},
              [](double x) { return power_in(watts(1), kilograms_per_cubic_metre(x), sea); });
-  const auto npsh = [](double p, double z, double loss, double vapour) {
+  const auto npsh = [](double pa, double z, double loss, double vapour) {
     return npsh_available(
-        {.surface_pressure = air(p), .level_above_pump = h(z), .losses = h(loss), .vapour_pressure = air(vapour)}, sea);
+        {.surface_pressure = air(pa), .level_above_pump = h(z), .losses = h(loss), .vapour_pressure = air(vapour)},
+        sea);
   };
   check_ends("surface pressure", "Pa", {1.0, 1e9}, [&](double x) { return npsh(x, 1, 1, 1); });
   check_ends("level above pump", "m", {-1e4, 1e4}, [&](double x) { return npsh(1e5, x, 1, 1); });

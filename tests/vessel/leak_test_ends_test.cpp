@@ -103,7 +103,8 @@ TEST_CASE("leak test ends: readings") {
              [&](double x) { return with([x](auto& t) { t.capacity = cubic_metres(x); }); });
   const auto shifted = [&](double x, double first) {
     return with([=](auto& t) {
-      for (std::size_t i = 0; i < t.readings.size(); ++i) t.readings[i].at = seconds(i == 0 ? x : x + first * i);
+      for (std::size_t i = 0; i < t.readings.size(); ++i)
+        t.readings[i].at = seconds(i == 0 ? x : x + first * static_cast<double>(i));
     });
   };
   CHECK_NOTHROW((void)shifted(-1e11, 1e3));

@@ -209,15 +209,15 @@ TEST_CASE("leak test formulas: covered and open") {
     const double a = sc / part, b = f * so / part, squares = a * a + b * b;
     const double freedom = squares * squares / (std::pow(a, 4) / 11 + std::pow(b, 4) / 7);
     const double u = std::sqrt(squares + std::pow(e * uf / part, 2)), half = u * t_of(0.95, freedom);
-    const double ue = std::sqrt((sc * sc + so * so) / (part * part) + std::pow(e * uf / part, 2));
+    const double u_e = std::sqrt((sc * sc + so * so) / (part * part) + std::pow(e * uf / part, 2));
     const auto r = pair(low, f, high);
     const auto what = second("compare_covered");
     TW_CHECK(what, r.leak.central, litres_per_day(2 * leak), near);
     TW_CHECK(what, r.leak.low, litres_per_day(2 * (leak - half)), near);
     TW_CHECK(what, r.leak.high, litres_per_day(2 * (leak + half)), near);
-    TW_CHECK(what, r.evaporation.low, mm_a_day(e - ue), near);
+    TW_CHECK(what, r.evaporation.low, mm_a_day(e - u_e), near);
     TW_CHECK(what, r.evaporation.central, mm_a_day(e), near);
-    TW_CHECK(what, r.evaporation.high, mm_a_day(e + ue), near);
+    TW_CHECK(what, r.evaporation.high, mm_a_day(e + u_e), near);
     TW_CHECK(what, r.chance_without_leak, fraction(above(leak / u, freedom)), near);
     CHECK(r.caution.text == vs::leak_test_caution.text);
   }

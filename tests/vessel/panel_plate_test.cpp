@@ -256,8 +256,8 @@ TEST_CASE("panel plate: principal moments anywhere, and the corners") {
 
 TEST_CASE("panel plate: peaks of the middle line") {
   const auto all = plates();
-  for (std::size_t i = 0; i < all.size(); i += 2) {
-    const auto& p = all[i];
+  for (std::size_t number = 0; number < all.size(); number += 2) {
+    const auto& p = all[number];
     const plain_plate exact(p);
     const auto peaks = vd::solve_plate(p);
     CAPTURE(p.width);

@@ -289,7 +289,8 @@ TEST_CASE("vessel refusals: beams") {
   const auto crowd = [](std::size_t supports, std::size_t points, std::size_t spreads) {
     return bent([&](vs::beam& b) {
       std::vector<vs::beam_support> all;
-      for (std::size_t i = 0; i < supports; ++i) all.push_back({.at = metres(2.0 * i / (supports - 1.0))});
+      for (std::size_t i = 0; i < supports; ++i)
+        all.push_back({.at = metres(2.0 * static_cast<double>(i) / static_cast<double>(supports - 1))});
       b.supports = all;
       b.points.assign(points, {.load = newtons(0), .at = metres(1)});
       b.spreads.assign(
