@@ -214,11 +214,12 @@ class Folder:
             return False
 
     def reached_by(self, **which):
-        """Marks of what these test cases or files run; fails when the program does not pass as written."""
+        """Marks of what these test cases or files run, and their seconds; fails when the program does not pass as written."""
         path = self.scratch / 'reached'
+        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
         if not self.run(reached=path, quiet=bool(which), **which):
             raise SystemExit(f'{self.name}: the rewritten program fails with no mutant on')
-        return path.read_bytes()
+        return path.read_bytes(), resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
 
     def slow_cases(self):
         """Names of the test cases that take more than a quarter of a second: run last, and only where they reach."""
@@ -229,10 +230,9 @@ class Folder:
     def judge(self, chosen, budget):
         """Mutant -> 'noticed', 'recorded' (noticed by a table that no source stands behind), 'survived', 'not reached',
         'the same' (changes nothing in any type), 'not built'."""
-        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
-        marks = self.reached_by()
-        once = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
-        seconds = int(max(3.0, 20.0 * once))
+        marks, once = self.reached_by()
+        at_most = lambda *times: int(3.0 + 20.0 * sum(times))
+        seconds = at_most(once)
         slow = self.slow_cases()
         by_slow = {case: self.reached_by(cases=[case]) for case in slow}
         by_file = {t.name: self.reached_by(files=[t.name], without=slow) for t in self.tests}
@@ -261,16 +261,16 @@ class Folder:
                 """The header's own tests first: most mutants end there, in a tenth of the time."""
                 own = [t.name for t in self.own_tests(self.mutants[i][0])]
                 own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp', 'ends_test.cpp']
-                reach = [name for name, marks in by_file.items() if marks[at_of(i)] & 1]  # the others run as ever
-                first, then = ([n for n in reach if (n in own) == wanted] for wanted in (True, False))
-                return ((not first or self.run(mutant=i, seconds=seconds, files=first, without=slow))
-                        and (not then or self.run(mutant=i, seconds=seconds, files=then, without=slow))
-                        and all(self.run(mutant=i, seconds=seconds, cases=[case])
-                                for case, marks in by_slow.items() if marks[at_of(i)] & 1))
+                reach = [name for name, (marks, _) in by_file.items() if marks[at_of(i)] & 1]  # the others run as ever
+                parts = [[n for n in reach if (n in own) == wanted] for wanted in (True, False)]
+                return (all(self.run(mutant=i, seconds=at_most(*(by_file[n][1] for n in part)), files=part, without=slow)
+                            for part in parts if part)
+                        and all(self.run(mutant=i, seconds=at_most(time_of), cases=[case])
+                                for case, (marks, time_of) in by_slow.items() if marks[at_of(i)] & 1))
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
-                if done % 200 == 0:  # a run that is ended goes on from here with --again
+                if done % 50 == 0:  # a run that is ended goes on from here with --again
                     print(f'{self.name}: {done} of {len(live)} run', file=sys.stderr, flush=True)
                     self.remember({**self.remembered(), **verdicts})
             again = [i for i in live if verdicts[i] == 'survived']
