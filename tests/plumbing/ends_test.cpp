@@ -92,6 +92,27 @@ TEST_CASE("plumbing ends: sumps") {
   }
 }
 
+TEST_CASE("plumbing ends: chambers whose walls lean") {
+  using slices = std::vector<area_slice>;
+  const auto leaning = [](slices profile) {
+    return sump_with([&](sump& s) { s.chambers[0].horizontal_area = area_profile{profile}; });
+  };
+  const auto refused = [&](std::string_view word, slices profile) {
+    CAPTURE(word);
+    CHECK_THROWS_WITH_AS(
+        (void)leaning(profile),
+        doctest::Contains(("tankwright::plumbing::running_levels: drains" + std::string{word}).c_str()), invalid_input);
+  };
+  CHECK_NOTHROW((void)leaning({{m(0), m2(0.3)}, {m(0.2), m2(0.4)}, {m(0.2), m2(0.5)}}));
+  refused(" has a plan profile without slices", {});
+  refused(" has a plan profile that does not start at the floor", {{m(0.1), m2(0.3)}, {m(0.2), m2(0.4)}});
+  refused(" has a plan profile whose heights do not rise", {{m(0), m2(0.3)}, {m(0.2), m2(0.4)}, {m(0.1), m2(0.5)}});
+  refused(": horizontal area = 0 m2", {{m(0), m2(0.3)}, {m(0.2), m2(0)}});
+  refused(": horizontal area = 0 m2", {{m(0), m2(0)}, {m(0.2), m2(0.3)}});
+  refused(": horizontal area = 1000001 m2", {{m(0), m2(0.3)}, {m(0.2), m2(1000001)}});
+  refused(": free horizontal area = ", {{m(0), m2(0.3)}, {m(0.2), m2(0.5e-6)}});
+}
+
 TEST_CASE("plumbing ends: power cuts") {
   check_ends("display: surface", "m2", {1e-4, 1e4},
              [](double x) { return cut_with([x](auto& in) { in.display.surface = m2(x); }); });
@@ -137,6 +158,14 @@ TEST_CASE("plumbing ends: power cuts") {
   CHECK_NOTHROW((void)shared(100));
   for (const int n : {0, 101})
     CHECK_THROWS_WITH_AS((void)shared(n), doctest::Contains("main: side_by_side"), invalid_input);
+  CHECK_THROWS_WITH_AS(
+      (void)cut_with([](auto& in) {
+        in.shared_pipes = {{.pipe = {.label = "main", .bore = bore(0.04), .length = m(1)}, .returns = {"A", "X"}}};
+      }),
+      doctest::Contains("main is shared by 'X', which is no return of this system"), invalid_input);
+  CHECK_NOTHROW((void)cut_with([](auto& in) {
+    in.shared_pipes = {{.pipe = {.label = "main", .bore = bore(0.04), .length = m(1)}, .returns = {"A"}}};
+  }));
   // The same checks stand before every question about a system.
   auto bad = system();
   bad.reserve = m(-1);
