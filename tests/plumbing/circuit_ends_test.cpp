@@ -145,6 +145,34 @@ TEST_CASE("circuit ends: between two tanks the exit is where the water leaves") 
   TW_CHECK(energy, lost(up, 2.0), -0.6, relative(1e-9));
 }
 
+TEST_CASE("circuit ends: a flow beyond the formula of friction, and runs without any resistance") {
+  // 20 m3/s through 0.2 m: Re = 4 Q/(pi d nu) = 1.2e8.
+  twp::circuit c{.sources = {{.label = "sea", .level = metres(0.0)}},
+                 .pumps = {{.label = "P",
+                            .from = "sea",
+                            .to = "J",
+                            .curve = twp::curve_from_one_point(
+                                "P", {.flow = cubic_metres_per_second(20.0), .head = metres(60000.0)})}},
+                 .runs = {run("main", "J", "end", 0.1, 200.0, 1.0)},
+                 .outlets = {outlet("end", 0.0)}};
+  CHECK_THROWS_WITH_AS((void)twp::operating_point(c, reference_water), doctest::Contains("main: Reynolds number"),
+                       out_of_range);
+  CHECK_NOTHROW((void)twp::operating_point(c, reference_water, twp::losses::central, extrapolate));
+  // Between two tanks one exit may be without loss; a run without any other resistance then has none one way.
+  const auto between = [](double metre, double k_a, double k_b) {
+    twp::circuit two{.runs = {run("pipe", "a", "b", metre, 30.0, 0.0)},
+                     .outlets = {outlet("a", 1.0), outlet("b", 0.5)}};
+    two.outlets[0].exit = loss(k_a, k_a, k_a), two.outlets[1].exit = loss(k_b, k_b, k_b);
+    return twp::operating_point(two, reference_water).run("pipe").flow.value();
+  };
+  for (const auto& [k_a, k_b] : {std::pair{0.0, 0.0}, {1.0, 0.0}, {0.0, 1.0}}) {
+    CHECK_THROWS_WITH_AS((void)between(0.0, k_a, k_b), doctest::Contains("pipe resists nothing"), invalid_input);
+    CHECK(between(0.001, k_a, k_b) > 0.0);
+  }
+  CHECK(between(0.0, 1.0, 1.0) > 0.0);
+  CHECK(between(0.0, 0.001, 0.001) > 0.0);
+}
+
 TEST_CASE("circuit ends: courses in time refuse what is no number") {
   twp::power_cut_transient_input in{
       .system = {.display = {.surface = square_metres(1.0), .edge = twp::standpipe{twp::pipe_bore{metres(0.1)}}},

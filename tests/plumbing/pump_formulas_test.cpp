@@ -181,6 +181,10 @@ TEST_CASE("pump formulas: power laws, their slopes and best points") {
   // Two straight pieces with a step between: the later peak is the larger, the earlier one lies within the first tenth.
   const auto late = curve_from_points("P", {at(0, 10), at(0.1, 9.9), at(0.2, 3.01), at(2, 3), at(2.01, 0)});
   CHECK(best_point(late).flow->value() > 1.9);
+  // A curve that hardly falls has its best point at its end, not beyond.
+  const auto flat = curve_from_points("P", {at(0, 10), at(1, 9.9), at(2, 9.5)});
+  TW_CHECK(second("best_point", "the end of a flat curve"), best_point(flat).flow->value(), 2.0, relative(1e-6));
+  CHECK(best_point(flat).flow->value() <= 2.0);
   const auto early = curve_from_points("P", {at(0, 10), at(1.0, 9.9), at(1.05, 2), at(2, 1.9), at(2.01, 0)});
   CHECK(best_point(early).flow->value() < 1.05);
   TW_CHECK(

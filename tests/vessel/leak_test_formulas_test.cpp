@@ -114,13 +114,14 @@ TEST_CASE("leak test formulas: every number of a result") {
 
 TEST_CASE("leak test formulas: a coarse gauge, in the tank and in the pan") {
   // 2 mm steps, a level that passes 1.5 of them in 3 days: r = 2/(sqrt 3 x 3 x 1.5), scatter at least 2/sqrt 12.
-  for (const bool pan : {false, true}) {
+  // With a pan the fewer steps of the two count, 3 mm of 3 and 5.
+  for (const auto& [tank, pan] : {std::pair{0.75, 0.0}, {0.75, 1.25}, {1.25, 0.75}}) {
     vs::leak_test test{.surface = square_metres(2), .depth = metres(0.5), .resolution = millimetres(2)};
     for (int i = 0; i < 5; ++i) {
-      test.readings.push_back({.at = hours(18.0 * i), .level = millimetres(400 - 0.75 * i)});
-      if (pan) test.readings.back().pan = millimetres(50 - 1.25 * i);  // 5 mm: 2.5 steps; the fewer count
+      test.readings.push_back({.at = hours(18.0 * i), .level = millimetres(400 - tank * i)});
+      if (pan > 0) test.readings.back().pan = millimetres(50 - pan * i);
     }
-    const double two = pan ? std::sqrt(2.0) : 1.0, sxx = 10 * 0.75 * 0.75;
+    const double two = pan > 0 ? std::sqrt(2.0) : 1.0, sxx = 10 * 0.75 * 0.75;
     const double by_step = 2 / (std::sqrt(3.0) * 3 * 1.5), by_scatter = 2 / std::sqrt(12.0) / std::sqrt(sxx);
     TW_CHECK(second("read_leak_test"), vs::read_leak_test(test).standard_error,
              mm_a_day(two * std::max(by_step, by_scatter)), near);
