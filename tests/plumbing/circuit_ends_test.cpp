@@ -111,6 +111,10 @@ TEST_CASE("circuit ends: what is asked of a circuit is refused in its own name")
   bad_valve.runs[1].valve = kv(-1.0);  // the valve that is to be set must be one already
   refused("valve_for_flow: A: Kv of the valve",
           [&] { return twp::valve_for_flow(bad_valve, reference_water, {.run = "A", .flow = q(1e-4)}); });
+  for (const double tiny : {1e-12, 1e-17, 1e-25}) {
+    CHECK_THROWS_WITH_AS((void)twp::valve_for_flow(c, reference_water, {.run = "A", .flow = q(tiny)}),
+                         doctest::Contains("tankwright::plumbing::valve_for_flow: A: flow"), out_of_range);
+  }
   // In the order of merit: those that reach it, the smallest first; then off their curve; then the largest of the others.
   const std::vector<twp::pump_curve> many{three("c", 4.0, 6.0, 3.0, 10.0, 0.5), three("b", 7.0, 9.0, 5.0, 16.0, 1.0),
                                           three("a", 6.5, 8.5, 4.8, 15.0, 1.0), three("d", 3.0, 4.0, 2.2, 7.0, 0.3)};

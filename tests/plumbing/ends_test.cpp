@@ -63,6 +63,9 @@ TEST_CASE("plumbing ends: sumps") {
              [](double x) { return sump_with([x](sump& s) { s.chambers[0].gear = m2(x); }); });
   CHECK_NOTHROW(
       (void)sump_with([](sump& s) { s.chambers[0].horizontal_area = m2(2e4), s.chambers[0].gear = m2(1e4); }));
+  CHECK_THROWS_WITH_AS(
+      (void)sump_with([](sump& s) { s.chambers[0].horizontal_area = m2(1.5e4), s.chambers[0].gear = m2(1e4 + 1e-4); }),
+      doctest::Contains("drains: gear = 10000.0001"), invalid_input);
   CHECK_NOTHROW((void)sump_with([](sump& s) { s.chambers[0].horizontal_area = m2(1e4); }));
   CHECK_THROWS_WITH_AS((void)sump_with([](sump& s) { s.chambers[0].horizontal_area = m2(1e4 + 1e-4); }),
                        doctest::Contains("drains: free horizontal area"), invalid_input);
