@@ -107,6 +107,7 @@ class Folder:
         support = [ROOT / 'tests' / 'support' / f'{s}.cpp' for s in ('main', 'check', 'constants', 'reference')]
         everything = {**self.objects(), **{s: self.scratch / (s.stem + '.o') for s in support}}
         waiting = dict(everything)
+        self.take_back_again()
         for _ in range(40):
             self.write()
             with ThreadPoolExecutor(self.jobs) as pool:
@@ -121,9 +122,24 @@ class Folder:
             if not changed:
                 raise SystemExit(f'{self.name}: cannot be rewritten:\n' + next(iter(errors.values()))[:3000])
             waiting = {s: everything[s] for s in errors}
+        taken = {'headers': self.text, 'off': [i for i, (_, p, _) in self.mutants.items() if p.off],
+                 'kept': [[h.name, o] for h in self.headers for o, kept in h.variables.items() if kept]}
+        (self.scratch / 'taken_back.json').write_text(json.dumps(taken))
         self.program = self.scratch / f'{self.name}_tests'
         self.support = [everything[s] for s in support]
         self.link([everything[t] for t in self.tests], self.program)
+
+    def take_back_again(self):
+        """What the last build of these very headers had to take back, so that it need not be found again."""
+        path = self.scratch / 'taken_back.json'
+        last = json.loads(path.read_text()) if path.exists() else {}
+        if last.get('headers') != self.text:
+            return
+        for i in last['off']:
+            self.mutants[i][1].off = True
+        by_name = {h.name: h for h in self.headers}
+        for name, offset in last['kept']:
+            by_name[name].variables[offset] = True
 
     def link(self, objects, program):
         subprocess.run(['clang++', *map(str, objects), *map(str, self.support), '-o', str(program)], check=True)
@@ -154,6 +170,13 @@ class Folder:
                     self.mutants[before[-1][1]][1].off = True
                     done = True
                     break
+            # What is said about the size of an array names no variable: those of the line must be constants.
+            for header, line, _ in [] if done else places:
+                row = set(re.findall(r'\w+', header.rewritten().split('\n')[line - 1]))
+                for other in self.headers:
+                    for offset, kept in other.variables.items():
+                        if not kept and other.name_of(offset) in row:
+                            other.variables[offset] = done = True
             changed += done
         return changed
 
@@ -170,7 +193,7 @@ class Folder:
         return own or self.tests[:1]
 
     def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
-            without=None):
+            without=None, quiet=False):
         environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant)}
         environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
         if evidence_only:
@@ -184,49 +207,42 @@ class Folder:
             if names:
                 command.append(option + ','.join(name.replace('\\', '\\\\').replace(',', '\\,') for name in names))
         try:
-            quiet = subprocess.DEVNULL if mutant >= 0 or cases else None
+            quiet = subprocess.DEVNULL if mutant >= 0 or cases or quiet else None
             return subprocess.run(command, env=environment, timeout=100 + 10 * seconds, stdout=quiet, stderr=quiet,
                                   preexec_fn=limits_of(seconds)).returncode == 0
         except subprocess.TimeoutExpired:
             return False
 
-    def reached_by(self, cases=None):
-        """Marks of what these test cases run; fails when the program does not pass as written."""
+    def reached_by(self, **which):
+        """Marks of what these test cases or files run, and their seconds; fails when the program does not pass as written."""
         path = self.scratch / 'reached'
-        if not self.run(reached=path, cases=cases):
+        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
+        if not self.run(reached=path, quiet=bool(which), **which):
             raise SystemExit(f'{self.name}: the rewritten program fails with no mutant on')
-        return path.read_bytes()
+        return path.read_bytes(), resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
 
     def slow_cases(self):
-        """Names of the test cases that take more than a quarter of a second (run last, and only where they reach), and of
-        those that take more than a fiftieth."""
+        """Names of the test cases that take more than a quarter of a second: run last, and only where they reach."""
         listed = subprocess.run([str(self.program), '--duration=true'], stdout=subprocess.PIPE, text=True, check=False,
                                 env={**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live)}).stdout
-        found = [(float(m.group(1)), m.group(2)) for m in re.finditer(r'(?m)^([\d.]+) s: (.*)$', listed)]
-        return [name for s, name in found if s > 0.25], [name for s, name in found if s > 0.02]
-
-    def seconds_for(self, files, without):
-        """Twenty times of what these tests take as written, at least three seconds."""
-        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
-        self.run(files=files, without=without, mutant=NO_SWITCH)
-        return int(max(3.0, 20.0 * (resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before)))
+        return [m.group(2) for m in re.finditer(r'(?m)^([\d.]+) s: (.*)$', listed) if float(m.group(1)) > 0.25]
 
     def judge(self, chosen, budget):
         """Mutant -> 'noticed', 'recorded' (noticed by a table that no source stands behind), 'survived', 'not reached',
         'the same' (changes nothing in any type), 'not built'."""
-        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
-        marks = self.reached_by()
-        once = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
-        seconds = int(max(3.0, 20.0 * once))
-        slow, not_quick = self.slow_cases()
-        by_slow = self.reached_by(slow) if slow else b''
+        marks, once = self.reached_by()
+        at_most = lambda *times: int(3.0 + 20.0 * sum(times))
+        seconds = at_most(once)
+        slow = self.slow_cases()
+        by_slow = {case: self.reached_by(cases=[case]) for case in slow}
+        by_file = {t.name: self.reached_by(files=[t.name], without=slow) for t in self.tests}
+        at_of = lambda i: i if self.mutants[i][1].kind in ('lt', 'le', 'gt', 'ge', 'number') else self.mutants[i][1].first
         verdicts, rest = {}, []
         live = []
         for i in chosen:
             header, place, _ = self.mutants[i]
             kept = place.variable is not None and header.variables[place.variable]
-            at = i if place.kind in ('lt', 'le', 'gt', 'ge', 'number') else place.first
-            mark = marks[at]
+            mark = marks[at_of(i)]
             if place.off:
                 verdicts[i] = 'not built'
             elif place.kind == 'text' and self.mutants[i][2] == 'text dropped: ""':
@@ -239,24 +255,24 @@ class Folder:
                 verdicts[i] = 'the same'
             else:
                 verdicts[i] = 'not reached'
-        own_of = {i: (*(t.name for t in self.own_tests(self.mutants[i][0])), 'constants_test.cpp', 'formulas_test.cpp',
-                      'refusals_test.cpp', 'ends_test.cpp') for i in live}
-        own_seconds = {own: self.seconds_for(own, not_quick) for own in set(own_of.values())}
-        without_slow = self.seconds_for(None, slow)
         with ThreadPoolExecutor(self.jobs) as pool:
 
             def same_answers(i):
-                """The quick ones of the header's own tests first: most mutants end there, in a tenth of the time."""
-                own = own_of[i]
-                return (self.run(mutant=i, seconds=own_seconds[own], files=own, without=not_quick)
-                        and self.run(mutant=i, seconds=without_slow, without=slow)
-                        and not (slow and by_slow[i] and not self.run(mutant=i, seconds=seconds, cases=slow)))
+                """The header's own tests first: most mutants end there, in a tenth of the time."""
+                own = [t.name for t in self.own_tests(self.mutants[i][0])]
+                own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp', 'ends_test.cpp']
+                reach = [name for name, (marks, _) in by_file.items() if marks[at_of(i)] & 1]  # the others run as ever
+                parts = [[n for n in reach if (n in own) == wanted] for wanted in (True, False)]
+                return (all(self.run(mutant=i, seconds=at_most(*(by_file[n][1] for n in part)), files=part, without=slow)
+                            for part in parts if part)
+                        and all(self.run(mutant=i, seconds=at_most(time_of), cases=[case])
+                                for case, (marks, time_of) in by_slow.items() if marks[at_of(i)] & 1))
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
-                if done % 200 == 0:
+                if done % 50 == 0:  # a run that is ended goes on from here with --again
                     print(f'{self.name}: {done} of {len(live)} run', file=sys.stderr, flush=True)
-                    self.remember({**self.remembered(), **verdicts})  # `--again` goes on from here
+                    self.remember({**self.remembered(), **verdicts})
             again = [i for i in live if verdicts[i] == 'survived']
             by_record = lambda i: self.run(mutant=i, seconds=seconds, evidence_only=False, files=['constants_test.cpp'])
             for i, same in zip(again, pool.map(by_record, again)):

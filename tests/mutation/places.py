@@ -48,6 +48,11 @@ class Header:
     def text(self, start, end):
         return self.bytes[start:end].decode()
 
+    def name_of(self, offset):
+        """Of the variable that is `constexpr` at an offset."""
+        found = re.match(r'constexpr\s[^=;{]*?(\w+)\s*(?:\[[^\]]*\]\s*)*[={]', self.bytes[offset : offset + 400].decode(errors='ignore'))
+        return found.group(1) if found else None
+
     def line_of(self, offset):
         return self.bytes.count(b'\n', 0, offset) + 1
 
@@ -194,6 +199,9 @@ class Finder:
             # What stands before the name is the type.
             if kind in TYPED and child.extent.start.offset < cursor.location.offset and child.kind != K.VAR_DECL:
                 continue
+            # So is the size of an array.
+            if kind in (K.VAR_DECL, K.FIELD_DECL) and header.bytes[: child.extent.start.offset].rstrip().endswith(b'['):
+                continue
             self.walk(child, header, context, cursor)
 
     def place(self, cursor, kind, start, end, header, context, parent):
@@ -242,7 +250,8 @@ class Finder:
                 and cursor.referenced.kind == K.VAR_DECL
                 and cursor.referenced.semantic_parent is not None
                 and cursor.referenced.semantic_parent.kind == K.NAMESPACE)
-            if dropped and SIMPLE.match(text):
+            assigned = re.match(rb'\s*=[^=]', header.bytes[end : end + 80])
+            if dropped and SIMPLE.match(text) and not assigned:
                 header.add(start, end, 'cleared', [f'{text} dropped'], context)
 
     def swaps(self, arguments, header, context):

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: BSL-1.0
+#include <cmath>
 #include <limits>
 #include <tankwright/plumbing/drains_blocked.hpp>
 
@@ -87,4 +88,43 @@ TEST_CASE("all drains blocked: what cannot be is refused, and doubts only widen"
   in = system();
   in.system.returns[0].flow = litres_per_hour(0.0);
   CHECK_THROWS_AS((void)tp::all_drains_blocked(in), invalid_input);
+}
+
+TEST_CASE("all drains blocked: both ends of the band, by hand") {
+  // One chamber, so that nothing stands on a baffle: 0.4 m2 that run at 200 mm, drawn down to an inlet of 50 mm whose bore
+  // of 40 mm draws 20 mm deeper at the worst; 5 % of the areas, 5 mm of the level, 10 % of the flow; 1 L in a drain pipe.
+  auto in = system();
+  in.system.display.edge = tp::standpipe{tp::pipe_bore{millimetres(100.0)}};  // 6000 L/h stand 25 mm high
+  in.system.display.drains = {
+      {.label = "d", .bore = tp::pipe_bore{metres(std::sqrt(0.004 / 3.14159265358979323846))}, .length = metres(1.0)}};
+  in.system.sump.chambers = {{.label = "pump", .horizontal_area = square_metres(0.4)}};
+  in.system.sump.baffles.clear();
+  in.system.area_uncertainty = percent(5.0);
+  in.system.level_uncertainty = millimetres(5.0);
+  in.system.flow_uncertainty = percent(10.0);
+  in.inlet = tp::pump_inlet{.above_floor = metres(0.05), .bore = tp::pipe_bore{millimetres(40.0)}};
+  in.edge_to_rim = metres(0.05);
+  const auto answer = tp::all_drains_blocked(in);
+  const auto head = [](double flow_part, double weir) {
+    return std::pow(flow_part / weir, 2.0 / 3.0) * 0.025;
+  };  // h^1.5
+  const double worst = 0.001 + 1.05 * 0.4 * (0.205 - 0.03), middle = 0.001 + 0.4 * 0.15,
+               mild = 0.001 + 0.95 * 0.4 * (0.195 - 0.07);
+  TW_CHECK(by_hand, answer.delivered.high.value(), worst, relative(1e-9));
+  TW_CHECK(by_hand, answer.delivered.central.value(), middle, relative(1e-9));
+  TW_CHECK(by_hand, answer.delivered.low.value(), mild, relative(1e-9));
+  const double high = head(1.1, 0.85) + worst / 1.9, central = 0.025 + middle / 2.0, low = head(0.9, 1.15) + mild / 2.1;
+  TW_CHECK(by_hand, answer.over_edge.high.value(), high, relative(1e-9));
+  TW_CHECK(by_hand, answer.over_edge.central.value(), central, relative(1e-9));
+  TW_CHECK(by_hand, answer.over_edge.low.value(), low, relative(1e-9));
+  TW_CHECK(by_hand, answer.margin.low.value(), 0.05 - high, within(1e-10));
+  TW_CHECK(by_hand, answer.margin.high.value(), 0.05 - low, within(1e-10));
+  TW_CHECK(by_hand, answer.on_the_floor.high.value(), (high - 0.05) * 1.9, relative(1e-8));
+  TW_CHECK(by_hand, answer.on_the_floor.central.value(), (central - 0.05) * 2.0, relative(1e-8));
+  TW_CHECK(by_hand, answer.on_the_floor.low.value(), std::fmax(low - 0.05, 0.0) * 2.1, within(1e-9));
+  TW_CHECK(by_hand, answer.until_dry.value(), middle / (1.1 * 6.0 / 3600.0), relative(1e-9));
+  CHECK(answer.caution.text == tp::drains_blocked_caution.text);
+  // An inlet at the floor: all of it goes.
+  in.inlet.reset();
+  TW_CHECK(by_hand, tp::all_drains_blocked(in).delivered.central.value(), 0.001 + 0.4 * 0.2, relative(1e-9));
 }

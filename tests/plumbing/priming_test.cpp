@@ -74,3 +74,44 @@ TEST_CASE("priming: from J* = 1 on the flow sweeps the air out by itself") {
   TW_HOLDS(by_hand("tankwright::plumbing::primes_itself"),
            !tp::primes_itself(siphon(40.0), flow_rate::from_value(at_one * (1.0 - 1e-9))));
 }
+
+TEST_CASE("priming: each of the limits in turn sets what is carried") {
+  // Quiet, at the top, as a full siphon; the high end is that of a tall stack or of the quiet pipe.
+  for (const double head : {2.0, 20.0, 60.0, 300.0}) {
+    for (const double drop : {0.0005, 0.02, 0.95}) {
+      for (const double bore : {20.0, 57.0, 160.0}) {
+        auto d = siphon(bore);
+        d.inlet_head = millimetres(head);
+        d.drop = metres(drop);
+        const auto all = tp::drain_mode_for(d, flow_rate{}, sea);
+        const double q = quiet(bore * 1e-3), stack = tp::stack_capacity(d.pipe.bore).value();
+        const auto least = [](double a, double b, double c) { return std::fmin(a, std::fmin(b, c)); };
+        const double central = least(q, all.inlet.central.value(), all.full.central.value());
+        const auto got = tp::carried_while_priming(d, sea);
+        TW_CHECK(by_hand("tankwright::plumbing::carried_while_priming"), got.central.value(), central, relative(1e-9));
+        TW_CHECK(by_hand("tankwright::plumbing::carried_while_priming"), got.low.value(),
+                 least(0.8 * q, all.inlet.low.value(), all.full.low.value()), relative(1e-9));
+        TW_CHECK(by_hand("tankwright::plumbing::carried_while_priming"), got.high.value(),
+                 std::fmax(central, least(std::fmax(q, stack), all.inlet.high.value(), all.full.high.value())),
+                 relative(1e-9));
+      }
+    }
+  }
+  const auto q = [](double m3) { return flow_rate::from_value(m3); };
+  const auto carried = tp::carried_while_priming(siphon(57.0), sea);
+  const auto two = tp::held_up_while_priming({siphon(57.0), siphon(57.0)},
+                                             estimate<flow_rate>{q(0.003), q(0.004), q(0.005), ""}, sea);
+  TW_CHECK(by_hand("tankwright::plumbing::held_up_while_priming"), two.taken.low.value(), 2.0 * carried.low.value(),
+           relative(1e-12));
+  TW_CHECK(by_hand("tankwright::plumbing::held_up_while_priming"), two.taken.central.value(),
+           2.0 * carried.central.value(), relative(1e-12));
+  TW_CHECK(by_hand("tankwright::plumbing::held_up_while_priming"), two.taken.high.value(), 2.0 * carried.high.value(),
+           relative(1e-12));
+  TW_CHECK(by_hand("tankwright::plumbing::held_up_while_priming"), two.held_up.low.value(),
+           30.0 * std::fmax(0.003 - 2.0 * carried.high.value(), 0.0), relative(1e-12));
+  TW_CHECK(by_hand("tankwright::plumbing::held_up_while_priming"), two.held_up.high.value(),
+           30.0 * (0.005 - 2.0 * carried.low.value()), relative(1e-12));
+  CHECK(two.caution.text == tp::drain_caution.text);
+  CHECK_NOTHROW((void)tp::held_up_while_priming({}, q(0.001), sea, seconds(86400.0)));
+  CHECK_THROWS_AS((void)tp::held_up_while_priming({}, q(0.001), sea, seconds(86401.0)), invalid_input);
+}

@@ -180,3 +180,33 @@ TEST_CASE("restart: what cannot be is refused by name") {
                        "tankwright::plumbing::restart: display has returns without flow: nothing refills it",
                        invalid_input);
 }
+
+TEST_CASE("restart: both ends of the band, by hand") {
+  // 5 % of the areas, 3 mm of the level, 10 % of the flow; 6000 L/h for 30 s are 50 L, of which the drains take 10, 20
+  // or 30 (most where it is mild). The worst: 55 - 10 L out of 0.95 x 0.5 m2 that run at 247 mm; the mild: 45 - 30 L.
+  auto in = system();
+  in.surge.reset();
+  in.system.area_uncertainty = percent(5.0);
+  in.system.level_uncertainty = millimetres(3.0);
+  in.system.flow_uncertainty = percent(10.0);
+  const auto taken = [](double litre) { return flow_rate::from_value(litre * 1e-3 / 30.0); };
+  in.taken = estimate<flow_rate>{taken(10.0), taken(20.0), taken(30.0), "by hand"};
+  const auto start = tp::restart(in);
+  TW_CHECK(by_hand, start.lowest_level.low, metres(0.247 - 0.045 / 0.475), within(metres(1e-12)));
+  TW_CHECK(by_hand, start.lowest_level.central, metres(0.25 - 0.030 / 0.5), within(metres(1e-12)));
+  TW_CHECK(by_hand, start.lowest_level.high, metres(0.253 - 0.015 / 0.525), within(metres(1e-12)));
+  TW_CHECK(by_hand, start.held_up, litres(30.0), relative(1e-12));
+  TW_CHECK(by_hand, start.margin.low, start.lowest_level.low - millimetres(50.0) - start.submergence.high,
+           within(metres(1e-12)));
+  TW_CHECK(by_hand, start.margin.high, start.lowest_level.high - millimetres(50.0) - start.submergence.low,
+           within(metres(1e-12)));
+  // Seen as a surge, the area of the box is as uncertain as the sump's: 2.1 L out of 0.475 m2, 1.9 L out of 0.525 m2.
+  in.surge = millimetres(40.0);
+  const auto seen = tp::restart(in);
+  TW_CHECK(by_hand, seen.lowest_level.low, metres(0.247 - 0.0021 / 0.475), within(metres(1e-12)));
+  TW_CHECK(by_hand, seen.lowest_level.high, metres(0.253 - 0.0019 / 0.525), within(metres(1e-12)));
+  // Drains that take more than comes hold nothing up.
+  in.surge.reset();
+  in.taken = estimate<flow_rate>{taken(90.0)};
+  CHECK(tp::restart(in).held_up == litres(0.0));
+}

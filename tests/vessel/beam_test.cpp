@@ -266,3 +266,45 @@ TEST_CASE("beam: impossible beams are refused by name") {
   CHECK_THROWS_AS((void)vs::along(r, metres(2.01)), invalid_input);
   CHECK_THROWS_AS((void)vs::along(r, metres(std::nan(""))), invalid_input);
 }
+
+TEST_CASE("beam: slope and shear along it, and a beam that carries nothing") {
+  // Even load on two supports: y' = w (l^3 - 6 l x^2 + 4 x^3)/(24 EI), M = w x (l - x)/2, V = w (l/2 - x).
+  const evidence along{"tankwright::vessel::along", kind::identity, "closed forms of beam theory"};
+  const double w = 800, l = 2;
+  const auto r = vs::bend(even(w, l, {pin(0), pin(l)}));
+  for (const double x : {0.0, 0.3, 1.0, 1.7, 2.0}) {
+    const auto here = vs::along(r, metres(x));
+    TW_CHECK(along, here.slope.value(), w * (l * l * l - 6 * l * x * x + 4 * x * x * x) / (24 * rigidity()),
+             within(1e-15));
+    TW_CHECK(along, here.moment.value(), w * x * (l - x) / 2, within(1e-10));
+    TW_CHECK(along, here.shear.value(), w * (l / 2 - x), within(1e-10));
+    TW_CHECK(along, here.deflection.value(), w * x * (l * l * l - 2 * l * x * x + x * x * x) / (24 * rigidity()),
+             within(1e-16));
+  }
+  const auto still = vs::bend(on(l, {pin(0), pin(l)}));
+  CHECK(still.largest_moment.value() == 0.0);
+  CHECK(still.moment_at == metres(0));
+  CHECK(still.deflection == metres(0));
+  CHECK(still.deflection_at == metres(0));
+  CHECK(still.bending == pascals(0));
+  // A load of a hundredth of a newton is as good as any other.
+  TW_CHECK(closed, vs::bend(even(1e-6, l, {pin(0), pin(l)})).largest_moment.value(), 1e-6 * l * l / 8, relative(1e-12));
+  TW_CHECK(closed, vs::bend(even(1e-6, l, {pin(0), pin(l)})).deflection.value(),
+           5e-6 * std::pow(l, 4) / 384 / rigidity(), relative(1e-12));
+  // Of a solved beam that somebody changed, terms that are no beam's are refused.
+  for (const int power : {-1, 6}) {
+    auto other = r;
+    other.solved.curve.terms[0].power = power;
+    CHECK_THROWS_AS((void)vs::along(other, metres(1)), invalid_input);
+  }
+  for (const int power : {0, 5}) {
+    auto other = r;
+    other.solved.curve.terms[0].power = power;
+    CHECK_NOTHROW((void)vs::along(other, metres(1)));
+  }
+  auto long_list = r;
+  long_list.solved.curve.terms.assign(100'001, {0.0, 3, 0.0});
+  CHECK_THROWS_AS((void)vs::along(long_list, metres(1)), invalid_input);
+  long_list.solved.curve.terms.pop_back();
+  CHECK_NOTHROW((void)vs::along(long_list, metres(1)));
+}

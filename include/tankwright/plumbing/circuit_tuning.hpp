@@ -108,10 +108,13 @@ template <class Part>
   };
   const double wide_open = flow_with(0.0);
   if (wide_open < target) return {std::nullopt, flow_rate::from_value(wide_open)};
+  constexpr double greatest = positive_loss_limits.possible.high;
   double most = 1.0;
-  for (; flow_with(most) > target; most *= 16.0) {
-    if (most < 1e24) continue;
-    core::fail<out_of_range>(here, wanted.run + ": flow", target, "m3/s", "is less than any valve lets through");
+  while (flow_with(most) > target) {
+    if (most == greatest) {
+      core::fail<out_of_range>(here, wanted.run + ": flow", target, "m3/s", "is less than any valve lets through");
+    }
+    most = std::fmin(16.0 * most, greatest);
   }
   const double k =
       numerics::bracketed_root<double>(here, "loss coefficient", [&](double x) { return flow_with(x) - target; }, 0.0,

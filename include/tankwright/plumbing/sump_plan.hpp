@@ -83,8 +83,8 @@ inline void check_sump(std::string_view here, const sump& plan) {
   for (std::size_t i = 0; i < n; ++i) {
     const chamber& c = plan.chambers[i];
     const profile_numbers& walls = numbers_of(c.horizontal_area);
-    const bool good =
-        c.gear.value() >= 0.0 && free_area_limits.possible.contains(walls.smallest() - c.gear.value()) && walls.sound();
+    const bool good = gear_limits.possible.contains(c.gear.value()) &&
+                      free_area_limits.possible.contains(walls.smallest() - c.gear.value()) && walls.sound();
     if (good) [[likely]]
       continue;
     const std::string name = chamber_name(plan, i);
