@@ -64,7 +64,9 @@ class cure_search {
       for (const double x : {all.front(), all[all.size() / 2], all.back()}) {
         handles_[h].set(x);
         const std::vector<double> there = possible() ? scores(wanted) : std::vector<double>{};
-        for (std::size_t f = 0; f < there.size(); ++f) moves[f] |= std::isfinite(there[f]) && there[f] != g.now[f];
+        for (std::size_t f = 0; f < there.size(); ++f) {
+          if (std::isfinite(there[f]) && there[f] != g.now[f]) moves[f] = 1;
+        }
       }
       std::vector<const wanted_finding*> asked;
       std::vector<std::size_t> place;

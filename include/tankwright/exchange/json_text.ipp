@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #pragma once
 
+#include <array>
 #include <tankwright/core/charconv.hpp>
 #include <tankwright/core/inline.hpp>
 #include <tankwright/exchange/json_text.hpp>
@@ -26,12 +27,17 @@ TANKWRIGHT_INLINE std::size_t utf8_length(std::string_view text, std::size_t at)
 
 TANKWRIGHT_INLINE void detail::append_quoted(std::string& out, std::string_view text) {
   constexpr const char* digits = "0123456789abcdef";
+  static constexpr std::array<bool, 256> needs_no_care = [] {
+    std::array<bool, 256> plain_bytes{};
+    for (std::size_t byte = 0x20; byte < 0x7f; ++byte) plain_bytes[byte] = byte != '"' && byte != '\\';
+    return plain_bytes;
+  }();
   out += '"';
   std::size_t plain = 0;  // from here on, nothing that needs care
   for (std::size_t i = 0; i < text.size();) {
     const char c = text[i];
     const auto byte = static_cast<unsigned char>(c);
-    if (byte >= 0x20 && byte < 0x7f && c != '"' && c != '\\') {
+    if (needs_no_care[byte]) {
       ++i;
       continue;
     }

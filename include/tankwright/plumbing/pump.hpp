@@ -390,7 +390,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   core::check("tankwright::plumbing::head_in_series", pump_flow_limits, flow.value());
   head sum = head::from_value(0.0);
   for (const pump_curve& curve : curves) {
-    const head_answer one = head_at(curve, flow);
+    head_answer one = head_at(curve, flow);
     if (!one.head) return one;
     sum += *one.head;
   }
@@ -411,7 +411,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
   core::check("tankwright::plumbing::flow_in_parallel", pump_head_limits, against.value());
   flow_answer sum{curve_region::above_shutoff, flow_rate::from_value(0.0)};
   for (const pump_curve& curve : curves) {
-    const flow_answer one = flow_at(curve, against);
+    flow_answer one = flow_at(curve, against);
     if (!one.flow) return one;
     if (one.region == curve_region::on_curve) sum.region = curve_region::on_curve;
     *sum.flow += *one.flow;

@@ -68,7 +68,7 @@ class power_cut_air {
 
   /// Time to the limit; empty when it is never reached.
   [[nodiscard]] std::optional<duration> lasts(const breathing_case& as, bool battery) const {
-    const auto first = life::time_to_oxygen_limit(course(as, battery), in_->lowest).time;
+    auto first = life::time_to_oxygen_limit(course(as, battery), in_->lowest).time;
     if (!battery || !in_->battery->runs || (first && *first <= *in_->battery->runs)) return first;
     const auto rest = life::time_to_oxygen_limit(after_battery(as), in_->lowest).time;
     if (!rest) return std::nullopt;

@@ -12,14 +12,14 @@ namespace detail {
 
 namespace tv = tankwright::vessel;
 
-[[nodiscard]] inline std::string label_or(const std::string& label, std::string otherwise) {
-  return label.empty() ? std::move(otherwise) : label;
+[[nodiscard]] inline std::string label_or(const std::string& label, const std::string& otherwise) {
+  return label.empty() ? otherwise : label;
 }
 
 /// "panel", or "panel 2" where there are several.
-[[nodiscard]] inline std::string numbered(const std::string& label, std::string what, std::size_t at, std::size_t of) {
-  if (of > 1) what += " " + std::to_string(at + 1);
-  return label_or(label, std::move(what));
+[[nodiscard]] inline std::string numbered(const std::string& label, const std::string& what, std::size_t at,
+                                          std::size_t of) {
+  return label_or(label, of > 1 ? what + " " + std::to_string(at + 1) : what);
 }
 
 /// A dimension as the water sees it: outside measures lose the panels at their two ends.
