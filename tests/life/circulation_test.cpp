@@ -94,6 +94,12 @@ TEST_CASE("circulation: bad input") {
   // A pump that lifts nothing is an answer, not a mistake: it never clears.
   CHECK_FALSE(twl::time_to_remove({.net = litres(100.0), .loops = idle}, fraction(0.5)).time);
   CHECK_FALSE(twl::time_to_remove({.net = litres(100.0), .loops = std::span<const twl::loop>{}}, fraction(0.5)).time);
+  // A loop that takes next to nothing out: in no time that anything lasts.
+  const std::vector<twl::loop> next_to_none{
+      {.label = "next to none", .flow = litres_per_hour(8000.0), .efficiency = fraction(2.3e-308)}};
+  const auto hardly = twl::time_to_remove({.net = litres(100.0), .loops = next_to_none}, fraction(0.99));
+  CHECK_FALSE(hardly.time);
+  CHECK(hardly.turnovers == 0.0);
   CHECK_THROWS_AS((void)twl::turnovers_for(fraction(0.5), fraction(0.0)), invalid_input);
   check_edges(twl::net_volume_limits,
               [](double x, range_policy) { return twl::removal_rate({.net = litres(x), .loops = two_loops}); });

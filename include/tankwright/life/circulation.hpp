@@ -172,7 +172,7 @@ struct clearing {
   core::check(here, share_removed_limits, removed.value());
   const double treated = detail::treated_flow(here, tank.loops);
   const double time = -std::log1p(-removed.value()) * tank.net->value() / treated;
-  if (!std::isfinite(time)) return {std::nullopt, 0.0, perfect_mixing_caution};
+  if (!(time <= core::vast)) return {std::nullopt, 0.0, perfect_mixing_caution};  // longer than anything lasts
   return {seconds(time), turnover_rate(tank).value() * time, perfect_mixing_caution};
 }
 

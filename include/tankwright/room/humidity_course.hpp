@@ -38,8 +38,8 @@ inline constexpr limits course_points_limits{"points (time over step)", "", {0.0
 
 namespace detail {
 
-inline constexpr int most_course_steps = 200'000;
-inline constexpr int steps_of_a_crossing = 50;  // the root takes many of its own
+inline constexpr int most_course_steps = 120'000;  // about a second's work
+inline constexpr int steps_of_a_crossing = 50;     // the root takes many of its own
 
 /// Vapour pressure and the totals, or their rates.
 struct course_state {
@@ -116,7 +116,7 @@ struct course_rates {
       now.vapour = 0.0;
       return plus(s, time, now);
     }
-    const double h = std::min(time, longest);
+    const double h = time <= longest * (1.0 + 1e-9) ? time : longest;  // no step for what rounding leaves
     const course_state next = runge_kutta_step(rates, s, h);
     const auto crossed = [&](double line) {
       return line != s.vapour && (s.vapour < line ? next.vapour >= line : next.vapour <= line);

@@ -105,7 +105,7 @@ class start_up_run {
  private:
   static constexpr double relative_tolerance = 1e-8;
   static constexpr double absolute_tolerance = 1e-10;  ///< mg/L, of nitrogen; bacteria are held relatively
-  static constexpr int most_steps = 500'000;
+  static constexpr int most_steps = 250'000;           // a second's work
 
   double time_ = 0.0;
   double step_ = 1e-3;
