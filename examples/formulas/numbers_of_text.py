@@ -293,6 +293,8 @@ class Evaluator:
         return text.startswith('{"') or bool(self.constant(text, scope))
 
     def constant(self, text, scope):
+        other_name = re.fullmatch(r'(?:[\w:]*)renamed\(([\w:]+), "[^"]*"\)', text)  # the same limits
+        text = other_name.group(1) if other_name else text
         if not re.fullmatch(r'[\w:]+', text):
             return None
         full = self.model.find(text, scope, self.world.constants) or self.model.find(
@@ -326,6 +328,9 @@ class Evaluator:
         text = text.strip()
         if text == '{}':
             return None
+        of_others = re.fullmatch(r'([\w:]+)\.(possible|published)', text)
+        if of_others:
+            return (self.limit(of_others.group(1), scope) or {}).get(of_others.group(2))
         if re.fullmatch(r'[\w:]+', text):
             full = self.model.find(text, scope, self.world.constants)
             if not full:
