@@ -4,7 +4,6 @@
 #include <tankwright/life/aeration.hpp>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;

@@ -6,7 +6,6 @@
 #include <tankwright/water/exchange.hpp>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;

@@ -5,7 +5,6 @@
 #include <tankwright/life/nitrification.hpp>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;

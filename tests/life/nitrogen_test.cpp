@@ -2,7 +2,6 @@
 #include <tankwright/life/nitrogen.hpp>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;

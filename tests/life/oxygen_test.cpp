@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;

@@ -5,7 +5,7 @@
 #include <tankwright/life/start_up.hpp>
 
 #include "support/check.hpp"
-#include "support/ranges.hpp"
+#include "support/edges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;

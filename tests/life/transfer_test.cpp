@@ -2,7 +2,6 @@
 #include <tankwright/life/transfer.hpp>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;

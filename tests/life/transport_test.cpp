@@ -6,7 +6,6 @@
 #include <tankwright/life/transport.hpp>
 
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;

@@ -6,7 +6,6 @@
 
 #include "support/check.hpp"
 #include "support/edges.hpp"
-#include "support/ranges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;

@@ -7,7 +7,8 @@ tests/reference/<folder>/constants.csv, which people write, each with where it w
 and the test does not name fails, and so does the reverse.
 
 `--rows FOLDER PROGRAM` appends a row for each constant that has none, with the value that the program gives and the kind
-"regression": a record, no evidence, until somebody has held it against its source and said so.
+"regression": a record, no evidence. It fails until somebody has held it against its source, or has given the reason for which
+it was chosen, and said so.
 """
 import argparse
 import csv
@@ -92,7 +93,12 @@ def main():
             print(f'{path}: does not name the constants of the headers; tests/lint/constants.py . --write')
             faults += 1
         with (options.root / 'tests/reference' / folder / 'constants.csv').open(newline='') as f:
-            kinds = Counter(row['kind'] for row in csv.DictReader(f))
+            rows = list(csv.DictReader(f))
+        for row in rows:
+            if row['kind'] == 'regression':
+                print(f'{folder}: {row["name"]}: nobody has held it against a source or given its reason')
+                faults += 1
+        kinds = Counter(row['kind'] for row in rows)
         print(f'{folder}: {len(constants)} constants; rows: ' + ', '.join(f'{n} {kind}' for kind, n in kinds.most_common()))
     return 1 if faults else 0
 

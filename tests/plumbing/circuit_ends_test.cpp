@@ -6,7 +6,7 @@
 #include <tankwright/plumbing/power_cut_transient.hpp>
 
 #include "circuits.hpp"
-#include "support/ends.hpp"
+#include "support/edges.hpp"
 #include "support/refusals.hpp"
 
 using namespace tankwright;
@@ -30,39 +30,39 @@ twp::flow_coefficient kv(double x) { return twp::flow_coefficient::from_kv(x); }
 }  // namespace
 
 TEST_CASE("circuit ends: sources, outlets, pumps") {
-  check_ends("sump: level", "m", {-1e4, 1e4}, [](double x) {
+  check_edges("sump: level", "m", {-1e4, 1e4}, [](double x) {
     return with([x](auto& c) {
       c.sources[0].level = metres(x);
       c.outlets[0].level = c.outlets[1].level = metres(x);
     });
   });
-  check_ends("T1: level", "m", {-1e4, 1e4}, [](double x) {
+  check_edges("T1: level", "m", {-1e4, 1e4}, [](double x) {
     return with([x](auto& c) {
       c.outlets[0].level = metres(x);
       c.outlets[1].level = c.sources[0].level = metres(x < -1e4 ? -1e4 : x > 1e4 ? 1e4 : x);
     });
   });
-  check_ends("T1: exit loss", "", {0.0},
+  check_edges("T1: exit loss", "", {0.0},
              [](double x) { return with([x](auto& c) { c.outlets[0].exit = loss(x, x, x); }); });
-  check_ends("T1: opening", "m", {1e-4, 20.0}, [](double x) {
+  check_edges("T1: opening", "m", {1e-4, 20.0}, [](double x) {
     return with([x](auto& c) { c.outlets[0].exit = loss(1, 1, 1), c.outlets[0].opening = twp::pipe_bore{metres(x)}; });
   });
   CHECK_THROWS_WITH_AS((void)with([](auto& c) { c.outlets[0].exit = loss(-1.1e6, 1, 1); }),
                        doctest::Contains("T1: loss coefficient = -1100000"), invalid_input);
   CHECK_THROWS_WITH_AS((void)with([](auto& c) { c.outlets[0].exit = loss(1, 1, 1.1e15); }),
                        doctest::Contains("T1: loss coefficient = 1.1e+15"), invalid_input);
-  check_ends("P1: speed", "", {0.0, 10.0},
+  check_edges("P1: speed", "", {0.0, 10.0},
              [](double x) { return with([x](auto& c) { c.pumps[0].speed = twp::speed_ratio{x}; }); });
-  check_ends("P1: loss of the idle pump", "", {1e-3, 1e3},
+  check_edges("P1: loss of the idle pump", "", {1e-3, 1e3},
              [](double x) { return with([x](auto& c) { c.pumps[0].idle.backwards = ratio(x); }); });
-  check_ends("P1: loss of the idle pump", "", {1e-3, 1e3},
+  check_edges("P1: loss of the idle pump", "", {1e-3, 1e3},
              [](double x) { return with([x](auto& c) { c.pumps[0].idle.forwards = ratio(x); }); });
   CHECK_THROWS_WITH_AS(
       (void)with([](auto& c) {
         c.pumps[0].idle.backwards = {twp::head_ratio{1e-4}, twp::head_ratio{1}, twp::head_ratio{2}, ""};
       }),
       doctest::Contains("P1: loss of the idle pump"), invalid_input);
-  check_ends("P1: Kv of the check valve's leak", "m3/h at 1 bar", {0.0, 1e8},
+  check_edges("P1: Kv of the check valve's leak", "m3/h at 1 bar", {0.0, 1e8},
              [](double x) { return with([x](auto& c) { c.pumps[0].check_valve = twp::check_valve{kv(x)}; }); });
   const auto words = [](std::string_view what, auto change) {
     CAPTURE(what);

@@ -4,7 +4,7 @@
 #include <numbers>
 #include <tankwright/plumbing.hpp>
 
-#include "support/ends.hpp"
+#include "support/edges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -80,42 +80,42 @@ TEST_CASE("emptying formulas: outlets and times") {
 }
 
 TEST_CASE("emptying ends: each argument, each function") {
-  check_ends("bore", "m", positive_numbers, [](double x) { return outlet_through(orifice{m(x)}); });
-  check_ends("discharge_coefficient", "", {1e-30, 1.0}, [](double x) { return outlet_through(orifice{m(0.1), x}); });
-  check_ends("bore", "m", {1e-4, 20.0}, [](double x) { return outlet_through(resisting_pipe{bore(x), 1.0}); });
-  check_ends("resistance", "", positive_numbers, [](double x) { return outlet_through(resisting_pipe{bore(1), x}); });
-  check_ends("outlet", "m2", positive_numbers, [](double x) { return outflow(hole(x), m(1)); });
-  check_ends("head", "m", from_zero, [](double x) { return outflow(hole(1), m(x)); });
+  check_edges("bore", "m", positive_numbers, [](double x) { return outlet_through(orifice{m(x)}); });
+  check_edges("discharge_coefficient", "", {1e-30, 1.0}, [](double x) { return outlet_through(orifice{m(0.1), x}); });
+  check_edges("bore", "m", {1e-4, 20.0}, [](double x) { return outlet_through(resisting_pipe{bore(x), 1.0}); });
+  check_edges("resistance", "", positive_numbers, [](double x) { return outlet_through(resisting_pipe{bore(1), x}); });
+  check_edges("outlet", "m2", positive_numbers, [](double x) { return outflow(hole(x), m(1)); });
+  check_edges("head", "m", from_zero, [](double x) { return outflow(hole(1), m(x)); });
   const auto time = [](double a, double from, double to) {
     return emptying_time(m2(1), {.outlet = hole(a), .from = m(from), .to = m(to)});
   };
   const auto by_plan = [](double plan, double a, double from, double to) {
     return emptying_time([plan](length) { return m2(plan); }, {.outlet = hole(a), .from = m(from), .to = m(to)});
   };
-  check_ends("outlet", "m2", positive_numbers, [&](double x) { return time(x, 1, 0); });
-  check_ends("from", "m", from_zero, [&](double x) { return time(1, x, 0); });
-  check_ends("to", "m", {0.0, 1.0}, [&](double x) { return time(1, 1, x); });
-  check_ends("outlet", "m2", positive_numbers, [&](double x) { return by_plan(1, x, 1, 0); });
-  check_ends("from", "m", from_zero, [&](double x) { return by_plan(1, 1, x, 0); });
-  check_ends("to", "m", {0.0, 1.0}, [&](double x) { return by_plan(1, 1, 1, x); });
-  check_ends("horizontal area", "m2", plans, [&](double x) { return by_plan(x, 1, 1, 0); });
+  check_edges("outlet", "m2", positive_numbers, [&](double x) { return time(x, 1, 0); });
+  check_edges("from", "m", from_zero, [&](double x) { return time(1, x, 0); });
+  check_edges("to", "m", {0.0, 1.0}, [&](double x) { return time(1, 1, x); });
+  check_edges("outlet", "m2", positive_numbers, [&](double x) { return by_plan(1, x, 1, 0); });
+  check_edges("from", "m", from_zero, [&](double x) { return by_plan(1, 1, x, 0); });
+  check_edges("to", "m", {0.0, 1.0}, [&](double x) { return by_plan(1, 1, 1, x); });
+  check_edges("horizontal area", "m2", plans, [&](double x) { return by_plan(x, 1, 1, 0); });
   const auto coefficient = [](double a, double d, double from, double to, double t) {
     return discharge_coefficient_from(
         {.horizontal_area = m2(a), .bore = m(d), .from = m(from), .to = m(to), .time = seconds(t)});
   };
-  check_ends("horizontal area", "m2", plans, [&](double x) { return coefficient(x, 1, 1, 0, 1); });
-  check_ends("bore", "m", positive_numbers, [&](double x) { return coefficient(1, x, 1, 0, 1); });
-  check_ends("from", "m", from_zero, [&](double x) { return coefficient(1, 1, x, 0, 1); });
-  check_ends("to", "m", {0.0, 1.0}, [&](double x) { return coefficient(1, 1, 1, x, 1); });
-  check_ends("time", "s", positive_numbers, [&](double x) { return coefficient(1, 1, 1, 0, x); });
+  check_edges("horizontal area", "m2", plans, [&](double x) { return coefficient(x, 1, 1, 0, 1); });
+  check_edges("bore", "m", positive_numbers, [&](double x) { return coefficient(1, x, 1, 0, 1); });
+  check_edges("from", "m", from_zero, [&](double x) { return coefficient(1, 1, x, 0, 1); });
+  check_edges("to", "m", {0.0, 1.0}, [&](double x) { return coefficient(1, 1, 1, x, 1); });
+  check_edges("time", "s", positive_numbers, [&](double x) { return coefficient(1, 1, 1, 0, x); });
   const auto laminar = [](double a, double d, double l, double from, double to) {
     return laminar_emptying_time(
         {.horizontal_area = m2(a), .bore = bore(d), .pipe_length = m(l), .from = m(from), .to = m(to), .water = sea},
         extrapolate);
   };
-  check_ends("horizontal area", "m2", plans, [&](double x) { return laminar(x, 1e-3, 1, 0.1, 0.01); });
-  check_ends("bore", "m", {1e-4, 20.0}, [&](double x) { return laminar(1, x, 1e9, 0.1, 0.01); });
-  check_ends("to", "m", {1e-30, 0.1}, [&](double x) { return laminar(1, 1e-3, 1, 0.1, x); });
+  check_edges("horizontal area", "m2", plans, [&](double x) { return laminar(x, 1e-3, 1, 0.1, 0.01); });
+  check_edges("bore", "m", {1e-4, 20.0}, [&](double x) { return laminar(1, x, 1e9, 0.1, 0.01); });
+  check_edges("to", "m", {1e-30, 0.1}, [&](double x) { return laminar(1, 1e-3, 1, 0.1, x); });
   for (const double bad : {0.0, -1.0, std::nan("")})
     CHECK_THROWS_AS((void)laminar(1, 1e-3, bad, 0.1, 0.01), invalid_input);
   // Re = V d/nu of the first moment: refused above 2300.
@@ -133,30 +133,30 @@ TEST_CASE("emptying ends: each argument, each function") {
   const auto level = [](double a, double b, double o, double from, double to) {
     return levelling_time({.first = m2(a), .second = m2(b), .opening = hole(o), .from = m(from), .to = m(to)});
   };
-  check_ends("first", "m2", positive_numbers, [&](double x) { return level(x, 1, 1, 1, 0); });
-  check_ends("second", "m2", positive_numbers, [&](double x) { return level(1, x, 1, 1, 0); });
-  check_ends("outlet", "m2", positive_numbers, [&](double x) { return level(1, 1, x, 1, 0); });
-  check_ends("from", "m", from_zero, [&](double x) { return level(1, 1, 1, x, 0); });
-  check_ends("to", "m", {0.0, 1.0}, [&](double x) { return level(1, 1, 1, 1, x); });
+  check_edges("first", "m2", positive_numbers, [&](double x) { return level(x, 1, 1, 1, 0); });
+  check_edges("second", "m2", positive_numbers, [&](double x) { return level(1, x, 1, 1, 0); });
+  check_edges("outlet", "m2", positive_numbers, [&](double x) { return level(1, 1, x, 1, 0); });
+  check_edges("from", "m", from_zero, [&](double x) { return level(1, 1, 1, x, 0); });
+  check_edges("to", "m", {0.0, 1.0}, [&](double x) { return level(1, 1, 1, 1, x); });
   const auto steady = [](double a, double q, double o) {
     return steady_level({m2(a), cubic_metres_per_second(q), hole(o)});
   };
-  check_ends("horizontal area", "m2", plans, [&](double x) { return steady(x, 1, 1); });
-  check_ends("inflow", "m3/s", from_zero, [&](double x) { return steady(1, x, 1); });
-  check_ends("outlet", "m2", positive_numbers, [&](double x) { return steady(1, 1, x); });
+  check_edges("horizontal area", "m2", plans, [&](double x) { return steady(x, 1, 1); });
+  check_edges("inflow", "m3/s", from_zero, [&](double x) { return steady(1, x, 1); });
+  check_edges("outlet", "m2", positive_numbers, [&](double x) { return steady(1, 1, x); });
   const auto edge_tail_of = [](double a, double from, double to) {
     return edge_tail_time({.horizontal_area = m2(a), .edge = standpipe{bore(0.05)}, .from = m(from), .to = m(to)});
   };
-  check_ends("horizontal area", "m2", plans, [&](double x) { return edge_tail_of(x, 0.05, 0.001); });
-  check_ends("to", "m", {1e-30, 0.05}, [&](double x) { return edge_tail_of(1, 0.05, x); });
+  check_edges("horizontal area", "m2", plans, [&](double x) { return edge_tail_of(x, 0.05, 0.001); });
+  check_edges("to", "m", {1e-30, 0.05}, [&](double x) { return edge_tail_of(1, 0.05, x); });
   const auto weir = [](double a, double b, double c, double from, double to) {
     return plain_weir_tail_time(
         {.horizontal_area = m2(a), .width = m(b), .discharge_coefficient = c, .from = m(from), .to = m(to)});
   };
-  check_ends("horizontal area", "m2", plans, [&](double x) { return weir(x, 1, 0.6, 0.1, 0.01); });
-  check_ends("width", "m", positive_numbers, [&](double x) { return weir(1, x, 0.6, 0.1, 0.01); });
-  check_ends("discharge_coefficient", "", {1e-30, 1.0}, [&](double x) { return weir(1, 1, x, 0.1, 0.01); });
-  check_ends("to", "m", {1e-30, 0.1}, [&](double x) { return weir(1, 1, 0.6, 0.1, x); });
+  check_edges("horizontal area", "m2", plans, [&](double x) { return weir(x, 1, 0.6, 0.1, 0.01); });
+  check_edges("width", "m", positive_numbers, [&](double x) { return weir(1, x, 0.6, 0.1, 0.01); });
+  check_edges("discharge_coefficient", "", {1e-30, 1.0}, [&](double x) { return weir(1, 1, x, 0.1, 0.01); });
+  check_edges("to", "m", {1e-30, 0.1}, [&](double x) { return weir(1, 1, 0.6, 0.1, x); });
   const auto vee = [](double a, double degree, double c, double from, double to) {
     return v_notch_tail_time({.horizontal_area = m2(a),
                               .opening = degrees(degree),
@@ -164,11 +164,11 @@ TEST_CASE("emptying ends: each argument, each function") {
                               .from = m(from),
                               .to = m(to)});
   };
-  check_ends("horizontal area", "m2", plans, [&](double x) { return vee(x, 60, 0.6, 0.1, 0.01); });
-  check_ends("opening", "deg", {1e-6, 180.0, edge::closed, edge::open},
+  check_edges("horizontal area", "m2", plans, [&](double x) { return vee(x, 60, 0.6, 0.1, 0.01); });
+  check_edges("opening", "deg", {1e-6, 180.0, edge::closed, edge::open},
              [&](double x) { return vee(1, x, 0.6, 0.1, 0.01); });
-  check_ends("discharge_coefficient", "", {1e-30, 1.0}, [&](double x) { return vee(1, 60, x, 0.1, 0.01); });
-  check_ends("to", "m", {1e-30, 0.1}, [&](double x) { return vee(1, 60, 0.6, 0.1, x); });
+  check_edges("discharge_coefficient", "", {1e-30, 1.0}, [&](double x) { return vee(1, 60, x, 0.1, 0.01); });
+  check_edges("to", "m", {1e-30, 0.1}, [&](double x) { return vee(1, 60, 0.6, 0.1, x); });
   for (const double bad : {-1.0, std::nan(""), 1.1e15}) {
     CHECK_THROWS_WITH_AS((void)edge_tail_of(1, bad, 0.001), doctest::Contains("from = "), invalid_input);
     CHECK_THROWS_WITH_AS((void)weir(1, 1, 0.6, bad, 0.001), doctest::Contains("from = "), invalid_input);

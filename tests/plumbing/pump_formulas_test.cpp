@@ -5,7 +5,7 @@
 #include <tankwright/plumbing.hpp>
 #include <vector>
 
-#include "support/ends.hpp"
+#include "support/edges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -32,13 +32,13 @@ pump_curve three(double h0, double q1, double h1, double q2, double h2) {
 }  // namespace
 
 TEST_CASE("pump ends: points and questions") {
-  check_ends("P: point 1: head", "m", {1e-3, 1e5}, [](double x) {
+  check_edges("P: point 1: head", "m", {1e-3, 1e5}, [](double x) {
     return curve_from_points("P", {at(0, x), at(1, -1)});
   });
-  check_ends("P: point 2: head", "m", {.low = -1e5}, [](double x) {
+  check_edges("P: point 2: head", "m", {.low = -1e5}, [](double x) {
     return curve_from_points("P", {at(0, 1), at(1, x)});
   });
-  check_ends("P: point 2: flow", "m3/s", {.high = 1e4}, [](double x) {
+  check_edges("P: point 2: flow", "m3/s", {.high = 1e4}, [](double x) {
     return curve_from_points("P", {at(0, 1), at(x, 0)});
   });
   CHECK_THROWS_WITH_AS((void)curve_from_points("P", {at(-1, 1), at(1, 0)}), doctest::Contains("P: point 1: flow"),
@@ -46,7 +46,7 @@ TEST_CASE("pump ends: points and questions") {
   CHECK_NOTHROW((void)curve_from_points("P", {at(0, 1), at(1e-9, 0)}));
   CHECK_THROWS_WITH_AS((void)curve_from_points("P", {at(0, 1), at(0.999e-9, 0)}),
                        doctest::Contains("point 2 has a flow of"), invalid_input);
-  check_ends("P: point 1: head", "m", {1e-3, 1e5}, [](double x) { return three(x, 1, x - 1, 2, x - 3); });
+  check_edges("P: point 1: head", "m", {1e-3, 1e5}, [](double x) { return three(x, 1, x - 1, 2, x - 3); });
   CHECK_THROWS_WITH_AS((void)three(3, 1, 3, 2, 1), doctest::Contains("P point 2 has a head"), invalid_input);
   CHECK_THROWS_WITH_AS((void)three(3, 1, 2, 2, 2.5), doctest::Contains("P point 3 has a head"), invalid_input);
   CHECK_THROWS_WITH_AS((void)three(3, -1, 2, 2, 1), doctest::Contains("P: point 2: flow"), invalid_input);
@@ -64,44 +64,44 @@ TEST_CASE("pump ends: points and questions") {
                            invalid_input);
     }
   }
-  check_ends("P: flow", "m3/s", {1e-9, 1e4}, [](double x) { return curve_from_one_point("P", at(x, 1)); });
-  check_ends("P: head", "m", {1e-3, 1e5}, [](double x) { return curve_from_one_point("P", at(1, x)); });
+  check_edges("P: flow", "m3/s", {1e-9, 1e4}, [](double x) { return curve_from_one_point("P", at(x, 1)); });
+  check_edges("P: head", "m", {1e-3, 1e5}, [](double x) { return curve_from_one_point("P", at(1, x)); });
   const auto p = curve_from_one_point("P", at(1, 3));
   const std::vector<pump_curve> two(2, p);
-  check_ends("P: flow", "m3/s", flows, [&](double x) { return head_at(p, q(x)); });
-  check_ends("P: head", "m", heads, [&](double x) { return flow_at(p, h(x)); });
-  check_ends("flow", "m3/s", flows, [&](double x) { return head_in_series(two, q(x)); });
-  check_ends("head", "m", heads, [&](double x) { return flow_in_parallel(two, h(x)); });
-  check_ends("P: speed", "", {1e-3, 10.0}, [&](double x) { return at_speed(p, speed_ratio{x}); });
+  check_edges("P: flow", "m3/s", flows, [&](double x) { return head_at(p, q(x)); });
+  check_edges("P: head", "m", heads, [&](double x) { return flow_at(p, h(x)); });
+  check_edges("flow", "m3/s", flows, [&](double x) { return head_in_series(two, q(x)); });
+  check_edges("head", "m", heads, [&](double x) { return flow_in_parallel(two, h(x)); });
+  check_edges("P: speed", "", {1e-3, 10.0}, [&](double x) { return at_speed(p, speed_ratio{x}); });
   const auto faster = [](double flow, double lift, double power, double s) {
     return at_speed(pump_performance{.flow = q(flow), .head = h(lift), .power = watts(power)}, speed_ratio{s});
   };
-  check_ends("flow", "m3/s", flows, [&](double x) { return faster(x, 1, 1, 1); });
-  check_ends("head", "m", heads, [&](double x) { return faster(1, x, 1, 1); });
-  check_ends("power", "W", {0.0, 1e9}, [&](double x) { return faster(1, 1, x, 1); });
-  check_ends("speed", "", {1e-3, 10.0}, [&](double x) { return faster(1, 1, 1, x); });
+  check_edges("flow", "m3/s", flows, [&](double x) { return faster(x, 1, 1, 1); });
+  check_edges("head", "m", heads, [&](double x) { return faster(1, x, 1, 1); });
+  check_edges("power", "W", {0.0, 1e9}, [&](double x) { return faster(1, 1, x, 1); });
+  check_edges("speed", "", {1e-3, 10.0}, [&](double x) { return faster(1, 1, 1, x); });
   const auto drawn = [](double flow, double lift, double pump, double motor) {
     return power_drawn(
         {.flow = q(flow), .head = h(lift), .pump_efficiency = fraction(pump), .motor_efficiency = fraction(motor)},
         sea);
   };
-  check_ends("flow", "m3/s", flows, [&](double x) { return drawn(x, 1, 0.5, 0.5); });
-  check_ends("head", "m", {0.0, 1e5}, [&](double x) { return drawn(1, x, 0.5, 0.5); });
-  check_ends("pump efficiency", "", {1e-4, 1.0}, [&](double x) { return drawn(1, 1, x, 0.5); });
-  check_ends("motor efficiency", "", {1e-4, 1.0}, [&](double x) { return drawn(1, 1, 0.5, x); });
-  check_ends("power", "W", {0.0, 1e9},
+  check_edges("flow", "m3/s", flows, [&](double x) { return drawn(x, 1, 0.5, 0.5); });
+  check_edges("head", "m", {0.0, 1e5}, [&](double x) { return drawn(1, x, 0.5, 0.5); });
+  check_edges("pump efficiency", "", {1e-4, 1.0}, [&](double x) { return drawn(1, 1, x, 0.5); });
+  check_edges("motor efficiency", "", {1e-4, 1.0}, [&](double x) { return drawn(1, 1, 0.5, x); });
+  check_edges("power", "W", {0.0, 1e9},
              [](double x) { return power_in(watts(x), kilograms_per_cubic_metre(1000), sea); });
-  check_ends("density of the test liquid", "kg/m3", {1.0, 3e4},
+  check_edges("density of the test liquid", "kg/m3", {1.0, 3e4},
              [](double x) { return power_in(watts(1), kilograms_per_cubic_metre(x), sea); });
   const auto npsh = [](double pa, double z, double loss, double vapour) {
     return npsh_available(
         {.surface_pressure = air(pa), .level_above_pump = h(z), .losses = h(loss), .vapour_pressure = air(vapour)},
         sea);
   };
-  check_ends("surface pressure", "Pa", {1.0, 1e9}, [&](double x) { return npsh(x, 1, 1, 1); });
-  check_ends("level above pump", "m", {-1e4, 1e4}, [&](double x) { return npsh(1e5, x, 1, 1); });
-  check_ends("losses", "m", {0.0, 1e5}, [&](double x) { return npsh(1e5, 1, x, 1); });
-  check_ends("vapour pressure", "Pa", {0.0, 1e8}, [&](double x) { return npsh(1e5, 1, 1, x); });
+  check_edges("surface pressure", "Pa", {1.0, 1e9}, [&](double x) { return npsh(x, 1, 1, 1); });
+  check_edges("level above pump", "m", {-1e4, 1e4}, [&](double x) { return npsh(1e5, x, 1, 1); });
+  check_edges("losses", "m", {0.0, 1e5}, [&](double x) { return npsh(1e5, 1, x, 1); });
+  check_edges("vapour pressure", "Pa", {0.0, 1e8}, [&](double x) { return npsh(1e5, 1, 1, x); });
   const auto gauges = [](double a, double b, double za, double zb, double va, double vb) {
     return head_from_gauges({.suction = gauge(a),
                              .discharge = gauge(b),
@@ -111,12 +111,12 @@ TEST_CASE("pump ends: points and questions") {
                              .discharge_velocity = metres_per_second(vb)},
                             sea);
   };
-  check_ends("pressure", "Pa", {-1.1e5, 1e9}, [&](double x) { return gauges(x, 1, 1, 1, 1, 1); });
-  check_ends("pressure", "Pa", {-1.1e5, 1e9}, [&](double x) { return gauges(1, x, 1, 1, 1, 1); });
-  check_ends("height of a gauge", "m", {-1e4, 1e4}, [&](double x) { return gauges(1, 1, x, 1, 1, 1); });
-  check_ends("height of a gauge", "m", {-1e4, 1e4}, [&](double x) { return gauges(1, 1, 1, x, 1, 1); });
-  check_ends("velocity", "m/s", {-100.0, 100.0}, [&](double x) { return gauges(1, 1, 1, 1, x, 1); });
-  check_ends("velocity", "m/s", {-100.0, 100.0}, [&](double x) { return gauges(1, 1, 1, 1, 1, x); });
+  check_edges("pressure", "Pa", {-1.1e5, 1e9}, [&](double x) { return gauges(x, 1, 1, 1, 1, 1); });
+  check_edges("pressure", "Pa", {-1.1e5, 1e9}, [&](double x) { return gauges(1, x, 1, 1, 1, 1); });
+  check_edges("height of a gauge", "m", {-1e4, 1e4}, [&](double x) { return gauges(1, 1, x, 1, 1, 1); });
+  check_edges("height of a gauge", "m", {-1e4, 1e4}, [&](double x) { return gauges(1, 1, 1, x, 1, 1); });
+  check_edges("velocity", "m/s", {-100.0, 100.0}, [&](double x) { return gauges(1, 1, 1, 1, x, 1); });
+  check_edges("velocity", "m/s", {-100.0, 100.0}, [&](double x) { return gauges(1, 1, 1, 1, 1, x); });
   const water::liquid nothing{.density = kilograms_per_cubic_metre(std::nan("")), .viscosity = millipascal_seconds(1)};
   CHECK_THROWS_WITH_AS((void)power_drawn({.flow = q(1), .head = h(1), .pump_efficiency = fraction(0.5)}, nothing),
                        doctest::Contains("power_drawn: density"), invalid_input);

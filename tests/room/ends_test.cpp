@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "room/samples.hpp"
-#include "support/ranges.hpp"
+#include "support/edges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;

@@ -12,8 +12,8 @@ namespace tankwright::testing {
 
 namespace {
 
-constexpr std::array kind_names{"published", "library",         "identity",    "property",
-                                "wiring",    "common practice", "from memory", "regression"};
+constexpr std::array kind_names{"published",       "library",     "identity", "property",  "wiring",
+                                "common practice", "from memory", "chosen",   "regression"};
 
 struct tally {
   long checks = 0;

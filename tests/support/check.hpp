@@ -19,8 +19,9 @@
 
 namespace tankwright::testing {
 
-/// What a check rests on. The first three are evidence; the same calls by hand (wiring) and a regression never are.
-enum class kind { published, library, identity, property, wiring, common_practice, from_memory, regression };
+/// What a check rests on. The first three are evidence; the same calls by hand (wiring), what this library decided (chosen:
+/// a constant with its reason) and a regression never are.
+enum class kind { published, library, identity, property, wiring, common_practice, from_memory, chosen, regression };
 
 [[nodiscard]] std::string_view kind_text(kind k) noexcept;
 [[nodiscard]] kind kind_from_text(std::string_view text);

@@ -4,7 +4,8 @@
 ///
 /// `tests/reference/<folder>/constants.csv`: name, value, source, kind. The value of a constant is its fields in their
 /// order, " | " between them: numbers in SI, an interval as `low..high` with `(` or `)` at an open end, an enumerator as
-/// its place, nothing where a field is empty. `limits` have two rows: what the source covers, and what is possible.
+/// its place, nothing where a field is empty. `limits` have two rows: what the source covers, and what is possible. The
+/// source of a `chosen` one is the reason for it.
 #pragma once
 
 #include <array>
@@ -33,7 +34,8 @@ using constants_by_name = std::vector<std::pair<std::string, std::string>>;
 
 /// Hold every constant against `tests/reference/<folder>/constants.csv`: a constant without a row, a row without a
 /// constant and a row without a source fail. With TANKWRIGHT_EVIDENCE_ONLY a row that nobody could hold against a source
-/// (regression, from memory) only says which fields there are: the tests then notice what is dropped, not what is changed.
+/// (chosen, from memory, regression) only says which fields there are: the tests then notice what is dropped, not what
+/// is changed.
 void check_constants(std::string_view folder, const constants_by_name& constants);
 
 namespace fields {

@@ -5,7 +5,7 @@
 #include <tankwright/vessel.hpp>
 #include <vector>
 
-#include "support/ends.hpp"
+#include "support/edges.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -36,31 +36,31 @@ TEST_CASE("leak test ends: plans") {
     change(plan);
     return vs::minimum_detectable_leak(plan, days(2));
   };
-  check_ends("surface", "m2", {1e-12, 1e6},
+  check_edges("surface", "m2", {1e-12, 1e6},
              [&](double x) { return with([x](auto& p) { p.surface = square_metres(x); }); });
-  check_ends("resolution", "m", {1e-9, 1.0},
+  check_edges("resolution", "m", {1e-9, 1.0},
              [&](double x) { return with([x](auto& p) { p.resolution = metres(x); }); });
-  check_ends("readings per day", "1/d", {0.01, 1e6},
+  check_edges("readings per day", "1/d", {0.01, 1e6},
              [&](double x) { return with([x](auto& p) { p.readings_per_day = x; }); });
-  check_ends("confidence", "", {0.5, 0.999999, edge::open},
+  check_edges("confidence", "", {0.5, 0.999999, edge::open},
              [&](double x) { return with([x](auto& p) { p.confidence = fraction(x); }); });
-  check_ends("power", "", {0.5, 0.999999}, [&](double x) { return with([x](auto& p) { p.power = fraction(x); }); });
-  check_ends("scatter", "m", {0.0, 1.0}, [&](double x) { return with([x](auto& p) { p.scatter = metres(x); }); });
-  check_ends("plan: evaporation", "m/s", {0.0, 1.0}, [&](double x) {
+  check_edges("power", "", {0.5, 0.999999}, [&](double x) { return with([x](auto& p) { p.power = fraction(x); }); });
+  check_edges("scatter", "m", {0.0, 1.0}, [&](double x) { return with([x](auto& p) { p.scatter = metres(x); }); });
+  check_edges("plan: evaporation", "m/s", {0.0, 1.0}, [&](double x) {
     return with([x](auto& p) { p.evaporation = estimate<velocity>{metres_per_second(x)}; });
   });
   const vs::leak_test_plan plan{.surface = square_metres(2), .resolution = millimetres(1)};
   const flow_rate litre = litres_per_day(1);
-  check_ends("duration", "d", {1e-4, 3660.0}, [&](double x) { return vs::minimum_detectable_leak(plan, days(x)); });
-  check_ends("duration", "d", {1e-4, 3660.0}, [&](double x) { return vs::required_resolution(plan, days(x), litre); });
+  check_edges("duration", "d", {1e-4, 3660.0}, [&](double x) { return vs::minimum_detectable_leak(plan, days(x)); });
+  check_edges("duration", "d", {1e-4, 3660.0}, [&](double x) { return vs::required_resolution(plan, days(x), litre); });
   const interval leaks{1e-18, 1e3};
-  check_ends("leak", "m3/s", leaks, [&](double x) { return vs::required_duration(plan, cubic_metres_per_second(x)); });
-  check_ends("leak", "m3/s", leaks,
+  check_edges("leak", "m3/s", leaks, [&](double x) { return vs::required_duration(plan, cubic_metres_per_second(x)); });
+  check_edges("leak", "m3/s", leaks,
              [&](double x) { return vs::required_resolution(plan, days(2), cubic_metres_per_second(x)); });
   const std::array one{metres(1)};
-  check_ends("leak", "m3/s", leaks,
+  check_edges("leak", "m3/s", leaks,
              [&](double x) { return vs::leak_test_stages(plan, one, cubic_metres_per_second(x)); });
-  check_ends("depth of a stage", "m", {1e-6, 1e3},
+  check_edges("depth of a stage", "m", {1e-6, 1e3},
              [&](double x) { return vs::leak_test_stages(plan, std::array{metres(x)}, litre); });
   std::vector<length> many;
   for (int i = 1; i <= 1001; ++i) many.push_back(millimetres(i));
@@ -88,18 +88,18 @@ TEST_CASE("leak test ends: readings") {
     change(test);
     return vs::read_leak_test(test);
   };
-  check_ends("z: surface", "m2", {1e-12, 1e6},
+  check_edges("z: surface", "m2", {1e-12, 1e6},
              [&](double x) { return with([x](auto& t) { t.surface = square_metres(x); }); });
-  check_ends("z: depth", "m", {.high = 1e3}, [&](double x) { return with([x](auto& t) { t.depth = metres(x); }); });
-  check_ends("z: resolution", "m", {1e-9}, [&](double x) { return with([x](auto& t) { t.resolution = metres(x); }); });
-  check_ends("z: confidence", "", {0.5, 0.999999, edge::open},
+  check_edges("z: depth", "m", {.high = 1e3}, [&](double x) { return with([x](auto& t) { t.depth = metres(x); }); });
+  check_edges("z: resolution", "m", {1e-9}, [&](double x) { return with([x](auto& t) { t.resolution = metres(x); }); });
+  check_edges("z: confidence", "", {0.5, 0.999999, edge::open},
              [&](double x) { return with([x](auto& t) { t.confidence = fraction(x); }); });
-  check_ends("z: leak that matters", "m3/s", {1e-18, 1e3},
+  check_edges("z: leak that matters", "m3/s", {1e-18, 1e3},
              [&](double x) { return with([x](auto& t) { t.leak_that_matters = cubic_metres_per_second(x); }); });
-  check_ends("z: evaporation", "m/s", {0.0, 1.0}, [&](double x) {
+  check_edges("z: evaporation", "m/s", {0.0, 1.0}, [&](double x) {
     return with([x](auto& t) { t.evaporation = estimate<velocity>{metres_per_second(x)}; });
   });
-  check_ends("z: capacity", "m3", {1e-18, 1e9},
+  check_edges("z: capacity", "m3", {1e-18, 1e9},
              [&](double x) { return with([x](auto& t) { t.capacity = cubic_metres(x); }); });
   const auto shifted = [&](double x, double first) {
     return with([=](auto& t) {
@@ -122,8 +122,8 @@ TEST_CASE("leak test ends: readings") {
       }
     });
   };
-  check_ends("z, reading 1: level", "m", {-1e3, 1e3}, [&](double x) { return lifted(x, false); });
-  check_ends("z, reading 1: pan", "m", {-1e3, 1e3}, [&](double x) { return lifted(x, true); });
+  check_edges("z, reading 1: level", "m", {-1e3, 1e3}, [&](double x) { return lifted(x, false); });
+  check_edges("z, reading 1: pan", "m", {-1e3, 1e3}, [&](double x) { return lifted(x, true); });
   // The whole depth may be passed, no more; a gauge may be as coarse as the depth.
   const auto passes = [&](double change, bool pan) {
     return with([=](auto& t) {
@@ -172,9 +172,9 @@ TEST_CASE("leak test ends: readings") {
       t.criterion = c;
     });
   };
-  check_ends("c: duration", "s", {1e-3, 1e11}, [&](double x) { return criterion(0.1, 0, x); });
-  check_ends("c: share a day", "", {0.0, 1.0}, [&](double x) { return criterion(x, 0, 100); });
-  check_ends("c: fall", "m", {0.0, 1e3}, [&](double x) { return criterion(-1e9, x, 100); });
+  check_edges("c: duration", "s", {1e-3, 1e11}, [&](double x) { return criterion(0.1, 0, x); });
+  check_edges("c: share a day", "", {0.0, 1.0}, [&](double x) { return criterion(x, 0, 100); });
+  check_edges("c: fall", "m", {0.0, 1e3}, [&](double x) { return criterion(-1e9, x, 100); });
   const auto outcome = *criterion(0.01, 0, 1e6).against_criterion;
   TW_CHECK(second("read_leak_test"), outcome.allowed, litres_per_day(10), near);
   TW_CHECK(second("read_leak_test"), outcome.missing, seconds(1e6 - 72 * 3600), near);

@@ -7,7 +7,7 @@
 #include <tankwright/vessel.hpp>
 #include <vector>
 
-#include "support/ends.hpp"
+#include "support/edges.hpp"
 #include "support/reference.hpp"
 
 using namespace tankwright;
@@ -222,7 +222,7 @@ TEST_CASE("leak test formulas: covered and open") {
     TW_CHECK(what, r.chance_without_leak, fraction(above(leak / u, freedom)), near);
     CHECK(r.caution.text == vs::leak_test_caution.text);
   }
-  check_ends("z: part that the cover lets through", "", {0.0, 0.9}, [&](double x) { return pair(x, x, x); });
+  check_edges("z: part that the cover lets through", "", {0.0, 0.9}, [&](double x) { return pair(x, x, x); });
   auto pan = open;
   for (auto& r : pan.readings) r.pan = metres(0.1);
   CHECK_THROWS_WITH_AS(
