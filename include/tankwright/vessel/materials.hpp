@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cmath>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -44,12 +45,13 @@ struct deflection_limit {
   double span_over_deflection;  ///< [1]
   standing read_as;
   std::string_view source;
+  std::optional<length> at_most{};  ///< however long the span
 };
 
-/// Edges that hold glass may give by 1/175 of their length (International Building Code 2403.3, from memory); used for
-/// the pane itself, which has to be as flat as its edges.
-inline constexpr deflection_limit glass_deflection_limit{175.0, standing::from_memory,
-                                                         "IBC 2403.3, edges that hold glass, used by analogy"};
+/// Edges that hold glass may give by 1/175 of their length, and by no more than 3/4 in (International Building Code
+/// 2403.3); used for the pane itself, which has to be as flat as its edges.
+inline constexpr deflection_limit glass_deflection_limit{
+    175.0, standing::secondary, "IBC 2403.3, edges that hold glass, used by analogy", millimetres(19.1)};
 /// Acrylic creeps: what counts is the bulge after years, which pulls at the joints and is seen. No source.
 inline constexpr deflection_limit acrylic_deflection_limit{100.0, standing::common_practice,
                                                            "after years; what joints and eyes put up with"};
@@ -132,6 +134,9 @@ inline void check_material(std::string_view here, const std::string& label, cons
   check_estimate(here, label, {"long-term modulus", "Pa", possible_modulus}, m.long_term_modulus);
   core::check_element(here, label, allowable_limits, m.allowable.value.value());
   core::check_element(here, label, {"span over deflection", "", {1.0, 1e6}}, m.bulge.span_over_deflection);
+  if (m.bulge.at_most) {
+    core::check_element(here, label, {"largest deflection", "m", {1e-6, 1e3}}, m.bulge.at_most->value());
+  }
 }
 
 inline constexpr double static_fatigue = 16.0;  // n of eq. X5.1

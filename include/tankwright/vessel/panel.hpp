@@ -138,7 +138,8 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   // A free edge bends like a beam that is held at the corners, a panel that stands on its bottom alone like a
   // cantilever, whose span counts twice.
   const double span = free_top ? std::fmin(w, 2.0 * h) : std::fmin(w, h);
-  const double most = span / m.bulge.span_over_deflection;
+  const double by_span = span / m.bulge.span_over_deflection;
+  const double most = m.bulge.at_most ? std::fmin(by_span, m.bulge.at_most->value()) : by_span;
   const double bulge_used = std::fmax(sag(m.modulus).value(), long_term.high.value()) / most;
   const bool beyond = std::fmax(sag(m.modulus).value(), long_term.high.value()) > 0.5 * t;
   const bool thick = t > 0.1 * std::fmin(w, h);

@@ -38,7 +38,7 @@ inline constexpr usual_panel usual_panels[]{
      {2400.0, 2600.0},
      {2.9e-3, 25.5e-3},
      "codes give annealed glass 5 to 7.25 MPa for a load that stays; 45 MPa is what it breaks at within seconds",
-     "single sheets are made from 3 to 25 mm; thicker panes are laminated, and are weaker than one sheet of the sum"},
+     "single sheets for tanks are sold from 3 to 25 mm; thicker panes are laminated, and are weaker than one sheet of the sum"},
     {cast_acrylic.name,
      {2e6, 6.5e6},
      {2.6e9, 3.4e9},
@@ -51,7 +51,7 @@ inline constexpr usual_panel usual_panels[]{
 
 /// Larger panes than these are hard to get and to carry: the jumbo sheet of float glass, and the height of a room.
 inline constexpr length usual_largest_width = metres(6.0);
-inline constexpr length usual_largest_height = metres(3.2);
+inline constexpr length usual_largest_height = metres(3.21);
 
 enum class panel_remark {
   allowable_above_usual,
@@ -139,7 +139,7 @@ inline void remark_on_material(const panel& p, const usual_panel& usual, std::ve
   if (w > usual_largest_width.value() || h > usual_largest_height.value()) {
     all.push_back({panel_remark::large_pane,
                    core::number_text(w) + " m by " + core::number_text(h) +
-                       " m is larger than panes are usually made (6 m by 3.2 m): check the unit",
+                       " m is larger than panes are usually made (6 m by 3.21 m): check the unit",
                    std::fmax(w, h)});
   }
   if (t > 0.1 * std::fmin(w, h)) {
