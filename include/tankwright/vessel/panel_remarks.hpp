@@ -38,7 +38,8 @@ inline constexpr usual_panel usual_panels[]{
      {2400.0, 2600.0},
      {2.9e-3, 25.5e-3},
      "codes give annealed glass 5 to 7.25 MPa for a load that stays; 45 MPa is what it breaks at within seconds",
-     "single sheets for tanks are sold from 3 to 25 mm; thicker panes are laminated, and are weaker than one sheet of the sum"},
+     "single sheets for tanks are sold from 3 to 25 mm; thicker panes are laminated, and weaker than one sheet of the "
+     "sum"},
     {cast_acrylic.name,
      {2e6, 6.5e6},
      {2.6e9, 3.4e9},
