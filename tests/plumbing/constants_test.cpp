@@ -180,7 +180,6 @@ TEST_CASE("plumbing: limits, presets, defaults, cautions and sources are what th
   TW_CONSTANT(plumbing::jet_distance_limits);
   TW_CONSTANT(plumbing::jet_speed_limits);
   TW_CONSTANT(plumbing::grain_size_limits);
-  TW_CONSTANT(plumbing::grain_density_limits);
   TW_CONSTANT(plumbing::jet_decay);
   TW_CONSTANT(plumbing::rim_limits);
   TW_CONSTANT(plumbing::running_level_limits);

@@ -62,7 +62,7 @@ struct pump_ranking {
 };
 
 inline constexpr limits wanted_limits{"wanted flow", "m3/s", positive};
-inline constexpr limits fastest_limits{"fastest speed", "", positive};
+inline constexpr limits fastest_limits{"fastest speed", "", turning_speed_limits.possible};
 
 namespace detail {
 
@@ -131,7 +131,8 @@ template <class Part>
 ///
 /// @param plan   as for `operating_point`
 /// @param water  density and viscosity in the pipes
-/// @param wanted label of the pump; label of the run and the flow it should get [m^3/s] > 0; fastest speed > 0
+/// @param wanted label of the pump; label of the run and the flow it should get [m^3/s] > 0; fastest speed,
+///               0.001 to 10
 /// @param policy `extrapolate` to go past e/D 0.05
 /// @return       speed over the speed the curve is given for, or none where even the fastest is too little
 /// @throws       invalid_input, out_of_range (name the culprit by its label); no_convergence (with the state)

@@ -23,7 +23,7 @@ inline constexpr citation blasius_1913{"Blasius H.", 1913,
 inline constexpr citation williams_hazen_1905{"Williams G.S., Hazen A.", 1905, "Hydraulic tables",
                                               "Wiley; SI form, exponents 1.852 and 4.8704", standing::from_memory};
 
-inline constexpr limits reynolds_haaland_limits{"Reynolds number", "", positive, {4e3, 1e8}, "Haaland 1983"};
+inline constexpr limits reynolds_haaland_limits{"Reynolds number", "", {100.0, core::vast}, {4e3, 1e8}, "Haaland 1983"};
 inline constexpr limits reynolds_serghides_limits{
     "Reynolds number", "", {100.0, core::vast}, {2100.0, 1e8}, "Serghides 1984"};
 inline constexpr limits reynolds_churchill_limits{

@@ -111,7 +111,7 @@ struct pipe_run {
   required<pipe_bore> bore;
   tankwright::length length{};                            ///< of straight pipe, along its axis
   tankwright::length roughness = smooth_plastic;          ///< of the wall
-  estimate<loss_coefficient> fittings = known_loss(0.0);  ///< sum of all K, on this bore (fittings.hpp)
+  estimate<loss_coefficient> fittings = known_loss(0.0);  ///< sum of all K, on this bore (fittings.hpp), -2 and more
   std::optional<flow_coefficient> valve{};                ///< a valve by its Kv, as it now stands; none is wide open
   std::optional<plumbing::check_valve> check_valve{};     ///< lets water pass from `from` to `to`; none: both ways
 };
@@ -119,7 +119,9 @@ struct pipe_run {
 inline constexpr limits bore_limits{"bore", "m", {1e-4, 20.0}};
 inline constexpr limits run_length_limits{"length", "m", {0.0, 1e5}};
 inline constexpr limits roughness_limits{"roughness", "m", {0.0, 10.0}};
-inline constexpr limits run_loss_limits{"sum of the loss coefficients", "", {0.0, 1e15}};
+/// A sum below zero counts as zero: a run of little more than the straight way of a dividing tee, where the water gains
+/// what the branch has lost.
+inline constexpr limits run_loss_limits{"sum of the loss coefficients", "", {-2.0, 1e15}};
 inline constexpr limits valve_limits{"Kv of the valve", "m3/h at 1 bar", {0.0, 1e8}};
 inline constexpr limits leak_limits{"Kv of the check valve's leak", "m3/h at 1 bar", {0.0, 1e8}};
 /// A Kv below this is taken for shut [m^3/h at 1 bar]: a microlitre an hour.
@@ -179,6 +181,7 @@ struct run_numbers {
   core::check_element(function, run.label, loss_limits, run.fittings.low.value());
   core::check_element(function, run.label, loss_limits, run.fittings.high.value());
   core::check_element(function, run.label, run_loss_limits, k);
+  k = std::fmax(k, 0.0);
   bool closed = false;
   if (run.valve) {
     core::check_element(function, run.label, valve_limits, in_kv(*run.valve));

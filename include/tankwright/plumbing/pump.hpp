@@ -160,7 +160,7 @@ inline constexpr limits vapour_pressure_limits{"vapour pressure", "Pa", {0.0, 1e
 inline constexpr limits gauge_pressure_limits{"pressure", "Pa", {-1.1e5, 1e9}};
 inline constexpr limits gauge_height_limits{"height of a gauge", "m", {-1e4, 1e4}};
 inline constexpr limits gauge_velocity_limits{"velocity", "m/s", {-100.0, 100.0}};
-inline constexpr limits density_of_test_limits{"density of the test liquid", "kg/m3", {1.0, 3e4}};
+inline constexpr limits density_of_test_limits{"density of the test liquid", "kg/m3", {500.0, 3e4}};
 
 namespace detail {
 
@@ -493,7 +493,7 @@ inline void check_point(std::string_view function, std::string_view label, std::
 ///   P = P_test rho/rho_test
 ///
 /// @param measured        P_test [W] >= 0
-/// @param density_of_test of the liquid it was measured in [kg/m^3] > 0
+/// @param density_of_test of the liquid it was measured in [kg/m^3], 500 to 30 000
 /// @param water           what it pumps now
 /// @return                power [W]
 /// @throws                invalid_input (names the argument, its value and the limits)

@@ -25,7 +25,9 @@ struct elastic_pipe {
   required<length> wall;
   pressure modulus = pvc_modulus;              ///< of the wall
   pressure bulk_modulus = water_bulk_modulus;  ///< of the water
-  double restraint = 1.0;  ///< [1] 1 for a pipe with joints that give, less for a pipe held along its length
+  /// [1] 1 for a thin pipe with joints that give, less for one held along its length; for a thick wall that is
+  /// 2 (t/D)(1 + mu) + D/(D + t), with mu 0.4 of PVC 1.25 for 1 in Sch 40 and 1.55 for 1/2 in Sch 80 (from memory)
+  double restraint = 1.0;
 };
 
 /// A flow that a valve stops.
@@ -49,7 +51,7 @@ inline constexpr caution surge_caution{
 inline constexpr limits wall_limits{"wall", "m", positive};
 inline constexpr limits modulus_limits{"modulus", "Pa", positive};
 inline constexpr limits bulk_modulus_limits{"bulk modulus", "Pa", positive};
-inline constexpr limits restraint_limits{"restraint", "", {0.0, 1.25}};
+inline constexpr limits restraint_limits{"restraint", "", {0.0, 3.0}};
 inline constexpr limits wave_speed_limits{"wave speed", "m/s", positive};
 inline constexpr limits velocity_change_limits{"change", "m/s", not_negative};
 inline constexpr limits surge_pipe_limits{"pipe", "m", not_negative};
@@ -58,11 +60,12 @@ inline constexpr limits surge_pipe_limits{"pipe", "m", not_negative};
 ///
 ///   a = sqrt(K/rho) / sqrt(1 + c K D/(E t))
 ///
-/// @param pipe   bore D, wall t [m] > 0; moduli E of the wall and K of the water [Pa] > 0; restraint c, 0 to 1.25
+/// @param pipe   bore D, wall t [m] > 0; moduli E of the wall and K of the water [Pa] > 0; restraint c, 0 to 3
 /// @param water  density in the pipe
 /// @return       speed [m/s]
 /// @throws       invalid_input (names the argument, its value and the limits)
-/// @accuracy     5 to 10 %, by the modulus of the wall; a little air in the water lowers it far more
+/// @accuracy     5 to 10 %, by the modulus of the wall; too high by up to 10 to 20 % for small pipe with a thick wall at
+///               restraint 1; a little air in the water lowers it far more
 /// @source       Joukowsky 1898; Korteweg 1878
 [[nodiscard]] inline velocity wave_speed(const elastic_pipe& pipe, const water::liquid& water) {
   constexpr std::string_view here = "tankwright::plumbing::wave_speed";

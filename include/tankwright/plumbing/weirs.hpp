@@ -370,7 +370,7 @@ struct francis_weir_input {
                            .approach_velocity = weir.approach_velocity});
 }
 
-inline constexpr limits bazin_head_limits{"head", "m", positive, {0.06, core::vast}, "Bazin 1888 (limit from memory)"};
+inline constexpr limits bazin_head_limits{"head", "m", positive, {0.05, 0.6}, "Bazin 1888"};
 
 /// A level edge by Bazin.
 struct bazin_weir_input {
@@ -382,7 +382,7 @@ struct bazin_weir_input {
 ///
 ///   Q = m b sqrt(2g) h^1.5,   m = 0.405 + 0.003 m / h
 ///
-/// @param weir   width b [m] > 0; head h [m], 0.06 and more
+/// @param weir   width b [m] > 0; head h [m], 0.05 to 0.6
 /// @param policy `extrapolate` to go below; m grows without bound there
 /// @return       flow [m^3/s]
 /// @throws       invalid_input, out_of_range
