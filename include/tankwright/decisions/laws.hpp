@@ -79,7 +79,8 @@ inline constexpr law every_law[] = {
      "weigh what the dehumidifier collects in a day"},
     {"heat_store", "heat that rock and gravel hold"},
     {"devices", "what devices draw, their bands added", "read a meter at the socket for a week"},
-    {"leakage_current", "what a device leaks to earth: 0.25 to 0.75 mA by its standard",
+    {"leakage_current",
+     "what a device leaks to earth: 0.25 to 0.75 mA by its standard, 3.5 mA with a motor that is built in",
      "have an electrician measure the leakage of the circuit"},
     {"battery", "age and cold of a battery, and how fast it is drawn", "run the battery down once and time it"},
     {"mixing_order", "whether purified water can be stored while a batch dissolves"},
@@ -164,7 +165,9 @@ inline constexpr band_of_law every_band_of_law[] = {
     {"range over individuals of two species, neonates", "burrow"},
     {"the volume of the solids, and their mineral", "heat_store"},
     {"the bands of the devices, which add up", "devices"},
-    {"a device may leak 0.25 mA (double insulated) to 0.75 mA (earthed) by its standard; most leak less; from memory",
+    {"0.25 mA (double insulated) to 0.75 mA (earthed) are allowed and most leak less; a chiller that is built in may "
+     "leak "
+     "3.5 mA: give it by itself; from memory",
      "leakage_current"},
     {"age and cold of the battery, and how fast it is drawn; common practice, no source", "battery"},
     {"whether purified water can be stored while a batch dissolves", "mixing_order"},

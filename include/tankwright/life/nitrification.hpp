@@ -63,7 +63,8 @@ inline constexpr double film_highest = 1.0 / 0.69;
 
 inline constexpr caution film_caution{
     "Catalogue rates are for a mature film at 1 mg/L of ammonia nitrogen and more. A display must run below 0.1 mg/L, "
-    "where the rate is about in proportion: it needs five to ten times the catalogue's area. Never judge a filter by "
+    "where the rate is about in proportion: at 0.1 mg/L it needs ten times the catalogue's area, below that more. "
+    "Never judge a filter by "
     "calculation alone; measure ammonia and nitrite."};
 
 inline constexpr limits film_temperature_limits{"temperature", "degC", possible_water, celsius_range(10.0, 30.0),

@@ -19,7 +19,7 @@ namespace tankwright::life {
 
 inline constexpr citation metcalf_eddy_2014{"Tchobanoglous G., Stensel H.D., Tsuchihashi R., Burton F.", 2014,
                                             "Wastewater Engineering: Treatment and Resource Recovery (Metcalf & Eddy)",
-                                            "5th ed., nitrification example, p. 762", standing::secondary};
+                                            "5th ed., table 8-14, p. 755", standing::secondary};
 
 /// One group of bacteria: how it grows and dies. Rates at 20 degC.
 struct nitrifier {
@@ -32,7 +32,8 @@ struct nitrifier {
   required<double> decay_per_kelvin;           ///< [1] theta of the decay
 };
 
-/// Fresh-water activated sludge; 1.072 and 1.029 were read in a reproduction, the others are from memory. In the sea
+/// Fresh-water activated sludge: the first were read in a reproduction; of the second, which grow on nitrite, only 1.029, the
+/// others are from memory. In the sea
 /// start-up takes much longer (Nijhof and Bovendeur 1990): use `slowed` to see what that does.
 inline constexpr nitrifier ammonia_oxidisers_2014{.growth = per_day(0.90),
                                                   .half_nitrogen = milligrams_per_litre(0.50),

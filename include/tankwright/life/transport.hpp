@@ -13,11 +13,12 @@
 
 namespace tankwright::life {
 
-/// Nitrogen that fasted fish give off as ammonia for the oxygen they use, mole for mole: 0.1 to 0.3 (from memory).
+/// Nitrogen that fasted fish give off as ammonia for the oxygen they use, mole for mole: 0.08 to 0.3 (from memory).
 inline constexpr estimate<double> ammonia_quotient{0.08, 0.15, 0.30, "fasted to fed; from memory"};
 
 inline constexpr caution transport_caution{
-    "Fast them for a day or two before, pack them dark, cool and few. A bag that has been closed for hours is not "
+    "Fast them for two days before, big ones for three, pack them dark, cool and few. A bag that has been closed for "
+    "hours is not "
     "opened and dripped into: its pH rises with the first air and frees the ammonia."};
 
 /// A closed bag.

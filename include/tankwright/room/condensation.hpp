@@ -39,13 +39,13 @@ struct surface_verdict {
   temperature_difference margin;      ///< surface above dew point; negative: it drips
   relative_humidity humidity;         ///< at the surface; 1 where it drips
   bool drips;
-  bool mould;  ///< 80 % or more at the surface: mould, when it lasts for days
+  bool mould;  ///< 80 % or more at the surface: mould, when it lasts
   tankwright::caution caution;
 };
 
 inline constexpr caution mould_caution{
     "Mould and moisture in walls are a matter of health and of the building. Frames, corners and walls behind cabinets "
-    "or tanks are colder than the plane surface computed here, and 80 % is a mean over days. Have a building "
+    "or tanks are colder than the plane surface computed here, and 80 % is a mean over a month. Have a building "
     "professional judge a wall; keep dripping water away from electricity."};
 
 inline constexpr limits transmittance_limits{"transmittance", "W/(m2 K)", {1e-6, 1e5}};

@@ -71,7 +71,7 @@ struct evaporation_estimate {
 
 inline constexpr limits area_limits{"area", "m2", possible_area};
 inline constexpr limits agitation_limits{
-    "agitation", "", {1.0, 100.0}, {1.0, 3.0}, "ASHRAE and Smith et al. 1998: 1 to 2"};
+    "agitation", "", {1.0, 100.0}, {1.0, 3.0}, "activity factors of pools, 1.5 over 0.5 (ASHRAE); Smith et al. 1998"};
 inline constexpr limits room_air_speed_limits{
     "air speed", "m/s", {0.0, 100.0}, {0.0, 1.0}, "air in rooms; wind is another matter"};
 inline constexpr limits covered_limits{"covered part", "", zero_to_one};

@@ -51,7 +51,7 @@ inline constexpr volumetric_heat heat_of_glass{2500.0 * 840.0};  ///< CIBSE Guid
 // The other sheets of tanks by ISO 10456, from memory.
 inline constexpr volumetric_heat heat_of_acrylic{1180.0 * 1500.0};
 inline constexpr volumetric_heat heat_of_plywood{500.0 * 1600.0};
-inline constexpr volumetric_heat heat_of_glass_fibre{1400.0 * 1200.0};
+inline constexpr volumetric_heat heat_of_glass_fibre{1900.0 * 1200.0};
 inline constexpr volumetric_heat heat_of_polystyrene{30.0 * 1450.0};
 
 /// A sheet between the water and something cooler.

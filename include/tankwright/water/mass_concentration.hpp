@@ -8,7 +8,7 @@
 
 namespace tankwright::water {
 
-/// Mass of salt per volume of water. Its upper end is a saturated brine.
+/// Mass of salt per volume of water. Its upper end is above any brine: saturated, of table salt, is 317 g/L.
 inline constexpr limits mass_concentration_limits{"mass concentration", "g/L", {0.0, 400.0}};
 
 /// Mass of salt in a volume of seawater.

@@ -37,7 +37,8 @@ inline constexpr limits benson_krause_salinity_limits{
     "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Benson and Krause 1984"};
 inline constexpr limits benson_krause_temperature_limits{"temperature", "degC", above_absolute_zero_celsius,
                                                          celsius_range(0.0, 40.0), "Benson and Krause 1984"};
-inline constexpr limits oxygen_pressure_limits{"air pressure", "Pa", positive, {50e3, 115e3}, "Benson and Krause 1984"};
+inline constexpr limits oxygen_pressure_limits{
+    "air pressure", "Pa", positive, {50e3, 115e3}, "Benson and Krause 1984 (from memory)"};
 inline constexpr limits weiss_salinity_limits{
     "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Weiss 1970"};
 inline constexpr limits weiss_temperature_limits{

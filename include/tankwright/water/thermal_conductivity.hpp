@@ -25,7 +25,7 @@ inline constexpr citation jamieson_tudhope_1970{
     "Desalination 8:393-401; as in Sharqawy et al. 2010, eq. 13", standing::secondary};
 
 inline constexpr limits thermal_conductivity_salinity_limits{
-    "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 120.0}, "IAPWS G10-15"};
+    "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 120.0}, "IAPWS G10-15, which goes to 170"};
 inline constexpr limits thermal_conductivity_temperature_limits{
     "temperature", "degC", {-40.0, 110.0}, celsius_range(0.0, 80.0), "IAPWS G10-15 with TEOS-10 density"};
 inline constexpr limits jamieson_tudhope_salinity_limits{

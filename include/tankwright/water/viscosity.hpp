@@ -28,7 +28,7 @@ inline constexpr limits viscosity_temperature_limits{
 inline constexpr limits viscosity_salinity_limits{
     "absolute salinity", "g/kg", absolute_salinity_limits.possible, {0.0, 150.0}, "Sharqawy 2010"};
 inline constexpr limits viscosity_millero_temperature_limits{
-    "temperature", "degC", {-80.0, 120.0}, celsius_range(5.0, 25.0), "Millero 1974"};
+    "temperature", "degC", {-40.0, 120.0}, celsius_range(5.0, 25.0), "Millero 1974"};
 inline constexpr limits viscosity_millero_salinity_limits{
     "practical salinity", "", practical_salinity_limits.possible, {0.0, 40.0}, "Millero 1974"};
 
