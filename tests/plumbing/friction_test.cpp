@@ -259,8 +259,8 @@ TEST_CASE("friction: an error names the run") {
             "tankwright::extrapolate to go past it");
   CHECK(message({.label = "return A", .bore = bore, .roughness = millimetres(3.4)}, 1e-3, extrapolate) ==
         "nothing thrown");
-  CHECK(message({.label = "return A", .bore = bore, .fittings = twp::known_loss(-1.0)}) ==
-        start + "return A: sum of the loss coefficients = -1 is not possible; expected at least 0");
+  CHECK(message({.label = "return A", .bore = bore, .fittings = twp::known_loss(-3.0)}) ==
+        start + "return A: sum of the loss coefficients = -3 is not possible; expected at least -2");
   CHECK(message({.label = "return A", .bore = bore, .valve = twp::flow_coefficient::from_kv(0.0)}) ==
         start + "return A has its valve shut: no flow passes");
   CHECK(message({.bore = bore}, std::numeric_limits<double>::quiet_NaN()) ==

@@ -41,11 +41,11 @@ kind kind_from_text(std::string_view text) {
 comparison compare_numbers(double actual, double expected, tolerance allowed, std::string_view unit) {
   const double limit = std::fmax(allowed.absolute, allowed.relative * std::fabs(expected));
   const double deviation = actual == expected ? 0.0 : std::fabs(actual - expected);
+  if (deviation <= limit) return {true, deviation, limit, {}};
   char text[256];
   std::snprintf(text, sizeof text, "actual %.15g, expected %.15g, differs by %.3g, tolerance %.3g %.*s", actual,
                 expected, deviation, limit, static_cast<int>(unit.size()), unit.data());
-  // A tolerance that is negative or not a number fails too.
-  return {deviation <= limit, deviation, limit, text};
+  return {false, deviation, limit, text};  // also where the tolerance is negative or not a number
 }
 
 void record(const evidence& about, const comparison& outcome) {
@@ -59,6 +59,24 @@ void record_property(const evidence& about, bool holds) {
   tally& t = tally_of(about);
   ++t.checks;
   if (!holds) t.worst_share = std::numeric_limits<double>::infinity();
+}
+
+void hold(const evidence& about, const comparison& outcome, const place& at) {
+  record(about, outcome);
+  if (outcome.good) {
+    CHECK(outcome.good);  // counted
+  } else {
+    ADD_FAIL_CHECK_AT(at.file, at.line, about.function << ": " << at.expression << ": " << outcome.text);
+  }
+}
+
+void hold(const evidence& about, bool holds, const place& at) {
+  record_property(about, holds);
+  if (holds) {
+    CHECK(holds);
+  } else {
+    ADD_FAIL_CHECK_AT(at.file, at.line, about.function << ": " << at.expression);
+  }
 }
 
 void write_evidence(const std::string& directory, const std::string& program) {

@@ -75,7 +75,7 @@ struct comparison {
   bool good;
   double deviation;  ///< |actual - expected|
   double allowed;
-  std::string text;
+  std::string text;  ///< what to say where it is not good
 };
 
 [[nodiscard]] comparison compare_numbers(double actual, double expected, tolerance allowed, std::string_view unit);
@@ -85,25 +85,30 @@ template <class Q>
   return compare_numbers(raw(actual), raw(expected), allowed, si_symbol<Q>());
 }
 
+/// Where a check stands in a test, and what it is about.
+struct place {
+  const char* file;
+  int line;
+  const char* expression;
+};
+
 /// Leave evidence of one comparison, or of one property (which has no deviation).
 void record(const evidence& about, const comparison& outcome);
 void record_property(const evidence& about, bool holds);
+
+/// The same, and the test case fails where it does not hold.
+void hold(const evidence& about, const comparison& outcome, const place& at);
+void hold(const evidence& about, bool holds, const place& at);
 
 /// Write what was recorded to `<directory>/<program>.tsv`.
 void write_evidence(const std::string& directory, const std::string& program);
 
 }  // namespace tankwright::testing
 
-#define TW_CHECK(about, actual, expected, allowed)                                           \
-  do {                                                                                       \
-    const auto tw_outcome = ::tankwright::testing::compare((actual), (expected), (allowed)); \
-    ::tankwright::testing::record((about), tw_outcome);                                      \
-    CHECK_MESSAGE(tw_outcome.good, (about).function, ": ", #actual, ": ", tw_outcome.text);  \
-  } while (false)
+// Calls, not code in each place: what a thousand checks have in common is compiled once.
+#define TW_CHECK(about, actual, expected, allowed)                                                      \
+  ::tankwright::testing::hold((about), ::tankwright::testing::compare((actual), (expected), (allowed)), \
+                              {__FILE__, __LINE__, #actual})
 
-#define TW_HOLDS(about, condition)                               \
-  do {                                                           \
-    const bool tw_holds = static_cast<bool>(condition);          \
-    ::tankwright::testing::record_property((about), tw_holds);   \
-    CHECK_MESSAGE(tw_holds, (about).function, ": ", #condition); \
-  } while (false)
+#define TW_HOLDS(about, condition) \
+  ::tankwright::testing::hold((about), static_cast<bool>(condition), {__FILE__, __LINE__, #condition})

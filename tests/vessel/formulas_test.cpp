@@ -159,7 +159,7 @@ TEST_CASE("vessel formulas: remarks end where what is usual ends") {
   end(thicker_than_sold, 25.5e-3, true, thickness);
   end(thick_for_its_size, 0.08, true, thickness);
   end(large_pane, 6.0, true, [](auto& p, auto&, double x) { p.width = metres(x); });
-  end(large_pane, 3.2, true, [](auto& p, auto&, double x) { p.height = metres(x); });
+  end(large_pane, 3.21, true, [](auto& p, auto&, double x) { p.height = metres(x); });
   // What is said, in the units that people use.
   const auto text = [&](vs::panel_remark about, double t, auto set) {
     return says(about, t, [&](auto& p, auto& m) { set(p, m); }).second.text;
@@ -174,7 +174,7 @@ TEST_CASE("vessel formulas: remarks end where what is usual ends") {
           m.allowable.value = kilopascals(50);
         }).starts_with("0.05 MPa is an unusually low allowable stress for annealed glass: codes give"));
   CHECK(text(thinner_than_sold, 0.0019, [](auto&, auto&) {
-        }).starts_with("1.9 mm is unusually thin for annealed glass: single sheets are made from 3 to 25 mm"));
+        }).starts_with("1.9 mm is unusually thin for annealed glass: single sheets for tanks are sold from 3 to 25 mm"));
   CHECK(text(nominal_thickness, 0.012, [](auto&, auto&) {}) ==
         "12 mm is the name of a size: the sheet may be as thin as 11.7 mm; give the least thickness, or measure it");
   CHECK(text(large_pane, 0.0182, [](auto& p, auto&) {

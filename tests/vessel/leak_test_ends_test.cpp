@@ -166,8 +166,8 @@ TEST_CASE("leak test ends: readings") {
       t.capacity = litres(1000);
       vs::tightness_criterion c = vs::awwa_d110;
       c.least_duration = seconds(lasts);
-      if (share >= -1e6) c.share_per_day = fraction(share);
-      if (share < -1e6) c.share_per_day.reset(), c.total_fall = metres(fall);
+      if (share != -1e9) c.share_per_day = fraction(share);
+      if (share == -1e9) c.share_per_day.reset(), c.total_fall = metres(fall);
       c.name = "c";
       t.criterion = c;
     });
