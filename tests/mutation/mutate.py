@@ -24,9 +24,11 @@ import resource
 import shutil
 import subprocess
 import sys
+import threading
 import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
+from xml.etree import ElementTree
 
 sys.path.insert(0, str(Path(__file__).resolve().parent))
 from places import Finder, Header  # noqa: E402
@@ -34,6 +36,7 @@ from places import Finder, Header  # noqa: E402
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
 NO_SWITCH = 199_999  # a number that no place has
+QUICK = 0.1  # seconds of a test case that is run with others
 FOLDERS = ('water', 'vessel', 'plumbing', 'room', 'life')
 
 
@@ -193,7 +196,7 @@ class Folder:
         return own or self.tests[:1]
 
     def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
-            without=None, quiet=False):
+            quiet=False):
         environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant)}
         environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
         if evidence_only:
@@ -203,9 +206,8 @@ class Folder:
         command = [str(program or self.program), '--abort-after=1', '--no-breaks']
         if files:
             command.append('--source-file=' + ','.join(f'*/{name}' for name in files))
-        for option, names in (('--test-case=', cases), ('--test-case-exclude=', without)):
-            if names:
-                command.append(option + ','.join(name.replace('\\', '\\\\').replace(',', '\\,') for name in names))
+        if cases:
+            command.append('--test-case=' + ','.join(name.replace('\\', '\\\\').replace(',', '\\,') for name in cases))
         try:
             quiet = subprocess.DEVNULL if mutant >= 0 or cases or quiet else None
             return subprocess.run(command, env=environment, timeout=100 + 10 * seconds, stdout=quiet, stderr=quiet,
@@ -213,19 +215,21 @@ class Folder:
         except subprocess.TimeoutExpired:
             return False
 
-    def reached_by(self, **which):
-        """Marks of what these test cases or files run, and their seconds; fails when the program does not pass as written."""
-        path = self.scratch / 'reached'
-        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
-        if not self.run(reached=path, quiet=bool(which), **which):
+    def reached_by(self, case=None):
+        """Marks of what this test case runs, or the whole program, and its seconds; fails when it does not pass as written."""
+        path = self.scratch / f'reached_{threading.get_ident()}'
+        started = time.time()
+        if not self.run(reached=path, quiet=case is not None, cases=case and [case]):
             raise SystemExit(f'{self.name}: the rewritten program fails with no mutant on')
-        return path.read_bytes(), resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before
+        marks = path.read_bytes()
+        path.unlink()
+        return marks, time.time() - started
 
-    def slow_cases(self):
-        """Names of the test cases that take more than a quarter of a second: run last, and only where they reach."""
-        listed = subprocess.run([str(self.program), '--duration=true'], stdout=subprocess.PIPE, text=True, check=False,
-                                env={**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live)}).stdout
-        return [m.group(2) for m in re.finditer(r'(?m)^([\d.]+) s: (.*)$', listed) if float(m.group(1)) > 0.25]
+    def cases(self):
+        """Names of the test cases and the file of each."""
+        listed = subprocess.run([str(self.program), '--list-test-cases', '--reporters=xml'], stdout=subprocess.PIPE, text=True,
+                                check=True, env={**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live)}).stdout
+        return {case.get('name'): Path(case.get('filename')) for case in ElementTree.fromstring(listed).iter('TestCase')}
 
     def judge(self, chosen, budget):
         """Mutant -> 'noticed', 'recorded' (noticed by a table that no source stands behind), 'survived', 'not reached',
@@ -233,9 +237,10 @@ class Folder:
         marks, once = self.reached_by()
         at_most = lambda *times: int(3.0 + 20.0 * sum(times))
         seconds = at_most(once)
-        slow = self.slow_cases()
-        by_slow = {case: self.reached_by(cases=[case]) for case in slow}
-        by_file = {t.name: self.reached_by(files=[t.name], without=slow) for t in self.tests}
+        files = self.cases()
+        with ThreadPoolExecutor(self.jobs) as pool:
+            by_case = dict(zip(files, pool.map(self.reached_by, files)))
+        by_time = sorted(files, key=lambda case: by_case[case][1])
         at_of = lambda i: i if self.mutants[i][1].kind in ('lt', 'le', 'gt', 'ge', 'number') else self.mutants[i][1].first
         verdicts, rest = {}, []
         live = []
@@ -258,15 +263,15 @@ class Folder:
         with ThreadPoolExecutor(self.jobs) as pool:
 
             def same_answers(i):
-                """The header's own tests first: most mutants end there, in a tenth of the time."""
-                own = [t.name for t in self.own_tests(self.mutants[i][0])]
-                own += ['constants_test.cpp', 'formulas_test.cpp', 'refusals_test.cpp', 'ends_test.cpp']
-                reach = [name for name, (marks, _) in by_file.items() if marks[at_of(i)] & 1]  # the others run as ever
-                parts = [[n for n in reach if (n in own) == wanted] for wanted in (True, False)]
-                return (all(self.run(mutant=i, seconds=at_most(*(by_file[n][1] for n in part)), files=part, without=slow)
-                            for part in parts if part)
-                        and all(self.run(mutant=i, seconds=at_most(time_of), cases=[case])
-                                for case, (marks, time_of) in by_slow.items() if marks[at_of(i)] & 1))
+                """Only what reaches it: the quick ones of its own file first, where most mutants end, then the other quick
+                ones, then each of those that take longer."""
+                own = self.own_tests(self.mutants[i][0])
+                reach = [case for case in by_time if by_case[case][0][at_of(i)] & 1]
+                quick = [case for case in reach if by_case[case][1] < QUICK]
+                parts = [[case for case in quick if (files[case] in own) == wanted] for wanted in (True, False)]
+                parts += [[case] for case in reach if case not in quick]
+                return all(self.run(mutant=i, seconds=at_most(*(by_case[case][1] for case in part)), cases=part)
+                           for part in parts if part)
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
