@@ -692,9 +692,10 @@ void io<::tankwright::vessel::criterion_outcome>::write(answer& out, const ::tan
   return fields(in);
 }
 ::tankwright::vessel::deflection_limit io<::tankwright::vessel::deflection_limit>::fields(const given& in) {
-  static constexpr std::string_view known[] = {"span_over_deflection", "read_as", "source"};
+  static constexpr std::string_view known[] = {"span_over_deflection", "read_as", "source", "at_most"};
   in.only(known);
-  const ::tankwright::vessel::deflection_limit v{.span_over_deflection = must<double>(in, "span_over_deflection"), .read_as = must<::tankwright::standing>(in, "read_as"), .source = may_or<std::string_view>(in, "source", [] { return std::string_view{}; })};
+  ::tankwright::vessel::deflection_limit v{.span_over_deflection = must<double>(in, "span_over_deflection"), .read_as = must<::tankwright::standing>(in, "read_as"), .source = may_or<std::string_view>(in, "source", [] { return std::string_view{}; })};
+  if (in.has("at_most")) v.at_most = must<std::optional<::tankwright::length>>(in, "at_most");
   return v;
 }
 

@@ -70,7 +70,7 @@ def speed_for_flow(
     """The speed of a pump that gives a run its flow.
 
     Takes plan (as for `operating_point`); water (density and viscosity in the pipes); wanted (label of the pump;
-    label of the run and the flow it should get [m^3/s] > 0; fastest speed > 0).
+    label of the run and the flow it should get [m^3/s] > 0; fastest speed, 0.001 to 10).
 
     Needs plan, water, wanted.
 
@@ -1878,8 +1878,8 @@ def power_in(
 ) -> Quantity:
     """Power of a pump in this liquid, from the power measured or printed for another at the same flow.
 
-    Takes measured [W] (P_test [W] >= 0); density_of_test [kg/m3] (of the liquid it was measured in [kg/m^3] > 0);
-    water (what it pumps now).
+    Takes measured [W] (P_test [W] >= 0); density_of_test [kg/m3] (of the liquid it was measured in [kg/m^3], 500
+    to 30 000); water (what it pumps now).
 
     Needs measured, density_of_test, water.
 
@@ -2284,7 +2284,7 @@ def wave_speed(
 ) -> Quantity:
     """Speed of a pressure wave in a full pipe.
 
-    Takes pipe (bore D, wall t [m] > 0; moduli E of the wall and K of the water [Pa] > 0; restraint c, 0 to 1.25);
+    Takes pipe (bore D, wall t [m] > 0; moduli E of the wall and K of the water [Pa] > 0; restraint c, 0 to 3);
     water (density in the pipe).
 
     Needs pipe, water.

@@ -1008,6 +1008,8 @@ class DeflectionLimitGiven(TypedDict):
     span_over_deflection: Amount
     read_as: Standing
     source: NotRequired[Optional[str]]
+    #: however long the span
+    at_most: NotRequired[Optional[Amount]]
 
 class DehumidifierDuty(Result):
     """What it does in a given air."""
@@ -1243,7 +1245,8 @@ class ElasticPipeGiven(TypedDict):
     modulus: NotRequired[Optional[Amount]]
     #: [Pa] of the water
     bulk_modulus: NotRequired[Optional[Amount]]
-    #: [1] 1 for a pipe with joints that give, less for a pipe held along its length
+    #: [1] 1 for a thin pipe with joints that give, less for one held along its length; for a thick wall that is 2
+    #: (t/D)(1 + mu) + D/(D + t), with mu 0.4 of PVC 1.25 for 1 in Sch 40 and 1.55 for 1/2 in Sch 80 (from memory)
     restraint: NotRequired[Optional[Amount]]
 
 class EvaporatedWater(Result):
@@ -3810,7 +3813,7 @@ class SurfaceVerdict(Result):
     #: at the surface; 1 where it drips
     humidity: Quantity
     drips: bool
-    #: 80 % or more at the surface: mould, when it lasts for days
+    #: 80 % or more at the surface: mould, when it lasts
     mould: bool
     caution: str
 
@@ -3824,7 +3827,7 @@ class SurfaceVerdictParts(TypedDict):
     #: at the surface; 1 where it drips
     humidity: Quantity
     drips: bool
-    #: 80 % or more at the surface: mould, when it lasts for days
+    #: 80 % or more at the surface: mould, when it lasts
     mould: bool
     caution: str
 
