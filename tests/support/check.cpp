@@ -66,7 +66,8 @@ void hold(const evidence& about, const comparison& outcome, const place& at) {
   if (outcome.good) {
     CHECK(outcome.good);  // counted
   } else {
-    ADD_FAIL_CHECK_AT(at.file, at.line, about.function << ": " << at.expression << ": " << outcome.text);
+    const std::string text = about.function + ": " + at.expression + ": " + outcome.text;
+    ADD_FAIL_CHECK_AT(at.file, at.line, text);
   }
 }
 
@@ -75,7 +76,8 @@ void hold(const evidence& about, bool holds, const place& at) {
   if (holds) {
     CHECK(holds);
   } else {
-    ADD_FAIL_CHECK_AT(at.file, at.line, about.function << ": " << at.expression);
+    const std::string text = about.function + ": " + at.expression;
+    ADD_FAIL_CHECK_AT(at.file, at.line, text);
   }
 }
 

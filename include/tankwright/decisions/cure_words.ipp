@@ -181,6 +181,11 @@ inline constexpr cure_words every_cure[] = {
   const double shown = from_the_edge ? std::fabs(si) : si;
   if (pattern == "plumbing.pump.speed") return text::of(100.0 * si, text::significant(3)) + " %";
   const amount exact{c.quantity, shown, shown, shown};
+  // Meals and the labels of dehumidifiers are for a day.
+  if (c.quantity == "mass_flow") return text::in(exact, "g/d", text::significant(3));
+  if (pattern == "room.dehumidifier.capacity") {
+    return text::in(exact, units == text::unit_system::us ? "US gpd" : "L/d", text::significant(3));
+  }
   const bool inches = c.quantity == "length" && units == text::unit_system::us;
   std::string value =
       inches ? text::in(exact, text::everyday_unit(exact, units), text::significant(3)) : text::of(exact, units);

@@ -122,7 +122,7 @@ inline constexpr band_of_law every_band_of_law[] = {
     {"different rules for large intakes", "vortex"},
     {"experiments on free round jets; a tank is not free", "jet"},
     {"thickness of the layer that the bottom slows down", "sand_moves"},
-    {"facades allow 14 kPa for good and 138 kPa for gusts, tank builders up to 210 kPa; from memory", "silicone"},
+    {"facades allow 14 kPa for what stays, tank builders up to 210 kPa; from memory", "silicone"},
     {"apparent creep modulus after about ten years", "creep"},
     {"20 drops a millilitre, less from a tip, more from a broad edge; from memory", "drop_size"},
     {"one standard error of the slope", "leak_slope"},

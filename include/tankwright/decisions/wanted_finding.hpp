@@ -15,6 +15,7 @@ namespace tankwright::decisions::detail {
 struct wanted_finding {
   const decision* asked;
   const finding* judged;  ///< with its bands
+  const finding* plain;   ///< the same with the engines' bands alone, as the grid of a search sees it
   struct need {
     double least;  ///< of the central value
     double scale;  ///< what it is short of now, at least something
@@ -22,8 +23,8 @@ struct wanted_finding {
   std::vector<need> needs{};  ///< one for each number; of numbers that are no margin unused
   std::vector<std::size_t> lowest{};
 
-  wanted_finding(const decision& d, const finding& f, std::vector<std::size_t> samples)
-      : asked{&d}, judged{&f}, lowest{std::move(samples)} {
+  wanted_finding(const decision& d, const finding& f, std::vector<std::size_t> samples, const finding* without)
+      : asked{&d}, judged{&f}, plain{without}, lowest{std::move(samples)} {
     learn(f);
   }
   /// What the doubts take from each margin, as a finding with bands says it.
@@ -47,11 +48,20 @@ struct wanted_finding {
       for (std::size_t i = 0; i < judged->numbers.size(); ++i) {
         if (judged->numbers[i].id != n.id || judged->numbers[i].place != n.place) continue;
         base = &judged->numbers[i];
-        least = std::fmin(least, (n.value.central - needs[i].least) / needs[i].scale);
+        const double margin = n.value.central + narrowed_by(n, i);
+        least = std::fmin(least, (margin - needs[i].least) / needs[i].scale);
       }
       if (!base) least = std::fmin(least, n.value.central);
     }
     return least;
+  }
+
+ private:
+  /// What the band has come nearer to its middle: a larger machine that regulates moves the bad end alone.
+  [[nodiscard]] double narrowed_by(const number& n, std::size_t i) const noexcept {
+    const number* was = plain ? same_number(*plain, *judged, i) : nullptr;
+    if (!was) return 0.0;
+    return std::fmax(0.0, (was->value.central - was->value.low) - (n.value.central - n.value.low));
   }
 };
 

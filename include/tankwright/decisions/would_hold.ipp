@@ -159,13 +159,14 @@ TANKWRIGHT_INLINE cures_of_finding what_would_hold(const plan::build& build, std
 
 TANKWRIGHT_INLINE std::vector<cures_of_finding> what_would_hold(const plan::build& build,
                                                                 const banded_assessment& judged, const search& how) {
+  if (std::none_of(judged.all.findings.begin(), judged.all.findings.end(), detail::is_open)) return {};
+  detail::cure_search look{build, how};
   std::vector<detail::wanted_finding> wanted;
   for (std::size_t i = 0; i < judged.all.findings.size(); ++i) {
     const finding& f = judged.all.findings[i];
-    if (detail::is_open(f)) wanted.emplace_back(detail::decision_with(f.id), f, judged.sampled.at(i).lowest);
+    if (!detail::is_open(f)) continue;
+    wanted.emplace_back(detail::decision_with(f.id), f, judged.sampled.at(i).lowest, detail::find(look.before(), f.id));
   }
-  if (wanted.empty()) return {};
-  detail::cure_search look{build, how};
   return detail::cures_of(look, wanted, detail::first_numbers(look.handles().size()), how.most);
 }
 
@@ -174,8 +175,9 @@ TANKWRIGHT_INLINE std::optional<cure> value_that_holds(const plan::build& build,
   const decision& asked = detail::decision_with(id);
   const std::string wanted_path = detail::canonical(build, path);
   const banded_assessment judged = detail::judged_for(build, asked, how);
-  const std::vector<detail::wanted_finding> wanted{{asked, judged.all.findings.front(), judged.sampled.front().lowest}};
   detail::cure_search look{build, how};
+  const std::vector<detail::wanted_finding> wanted{
+      {asked, judged.all.findings.front(), judged.sampled.front().lowest, detail::find(look.before(), asked.id)}};
   std::vector<std::string> known;
   for (std::size_t h = 0; h < look.handles().size(); ++h) {
     known.push_back(look.handles()[h].path);

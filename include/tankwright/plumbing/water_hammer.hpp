@@ -64,7 +64,7 @@ inline constexpr limits surge_pipe_limits{"pipe", "m", not_negative};
 /// @param water  density in the pipe
 /// @return       speed [m/s]
 /// @throws       invalid_input (names the argument, its value and the limits)
-/// @accuracy     5 to 10 %, by the modulus of the wall; too high by up to 10 to 20 % for small pipe with a thick wall at
+/// @accuracy     5 to 10 %, by the modulus of the wall; too high by up to 20 % for small pipe with a thick wall at
 ///               restraint 1; a little air in the water lowers it far more
 /// @source       Joukowsky 1898; Korteweg 1878
 [[nodiscard]] inline velocity wave_speed(const elastic_pipe& pipe, const water::liquid& water) {

@@ -19,8 +19,8 @@ struct rating_point {
 inline constexpr rating_point rated_80F_60{"80 F, 60 %", fahrenheit(80.0), relative_humidity::from_percent(60.0), 1.0};
 inline constexpr rating_point rated_73F_60{"73 F, 60 %", fahrenheit(73.0), relative_humidity::from_percent(60.0)};
 inline constexpr rating_point rated_65F_60{"65 F, 60 %", fahrenheit(65.0), relative_humidity::from_percent(60.0), 0.69};
-/// Labels outside North America; a supplier's guide gives for 10, 16 and 50 L a day at this point 5.6, 8 and 30 L at 27 degC
-/// and 60 %, where the curve would keep 7.7 of 10.
+/// Labels outside North America; a supplier's guide gives for 10, 16 and 50 L a day at this point 5.6, 8 and 30 L at
+/// 27 degC and 60 %, where the curve would keep 7.7 of 10.
 inline constexpr rating_point rated_30C_80{"30 C, 80 %", celsius(30.0), relative_humidity::from_percent(80.0), 1.8};
 
 }  // namespace tankwright::room
