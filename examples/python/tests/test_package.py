@@ -23,11 +23,8 @@ def run(*words: str, cwd: Path = HERE, **variables: str) -> subprocess.Completed
 
 class Package(unittest.TestCase):
     def test_importing_loads_nothing(self):
-        code = ('import sys, time; t = time.perf_counter(); import tankwright; t = time.perf_counter() - t; '
-                'print(t * 1e3, "ctypes" in sys.modules, "json" in sys.modules)')
-        said = run('-c', code).stdout.split()
-        self.assertLess(float(said[0]), 50.0)
-        self.assertEqual(said[1:], ['False', 'False'])
+        code = 'import sys, tankwright; print("ctypes" in sys.modules, "json" in sys.modules)'
+        self.assertEqual(run('-c', code).stdout.split(), ['False', 'False'])
 
     def test_the_program_of_the_readme(self):
         shown = re.search(r'```python\n(.*?)```', (HERE / 'README.md').read_text(), re.S).group(1)

@@ -32,9 +32,9 @@ struct nitrifier {
   required<double> decay_per_kelvin;           ///< [1] theta of the decay
 };
 
-/// Fresh-water activated sludge: the first were read in a reproduction; of the second, which grow on nitrite, only 1.029,
-/// the others are from memory. In the sea start-up takes much longer (Nijhof and Bovendeur 1990): use `slowed` to see what
-/// that does.
+/// Fresh-water activated sludge: the first were read in a reproduction; of the second, which grow on nitrite, only
+/// 1.029, the others are from memory. In the sea start-up takes much longer (Nijhof and Bovendeur 1990): use `slowed`
+/// to see what that does.
 inline constexpr nitrifier ammonia_oxidisers_2014{.growth = per_day(0.90),
                                                   .half_nitrogen = milligrams_per_litre(0.50),
                                                   .yield = 0.15,

@@ -59,8 +59,8 @@ template <class T>
 /// @return         speed [m/s] with its band
 /// @throws         invalid_input (names the argument, its value and the limits)
 /// @accuracy       the band, for a free jet that is turbulent: below a Reynolds number of some 10 000 at the opening it
-///                 decays sooner, at 1500 four times (Abdel-Rahman et al. 1996); along a wall or the surface it goes up to
-///                 1.4 times as far
+///                 decays sooner, at 1500 four times (Abdel-Rahman et al. 1996); along a wall or the surface it goes
+///                 up to 1.4 times as far
 /// @source         Albertson et al. 1950
 [[nodiscard]] inline estimate<velocity> jet_speed_at(const submerged_jet& jet, length distance) {
   constexpr std::string_view here = "tankwright::plumbing::jet_speed_at";

@@ -21,8 +21,8 @@ inline constexpr citation astm_c1048{"ASTM", 2018, "C1048: heat-strengthened and
                                      "holes: rim two thicknesses from the edge", standing::from_memory};
 
 /// What a seam of structural silicone may carry in tension for good. Facades allow 14 kPa for what stays (and 138 kPa
-/// for gusts); builders of tanks go to a tenth of its strength, 210 kPa: fifteen times as much, so the middle is that of
-/// the ratio.
+/// for gusts); builders of tanks go to a tenth of its strength, 210 kPa: fifteen times as much, so the middle is that
+/// of the ratio.
 inline constexpr estimate<stress> silicone_seam_tension{
     kilopascals(14.0), kilopascals(54.0), kilopascals(210.0),
     "facades allow 14 kPa for what stays, tank builders up to 210 kPa; from memory"};
