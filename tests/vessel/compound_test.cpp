@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/vessel/compound.hpp>
 
+#include <cmath>
 #include <numbers>
 
 #include <tankwright/core/units.hpp>
@@ -55,6 +56,27 @@ TEST_CASE("compound: stacked shapes wet only the ledge between them") {
   TW_CHECK(on_top, vs::plan_area(bottle, metres(0.31)), square_metres(0.25), relative(1e-15));
 }
 
+TEST_CASE("compound: the ledge is counted once, whatever stands on the joint") {
+  // On a well of 0.6 m2 two chambers of 0.2 m2 that open onto it, and one of 0.15 m2 with a floor of its own above it. What
+  // gets wet: floor and walls of the well, its ledge of 0.6 - 0.4, the walls of the chambers and the floor of the third.
+  const auto chambers = vs::side_by_side(
+      {{.what = box(0.4, 0.5, 0.4)}, {.what = box(0.4, 0.5, 0.4)}, {.what = box(0.3, 0.5, 0.3), .floor = metres(0.1)}});
+  const auto both = vs::stacked({box(1.2, 0.5, 0.2), chambers});
+  TW_CHECK(on_top, vs::wetted_area(both, metres(0.6)),
+           square_metres(0.6 + 3.4 * 0.2 + 0.2 + 2 * 1.8 * 0.4 + 0.15 + 1.6 * 0.3), relative(1e-14));
+  TW_CHECK(on_top, vs::wetted_area(both, metres(0.25)), square_metres(0.6 + 3.4 * 0.2 + 0.2 + 2 * 1.8 * 0.05),
+           relative(1e-14));
+  // A cone that widens from the joint on: the ledge is as wide as its floor leaves it, not as it is a little higher.
+  const auto flask = vs::stacked({vs::upright_cylinder({.diameter = m(1), .height = m(0.5)}),
+                                  vs::frustum({.bottom_diameter = m(0.6), .top_diameter = m(1), .height = m(0.3)})});
+  TW_CHECK(on_top, vs::wetted_area(flask, metres(0.8)),
+           square_metres(pi / 4 + pi * 0.5 + pi / 4 * (1 - 0.36) + pi * (0.3 + 0.5) * std::hypot(0.3, 0.2)),
+           relative(1e-14));
+  // An opening of 4 cm2 is one.
+  TW_CHECK(on_top, vs::stacked({box(0.02, 0.02, 0.1), box(0.02, 0.02, 0.1)}).capacity(), cubic_metres(8e-5),
+           relative(1e-14));
+}
+
 TEST_CASE("compound: depth from volume, compounds of compounds included") {
   const auto drum = vs::lying_cylinder({.diameter = m(0.6), .length = m(1), .head_depth = m(0.1)});
   const auto tub = vs::stacked({vs::frustum({.bottom_diameter = m(0.0), .top_diameter = m(1), .height = m(0.3)}),
@@ -76,8 +98,10 @@ TEST_CASE("compound: depth from volume, compounds of compounds included") {
 }
 
 TEST_CASE("compound: what does not make a vessel is refused") {
-  CHECK_THROWS_AS((void)vs::side_by_side({}), invalid_input);
-  CHECK_THROWS_AS((void)vs::stacked({}), invalid_input);
+  CHECK_THROWS_WITH_AS((void)vs::side_by_side({}, "sump"),
+                       "tankwright::vessel::side_by_side: sump: number of shapes = 0 makes no vessel", invalid_input);
+  CHECK_THROWS_WITH_AS((void)vs::stacked({}, "tower"),
+                       "tankwright::vessel::stacked: tower: number of shapes = 0 makes no vessel", invalid_input);
   CHECK_THROWS_WITH_AS(
       (void)vs::side_by_side({{.what = box(1, 1, 1), .floor = metres(0.1)}}, "sump"),
       "tankwright::vessel::side_by_side: sump: lowest floor = 0.1 m must be at 0, from where the depth is counted",

@@ -19,6 +19,8 @@ TEST_CASE("dimensions: the panels lie between outside and inside") {
       {.measured = vs::outside{millimetres(750)}, .near_panel = millimetres(25), .far_panel = millimetres(0)});
   TW_CHECK(two_panels, open_top.value(), millimetres(725), relative(1e-15));
   CHECK(inner > open_top);
+  CHECK(open_top == vs::inside{millimetres(725)});
+  CHECK_FALSE(inner == open_top);
 }
 
 TEST_CASE("dimensions: impossible measures") {

@@ -69,6 +69,12 @@ TEST_CASE("grains: reference table") {
        {"tankwright::vessel::aragonite", [](const reference_row&) { return in_grams_per_millilitre(vs::aragonite); }}});
 }
 
+TEST_CASE("grains: volumes of one kind are compared by size") {
+  CHECK(vs::solid_volume{litres(2)} == vs::solid_volume{cubic_metres(0.002)});
+  CHECK_FALSE(vs::pore_volume{litres(2)} == vs::pore_volume{litres(3)});
+  CHECK(vs::envelope_volume{litres(2)} < vs::envelope_volume{litres(3)});
+}
+
 TEST_CASE("grains: porosity from two densities") {
   const evidence definition{"tankwright::vessel::porosity_of", kind::identity, "1 - bulk/grain"};
   const auto n =

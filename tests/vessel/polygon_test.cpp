@@ -103,6 +103,13 @@ TEST_CASE("polygon: the inside of panels") {
   CHECK_THROWS_AS((void)vs::inside_corners(square, metres(0.5)), invalid_input);
   CHECK_THROWS_AS((void)vs::inside_corners(square, metres(0.6)), invalid_input);
   CHECK_THROWS_AS((void)vs::inside_corners(square, metres(-0.1)), invalid_input);
+  // Two rooms with a passage of 0.1 m between: no side turns round, but the walls of the passage change places.
+  const auto rooms = corners(
+      {{0, 0}, {1, 0}, {1, 0.45}, {2, 0.45}, {2, 0}, {3, 0}, {3, 1}, {2, 1}, {2, 0.55}, {1, 0.55}, {1, 1}, {0, 1}});
+  CHECK(vs::inside_corners(rooms, metres(0.04)).size() == 12);
+  CHECK_THROWS_WITH_AS((void)vs::inside_corners(rooms, metres(0.06)),
+                       "tankwright::vessel::inside_corners: thickness = 0.06 m leaves no inside in this polygon",
+                       invalid_input);
   CHECK_THROWS_AS((void)vs::inside_corners(square, metres(std::nan(""))), invalid_input);
 }
 
