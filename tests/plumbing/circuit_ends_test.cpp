@@ -43,7 +43,7 @@ TEST_CASE("circuit ends: sources, outlets, pumps") {
     });
   });
   check_edges("T1: exit loss", "", {0.0},
-             [](double x) { return with([x](auto& c) { c.outlets[0].exit = loss(x, x, x); }); });
+              [](double x) { return with([x](auto& c) { c.outlets[0].exit = loss(x, x, x); }); });
   check_edges("T1: opening", "m", {1e-4, 20.0}, [](double x) {
     return with([x](auto& c) { c.outlets[0].exit = loss(1, 1, 1), c.outlets[0].opening = twp::pipe_bore{metres(x)}; });
   });
@@ -52,18 +52,18 @@ TEST_CASE("circuit ends: sources, outlets, pumps") {
   CHECK_THROWS_WITH_AS((void)with([](auto& c) { c.outlets[0].exit = loss(1, 1, 1.1e15); }),
                        doctest::Contains("T1: loss coefficient = 1.1e+15"), invalid_input);
   check_edges("P1: speed", "", {0.0, 10.0},
-             [](double x) { return with([x](auto& c) { c.pumps[0].speed = twp::speed_ratio{x}; }); });
+              [](double x) { return with([x](auto& c) { c.pumps[0].speed = twp::speed_ratio{x}; }); });
   check_edges("P1: loss of the idle pump", "", {1e-3, 1e3},
-             [](double x) { return with([x](auto& c) { c.pumps[0].idle.backwards = ratio(x); }); });
+              [](double x) { return with([x](auto& c) { c.pumps[0].idle.backwards = ratio(x); }); });
   check_edges("P1: loss of the idle pump", "", {1e-3, 1e3},
-             [](double x) { return with([x](auto& c) { c.pumps[0].idle.forwards = ratio(x); }); });
+              [](double x) { return with([x](auto& c) { c.pumps[0].idle.forwards = ratio(x); }); });
   CHECK_THROWS_WITH_AS(
       (void)with([](auto& c) {
         c.pumps[0].idle.backwards = {twp::head_ratio{1e-4}, twp::head_ratio{1}, twp::head_ratio{2}, ""};
       }),
       doctest::Contains("P1: loss of the idle pump"), invalid_input);
   check_edges("P1: Kv of the check valve's leak", "m3/h at 1 bar", {0.0, 1e8},
-             [](double x) { return with([x](auto& c) { c.pumps[0].check_valve = twp::check_valve{kv(x)}; }); });
+              [](double x) { return with([x](auto& c) { c.pumps[0].check_valve = twp::check_valve{kv(x)}; }); });
   const auto words = [](std::string_view what, auto change) {
     CAPTURE(what);
     CHECK_THROWS_WITH_AS((void)with(change), doctest::Contains(std::string{what}.c_str()), invalid_input);

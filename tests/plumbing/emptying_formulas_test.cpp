@@ -166,7 +166,7 @@ TEST_CASE("emptying ends: each argument, each function") {
   };
   check_edges("horizontal area", "m2", plans, [&](double x) { return vee(x, 60, 0.6, 0.1, 0.01); });
   check_edges("opening", "deg", {1e-6, 180.0, edge::closed, edge::open},
-             [&](double x) { return vee(1, x, 0.6, 0.1, 0.01); });
+              [&](double x) { return vee(1, x, 0.6, 0.1, 0.01); });
   check_edges("discharge_coefficient", "", {1e-30, 1.0}, [&](double x) { return vee(1, 60, x, 0.1, 0.01); });
   check_edges("to", "m", {1e-30, 0.1}, [&](double x) { return vee(1, 60, 0.6, 0.1, x); });
   for (const double bad : {-1.0, std::nan(""), 1.1e15}) {

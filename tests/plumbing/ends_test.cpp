@@ -58,9 +58,9 @@ auto sump_with(Change change) {
 TEST_CASE("plumbing ends: sumps") {
   check_edges("sump: rim", "m", {.high = 20.0}, [](double x) { return sump_with([x](sump& s) { s.rim = m(x); }); });
   check_edges("pump: running level", "m", {0.0},
-             [](double x) { return sump_with([x](sump& s) { s.running_level = m(x); }); });
+              [](double x) { return sump_with([x](sump& s) { s.running_level = m(x); }); });
   check_edges("drains: gear", "m2", {0.0},
-             [](double x) { return sump_with([x](sump& s) { s.chambers[0].gear = m2(x); }); });
+              [](double x) { return sump_with([x](sump& s) { s.chambers[0].gear = m2(x); }); });
   CHECK_NOTHROW(
       (void)sump_with([](sump& s) { s.chambers[0].horizontal_area = m2(2e4), s.chambers[0].gear = m2(1e4); }));
   CHECK_THROWS_WITH_AS(
@@ -118,38 +118,39 @@ TEST_CASE("plumbing ends: chambers whose walls lean") {
 
 TEST_CASE("plumbing ends: power cuts") {
   check_edges("display: surface", "m2", {1e-4, 1e4},
-             [](double x) { return cut_with([x](auto& in) { in.display.surface = m2(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.display.surface = m2(x); }); });
   check_edges("display: horizontal area of the box", "m2", {1e-6, 1e4},
-             [](double x) { return cut_with([x](auto& in) { in.display.box->horizontal_area = m2(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.display.box->horizontal_area = m2(x); }); });
   check_edges("display: falls_by of the box", "m", {0.0, 20.0},
-             [](double x) { return cut_with([x](auto& in) { in.display.box->falls_by = m(x); }); });
-  check_edges("A: flow", "m3/s", {0.0}, [](double x) { return cut_with([x](auto& in) { in.returns[0].flow = q(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.display.box->falls_by = m(x); }); });
+  check_edges("A: flow", "m3/s", {0.0},
+              [](double x) { return cut_with([x](auto& in) { in.returns[0].flow = q(x); }); });
   CHECK_THROWS_WITH_AS((void)cut_with([](auto& in) { in.returns[0].flow = q(10.0 + 1e-6); }),
                        doctest::Contains("A: flow = 10.000001"), invalid_input);
   check_edges("A: outlet_below_edge", "m", {-20.0},
-             [](double x) { return cut_with([x](auto& in) { in.returns[0].outlet_below_edge = m(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.returns[0].outlet_below_edge = m(x); }); });
   CHECK_THROWS_WITH_AS((void)cut_with([](auto& in) { in.returns[0].outlet_below_edge = m(20.0001); }),
                        doctest::Contains("A: outlet_below_edge"), invalid_input);
   CHECK_NOTHROW((void)cut_with([](auto& in) { in.returns[0].outlet_below_edge = m(20.0); }));
   check_edges("A: break_below_edge", "m", {-20.0, 20.0},
-             [](double x) { return cut_with([x](auto& in) { in.returns[0].break_below_edge = m(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.returns[0].break_below_edge = m(x); }); });
   check_edges("edge_above_floor", "m", {0.0, 50.0, edge::open},
-             [](double x) { return cut_with([x](auto& in) { in.edge_above_floor = m(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.edge_above_floor = m(x); }); });
   check_edges("check_valve_leak", "", share,
-             [](double x) { return cut_with([x](auto& in) { in.check_valve_leak = fraction(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.check_valve_leak = fraction(x); }); });
   check_edges("topped_up", "m3", {0.0, 1e5},
-             [](double x) { return cut_with([x](auto& in) { in.topped_up = cubic_metres(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.topped_up = cubic_metres(x); }); });
   check_edges("area_uncertainty", "", {0.0, 0.9},
-             [](double x) { return cut_with([x](auto& in) { in.area_uncertainty = fraction(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.area_uncertainty = fraction(x); }); });
   check_edges("level_uncertainty", "m", {0.0, 1.0},
-             [](double x) { return cut_with([x](auto& in) { in.level_uncertainty = m(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.level_uncertainty = m(x); }); });
   check_edges("flow_uncertainty", "", {0.0, 0.9},
-             [](double x) { return cut_with([x](auto& in) { in.flow_uncertainty = fraction(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.flow_uncertainty = fraction(x); }); });
   check_edges("reserve", "m", {0.0, 20.0}, [](double x) { return cut_with([x](auto& in) { in.reserve = m(x); }); });
   check_edges("drain: bore", "m", {1e-4},
-             [](double x) { return cut_with([x](auto& in) { in.display.drains[0].bore = bore(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.display.drains[0].bore = bore(x); }); });
   check_edges("drain: length", "m", {0.0},
-             [](double x) { return cut_with([x](auto& in) { in.display.drains[0].length = m(x); }); });
+              [](double x) { return cut_with([x](auto& in) { in.display.drains[0].length = m(x); }); });
   CHECK_THROWS_WITH_AS((void)cut_with([](auto& in) { in.returns.clear(); }), doctest::Contains("has no return lines"),
                        invalid_input);
   const auto shared = [](int n) {
@@ -203,11 +204,11 @@ TEST_CASE("plumbing ends: restarts and courses in time") {
     return restart(in);
   };
   check_edges("above_floor of the inlet", "m", {0.0, 20.0},
-             [&](double x) { return again([x](auto& in) { in.inlet.above_floor = m(x); }); });
+              [&](double x) { return again([x](auto& in) { in.inlet.above_floor = m(x); }); });
   check_edges("bore of the inlet", "m", {1e-4, 10.0},
-             [&](double x) { return again([x](auto& in) { in.inlet.bore = bore(x); }); });
+              [&](double x) { return again([x](auto& in) { in.inlet.bore = bore(x); }); });
   check_edges("priming", "s", {0.0, 86400.0},
-             [&](double x) { return again([x](auto& in) { in.priming = seconds(x); }); });
+              [&](double x) { return again([x](auto& in) { in.priming = seconds(x); }); });
   check_edges("taken", "m3/s", {0.0, 1e3}, [&](double x) {
     return again([x](auto& in) { in.taken = estimate<flow_rate>{q(x), q(x), q(x), ""}; });
   });
@@ -219,7 +220,7 @@ TEST_CASE("plumbing ends: restarts and courses in time") {
   };
   check_edges("until", "s", {0.0, 1e6, edge::open}, [&](double x) { return course(x, x < 1.0 ? 1.0 : x); });
   check_edges("sample_every", "s", {0.0, 1e6, edge::open},
-             [&](double x) { return course(1e-3, x < 1e-3 && x > 0 ? 1e-3 : x); });
+              [&](double x) { return course(1e-3, x < 1e-3 && x > 0 ? 1e-3 : x); });
   CHECK_THROWS_WITH_AS((void)course(100.001, 1e-3), doctest::Contains("number of samples"), invalid_input);
 }
 
@@ -228,7 +229,7 @@ TEST_CASE("plumbing ends: fittings") {
   check_edges("bore", "m", {2e-4, 1e15, edge::open}, [](double x) { return fitting_loss(fitting::elbow_90, bore(x)); });
   check_edges("bore", "m", {2e-4, 1e15, edge::open}, [](double x) { return entrance_loss({.bore = bore(x)}); });
   check_edges("lip radius", "m", from_zero,
-             [](double x) { return entrance_loss({.bore = bore(0.05), .lip_radius = m(x)}); });
+              [](double x) { return entrance_loss({.bore = bore(0.05), .lip_radius = m(x)}); });
   check_edges("bore", "m", bores, [](double x) { return section_change_loss({bore(x), bore(1)}); });
   check_edges("bore", "m", bores, [](double x) { return section_change_loss({bore(1), bore(x)}); });
   check_edges("included angle", "deg", {0.0, 180.0 + 1e-9, edge::open}, [](double x) {
@@ -259,14 +260,14 @@ TEST_CASE("plumbing ends: fittings") {
   check_edges("Reynolds number", "", {1e-30}, [&](double x) { return darby(1, 1, 1, x, 2); });
   check_edges("nominal size", "in", positive_numbers, [&](double x) { return darby(1, 1, 1, 1e4, x); });
   check_edges("Kv", "m3/h at 1 bar", positive_numbers,
-             [](double x) { return loss_from_flow_coefficient(flow_coefficient::from_kv(x), bore(1)); });
+              [](double x) { return loss_from_flow_coefficient(flow_coefficient::from_kv(x), bore(1)); });
   check_edges("bore", "m", bores,
-             [](double x) { return loss_from_flow_coefficient(flow_coefficient::from_kv(1), bore(x)); });
+              [](double x) { return loss_from_flow_coefficient(flow_coefficient::from_kv(1), bore(x)); });
   check_edges("loss coefficient", "", positive_numbers,
-             [](double x) { return flow_coefficient_from_loss(loss_coefficient{x}, bore(1)); });
+              [](double x) { return flow_coefficient_from_loss(loss_coefficient{x}, bore(1)); });
   check_edges("bore", "m", bores, [](double x) { return flow_coefficient_from_loss(loss_coefficient{1}, bore(x)); });
   check_edges("loss coefficient", "", positive_numbers,
-             [](double x) { return leaking_check_valve(loss_coefficient{x}, bore(1)); });
+              [](double x) { return leaking_check_valve(loss_coefficient{x}, bore(1)); });
   check_edges("bore", "m", bores, [](double x) { return leaking_check_valve(loss_coefficient{1}, bore(x)); });
   check_edges("open area", "m2", whole_share, [](double x) { return leaking_check_valve(m2(x)); });
   check_edges("bore", "m", bores, [](double x) { return on_bore(loss(1), {bore(x), bore(1)}); });
@@ -277,11 +278,11 @@ TEST_CASE("plumbing ends: fittings") {
   CHECK_NOTHROW((void)total_loss({{loss(1.0), 0}}));
   CHECK_THROWS_WITH_AS((void)total_loss({{loss(1.0), -1}}), doctest::Contains("count"), invalid_input);
   check_edges("loss coefficient", "", {-1e6, 1e15},
-             [](double x) { return equivalent_length(loss_coefficient{x}, bore(1), darcy_factor{0.02}); });
+              [](double x) { return equivalent_length(loss_coefficient{x}, bore(1), darcy_factor{0.02}); });
   check_edges("bore", "m", bores,
-             [](double x) { return equivalent_length(loss_coefficient{1}, bore(x), darcy_factor{0.02}); });
+              [](double x) { return equivalent_length(loss_coefficient{1}, bore(x), darcy_factor{0.02}); });
   check_edges("friction factor", "", positive_numbers,
-             [](double x) { return equivalent_length(loss_coefficient{1}, bore(1), darcy_factor{x}); });
+              [](double x) { return equivalent_length(loss_coefficient{1}, bore(1), darcy_factor{x}); });
 }
 
 TEST_CASE("plumbing ends: pipes and their friction") {
@@ -297,7 +298,7 @@ TEST_CASE("plumbing ends: pipes and their friction") {
                        doctest::Contains("r: roughness"), invalid_input);
   CHECK_NOTHROW((void)run([](auto& r) { r.bore = bore(15), r.roughness = m(10); }));
   check_edges("r: sum of the loss coefficients", "", {-2.0},
-             [&](double x) { return run([x](auto& r) { r.fittings = loss(x); }); });
+              [&](double x) { return run([x](auto& r) { r.fittings = loss(x); }); });
   CHECK_THROWS_WITH_AS((void)run([](auto& r) { r.fittings = loss(1.1e15); }), doctest::Contains("loss coefficient"),
                        invalid_input);
   CHECK_THROWS_WITH_AS((void)run([](auto& r) {
@@ -309,7 +310,7 @@ TEST_CASE("plumbing ends: pipes and their friction") {
                        }),
                        doctest::Contains("loss coefficient = 1.1e+15"), invalid_input);
   check_edges("r: Kv of the valve", "m3/h at 1 bar", {.high = 1e8},
-             [&](double x) { return run([x](auto& r) { r.valve = flow_coefficient::from_kv(x); }); });
+              [&](double x) { return run([x](auto& r) { r.valve = flow_coefficient::from_kv(x); }); });
   CHECK_THROWS_WITH_AS((void)run([](auto& r) { r.valve = flow_coefficient::from_kv(-1e-12); }),
                        doctest::Contains("r: Kv of the valve"), invalid_input);
   CHECK_THROWS_WITH_AS((void)run([](auto& r) { r.valve = flow_coefficient::from_kv(0.999e-9); }),

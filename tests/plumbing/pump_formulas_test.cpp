@@ -90,9 +90,9 @@ TEST_CASE("pump ends: points and questions") {
   check_edges("pump efficiency", "", {1e-4, 1.0}, [&](double x) { return drawn(1, 1, x, 0.5); });
   check_edges("motor efficiency", "", {1e-4, 1.0}, [&](double x) { return drawn(1, 1, 0.5, x); });
   check_edges("power", "W", {0.0, 1e9},
-             [](double x) { return power_in(watts(x), kilograms_per_cubic_metre(1000), sea); });
+              [](double x) { return power_in(watts(x), kilograms_per_cubic_metre(1000), sea); });
   check_edges("density of the test liquid", "kg/m3", {500.0, 3e4},
-             [](double x) { return power_in(watts(1), kilograms_per_cubic_metre(x), sea); });
+              [](double x) { return power_in(watts(1), kilograms_per_cubic_metre(x), sea); });
   const auto npsh = [](double pa, double z, double loss, double vapour) {
     return npsh_available(
         {.surface_pressure = air(pa), .level_above_pump = h(z), .losses = h(loss), .vapour_pressure = air(vapour)},

@@ -50,7 +50,7 @@ TEST_CASE("vessel ends: water and walls") {
   check_edges("wall: water density", "kg/m3", densities, [&](double x) { return wall(1, 1, 1, x); });
   check_edges("depth", "m", lengths_from_zero, [](double x) { return vs::hydrostatic_pressure(metres(x), fresh); });
   check_edges("water density", "kg/m3", densities,
-             [](double x) { return vs::hydrostatic_pressure(metres(1), kilograms_per_cubic_metre(x)); });
+              [](double x) { return vs::hydrostatic_pressure(metres(1), kilograms_per_cubic_metre(x)); });
 }
 
 TEST_CASE("vessel ends: rails and braces") {
@@ -82,17 +82,17 @@ TEST_CASE("vessel ends: sheets, lids, gauges") {
     return vs::strip_between_frames(s);
   };
   check_edges("sheet: spacing", "m", lengths,
-             [&](double x) { return sheet([x](vs::sheet_strip& s) { s.spacing = metres(x); }); });
+              [&](double x) { return sheet([x](vs::sheet_strip& s) { s.spacing = metres(x); }); });
   check_edges("sheet: load", "Pa", pressures,
-             [&](double x) { return sheet([x](vs::sheet_strip& s) { s.load = pascals(x); }); });
+              [&](double x) { return sheet([x](vs::sheet_strip& s) { s.load = pascals(x); }); });
   check_edges("sheet: bending capacity", "N m/m", {1e-9, 1e12},
-             [&](double x) { return sheet([x](vs::sheet_strip& s) { s.bending_capacity = newtons(x); }); });
+              [&](double x) { return sheet([x](vs::sheet_strip& s) { s.bending_capacity = newtons(x); }); });
   check_edges("sheet: rigidity", "N m2/m", {1e-9, 1e15},
-             [&](double x) { return sheet([x](vs::sheet_strip& s) { s.rigidity = joules(x); }); });
+              [&](double x) { return sheet([x](vs::sheet_strip& s) { s.rigidity = joules(x); }); });
   check_edges("sheet: duration factor", "", {0.01, 1.0},
-             [&](double x) { return sheet([x](vs::sheet_strip& s) { s.duration_factor = x; }); });
+              [&](double x) { return sheet([x](vs::sheet_strip& s) { s.duration_factor = x; }); });
   check_edges("sheet: creep factor", "", {1.0, 100.0},
-             [&](double x) { return sheet([x](vs::sheet_strip& s) { s.creep_factor = x; }); });
+              [&](double x) { return sheet([x](vs::sheet_strip& s) { s.creep_factor = x; }); });
 
   const auto lid = [](auto change) {
     vs::lid l{.span = metres(0.6), .thickness = metres(0.012), .material = vs::cast_acrylic};
@@ -100,11 +100,11 @@ TEST_CASE("vessel ends: sheets, lids, gauges") {
     return vs::sag_of(l);
   };
   check_edges("lid: extra load", "Pa", pressures,
-             [&](double x) { return lid([x](vs::lid& l) { l.extra = pascals(x); }); });
+              [&](double x) { return lid([x](vs::lid& l) { l.extra = pascals(x); }); });
   check_edges("lid: moisture strain", "", {0.0, 0.05},
-             [&](double x) { return lid([x](vs::lid& l) { l.moisture_strain = x; }); });
+              [&](double x) { return lid([x](vs::lid& l) { l.moisture_strain = x; }); });
   check_edges("lid: thickness", "m", {1e-6, 0.6, edge::closed, edge::open},
-             [&](double x) { return lid([x](vs::lid& l) { l.thickness = metres(x); }); });
+              [&](double x) { return lid([x](vs::lid& l) { l.thickness = metres(x); }); });
   CHECK_NOTHROW((void)lid([](vs::lid& l) { l.span = metres(1e3); }));
   for (const double bad : {1e3 * (1.0 + 1e-9), 0.0, -1.0}) {
     CHECK_THROWS_WITH_AS((void)lid([bad](vs::lid& l) { l.span = metres(bad); }), doctest::Contains("lid: span"),
@@ -112,7 +112,7 @@ TEST_CASE("vessel ends: sheets, lids, gauges") {
   }
 
   check_edges("expected bulge", "m", lengths_from_zero,
-             [](double x) { return vs::bulge_to_see({.expected = metres(x)}); });
+              [](double x) { return vs::bulge_to_see({.expected = metres(x)}); });
   check_edges("resolution of the gauge", "m", {1e-7, 1.0}, [](double x) {
     vs::bulge_gauge gauge = vs::dial_indicator;
     gauge.resolution = metres(x);
@@ -157,7 +157,7 @@ TEST_CASE("vessel ends: floor, fixings, joints") {
   };
   check_edges("gasket: mean diameter", "m", lengths, [&](double x) { return gasket(x, 0.5e-6, 1, 1, 1); });
   check_edges("gasket: effective width", "m", {0.0, 0.1, edge::open, edge::open},
-             [&](double x) { return gasket(0.1, x, 1, 1, 1); });
+              [&](double x) { return gasket(0.1, x, 1, 1, 1); });
   check_edges("gasket: pressure", "Pa", pressures, [&](double x) { return gasket(0.1, 0.01, x, 1, 1); });
   check_edges("gasket: gasket factor", "", {0.0, 100.0}, [&](double x) { return gasket(0.1, 0.01, 1, x, 1); });
   check_edges("gasket: seating stress", "Pa", pressures, [&](double x) { return gasket(0.1, 0.01, 1, 1, x); });
@@ -190,9 +190,9 @@ TEST_CASE("vessel ends: floor, fixings, joints") {
   check_edges("screw: factor", "", {1e-30, 1.0}, [&](double x) { return screw(0.5, 0.005, 0.03, x); });
   check_edges("screw: factor", "", {1e-30, 1.0}, [&](double x) { return screw(0.5, 0.005, 0.03, 0.9, x); });
   check_edges("hole: diameter", "m", lengths,
-             [](double x) { return vs::hole_to_edge({.diameter = metres(x), .thickness = metres(0.01)}); });
+              [](double x) { return vs::hole_to_edge({.diameter = metres(x), .thickness = metres(0.01)}); });
   check_edges("hole: thickness", "m", lengths,
-             [](double x) { return vs::hole_to_edge({.diameter = metres(0.05), .thickness = metres(x)}); });
+              [](double x) { return vs::hole_to_edge({.diameter = metres(0.05), .thickness = metres(x)}); });
 }
 
 TEST_CASE("vessel ends: materials and panels") {
@@ -200,16 +200,16 @@ TEST_CASE("vessel ends: materials and panels") {
     return glass_with([x](vs::panel_material& m) { m.density = kilograms_per_cubic_metre(x); });
   });
   check_edges("p: Poisson ratio", "", {0.0, 0.5},
-             [](double x) { return glass_with([x](vs::panel_material& m) { m.poisson = x; }); });
+              [](double x) { return glass_with([x](vs::panel_material& m) { m.poisson = x; }); });
   check_edges("p: Young's modulus", "Pa", {1.0, 1e13},
-             [](double x) { return glass_with([x](vs::panel_material& m) { m.modulus = pascals(x); }); });
+              [](double x) { return glass_with([x](vs::panel_material& m) { m.modulus = pascals(x); }); });
   check_edges("p: long-term modulus", "Pa", {1.0, 1e13}, [](double x) {
     return glass_with([x](vs::panel_material& m) { m.long_term_modulus = {pascals(x), pascals(x), pascals(x), ""}; });
   });
   check_edges("p: allowable stress", "Pa", {1.0, 1e12},
-             [](double x) { return glass_with([x](vs::panel_material& m) { m.allowable.value = pascals(x); }); });
+              [](double x) { return glass_with([x](vs::panel_material& m) { m.allowable.value = pascals(x); }); });
   check_edges("p: span over deflection", "", {1.0, 1e6},
-             [](double x) { return glass_with([x](vs::panel_material& m) { m.bulge.span_over_deflection = x; }); });
+              [](double x) { return glass_with([x](vs::panel_material& m) { m.bulge.span_over_deflection = x; }); });
   // Each of the three values of an estimate by itself; two may be one.
   const auto later = [](double low, double central, double high) {
     return glass_with([&](vs::panel_material& m) {
@@ -237,14 +237,14 @@ TEST_CASE("vessel ends: materials and panels") {
   }
   check_edges("p: load", "Pa", pressures, [](double x) { return vs::uniform_on(pane(1, 1), pascals(x)); });
   check_edges("p: level", "m", lengths_from_zero,
-             [](double x) { return vs::water_on(pane(1, 1), {.level = metres(x), .water_density = fresh}); });
+              [](double x) { return vs::water_on(pane(1, 1), {.level = metres(x), .water_density = fresh}); });
   check_edges("p: water density", "kg/m3", densities, [](double x) {
     return vs::water_on(pane(1, 1), {.level = metres(1), .water_density = kilograms_per_cubic_metre(x)});
   });
   CHECK_THROWS_WITH_AS((void)vs::unusual_in(pane(1e-7, 1.0, 1e-8)), doctest::Contains("p: width"), invalid_input);
   CHECK_THROWS_WITH_AS((void)vs::unusual_in(pane(1.0, 1e-7, 1e-8)), doctest::Contains("p: height"), invalid_input);
   check_edges("p: thickness", "m", {1e-6, 1.0, edge::closed, edge::open},
-             [](double x) { return vs::uniform_on(pane(1, 1, x), pascals(1)); });
+              [](double x) { return vs::uniform_on(pane(1, 1, x), pascals(1)); });
   // A height at the end of what can be, with a density at the end: only the stages themselves are counted.
   const std::vector<length> most(10'000, metres(0.0)), too_many(10'001, metres(0.0));
   CHECK(vs::first_fill(pane(1, 1), most, fresh).size() == 10'000);
@@ -261,13 +261,13 @@ TEST_CASE("vessel ends: materials and panels") {
 TEST_CASE("vessel ends: loads of glass by time") {
   const double years = 13.0 * 365.0 * 24.0 * 3600.0;
   check_edges({"duration of load", "s", {1e-3, 1e11}, {3.0, years}, ""},
-             [](double x, range_policy policy) { return vs::glass_load_duration_factor(seconds(x), policy); });
+              [](double x, range_policy policy) { return vs::glass_load_duration_factor(seconds(x), policy); });
   const auto stress = [](double p, double a, double d) {
     return vs::glass_stress_for_breakage(
         {.breakage_probability = fraction(p), .stressed_area = square_metres(a), .lasting = seconds(d)});
   };
   check_edges("breakage probability", "", {1e-9, 1.0, edge::closed, edge::open},
-             [&](double x) { return stress(x, 1, 3); });
+              [&](double x) { return stress(x, 1, 3); });
   check_edges("stressed area", "m2", areas, [&](double x) { return stress(0.1, x, 3); });
   check_edges("duration of load", "s", {1e-3, 1e11}, [&](double x) { return stress(0.1, 1, x); });
   const auto spell = [](double q, double d) {
@@ -313,9 +313,9 @@ TEST_CASE("vessel ends: things in the water") {
     return vs::water_in({.gross = litres(100), .items = nothing, .water_density = kilograms_per_cubic_metre(x)});
   });
   check_edges("equipment: volume", "m3", {0.0, 1e9},
-             [](double x) { return vs::equipment({.outside = cubic_metres(x), .mass = kilograms(1)}); });
+              [](double x) { return vs::equipment({.outside = cubic_metres(x), .mass = kilograms(1)}); });
   check_edges("equipment: mass", "kg", masses_from_zero,
-             [](double x) { return vs::equipment({.outside = litres(1), .mass = kilograms(x)}); });
+              [](double x) { return vs::equipment({.outside = litres(1), .mass = kilograms(x)}); });
   check_edges("equipment: water density", "kg/m3", densities, [](double x) {
     return vs::weight_of(vs::equipment({.outside = litres(1), .mass = kilograms(1)}), kilograms_per_cubic_metre(x));
   });

@@ -173,8 +173,9 @@ TEST_CASE("vessel formulas: remarks end where what is usual ends") {
   CHECK(text(allowable_below_usual, 0.0182, [](auto&, auto& m) {
           m.allowable.value = kilopascals(50);
         }).starts_with("0.05 MPa is an unusually low allowable stress for annealed glass: codes give"));
-  CHECK(text(thinner_than_sold, 0.0019, [](auto&, auto&) {
-        }).starts_with("1.9 mm is unusually thin for annealed glass: single sheets for tanks are sold from 3 to 25 mm"));
+  CHECK(
+      text(thinner_than_sold, 0.0019, [](auto&, auto&) {
+      }).starts_with("1.9 mm is unusually thin for annealed glass: single sheets for tanks are sold from 3 to 25 mm"));
   CHECK(text(nominal_thickness, 0.012, [](auto&, auto&) {}) ==
         "12 mm is the name of a size: the sheet may be as thin as 11.7 mm; give the least thickness, or measure it");
   CHECK(text(large_pane, 0.0182, [](auto& p, auto&) {

@@ -37,13 +37,13 @@ TEST_CASE("leak test ends: plans") {
     return vs::minimum_detectable_leak(plan, days(2));
   };
   check_edges("surface", "m2", {1e-12, 1e6},
-             [&](double x) { return with([x](auto& p) { p.surface = square_metres(x); }); });
+              [&](double x) { return with([x](auto& p) { p.surface = square_metres(x); }); });
   check_edges("resolution", "m", {1e-9, 1.0},
-             [&](double x) { return with([x](auto& p) { p.resolution = metres(x); }); });
+              [&](double x) { return with([x](auto& p) { p.resolution = metres(x); }); });
   check_edges("readings per day", "1/d", {0.01, 1e6},
-             [&](double x) { return with([x](auto& p) { p.readings_per_day = x; }); });
+              [&](double x) { return with([x](auto& p) { p.readings_per_day = x; }); });
   check_edges("confidence", "", {0.5, 0.999999, edge::open},
-             [&](double x) { return with([x](auto& p) { p.confidence = fraction(x); }); });
+              [&](double x) { return with([x](auto& p) { p.confidence = fraction(x); }); });
   check_edges("power", "", {0.5, 0.999999}, [&](double x) { return with([x](auto& p) { p.power = fraction(x); }); });
   check_edges("scatter", "m", {0.0, 1.0}, [&](double x) { return with([x](auto& p) { p.scatter = metres(x); }); });
   check_edges("plan: evaporation", "m/s", {0.0, 1.0}, [&](double x) {
@@ -56,12 +56,12 @@ TEST_CASE("leak test ends: plans") {
   const interval leaks{1e-18, 1e3};
   check_edges("leak", "m3/s", leaks, [&](double x) { return vs::required_duration(plan, cubic_metres_per_second(x)); });
   check_edges("leak", "m3/s", leaks,
-             [&](double x) { return vs::required_resolution(plan, days(2), cubic_metres_per_second(x)); });
+              [&](double x) { return vs::required_resolution(plan, days(2), cubic_metres_per_second(x)); });
   const std::array one{metres(1)};
   check_edges("leak", "m3/s", leaks,
-             [&](double x) { return vs::leak_test_stages(plan, one, cubic_metres_per_second(x)); });
+              [&](double x) { return vs::leak_test_stages(plan, one, cubic_metres_per_second(x)); });
   check_edges("depth of a stage", "m", {1e-6, 1e3},
-             [&](double x) { return vs::leak_test_stages(plan, std::array{metres(x)}, litre); });
+              [&](double x) { return vs::leak_test_stages(plan, std::array{metres(x)}, litre); });
   std::vector<length> many;
   for (int i = 1; i <= 1001; ++i) many.push_back(millimetres(i));
   CHECK_THROWS_WITH_AS((void)vs::leak_test_stages(plan, many, litre), doctest::Contains("number of stages"),
@@ -89,18 +89,18 @@ TEST_CASE("leak test ends: readings") {
     return vs::read_leak_test(test);
   };
   check_edges("z: surface", "m2", {1e-12, 1e6},
-             [&](double x) { return with([x](auto& t) { t.surface = square_metres(x); }); });
+              [&](double x) { return with([x](auto& t) { t.surface = square_metres(x); }); });
   check_edges("z: depth", "m", {.high = 1e3}, [&](double x) { return with([x](auto& t) { t.depth = metres(x); }); });
   check_edges("z: resolution", "m", {1e-9}, [&](double x) { return with([x](auto& t) { t.resolution = metres(x); }); });
   check_edges("z: confidence", "", {0.5, 0.999999, edge::open},
-             [&](double x) { return with([x](auto& t) { t.confidence = fraction(x); }); });
+              [&](double x) { return with([x](auto& t) { t.confidence = fraction(x); }); });
   check_edges("z: leak that matters", "m3/s", {1e-18, 1e3},
-             [&](double x) { return with([x](auto& t) { t.leak_that_matters = cubic_metres_per_second(x); }); });
+              [&](double x) { return with([x](auto& t) { t.leak_that_matters = cubic_metres_per_second(x); }); });
   check_edges("z: evaporation", "m/s", {0.0, 1.0}, [&](double x) {
     return with([x](auto& t) { t.evaporation = estimate<velocity>{metres_per_second(x)}; });
   });
   check_edges("z: capacity", "m3", {1e-18, 1e9},
-             [&](double x) { return with([x](auto& t) { t.capacity = cubic_metres(x); }); });
+              [&](double x) { return with([x](auto& t) { t.capacity = cubic_metres(x); }); });
   const auto shifted = [&](double x, double first) {
     return with([=](auto& t) {
       for (std::size_t i = 0; i < t.readings.size(); ++i)

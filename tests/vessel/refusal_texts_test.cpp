@@ -130,8 +130,7 @@ TEST_CASE("refusal texts: each number stands with its unit, behind function, thi
             [&] { test([](auto& t) { t.readings[1].pan = metres(0.1); }); }},
            {"minimum_detectable_leak: readings per day = 0 1/d is", "1/d",
             [&] { plan([](auto& p) { p.readings_per_day = 0; }); }},
-           {"minimum_detectable_leak: scatter = 2 m is", "m",
-            [&] { plan([](auto& p) { p.scatter = metres(2); }); }},
+           {"minimum_detectable_leak: scatter = 2 m is", "m", [&] { plan([](auto& p) { p.scatter = metres(2); }); }},
            {"minimum_detectable_leak: duration = 0 d is", "d",
             [] {
               (void)vs::minimum_detectable_leak({.surface = square_metres(2), .resolution = millimetres(1)}, days(0));

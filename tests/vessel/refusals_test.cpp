@@ -52,12 +52,12 @@ TEST_CASE("vessel refusals: sand and its slopes") {
   check_edges("sand: floor area", "m2", areas, [&](double x) { return bed(x, 0.1); });
   check_edges("sand: depth", "m", lengths_from_zero, [&](double x) { return bed(1, x); });
   check_edges("sand: porosity", "", {0.0, 1.0, edge::closed, edge::open},
-             [&](double x) { return bed(1, 0.1, exact_grains(x, 2800)); });
+              [&](double x) { return bed(1, 0.1, exact_grains(x, 2800)); });
   check_edges("sand: grain density", "kg/m3", densities, [&](double x) { return bed(1, 0.1, exact_grains(0.4, x)); });
   check_edges("sand: dry mass", "kg", masses_from_zero,
-             [](double x) { return vs::sand_by_mass({.dry_mass = kilograms(x)}); });
+              [](double x) { return vs::sand_by_mass({.dry_mass = kilograms(x)}); });
   check_edges("sand: floor area", "m2", areas,
-             [](double x) { return vs::bed_depth(vs::sand_by_mass({.dry_mass = kilograms(1)}), square_metres(x)); });
+              [](double x) { return vs::bed_depth(vs::sand_by_mass({.dry_mass = kilograms(1)}), square_metres(x)); });
   const auto slope = [](double shallow, double deep, double run, double repose) {
     return vs::sloped_bed(
         {.shallow_end = metres(shallow), .deep_end = metres(deep), .run = metres(run), .repose = radians(repose)});
@@ -74,9 +74,9 @@ TEST_CASE("vessel refusals: sand and its slopes") {
 
 TEST_CASE("vessel refusals: rock") {
   check_edges("rock: dry mass", "kg", masses_from_zero,
-             [](double x) { return vs::rock_by_mass({.dry_mass = kilograms(x)}); });
+              [](double x) { return vs::rock_by_mass({.dry_mass = kilograms(x)}); });
   check_edges("rock: flooded pores", "", {0.0, 1.0},
-             [](double x) { return vs::rock_by_mass({.dry_mass = kilograms(1), .flooded_pores = fraction(x)}); });
+              [](double x) { return vs::rock_by_mass({.dry_mass = kilograms(1), .flooded_pores = fraction(x)}); });
   const auto weighed = [](double dry, double sub, double water, double soaked) {
     return vs::rock_weighed_under_water({.dry_mass = kilograms(dry),
                                          .submerged_mass = kilograms(sub),
@@ -86,7 +86,7 @@ TEST_CASE("vessel refusals: rock") {
   check_edges("rock: dry mass", "kg", masses, [&](double x) { return weighed(x, 0, 1000, 1e12); });
   check_edges("rock: water density", "kg/m3", densities, [&](double x) { return weighed(10, 6, x, 11); });
   check_edges("rock: submerged mass", "kg", {0.0, 10.0, edge::closed, edge::open},
-             [&](double x) { return weighed(10, x, 1000, 11); });
+              [&](double x) { return weighed(10, x, 1000, 11); });
   check_edges("rock: soaked mass", "kg", {10.0, 1e12}, [&](double x) { return weighed(10, 6, 1000, x); });
   CHECK_THROWS_WITH_AS((void)vs::rock_weighed_under_water({.dry_mass = kilograms(10),
                                                            .submerged_mass = kilograms(6),
@@ -127,10 +127,11 @@ TEST_CASE("vessel refusals: samples of sand") {
   };
   check_edges("dry mass", "kg", masses, [&](double x) { return sample(1e12, x, x / 2000.0, 2500.0, 1000.0); });
   check_edges("wet mass", "kg", {2.0, 1e12}, [&](double x) { return sample(x, 2.0, 0.001, 2500.0, 1000.0); });
-  check_edges("grain density", "kg/m3", densities, [&](double x) { return sample(2, 2, x > 0 ? 4.0 / x : 1, x, 1000); });
+  check_edges("grain density", "kg/m3", densities,
+              [&](double x) { return sample(2, 2, x > 0 ? 4.0 / x : 1, x, 1000); });
   check_edges("water density", "kg/m3", densities, [&](double x) { return sample(3, 2, 0.001, 2500.0, x); });
   check_edges("whole volume", "m3", {0.0008, 0.8, edge::open},
-             [&](double x) { return sample(2, 2, x, 2500.0, 1000.0); });
+              [&](double x) { return sample(2, 2, x, 2500.0, 1000.0); });
   const auto full = [](double w, double grain, double water) {
     return vs::phases_when_saturated(
         {.water_content = w, .grain_density = density(grain), .water_density = density(water)});
@@ -144,7 +145,7 @@ TEST_CASE("vessel refusals: light through panels") {
   const angle some = degrees(30);
   const vs::surface out{.from = index(1.5), .into = index(1.0)};
   check_edges("angle from the normal", "rad", right_angle,
-             [&](double a) { return vs::refracted({.from = index(1.0), .into = index(1.5)}, radians(a)); });
+              [&](double a) { return vs::refracted({.from = index(1.0), .into = index(1.5)}, radians(a)); });
   for (const auto& wrong :
        {vs::surface{.from = index(0.9), .into = index(0.8)}, {.from = index(1.5), .into = index(0.8)}}) {
     CHECK_THROWS_WITH_AS((void)vs::critical_angle(wrong), doctest::Contains("critical_angle: refractive index"),
@@ -155,9 +156,9 @@ TEST_CASE("vessel refusals: light through panels") {
                          invalid_input);
   }
   check_edges("refractive index", "", {1.0, 4.0},
-             [](double n) { return vs::reflectance({.from = index(n), .into = index(1.0)}); });
+              [](double n) { return vs::reflectance({.from = index(n), .into = index(1.0)}); });
   check_edges("refractive index", "", {1.0, 4.0},
-             [](double n) { return vs::reflectance({.from = index(1.0), .into = index(n)}); });
+              [](double n) { return vs::reflectance({.from = index(1.0), .into = index(n)}); });
   // At the critical angle itself the ray runs along the surface.
   CHECK_NOTHROW((void)vs::refracted(out, radians(std::asin(1.0 / 1.5) * (1.0 - 1e-12))));
   CHECK_THROWS_AS((void)vs::critical_angle({.from = index(1.5), .into = index(1.5)}), invalid_input);
@@ -179,9 +180,9 @@ TEST_CASE("vessel refusals: light through panels") {
         {.apparent = v.water, .panel = v.panel, .water_index = v.water_index, .panel_index = v.panel_index});
   });
   check_edges("angle from the normal", "rad", right_angle,
-             [&](double a) { return vs::apparent_distance(view(1, 0, 1.3, 1.5), radians(a)); });
+              [&](double a) { return vs::apparent_distance(view(1, 0, 1.3, 1.5), radians(a)); });
   check_edges("distance of the eye", "m", lengths,
-             [&](double e) { return vs::lateral_magnification(view(1, 0, 1.3, 1.5), metres(e)); });
+              [&](double e) { return vs::lateral_magnification(view(1, 0, 1.3, 1.5), metres(e)); });
   const auto shift = [](double t, double n, double a) {
     return vs::ray_shift({.thickness = metres(t), .panel_index = index(n)}, radians(a));
   };
@@ -200,9 +201,9 @@ TEST_CASE("vessel refusals: shapes") {
   check_edges("box: width", "m", lengths, [&](double x) { return box(1, x, 1); });
   check_edges("box: height", "m", lengths, [&](double x) { return box(1, 1, x); });
   check_edges("cylinder: diameter", "m", lengths,
-             [](double x) { return vs::upright_cylinder({.diameter = in(x), .height = in(1)}); });
+              [](double x) { return vs::upright_cylinder({.diameter = in(x), .height = in(1)}); });
   check_edges("cylinder: height", "m", lengths,
-             [](double x) { return vs::upright_cylinder({.diameter = in(1), .height = in(x)}); });
+              [](double x) { return vs::upright_cylinder({.diameter = in(1), .height = in(x)}); });
   const auto drum = [](double d, double l, double a) {
     return vs::lying_cylinder({.diameter = in(d), .length = in(l), .head_depth = in(a)});
   };
@@ -236,7 +237,7 @@ TEST_CASE("vessel refusals: shapes") {
   const std::vector<vs::corner> plan{
       {.x = metres(0), .y = metres(0)}, {.x = metres(1), .y = metres(0)}, {.x = metres(0), .y = metres(1)}};
   check_edges("prism: height", "m", lengths,
-             [&](double x) { return vs::prism({.inside_corners = plan, .height = in(x)}); });
+              [&](double x) { return vs::prism({.inside_corners = plan, .height = in(x)}); });
   check_edges("thickness", "m", {0.0}, [&](double x) { return vs::inside_corners(plan, metres(x)); });
   const auto s = box(2, 1, 0.5);
   check_edges("box: depth", "m", {0.0, 0.5}, [&](double x) { return vs::filled_volume(s, metres(x)); });
@@ -250,16 +251,16 @@ TEST_CASE("vessel refusals: shapes") {
 
 TEST_CASE("vessel refusals: beams") {
   check_edges("breadth", "m", lengths,
-             [](double x) { return vs::rectangular_section({.breadth = metres(x), .depth = metres(1)}); });
+              [](double x) { return vs::rectangular_section({.breadth = metres(x), .depth = metres(1)}); });
   check_edges("depth", "m", lengths,
-             [](double x) { return vs::rectangular_section({.breadth = metres(1), .depth = metres(x)}); });
+              [](double x) { return vs::rectangular_section({.breadth = metres(1), .depth = metres(x)}); });
   check_edges("j: area", "m2", areas, [](double x) { return of_section([x](auto& s) { s.area = square_metres(x); }); });
   check_edges("j: second moment of area", "m4", {1e-30, 1e12},
-             [](double x) { return of_section([x](auto& s) { s.second_moment = metres_to_the_fourth(x); }); });
+              [](double x) { return of_section([x](auto& s) { s.second_moment = metres_to_the_fourth(x); }); });
   check_edges("j: extreme fibre", "m", {1e-9, 1e3},
-             [](double x) { return of_section([x](auto& s) { s.extreme_fibre = metres(x); }); });
+              [](double x) { return of_section([x](auto& s) { s.extreme_fibre = metres(x); }); });
   check_edges("j: modulus", "Pa", {1.0, 1e13},
-             [](double x) { return bent([x](vs::beam& b) { b.modulus = pascals(x); }); });
+              [](double x) { return bent([x](vs::beam& b) { b.modulus = pascals(x); }); });
   check_edges("j: pull", "N", {0.0, 1e12}, [](double x) { return bent([x](vs::beam& b) { b.pull = newtons(x); }); });
   CHECK_NOTHROW((void)bent([](vs::beam& b) { b.span = metres(1e3); }));
   CHECK_THROWS_WITH_AS((void)bent([](vs::beam& b) { b.span = metres(1e3 * (1.0 + 1e-9)); }),
@@ -282,7 +283,7 @@ TEST_CASE("vessel refusals: beams") {
   check_edges("j: books: load", "N/m", {-1e12, 1e12}, [&](double q) { return books(1, q, 0, 2); });
   check_edges("j: books: place", "m", {0.0}, [&](double x) { return books(1, 1, x, 2); });
   check_edges("j: books: end of the load", "m", {0.5, core::largest, edge::open},
-             [&](double x) { return books(1, 1, 0.5, x); });
+              [&](double x) { return books(1, 1, 0.5, x); });
   check_edges("j: support: place", "m", {0.0, 2.0}, [](double x) {
     return bent([x](vs::beam& b) { b.supports = std::vector<vs::beam_support>{{.at = metres(1)}, {.at = metres(x)}}; });
   });
