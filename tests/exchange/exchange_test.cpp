@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
+#include <sstream>
 #include <tankwright/decisions/assess.hpp>
 #include <tankwright/exchange/json.hpp>
 #include <tankwright/exchange/json_text.hpp>
@@ -174,6 +175,26 @@ TEST_CASE("exchange: the starter plan can be read and assessed, in both sets of 
     for (const auto& m : read.mistakes) MESSAGE(te::line_of(m, "starter"));
     TW_HOLDS(there_and_back("tankwright::exchange::starter_plan"), read.usable());
     CHECK(decisions::assess(read.build).findings.size() > 10);
+  }
+}
+
+TEST_CASE("exchange: what the starter plan has commented out is a plan too when the # is taken away") {
+  for (const auto units : {text::unit_system::si, text::unit_system::us}) {
+    std::string open;
+    int taken = 0;
+    std::istringstream lines{te::starter_plan(units)};
+    for (std::string line; std::getline(lines, line);) {
+      const bool key = line.starts_with("# ") && line.find(" = ") != std::string::npos;
+      taken += key;
+      open += (key ? line.substr(2) : line) + "\n";
+    }
+    CHECK(taken == 5);
+    const auto read = te::read_plan(open, te::notation::toml);
+    for (const auto& m : read.mistakes) MESSAGE(te::line_of(m, "starter"));
+    TW_HOLDS(there_and_back("tankwright::exchange::starter_plan"), read.usable());
+    // A builder's numbers, not those that a kind of number is explained with: a metre of reserve, a yield of a half.
+    CHECK(*read.build.plumbing->reserve <= inches(2.0));
+    CHECK(*read.build.water->mix_yield > fraction(0.8));
   }
 }
 

@@ -10,11 +10,17 @@
 
 namespace tankwright::exchange {
 
+/// A key that is written commented out where it is not given.
+struct blank_key {
+  std::string path;
+  std::string example;  ///< a value as people write it; none: what is usual for the kind of number
+};
+
 /// How a plan is written.
 struct toml_style {
-  bool sentences = true;              ///< each key's meaning as a comment beside it
-  std::vector<std::string> blanks{};  ///< paths of keys that are written commented out where they are not given
-  std::string_view first_lines{};     ///< comment lines above everything, each with its #
+  bool sentences = true;            ///< each key's meaning as a comment beside it
+  std::vector<blank_key> blanks{};  ///< keys that are written commented out
+  std::string_view first_lines{};   ///< comment lines above everything, each with its #
 };
 
 /// A plan in TOML. Keys that were not given are left out.

@@ -108,7 +108,9 @@ class toml_writer final : public table_writer {
   void line(const plan::key_info& key, std::string value) override { put("", key, value); }
   void blank(const plan::key_info& key, std::string example) override {
     const std::string path = path_.empty() ? std::string{key.name} : path_ + "." + std::string{key.name};
-    if (std::find(style_->blanks.begin(), style_->blanks.end(), path) != style_->blanks.end()) put("# ", key, example);
+    for (const blank_key& one : style_->blanks) {
+      if (one.path == path) put("# ", key, one.example.empty() ? example : quoted_text(one.example));
+    }
   }
   void one(const plan::key_info& key, plan::table_ref& t) override {
     inside(key, "[", "]", [&] { t.visit(*this); });
@@ -210,8 +212,11 @@ TANKWRIGHT_INLINE std::string starter_plan(text::unit_system units) {
   set("water.temperature", "25 °C", "77 °F");
   both("water.target", "35");
   const toml_style style{.sentences = true,
-                         .blanks = {"plumbing.reserve", "plumbing.wanted_turnover", "plumbing.return.siphon_break",
-                                    "water.mix_yield", "water.new_water"},
+                         .blanks = {{"plumbing.reserve", us ? "1 in" : "25 mm"},
+                                    {"plumbing.wanted_turnover", "3 1/h"},
+                                    {"plumbing.return.siphon_break", us ? "1/2 in" : "10 mm"},
+                                    {"water.mix_yield", "90 %"},
+                                    {"water.new_water", us ? "290 US gal" : "1.1 m3"}},
                          .first_lines =
                              "# A plan to begin with: replace these numbers by your own. Lines that begin with # are\n"
                              "# not read; take the # away where you know the number."};
