@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: BSL-1.0
-"""Mistakes that must not compile. Each case is compiled twice: with MISTAKE defined it must fail and say what its `says:`
-line asks for; without, its twin must compile, so that a case cannot fail for another reason.
+"""Mistakes that must not compile. With MISTAKE defined each case must fail and say what its `says:` line asks for; without,
+its twin must compile, so that a case cannot fail for another reason: all twins together, and each alone where they do not.
 
 Usage: run.py --root ROOT COMPILER [COMPILER ...] [--write-page | --check-page]
 The page is docs/compiler-errors.md: what the compilers say for the cases that carry a `page:` number.
@@ -22,12 +22,19 @@ that was expected; the rest is where the compiler looked.
 '''
 
 
-def compile_case(compiler, root, case, mistake):
+def compiled(compiler, root, folder, *source, text=None):
     command = [compiler, '-std=c++20', '-fsyntax-only', '-Wall', '-Wextra', '-fdiagnostics-color=never', '-I',
-               str(root / 'include'), case.name] + (['-DMISTAKE'] if mistake else [])
-    run = subprocess.run(command, cwd=case.parent, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True,
+               str(root / 'include'), *source]
+    run = subprocess.run(command, cwd=folder, input=text, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True,
                          env={**os.environ, 'LC_ALL': 'C'})
     return run.returncode, run.stdout
+
+
+def twins_compile(compiler, root, cases):
+    """All twins in one source: the headers of all of them first, then each in a namespace of its own."""
+    headers = dict.fromkeys(line for case in cases for line in case.read_text().split('\n') if line.startswith('#include'))
+    text = [*headers, *(f'namespace twin_{case.stem} {{\n#include "{case.name}"\n}}' for case in cases)]
+    return compiled(compiler, root, cases[0].parent, '-x', 'c++', '-', text='\n'.join(text) + '\n')[0] == 0
 
 
 def field(case, name):
@@ -40,17 +47,18 @@ def branch(case, which):
     return '\n'.join(line.strip() for line in right.group(which).strip().split('\n'))
 
 
-def check(compiler, root, case):
+def check(compiler, root, case, twins):
     problems = []
-    status, said = compile_case(compiler, root, case, True)
+    status, said = compiled(compiler, root, case.parent, '-DMISTAKE', case.name)
     wanted = field(case, 'says')
     if status == 0:
         problems.append('compiles, though it is a mistake')
     elif not wanted or not re.search(wanted, said):
         problems.append(f'fails, but does not say /{wanted}/:\n{said[:800]}')
-    status, said_twin = compile_case(compiler, root, case, False)
-    if status != 0:
-        problems.append(f'its twin does not compile:\n{said_twin[:800]}')
+    if not twins.result():
+        status, said_twin = compiled(compiler, root, case.parent, case.name)
+        if status != 0:
+            problems.append(f'its twin does not compile:\n{said_twin[:800]}')
     return case, compiler, problems, said
 
 
@@ -103,7 +111,8 @@ def main():
     root = options.root.resolve()
     cases = sorted(Path(__file__).resolve().parent.glob('*.cpp'))
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count() or 1) as pool:
-        jobs = [pool.submit(check, compiler, root, case) for case in cases for compiler in options.compilers]
+        twins = {compiler: pool.submit(twins_compile, compiler, root, cases) for compiler in options.compilers}
+        jobs = [pool.submit(check, compiler, root, case, twins[compiler]) for case in cases for compiler in options.compilers]
         results = [job.result() for job in jobs]
     bad = 0
     for case, compiler, problems, _ in results:
