@@ -31,7 +31,11 @@ TEST_CASE("displacement: net, free and total water of a scene, and what it weigh
   TW_CHECK(net, sump.net.low.value(), litres(200), relative(1e-15));
   const vs::water_content both[]{content, sump};
   TW_CHECK(total, vs::total_water(both).central.value(), litres(1887), relative(1e-14));
-  CHECK_THROWS_AS((void)vs::total_water({}), invalid_input);
+  TW_CHECK(net, content.on_the_floor.low, content.on_the_floor.central, relative(1e-14));  // all is known exactly
+  TW_CHECK(net, content.on_the_floor.high, content.on_the_floor.central, relative(1e-14));
+  TW_CHECK(total, vs::total_water(std::span{both}.first(1)).central.value(), litres(1687), relative(1e-14));
+  CHECK_THROWS_WITH_AS((void)vs::total_water({}),
+                       "tankwright::vessel::total_water: number of vessels = 0 holds no water", invalid_input);
 }
 
 TEST_CASE("displacement: bands of a scene are in order and end at no water") {
@@ -48,6 +52,8 @@ TEST_CASE("displacement: bands of a scene are in order and end at no water") {
     in_order(band, content.on_the_floor);
     in_order(band, content.contents_submerged);
     TW_HOLDS(band, content.free.low.value() >= litres(0));
+    // 100 L of sand and rock of up to 127 L do not fit into 160 L: at the least nothing is left.
+    CHECK((content.free.low.value() == litres(0)) == (gross == 160.0));
   }
 }
 
@@ -85,6 +91,10 @@ TEST_CASE("displacement: impossible scenes are refused") {
   CHECK_THROWS_AS((void)content(pump, 0), invalid_input);
   CHECK_THROWS_AS((void)content(pump, nan), invalid_input);
   CHECK_THROWS_AS((void)content(pump, 500, nan), invalid_input);
+  auto made = pump;  // by hand
+  made[0].solids = exactly(vs::solid_volume{litres(-1)});
+  CHECK_THROWS_WITH_AS((void)content(made, 500), doctest::Contains("water_in: equipment: solids = -0.001 m3"),
+                       invalid_input);
   // An item that is no number cannot be made.
   CHECK_THROWS_AS((void)exactly(vs::solid_volume{litres(nan)}), invalid_input);
   CHECK_THROWS_AS((void)exactly(vs::envelope_volume{litres(nan)}), invalid_input);
