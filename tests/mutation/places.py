@@ -216,7 +216,7 @@ class Finder:
             header.add(start, end, 'flag', [f'not {text}'], context)
         elif kind == K.STRING_LITERAL and text.startswith('"') and context.variable is not None and context.at_namespace:
             header.add(start, end, 'text', ['text dropped: ' + ' '.join(text.split())[:60]], context)
-        elif kind == K.UNARY_OPERATOR and text.startswith('!'):
+        elif kind == K.UNARY_OPERATOR and text.startswith('!') and not text.startswith('!='):  # Clang's `!(a == b)`
             child = next(cursor.get_children()).extent
             header.add(start, end, 'negate', ['! dropped'], context, [(child.start.offset, child.end.offset)])
         elif kind in (K.BINARY_OPERATOR, K.CALL_EXPR):

@@ -112,9 +112,8 @@ TEST_CASE("beam peaks: what is refused, word by word") {
         start + "area = 0 m2 is not possible; expected 1e-12 to 1000000 m2");
   CHECK(section([](auto& s) { s.second_moment = metres_to_the_fourth(0); }) ==
         start + "second moment of area = 0 m4 is not possible; expected more than 0 and at most 1e+12 m4");
-  CHECK(section([](auto& s) {
-          s.extreme_fibre = metres(2000);
-        }).starts_with(start + "extreme fibre = 2000 m is not possible"));
+  CHECK(section([](auto& s) { s.extreme_fibre = metres(2000); }) ==
+        start + "extreme fibre = 2000 m is not possible; expected 1e-09 to 1000 m");
   std::vector<vs::beam_support> many;
   for (int i = 0; i <= 30; ++i) many.push_back(pin(i / 16.0));
   CHECK(said([&] { (void)vs::bend(plank(2, many)); }) ==

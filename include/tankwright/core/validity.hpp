@@ -91,7 +91,10 @@ namespace core {
 /// The interval in words: "0 to 42 degC", "more than 0", "at least 0 and below 1", "a finite number". Its vast and tiny
 /// ends are named only to those who go past them: "at most 1e+15 m".
 [[nodiscard]] inline std::string interval_text(const interval& range, std::string_view unit, double value = 0.0) {
-  const auto end_text = [](double end) { return number_text(end == nanokelvin || end == -nanokelvin ? 0.0 : end); };
+  // Ranges of temperatures end a nanokelvin further out (`celsius_range`); an end of 1e-9 of anything else is one.
+  const auto end_text = [&](double end) {
+    return number_text(unit == "degC" && (end == nanokelvin || end == -nanokelvin) ? 0.0 : end);
+  };
   const bool has_low = range.low > -vast;
   const bool has_high = range.high < vast;
   if (range.low == tiny && value > 0.0 && value < tiny) return "at least " + number_with_unit(tiny, unit);

@@ -62,9 +62,6 @@ template <class Q>
 
 inline void check_band(std::string_view function, std::string_view label, const limits& limit, const band& b) {
   for (const double x : {b.low, b.central, b.high}) core::check_element(function, label, limit, x);
-  if (!(b.low <= b.central && b.central <= b.high)) {
-    refuse_of(function, label, limit.argument, b.central, limit.unit, "is not between its own low and high");
-  }
 }
 
 /// An item can be made by hand, too.

@@ -46,14 +46,10 @@ inline constexpr interval possible_duration{1e-3, 1e11};
 /// The density of a liquid around or in the vessel.
 inline constexpr limits water_density_limits{"water density", "kg/m3", possible_density};
 
-/// Hold the three values of an estimate against a range, and against each other.
+/// Hold the three values of an estimate, which are in their order, against a range.
 template <class Q>
 void check_estimate(std::string_view function, std::string_view label, const limits& limit, const estimate<Q>& value) {
-  const double low = value.low.value(), central = value.central.value(), high = value.high.value();
-  for (const double x : {low, central, high}) core::check_element(function, label, limit, x);
-  if (!(low <= central && central <= high)) {
-    refuse_of(function, label, limit.argument, central, limit.unit, "is not between its own low and high");
-  }
+  for (const Q& x : {value.low, value.central, value.high}) core::check_element(function, label, limit, x.value());
 }
 
 }  // namespace tankwright::vessel::detail

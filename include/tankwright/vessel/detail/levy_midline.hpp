@@ -140,7 +140,7 @@ template <class T>
 /// Newton's method on the slope, for four summits side by side, kept within its bracket.
 template <class T>
 void climb(const midline<T>& line, summit<T>* first, std::size_t size, T close) noexcept {
-  std::array<T, 4> y;
+  std::array<T, 4> y{};
   for (int round = 0; round < 60; ++round) {
     for (std::size_t j = 0; j < 4; ++j) y[j] = first[std::min(j, size - 1)].y;
     const auto at = line.at(y);

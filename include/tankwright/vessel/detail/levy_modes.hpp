@@ -170,7 +170,7 @@ template <class T>
 }
 
 template <class T>
-[[nodiscard]] mode<T> solve_mode(const plate<T>& p, int m, T weight = T(1)) noexcept {
+[[nodiscard]] mode<T> solve_mode(const plate<T>& p, int m, T weight) noexcept {
   const T k = T(m) * std::numbers::pi_v<T> / p.width;
   const auto at_edge = [&](T y) { return particular(p.load.at(y), k, p.load.from_level(k, y)); };
   return solve_mode(plate_edge<T>(p.bottom, p.poisson), plate_edge<T>(p.top, p.poisson), k, std::exp(-k), at_edge(T(0)),
