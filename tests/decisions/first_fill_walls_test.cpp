@@ -104,8 +104,8 @@ TEST_CASE("corners: screws by the wood code against half the wall; glue beside t
 TEST_CASE("seams: stress against a band that the trade does not agree on") {
   const evidence hand = by_hand("tankwright::decisions::answer_silicone_seams");
   const auto f = answered(decisions::silicone_seams, of_wood(), {{"vessel.seam[1].bite", "30 mm"}});
-  const double in_it =
-      metre_of_sea * 0.65 * 0.2 / 0.030;  // 44 kPa: three times what facades allow, a fifth of what tanks do
+  // 44 kPa: three times what facades allow, a fifth of what tanks do.
+  const double in_it = metre_of_sea * 0.65 * 0.2 / 0.030;
   TW_CHECK(hand, number(f, "stress", "window"), in_it, relative(1e-5));
   TW_CHECK(hand, number(f, "left", "window"), 1.0 - in_it / 54e3, relative(1e-4));
   CHECK(f.verdict == verdict::thin_margin);

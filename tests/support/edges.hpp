@@ -43,11 +43,18 @@ template <class Call>
   }
 }
 
-/// Whether a number that is none (NaN, infinite) is refused, in whose name ever: it may stand in several arguments.
+inline constexpr double no_numbers[] = {std::numeric_limits<double>::quiet_NaN(),
+                                        std::numeric_limits<double>::infinity(),
+                                        -std::numeric_limits<double>::infinity()};
+
+/// Whose numbers the ends are: the header's, whose vast ends and extrapolated ends a formula need not reach, or the test's,
+/// which says that all of them are taken.
+enum class ends_of { header, test };
+
+/// Whether a number that is none is refused, in whose name ever: it may stand in several arguments.
 template <class Call>
 [[nodiscard]] bool refuses_what_is_no_number(Call&& call) {
-  for (const double x : {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(),
-                         -std::numeric_limits<double>::infinity()}) {
+  for (const double x : no_numbers) {
     for (const range_policy policy : {range_policy::published, range_policy::extrapolate}) {
       try {
         (void)call(x, policy);
@@ -59,10 +66,9 @@ template <class Call>
   return true;
 }
 
-/// `visit(x)` at each end of a range: just inside, just outside, and zero below a range that starts above it. Inside the ends
-/// that everything has (`core::vast`) a formula may run away; only what lies beyond is visited there.
+/// `visit(x)` at each end of a range: just inside, just outside, and zero below a range that starts above it.
 template <class Visit>
-void walk_ends(std::string_view argument, const interval& range, Visit&& visit) {
+void walk_ends(std::string_view argument, const interval& range, ends_of whose, Visit&& visit) {
   // The library forgives a temperature what its conversion from kelvins costs.
   const bool forgiven = argument.find("temperature") != std::string_view::npos;
   for (const bool high : {false, true}) {
@@ -75,7 +81,7 @@ void walk_ends(std::string_view argument, const interval& range, Visit&& visit) 
     const bool open = (high ? range.high_edge : range.low_edge) == edge::open;
     // A unit's conversion there and back may cost the last digits of a large or small end.
     const bool rounded = size > 1e3 || (size > 0.0 && size < 1e-6);
-    if (size < core::vast) visit(open ? end - outward : rounded ? end - 1e-3 * outward : end);
+    if (size < core::vast || whose == ends_of::test) visit(open ? end - outward : rounded ? end - 1e-3 * outward : end);
     visit(open ? end : end + outward);
     if (!high && end > 0.0) visit(0.0);
   }
@@ -83,7 +89,7 @@ void walk_ends(std::string_view argument, const interval& range, Visit&& visit) 
 
 /// The ends of the possible and of the published range, within the published one and extrapolating.
 template <class Call>
-void check_ends(const limits& limit, Call&& call) {
+void check_ends(const limits& limit, ends_of whose, Call&& call) {
   const auto wanted = [&](double x, range_policy policy) {
     if (!limit.possible.contains(x)) return outcome::invalid;
     if (policy == range_policy::published && !limit.published.contains(x)) return outcome::outside;
@@ -94,26 +100,24 @@ void check_ends(const limits& limit, Call&& call) {
     CAPTURE(x);
     CHECK(static_cast<int>(outcome_of(limit, x, policy, call)) == static_cast<int>(wanted(x, policy)));
   };
-  walk_ends(limit.argument, limit.published, [&](double x) { expect(x, range_policy::published); });
-  walk_ends(limit.argument, limit.possible, [&](double x) {
+  walk_ends(limit.argument, limit.published, whose, [&](double x) { expect(x, range_policy::published); });
+  walk_ends(limit.argument, limit.possible, whose, [&](double x) {
     if (limit.published.contains(x)) expect(x, range_policy::published);
-    // Past a published end a formula may stop making sense; only what can never be is refused there too.
-    if (!limit.possible.contains(x)) expect(x, range_policy::extrapolate);
+    if (!limit.possible.contains(x) || whose == ends_of::test) expect(x, range_policy::extrapolate);
   });
 }
 
 /// All of it for an argument with limits that have a name: what is no number is refused in the argument's name.
 template <class Call>
-void check_edges(const limits& limit, Call&& call) {
-  for (const double x : {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(),
-                         -std::numeric_limits<double>::infinity()}) {
+void check_edges(const limits& limit, Call&& call, ends_of whose = ends_of::header) {
+  for (const double x : no_numbers) {
     for (const range_policy policy : {range_policy::published, range_policy::extrapolate}) {
       CAPTURE(limit.argument);
       CAPTURE(x);
       CHECK(static_cast<int>(outcome_of(limit, x, policy, call)) == static_cast<int>(outcome::invalid));
     }
   }
-  check_ends(limit, call);
+  check_ends(limit, whose, call);
 }
 
 /// The same for an argument that no source limits, its ends written as numbers in the test: `call(x)`.
@@ -122,7 +126,7 @@ void check_edges(std::string_view argument, std::string_view unit, const interva
   const auto by_policy = [&](double x, range_policy) { (void)call(x); };
   CAPTURE(argument);
   CHECK(refuses_what_is_no_number(by_policy));
-  check_ends(limits{argument, unit, possible}, by_policy);
+  check_ends(limits{argument, unit, possible}, ends_of::test, by_policy);
 }
 
 struct range_of {
@@ -153,7 +157,7 @@ inline void check_ranges(const std::string& function, const std::vector<range_of
     };
     const interval taken{range.low, range.high, range.low_open ? edge::open : edge::closed,
                          range.high_open ? edge::open : edge::closed};
-    walk_ends(range.argument, taken, [&](double x) {
+    walk_ends(range.argument, taken, ends_of::test, [&](double x) {
       CAPTURE(x);
       CHECK(refused(x) != taken.contains(x));
     });

@@ -260,8 +260,9 @@ TEST_CASE("vessel ends: materials and panels") {
 
 TEST_CASE("vessel ends: loads of glass by time") {
   const double years = 13.0 * 365.0 * 24.0 * 3600.0;
-  check_edges({"duration of load", "s", {1e-3, 1e11}, {3.0, years}, ""},
-              [](double x, range_policy policy) { return vs::glass_load_duration_factor(seconds(x), policy); });
+  check_edges(
+      {"duration of load", "s", {1e-3, 1e11}, {3.0, years}, ""},
+      [](double x, range_policy policy) { return vs::glass_load_duration_factor(seconds(x), policy); }, ends_of::test);
   const auto stress = [](double p, double a, double d) {
     return vs::glass_stress_for_breakage(
         {.breakage_probability = fraction(p), .stressed_area = square_metres(a), .lasting = seconds(d)});

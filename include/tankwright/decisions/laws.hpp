@@ -165,9 +165,8 @@ inline constexpr band_of_law every_band_of_law[] = {
     {"range over individuals of two species, neonates", "burrow"},
     {"the volume of the solids, and their mineral", "heat_store"},
     {"the bands of the devices, which add up", "devices"},
-    {"0.25 mA (double insulated) to 0.75 mA (earthed) are allowed and most leak less; a chiller that is built in may "
-     "leak "
-     "3.5 mA: give it by itself; from memory",
+    {"0.25 mA (double insulated) to 0.75 mA (earthed) are allowed and most leak less; a chiller that is built in "
+     "may leak 3.5 mA: give it by itself; from memory",
      "leakage_current"},
     {"age and cold of the battery, and how fast it is drawn; common practice, no source", "battery"},
     {"whether purified water can be stored while a batch dissolves", "mixing_order"},
