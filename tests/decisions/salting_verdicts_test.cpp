@@ -6,22 +6,13 @@
 #include <tankwright/water.hpp>
 
 #include "support/check.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
 namespace tww = tankwright::water;
 
 namespace {
-
-template <class Call>
-std::string said_by(Call call) {
-  try {
-    (void)call();
-  } catch (const error& mistake) {
-    return mistake.what();
-  }
-  return "";
-}
 
 bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
 
@@ -36,7 +27,7 @@ TEST_CASE("a specific gravity is refused where a salinity is meant") {
                                          policy);
   };
   for (const double gravity : {0.99, 1.0, 1.025, 1.026, 1.10}) {
-    const std::string said = said_by([&] { return batch(gravity); });
+    const std::string said = message_of([&] { return batch(gravity); });
     CHECK_MESSAGE(holds(said, "looks like a specific gravity"), said);
     CHECK(holds(said, "salt_for_finished_volume"));
   }
@@ -54,8 +45,8 @@ TEST_CASE("a specific gravity is refused where a salinity is meant") {
                                 .temperature = celsius(24.0),
                                 .mix_yield = fraction(0.9)});
   };
-  CHECK(holds(said_by([&] { return raise(1.022, 35.0); }), "present salinity"));
-  CHECK(holds(said_by([&] { return raise(0.5, 1.026); }), "looks like a specific gravity"));
+  CHECK(holds(message_of([&] { return raise(1.022, 35.0); }), "present salinity"));
+  CHECK(holds(message_of([&] { return raise(0.5, 1.026); }), "looks like a specific gravity"));
   CHECK_NOTHROW((void)raise(33.0, 35.0));
 }
 
@@ -64,7 +55,7 @@ TEST_CASE("a coefficient of a part per kelvin taken for percent is refused") {
     return tww::compensated_reading{
         .shown = millisiemens_per_centimetre(53.0), .water = celsius(22.0), .coefficient = percent_per_kelvin(percent)};
   };
-  CHECK(holds(said_by([&] { return tww::salinity_from_conductivity(seen(0.02)); }), "next to none"));
+  CHECK(holds(message_of([&] { return tww::salinity_from_conductivity(seen(0.02)); }), "next to none"));
   CHECK_THROWS_AS(
       (void)tww::linearly_compensated(millisiemens_per_centimetre(53.0), celsius(22.0), percent_per_kelvin(0.02)),
       invalid_input);
@@ -144,7 +135,7 @@ TEST_CASE("salinity 42 survives there and back, at every temperature") {
     return tww::salinity_from_conductivity(
         tww::conductivity_from_salinity(practical_salinity{42.001}, celsius(20.0), extrapolate), celsius(20.0));
   };
-  CHECK(holds(said_by(past), "means practical salinity 42.001"));
+  CHECK(holds(message_of(past), "means practical salinity 42.001"));
 }
 
 TEST_CASE("what extrapolates says so all the way, and not beyond what water can be") {
@@ -165,13 +156,13 @@ TEST_CASE("what extrapolates says so all the way, and not beyond what water can 
 TEST_CASE("errors name the function that was called") {
   const practical_salinity brine{50.0};
   const temperature t = celsius(20.0);
-  CHECK(holds(said_by([&] { return tww::surface_tension_of(brine, t); }), "tankwright::water::surface_tension_of:"));
-  CHECK(holds(said_by([&] { return tww::thermal_conductivity_of(brine, t); }),
+  CHECK(holds(message_of([&] { return tww::surface_tension_of(brine, t); }), "tankwright::water::surface_tension_of:"));
+  CHECK(holds(message_of([&] { return tww::thermal_conductivity_of(brine, t); }),
               "tankwright::water::thermal_conductivity_of:"));
-  CHECK(holds(said_by([&] { return tww::vapour_pressure(brine, t); }), "tankwright::water::vapour_pressure:"));
-  CHECK(holds(said_by([&] { return tww::oxygen_saturation_concentration(brine, t); }),
+  CHECK(holds(message_of([&] { return tww::vapour_pressure(brine, t); }), "tankwright::water::vapour_pressure:"));
+  CHECK(holds(message_of([&] { return tww::oxygen_saturation_concentration(brine, t); }),
               "tankwright::water::oxygen_saturation_concentration:"));
-  const std::string ice = said_by([&] { return tww::density(practical_salinity{0.0}, celsius(-3.0)); });
+  const std::string ice = message_of([&] { return tww::density(practical_salinity{0.0}, celsius(-3.0)); });
   CHECK_MESSAGE(holds(ice, "freezing point, 0 degC"), ice);
   CHECK(core::number_text(-0.0) == "0");
 }

@@ -107,7 +107,7 @@ class Folder:
 
     def build(self):
         """Rewrite and compile until the compiler takes it: what must be a constant becomes one again."""
-        support = [ROOT / 'tests' / 'support' / f'{s}.cpp' for s in ('main', 'check', 'constants', 'reference')]
+        support = [ROOT / 'tests' / 'support' / f'{s}.cpp' for s in ('main', 'check', 'constants', 'edges', 'reference')]
         everything = {**self.objects(), **{s: self.scratch / (s.stem + '.o') for s in support}}
         waiting = dict(everything)
         self.take_back_again()

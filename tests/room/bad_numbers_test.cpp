@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 // Every numeric argument of every public function of room/.
-#include "support/bad_numbers.hpp"
+#include "support/edges.hpp"
 
 #include "room/samples.hpp"
 
@@ -22,8 +22,7 @@ estimate<Q> three(double x, std::size_t which) {
 }
 
 /// Each number of the air in turn.
-template <class Call>
-void with_bad_air(std::string_view what, Call call) {
+void with_bad_air(std::string_view what, any_call<const twr::air&, policy> call) {
   CAPTURE(what);
   refuses_bad_numbers("temperature", [&](double x, policy p) {
     return call(twr::air{.temperature = warm(x), .humidity = humid(0.5)}, p);
@@ -38,8 +37,7 @@ void with_bad_air(std::string_view what, Call call) {
 }
 
 /// Each number of the open surfaces in turn.
-template <class Call>
-void with_bad_surface(std::string_view what, Call call) {
+void with_bad_surface(std::string_view what, any_call<const std::vector<twr::wet_surface>&, policy> call) {
   CAPTURE(what);
   const auto one = [](auto change) {
     twr::wet_surface s{.area = square_metres(1.0), .covered = fraction(0.5)};
@@ -63,16 +61,14 @@ void with_bad_surface(std::string_view what, Call call) {
 }
 
 /// Each number of the water in turn. Salinity belongs to water/; past 42 only `extrapolate` gets through to it.
-template <class Call>
-void with_bad_water(std::string_view what, Call call) {
+void with_bad_water(std::string_view what, any_call<const twr::tank_water&, policy> call) {
   CAPTURE(what);
   refuses_bad_numbers("water temperature", [&](double x, policy p) {
     return call(twr::tank_water{.temperature = warm(x), .salinity = practical_salinity{35.0}}, p);
   });
 }
 
-template <class Call>
-void with_bad_tank(std::string_view what, Call call) {
+void with_bad_tank(std::string_view what, any_call<const twr::tank_heat&, policy> call) {
   CAPTURE(what);
   const auto tank = [](auto change) {
     twr::tank_heat t = display_tank(25.0, 22.0, 50.0);
@@ -101,8 +97,7 @@ void with_bad_tank(std::string_view what, Call call) {
                       [&](double x, policy p) { return call(tank([&](heat& t) { t.make_up = warm(x); }), p); });
 }
 
-template <class Call>
-void with_bad_room(std::string_view what, bool its_own_air_changes, Call call) {
+void with_bad_room(std::string_view what, bool its_own_air_changes, any_call<const twr::tank_room&, policy> call) {
   CAPTURE(what);
   const auto room = [](auto change) {
     twr::tank_room r = cellar(24.0, air_of(18, 60));
@@ -134,8 +129,7 @@ void with_bad_room(std::string_view what, bool its_own_air_changes, Call call) {
 
 twr::dehumidifier machine() { return {.capacity = kilograms_per_day(20.0), .electrical = watts(300.0)}; }
 
-template <class Call>
-void with_bad_machine(std::string_view what, Call call) {
+void with_bad_machine(std::string_view what, any_call<const twr::dehumidifier&, policy> call) {
   CAPTURE(what);
   const auto with = [](auto change) {
     twr::dehumidifier m = machine();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: BSL-1.0
 // Ends: the last number that each function of this folder takes and the first that it refuses, in its own name.
 #include <cmath>
+#include <functional>
+#include <type_traits>
 
 #include "room/samples.hpp"
 #include "support/edges.hpp"
@@ -16,8 +18,14 @@ twr::humidity_ratio ratio(double x) { return twr::humidity_ratio::from_kilograms
 absolute_pressure of_pascals(double x) { return absolute_pressure{pascals(x)}; }
 
 /// What a change of one number in a sample makes of a call.
-template <class Sample, class Change, class Call>
-range_of varied(const char* argument, double low, double high, const Sample& sample, Change change, Call call) {
+template <class Sample>
+using change_of = std::function<void(Sample&, double)>;
+template <class Sample>
+using call_of = std::function<void(const Sample&)>;
+template <class Sample>
+range_of varied(const char* argument, double low, double high, const Sample& sample,
+                const change_of<std::type_identity_t<Sample>>& change,
+                const call_of<std::type_identity_t<Sample>>& call) {
   return {argument, low, high, [=](double x) {
             auto one = sample;
             change(one, x);
@@ -26,12 +34,12 @@ range_of varied(const char* argument, double low, double high, const Sample& sam
 }
 
 /// The ranges of the open surfaces of a tank or a room.
-template <class Sample, class Call>
-std::vector<range_of> surface_ranges(Sample sample, Call call) {
+template <class Sample>
+std::vector<range_of> surface_ranges(Sample sample, const call_of<std::type_identity_t<Sample>>& call) {
   sample.surfaces = {{.label = "sump", .area = square_metres(1.0), .covered = fraction(0.5)}};
-  const auto of = [&](const char* argument, double low, double high, auto change) {
+  const auto of = [&](const char* argument, double low, double high, const change_of<twr::wet_surface>& change) {
     return varied(
-        argument, low, high, sample, [=](auto& s, double x) { change(s.surfaces[0], x); }, call);
+        argument, low, high, sample, [=](Sample& s, double x) { change(s.surfaces[0], x); }, call);
   };
   return {of("sump: area", 0.0, 1e6, [](auto& s, double x) { s.area = square_metres(x); }),
           of("sump: agitation", 1.0, 3.0, [](auto& s, double x) { s.agitation = twr::agitation{x}; }),
@@ -49,9 +57,8 @@ twr::tank_heat heated() {
 }
 
 /// The ranges of a tank that loses heat.
-template <class Call>
-void check_tank(const char* function, Call call) {
-  const auto of = [&](const char* argument, double low, double high, auto change) {
+void check_tank(const char* function, const call_of<twr::tank_heat>& call) {
+  const auto of = [&](const char* argument, double low, double high, const change_of<twr::tank_heat>& change) {
     return varied(argument, low, high, heated(), change, call);
   };
   check_ranges(
@@ -77,9 +84,8 @@ twr::tank_room damp() {
 }
 
 /// The ranges of a room with open water.
-template <class Call>
-void check_room(const char* function, Call call) {
-  const auto of = [&](const char* argument, double low, double high, auto change) {
+void check_room(const char* function, const call_of<twr::tank_room>& call) {
+  const auto of = [&](const char* argument, double low, double high, const change_of<twr::tank_room>& change) {
     return varied(argument, low, high, damp(), change, call);
   };
   check_ranges(function,
@@ -98,10 +104,9 @@ void check_room(const char* function, Call call) {
 }
 
 /// The ranges of a machine on its own.
-template <class Call>
-void check_machine(const char* function, Call call) {
+void check_machine(const char* function, const call_of<twr::dehumidifier>& call) {
   const twr::dehumidifier machine{.label = "dryer", .capacity = kilograms_per_day(20.0), .electrical = watts(300.0)};
-  const auto of = [&](const char* argument, double low, double high, auto change) {
+  const auto of = [&](const char* argument, double low, double high, const change_of<twr::dehumidifier>& change) {
     return varied(argument, low, high, machine, change, call);
   };
   check_ranges(function,

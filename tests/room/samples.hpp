@@ -8,6 +8,7 @@
 #include <tankwright/room.hpp>
 
 #include "support/reference.hpp"
+#include "support/refusals.hpp"
 
 namespace tankwright::testing {
 
@@ -49,17 +50,6 @@ inline room::tank_room cellar(double room_temperature, const room::air& outdoor,
                    .outdoor = outdoor},
           .water = seawater(25.0),
           .surfaces = {{.label = "all", .area = square_metres(3.0)}}};
-}
-
-/// What an error says; a complaint when nothing is thrown.
-template <class Call>
-std::string message_of(Call call) {
-  try {
-    call();
-  } catch (const error& e) {
-    return e.what();
-  }
-  return "nothing was thrown";
 }
 
 }  // namespace tankwright::testing

@@ -7,9 +7,7 @@
 #include <string>
 #include <vector>
 
-#include <doctest/doctest.h>
-
-#include <tankwright/core/errors.hpp>
+#include "any_call.hpp"
 
 namespace tankwright::testing {
 
@@ -19,21 +17,10 @@ struct refusal {
   std::function<void()> call;
 };
 
-inline void check_refusals(const std::vector<refusal>& refusals) {
-  for (const refusal& wanted : refusals) {
-    CAPTURE(wanted.function);
-    CAPTURE(wanted.argument);
-    bool refused = false;
-    try {
-      wanted.call();
-    } catch (const error& e) {
-      refused = true;
-      CHECK_MESSAGE(e.details().function == "tankwright::" + wanted.function, e.what());
-      CHECK_MESSAGE(e.details().argument == wanted.argument, e.what());
-    }
-    CHECK(refused);
-  }
-}
+/// What the error of the library says; a complaint when nothing is thrown.
+[[nodiscard]] std::string message_of(any_call<> call);
+
+void check_refusals(const std::vector<refusal>& refusals);
 
 }  // namespace tankwright::testing
 

@@ -20,16 +20,6 @@ constexpr double infinite = std::numeric_limits<double>::infinity();
 double up(double x) { return std::nextafter(x, infinite); }
 double down(double x) { return std::nextafter(x, -infinite); }
 
-template <class Call>
-std::string what_of(Call call) {
-  try {
-    (void)call();
-  } catch (const error& e) {
-    return e.what();
-  }
-  return {};
-}
-
 const temperature warm = celsius(25.0);
 const evidence by_definition{"tankwright::water::free_ammonia_fraction", kind::published,
                              "Clegg and Whitfield 1995: K* to 5 %; a probe on NBS buffers within 0.03"};
@@ -51,7 +41,7 @@ TEST_CASE("ends: a number that is rather a specific gravity") {
   };
   CHECK_THROWS_AS((void)lowered(range_policy::published), invalid_input);
   CHECK_NOTHROW((void)lowered(extrapolate));
-  CHECK(what_of([&] { return lowered(range_policy::published); }).find("looks like a specific gravity") !=
+  CHECK(message_of([&] { return lowered(range_policy::published); }).find("looks like a specific gravity") !=
         std::string::npos);
 }
 
@@ -150,7 +140,7 @@ TEST_CASE("ends: a hydrometer a little below fresh water") {
 TEST_CASE("ends: what a conductivity past the scale means is said in four digits where two would say nothing") {
   const auto past = [](double s) {
     const auto c = conductivity_from_salinity(practical_salinity{s}, warm, extrapolate);
-    return what_of([&] { return salinity_from_conductivity(c, warm); });
+    return message_of([&] { return salinity_from_conductivity(c, warm); });
   };
   CHECK(past(42.00305).find("practical salinity 42.0031,") != std::string::npos);
   CHECK(past(42.0301).find("practical salinity 42.03,") != std::string::npos);
