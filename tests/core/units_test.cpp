@@ -27,6 +27,15 @@ std::map<std::string, row_handler> makers_and_readers(const std::vector<referenc
   return used;
 }
 
+void comes_back(const char* reader, double back, double x) {
+  TW_CHECK((evidence{reader, kind::property, "round trip"}), back, x, relative(3e-16));
+}
+
+void is_new(std::set<std::string_view>& symbols, std::string_view symbol) {
+  CAPTURE(symbol);
+  CHECK(symbols.insert(symbol).second);
+}
+
 }  // namespace
 
 TEST_CASE("units: printed conversion factors") {
@@ -45,9 +54,8 @@ TEST_CASE("units: every maker and reader against the definitions in rational ari
 
 TEST_CASE("units: a number comes back as it went in") {
   for (const double x : {0.0, 1.0, 2150.0, 1e-3, 0.1, 7.3e7}) {
-#define TANKWRIGHT_ROUND_TRIP(quantity_name, unit_name, symbol, factor)                                             \
-  TW_CHECK((evidence{"tankwright::in_" #unit_name, kind::property, "round trip"}), in_##unit_name(unit_name(x)), x, \
-           relative(3e-16));
+#define TANKWRIGHT_ROUND_TRIP(quantity_name, unit_name, symbol, factor) \
+  comes_back("tankwright::in_" #unit_name, in_##unit_name(unit_name(x)), x);
     TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_ROUND_TRIP)
 #undef TANKWRIGHT_ROUND_TRIP
   }
@@ -55,8 +63,7 @@ TEST_CASE("units: a number comes back as it went in") {
 
 TEST_CASE("units: no symbol stands for two units") {
   std::set<std::string_view> symbols;
-#define TANKWRIGHT_SYMBOL(quantity_name, unit_name, symbol, factor) \
-  CHECK_MESSAGE(symbols.insert(symbol).second, symbol);
+#define TANKWRIGHT_SYMBOL(quantity_name, unit_name, symbol, factor) is_new(symbols, symbol);
   TANKWRIGHT_UNIT_TABLE(TANKWRIGHT_SYMBOL)
 #undef TANKWRIGHT_SYMBOL
 }
