@@ -185,31 +185,39 @@ class cure_search {
   }
 
   /// A part that the plan does not have: the least of it that makes a finding hold by its chance.
-  [[nodiscard]] std::optional<cure> part(wanted_finding w, const missing_part& p) {
-    std::optional<cure> found;
-    // From the most down, as long as it holds: that the next less does not is then known.
-    for (std::size_t i = p.options.size(); i-- > 0;) {
-      plan::build with;
+  [[nodiscard]] std::optional<cure> part(const wanted_finding& w, const missing_part& p) {
+    const auto with = [&](std::size_t i) -> std::optional<plan::build> {
       try {
-        with = with_changes(plan_, p.options[i]);
+        return with_changes(plan_, p.options[i]);
       } catch (const error&) {
-        continue;  // what the plan's own keys do not take
+        return std::nullopt;  // what the plan's own keys do not take
       }
-      const look_at_other look{*this, with};
-      if (!possible()) continue;
-      if (!(score(w) > 0.0) && i + 1 == p.options.size()) {
-        keep_nearest(w, p.options[i], p.words);
-        if (!std::isfinite(score(w)) || score(w) < nearly) return found;
+    };
+    // The most of it first: where that is far from holding, no less of it does.
+    if (const std::optional<plan::build> most = with(p.options.size() - 1)) {
+      const look_at_other look{*this, *most};
+      if (possible() && !(score(w) > 0.0)) {
+        keep_nearest(w, p.options.back(), p.words);
+        if (!(score(w) >= nearly)) return std::nullopt;
       }
-      if (!holds_by_chance(w, nullptr)) {
-        if (found) return found;
-        keep_nearest(w, p.options[i], p.words);
-        continue;
-      }
-      found = told(w, p.options[i], 1.0);
-      found->part = p.words;
     }
-    return found;
+    // From the least up: what fails is known to fail after few samples.
+    for (std::size_t i = 0; i < p.options.size(); ++i) {
+      const std::optional<plan::build> here = with(i);
+      if (!here) continue;
+      const look_at_other look{*this, *here};
+      if (!possible() || !(score(w) >= nearly) || !holds_by_chance(w, nullptr)) continue;
+      cure found = told(w, p.options[i], 1.0);
+      found.part = p.words;
+      return found;
+    }
+    for (std::size_t i = p.options.size(); i-- > 0;) {
+      const std::optional<plan::build> here = with(i);
+      if (!here) continue;
+      const look_at_other look{*this, *here};
+      if (possible()) keep_nearest(w, p.options[i], p.words);
+    }
+    return std::nullopt;
   }
   /// What comes nearest to making a finding hold: one handle at a value of its grid. Whether it was kept.
   bool keep_nearest(const wanted_finding& w, std::size_t h, double value) {
@@ -372,7 +380,7 @@ class cure_search {
     finding settled;
     sampled_finding told;
   };
-  [[nodiscard]] std::optional<sampled> sample(const wanted_finding& w) {
+  [[nodiscard]] std::optional<sampled> sample(const wanted_finding& w, bool to_the_end) {
     if (!possible()) return std::nullopt;
     const std::vector<finding> whole = answers_of(asked_plan(), all_decisions());  // for the reasons of all bands
     const finding* own = find(whole, w.asked->id);
@@ -381,9 +389,24 @@ class cure_search {
     const sampler moves{asked_plan(), whole, how_.samples, points_};
     points_ = moves.points();
     sample_table table{base, how_.samples};
-    moves.run(table, base, {&w.asked, 1}, first_numbers(how_.samples), {.run = how_.run});
+    const std::vector<std::size_t> all = first_numbers(how_.samples);
+    for (std::size_t done = 0, next = 64; done < all.size(); next *= 2) {
+      const std::size_t many = to_the_end ? all.size() : std::min(next, all.size() - done);
+      moves.run(table, base, {&w.asked, 1}, std::span{all}.subspan(done, many), {.run = how_.run});
+      done += many;
+      if (!to_the_end && cannot_hold(table.findings[0].state, done)) return std::nullopt;
+    }
     sampled_finding told = settle(base.front(), table, 0, how_.samples);
     return sampled{std::move(base.front()), std::move(told)};
+  }
+  /// So many of the first samples fail that no others could make up for them.
+  [[nodiscard]] static bool cannot_hold(const std::vector<unsigned char>& state, std::size_t seen) {
+    const auto many = [&](unsigned char wanted) {
+      return static_cast<double>(std::count(state.begin(), state.begin() + static_cast<std::ptrdiff_t>(seen), wanted));
+    };
+    const double samples = static_cast<double>(state.size());
+    return many(sample_table::answered) > (1.0 - least_chance_to_hold) * samples ||
+           many(sample_table::refused) > most_refused * samples;
   }
   /// What the samples with the least room say of the plan as it stands.
   struct tail {
@@ -424,9 +447,9 @@ class cure_search {
     t.holds = judge_by_chance(chance_, low, own->useful) == verdict::holds;
     return t;
   }
-  /// Whether it holds as the plan stands; what was found goes to `seen`.
+  /// Whether it holds as the plan stands; what was found goes to `seen`, without which a failure is known early.
   [[nodiscard]] bool holds_by_chance(const wanted_finding& w, std::optional<sampled>* seen) {
-    std::optional<sampled> here = sample(w);
+    std::optional<sampled> here = sample(w, seen != nullptr);
     const bool holds = here && here->settled.verdict == verdict::holds;
     chance_ = here ? here->told.chance.value_or(0.0) : 0.0;
     if (seen) *seen = std::move(here);

@@ -55,6 +55,8 @@ struct banded_assessment {
   std::vector<const law*> laws{};  ///< known only within a band, that moved
 };
 
+inline constexpr double least_chance_to_hold = 0.975;
+
 /// The verdict of a margin by its chance.
 ///
 ///   holds from a chance of 97.5 % with more than the smallest useful room at the low end of the band; does not hold
@@ -70,7 +72,7 @@ struct banded_assessment {
   constexpr double most = 1.7976931348623157e308;
   if (!(chance >= 0.0 && chance <= 1.0 && low >= -most && low <= most)) return verdict::not_enough_known;
   if (chance < 0.5) return verdict::does_not_hold;
-  return chance >= 0.975 && low > 0.0 && low > useful ? verdict::holds : verdict::thin_margin;
+  return chance >= least_chance_to_hold && low > 0.0 && low > useful ? verdict::holds : verdict::thin_margin;
 }
 
 }  // namespace tankwright::decisions
