@@ -39,11 +39,14 @@ export async function openPage(chromium, file, { width = 1280, height = 900, dar
 
 export const ready = (page) => page.waitForFunction(() => globalThis.tankwright?.store.state.phase === 'ready', { timeout: 60000 });
 export const checked = (page) => page.waitForFunction(() => tankwright.store.state.checked, { timeout: 240000, polling: 100 });
-/** Nothing is under way: the edit before has been answered and drawn. */
+/** Nothing is under way: the edit before has been answered and drawn. An answer may lead to one more question. */
 export async function settled(page) {
   await pause(30);
   await page.evaluate(async () => {
-    await tankwright.store.ask('state');
+    for (let i = 0; i < 2; ++i) {
+      await tankwright.store.ask('state');
+      await new Promise((heard) => setTimeout(heard, 0));
+    }
     await new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 0)));
   });
 }
