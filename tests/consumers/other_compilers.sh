@@ -66,7 +66,13 @@ fi
 optimised=0
 # 32 bits, with the arithmetic of today. (The x87, which keeps more digits between two stores, is not held to this.)
 if compiled 32bit_sse ask_formula -DCMAKE_C_FLAGS=-m32 -DCMAKE_CXX_FLAGS="-m32 -msse2 -mfpmath=sse"; then
-  formulas 32bit_sse 1e-12 0
+  program=$scratch/32bit_sse/tankwright/$ask
+  run_by=()
+  if ! "$program" </dev/null >/dev/null 2>&1; then # a kernel without programs of 32 bits
+    need qemu-user
+    run_by=(qemu-i386)
+  fi
+  formulas 32bit_sse 1e-12 0 "${run_by[@]}" "$program"
 fi
 # Windows: built; run where Wine is.
 if compiled windows ask_formula -DCMAKE_SYSTEM_NAME=Windows -DCMAKE_C_COMPILER=x86_64-w64-mingw32-gcc-posix \
