@@ -280,4 +280,18 @@ TEST_CASE("what toml++ takes for granted is refused with its line") {
   refused("a = '[' # [\n[,\n", 2);
   refused(std::string(999'999, '['), 1);
   refused("a = 1\ns = [\"\", \"\",\xe2\x80\xa8\xe2\x80\xa8\nb = 1\n", 2);
+  refused("a = 1\nh\xc3\xb6he = 2\n", 2);
+  refused("a = [1,\n\xd1\x8f]\n", 2);
+  refused("a = 1 \xce\xbc\n", 1);
+}
+
+TEST_CASE("letters that are no ASCII may stand in a name between quotation marks, and in a text") {
+  const evidence toml{"tankwright::exchange::document_from_toml", kind::published, "TOML 1.0: quoted keys"};
+  for (const std::string letter : {"\xc2\xa1", "\xc3\xb6", "\xc8\x83", "\xce\xbc", "\xd2\x99", "\xe6\xb0\xb4"}) {
+    CAPTURE(letter);
+    const auto read = te::document_from_toml("'h" + letter + "' = \"" + letter + "\"\n");
+    REQUIRE(read.entries.size() == 1);
+    TW_HOLDS(toml, read.entries[0].first == "h" + letter);
+    TW_HOLDS(toml, read.entries[0].second.text == letter);
+  }
 }

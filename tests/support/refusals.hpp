@@ -7,6 +7,10 @@
 #include <string>
 #include <vector>
 
+#include <doctest/doctest.h>
+
+#include <tankwright/core/errors.hpp>
+
 #include "any_call.hpp"
 
 namespace tankwright::testing {
