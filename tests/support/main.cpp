@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
-// main() of every test program: runs doctest, then leaves the evidence where TANKWRIGHT_EVIDENCE_DIR says.
+// main() of every test program: runs doctest, then leaves the evidence where TANKWRIGHT_EVIDENCE_DIR says. A run with
+// sanitizers names cases to TANKWRIGHT_LEAVE_OUT that do again and again what others do once.
 #define DOCTEST_CONFIG_IMPLEMENT
 #include <cstdlib>
 #include <string>
@@ -8,6 +9,7 @@
 
 int main(int argc, char** argv) {
   doctest::Context context{argc, argv};
+  if (const char* cases = std::getenv("TANKWRIGHT_LEAVE_OUT")) context.addFilter("test-case-exclude", cases);
   const int outcome = context.run();
   if (context.shouldExit()) return outcome;
   if (const char* directory = std::getenv("TANKWRIGHT_EVIDENCE_DIR")) {
