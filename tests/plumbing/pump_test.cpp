@@ -250,29 +250,29 @@ TEST_CASE("pump: gauges and suction in still water") {
 
 TEST_CASE("pump: a curve that cannot be is refused by name") {
   const std::string points = "tankwright::plumbing::curve_from_points: ";
-  CHECK(message_of([] { (void)twp::curve_from_points("big pump", {point(0.0, 5.0)}); }) ==
+  CHECK(message_of<invalid_input>([] { (void)twp::curve_from_points("big pump", {point(0.0, 5.0)}); }) ==
         points +
             "big pump has 1 points; a curve needs at least two (curve_from_one_point guesses one from its duty point)");
-  CHECK(message_of([] {
+  CHECK(message_of<invalid_input>([] {
           (void)twp::curve_from_points("big pump", {point(0.0, 5.0), point(3.6, 5.0)});
         }) ==
         points +
             "big pump point 2 has a head of 5 m, not less than the point before it; the head of a pump must fall with "
             "the flow");
-  CHECK(message_of([] {
+  CHECK(message_of<invalid_input>([] {
           (void)twp::curve_from_points("big pump", {point(0.0, 5.0), point(7.2, 3.0), point(3.6, 2.0)});
         }) ==
         points +
             "big pump point 3 has a flow of 0.001 m3/s, not more than the point before it; sort the points by flow");
-  CHECK(message_of([] {
+  CHECK(message_of<invalid_input>([] {
           (void)twp::curve_from_points("big pump", {point(3.6, 5.0), point(7.2, 3.0)});
         }) ==
         points + "big pump begins at a flow of 0.001 m3/s; the first point must be at zero flow, the shut-off head");
-  CHECK(message_of([] {
+  CHECK(message_of<invalid_input>([] {
           (void)twp::curve_from_points("big pump", {point(0.0, 5.0), point(3.6, std::nan(""))});
         }) == points + "big pump: point 2: head = nan m is not possible; expected -100000 to 100000 m");
   CHECK(
-      message_of([] {
+      message_of<invalid_input>([] {
         (void)twp::curve_from_three_points(
             {.label = "P", .shutoff_head = metres(6.0), .middle = point(8.0, 1.01), .last = point(14.0, 1.0)});
       }) ==

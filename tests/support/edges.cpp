@@ -22,14 +22,8 @@ void are_refused(std::string_view argument, std::span<const double> numbers, cal
     for (const range_policy policy : policies) {
       CAPTURE(argument);
       CAPTURE(x);
-      bool refused = false;
-      try {
-        call(x, policy);
-      } catch (const error& e) {
-        refused = true;
-        CHECK_MESSAGE(e.details().function.starts_with("tankwright::"), e.what());
-      }
-      CHECK(refused);
+      check_refused([&] { call(x, policy); },
+                    [](const error& e) { CHECK_MESSAGE(e.details().function.starts_with("tankwright::"), e.what()); });
     }
   }
 }
@@ -140,28 +134,25 @@ void check_ranges(const std::string& function, const std::vector<range_of>& rang
   }
 }
 
-std::string message_of(any_call<> call) {
+void check_refused(any_call<> call, any_call<const error&> look) {
+  bool refused = false;
   try {
     call();
   } catch (const error& e) {
-    return e.what();
+    refused = true;
+    look(e);
   }
-  return "nothing was thrown";
+  CHECK(refused);
 }
 
 void check_refusals(const std::vector<refusal>& refusals) {
   for (const refusal& wanted : refusals) {
     CAPTURE(wanted.function);
     CAPTURE(wanted.argument);
-    bool refused = false;
-    try {
-      wanted.call();
-    } catch (const error& e) {
-      refused = true;
+    check_refused(wanted.call, [&](const error& e) {
       CHECK_MESSAGE(e.details().function == "tankwright::" + wanted.function, e.what());
       CHECK_MESSAGE(e.details().argument == wanted.argument, e.what());
-    }
-    CHECK(refused);
+    });
   }
 }
 

@@ -21,8 +21,19 @@ struct refusal {
   std::function<void()> call;
 };
 
-/// What the error of the library says; a complaint when nothing is thrown.
-[[nodiscard]] std::string message_of(any_call<> call);
+/// What the error says, which must be of this kind; a complaint when nothing is thrown.
+template <class Error = error>
+[[nodiscard]] std::string message_of(any_call<> call) {
+  try {
+    call();
+  } catch (const Error& e) {
+    return e.what();
+  }
+  return "nothing was thrown";
+}
+
+/// The call is refused by the library, with an error that is looked at.
+void check_refused(any_call<> call, any_call<const error&> look);
 
 void check_refusals(const std::vector<refusal>& refusals);
 

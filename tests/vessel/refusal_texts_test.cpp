@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "some_items.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -142,15 +143,10 @@ TEST_CASE("refusal texts: each number stands with its unit, behind function, thi
             }},
        }) {
     CAPTURE(wanted.start);
-    bool refused = false;
-    try {
-      wanted.call();
-    } catch (const error& e) {
-      refused = true;
+    check_refused(wanted.call, [&](const error& e) {
       CHECK_MESSAGE(std::string{e.what()}.starts_with("tankwright::vessel::" + wanted.start), e.what());
       CHECK_MESSAGE(e.details().unit == wanted.unit, e.what());
-    }
-    CHECK(refused);
+    });
   }
 }
 

@@ -186,36 +186,28 @@ class cure_search {
 
   /// A part that the plan does not have: the least of it that makes a finding hold by its chance.
   [[nodiscard]] std::optional<cure> part(const wanted_finding& w, const missing_part& p) {
-    const auto with = [&](std::size_t i) -> std::optional<plan::build> {
-      try {
-        return with_changes(plan_, p.options[i]);
-      } catch (const error&) {
-        return std::nullopt;  // what the plan's own keys do not take
-      }
-    };
+    if (p.options.empty()) return std::nullopt;
     // The most of it first: where that is far from holding, no less of it does.
-    if (const std::optional<plan::build> most = with(p.options.size() - 1)) {
-      const look_at_other look{*this, *most};
-      if (possible() && !(score(w) > 0.0)) {
-        keep_nearest(w, p.options.back(), p.words);
-        if (!(score(w) >= nearly)) return std::nullopt;
-      }
-    }
+    bool far = false;
+    with_part(p.options.back(), [&] {
+      const double most = score(w);
+      if (most > 0.0) return;
+      keep_nearest(w, p.options.back(), p.words);
+      far = !(most >= nearly);
+    });
+    if (far) return std::nullopt;
     // From the least up: what fails is known to fail after few samples.
-    for (std::size_t i = 0; i < p.options.size(); ++i) {
-      const std::optional<plan::build> here = with(i);
-      if (!here) continue;
-      const look_at_other look{*this, *here};
-      if (!possible() || !(score(w) >= nearly) || !holds_by_chance(w, nullptr)) continue;
-      cure found = told(w, p.options[i], 1.0);
-      found.part = p.words;
-      return found;
+    std::optional<cure> found;
+    for (const std::vector<change>& option : p.options) {
+      with_part(option, [&] {
+        if (!(score(w) >= nearly) || !holds_by_chance(w, nullptr)) return;
+        found = told(w, option, 1.0);
+        found->part = p.words;
+      });
+      if (found) return found;
     }
     for (std::size_t i = p.options.size(); i-- > 0;) {
-      const std::optional<plan::build> here = with(i);
-      if (!here) continue;
-      const look_at_other look{*this, *here};
-      if (possible()) keep_nearest(w, p.options[i], p.words);
+      with_part(p.options[i], [&] { keep_nearest(w, p.options[i], p.words); });
     }
     return std::nullopt;
   }
@@ -280,6 +272,19 @@ class cure_search {
    private:
     cure_search* search_;
   };
+
+  /// Ask about the plan with a part more, where it and its keys take it.
+  template <class Ask>
+  void with_part(const std::vector<change>& option, Ask ask) {
+    plan::build with;
+    try {
+      with = with_changes(plan_, option);
+    } catch (const error&) {
+      return;  // what the plan's own keys do not take
+    }
+    const look_at_other look{*this, with};
+    if (possible()) ask();
+  }
 
   /// Puts the numbers of a handle back, at the latest when it goes.
   class keeper {
@@ -390,10 +395,10 @@ class cure_search {
     points_ = moves.points();
     sample_table table{base, how_.samples};
     const std::vector<std::size_t> all = first_numbers(how_.samples);
-    for (std::size_t done = 0, next = 64; done < all.size(); next *= 2) {
-      const std::size_t many = to_the_end ? all.size() : std::min(next, all.size() - done);
-      moves.run(table, base, {&w.asked, 1}, std::span{all}.subspan(done, many), {.run = how_.run});
-      done += many;
+    for (std::size_t done = 0; done < all.size();) {
+      const std::size_t next = to_the_end ? all.size() : std::min(std::max<std::size_t>(2 * done, 64), all.size());
+      moves.run(table, base, {&w.asked, 1}, std::span{all}.subspan(done, next - done), {.run = how_.run});
+      done = next;
       if (!to_the_end && cannot_hold(table.findings[0].state, done)) return std::nullopt;
     }
     sampled_finding told = settle(base.front(), table, 0, how_.samples);

@@ -55,6 +55,7 @@ struct banded_assessment {
   std::vector<const law*> laws{};  ///< known only within a band, that moved
 };
 
+/// From this chance on a margin holds.
 inline constexpr double least_chance_to_hold = 0.975;
 
 /// The verdict of a margin by its chance.
