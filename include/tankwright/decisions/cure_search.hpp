@@ -404,15 +404,6 @@ class cure_search {
     sampled_finding told = settle(base.front(), table, 0, how_.samples);
     return sampled{std::move(base.front()), std::move(told)};
   }
-  /// So many of the first samples fail that no others could make up for them.
-  [[nodiscard]] static bool cannot_hold(const std::vector<unsigned char>& state, std::size_t seen) {
-    const auto many = [&](unsigned char wanted) {
-      return static_cast<double>(std::count(state.begin(), state.begin() + static_cast<std::ptrdiff_t>(seen), wanted));
-    };
-    const double samples = static_cast<double>(state.size());
-    return many(sample_table::answered) > (1.0 - least_chance_to_hold) * samples ||
-           many(sample_table::refused) > most_refused * samples;
-  }
   /// What the samples with the least room say of the plan as it stands.
   struct tail {
     bool holds;

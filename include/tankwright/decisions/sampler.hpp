@@ -397,6 +397,16 @@ inline constexpr double most_refused = 0.01;
   return told;
 }
 
+/// Whether so many of the first samples fail that no others can make up for them: `settle` would not say that it holds.
+[[nodiscard]] inline bool cannot_hold(const std::vector<unsigned char>& state, std::size_t seen) {
+  const auto many = [&](unsigned char wanted) {
+    return static_cast<double>(std::count(state.begin(), state.begin() + static_cast<std::ptrdiff_t>(seen), wanted));
+  };
+  const double samples = static_cast<double>(state.size());
+  return many(sample_table::answered) > (1.0 - least_chance_to_hold) * samples ||
+         many(sample_table::refused) > most_refused * samples;
+}
+
 [[nodiscard]] inline std::size_t samples_of(std::string_view id, std::size_t samples) noexcept {
   for (const decision* d : all_decisions()) {
     if (d->id == id && d->samples != 0) return std::min(d->samples, samples);
