@@ -11,11 +11,12 @@ mutants. What must be a constant expression is built again for each mutant.
   mutate.py --folder water --header ammonia    those of one header
   mutate.py --folder water --write             the same as the first, and its row of docs/mutants.md
 
-Live tables must have been made: run the tests first. `accepted.csv` names survivors that no test can notice, with reasons.
+Live tables must have been made: run the tests first. `accepted/` names survivors that no test can notice, with reasons.
 """
 import argparse
 import csv
 import hashlib
+import html
 import json
 import os
 import random
@@ -48,6 +49,11 @@ def limits_of(seconds):
         resource.setrlimit(resource.RLIMIT_CPU, (seconds, seconds))
 
     return limited
+
+
+def as_filter(cases):
+    """The option of a test program that runs these cases."""
+    return '--test-case=' + ','.join(name.replace('\\', '\\\\').replace(',', '\\,') for name in cases)
 
 
 class Folder:
@@ -207,13 +213,29 @@ class Folder:
         if files:
             command.append('--source-file=' + ','.join(f'*/{name}' for name in files))
         if cases:
-            command.append('--test-case=' + ','.join(name.replace('\\', '\\\\').replace(',', '\\,') for name in cases))
+            command.append(as_filter(cases))
         try:
             quiet = subprocess.DEVNULL if mutant >= 0 or cases or quiet else None
             return subprocess.run(command, env=environment, timeout=100 + 10 * seconds, stdout=quiet, stderr=quiet,
                                   preexec_fn=limits_of(seconds)).returncode == 0
         except subprocess.TimeoutExpired:
             return False
+
+    def run_cases(self, mutant, cases, seconds):
+        """The case that notices a mutant, '' for one that cannot be named; None when all of them pass."""
+        environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant),
+                       'TANKWRIGHT_EVIDENCE_ONLY': '1'}
+        environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
+        command = [str(self.program), '--abort-after=1', '--no-breaks', '--reporters=xml', as_filter(cases)]
+        try:
+            result = subprocess.run(command, env=environment, timeout=100 + 10 * seconds, stdout=subprocess.PIPE,
+                                    stderr=subprocess.DEVNULL, preexec_fn=limits_of(seconds))
+        except subprocess.TimeoutExpired:
+            return ''
+        if result.returncode == 0:
+            return None
+        names = re.findall(rb'<TestCase name="([^"]*)"', result.stdout)
+        return html.unescape(names[-1].decode()) if names else ''
 
     def reached_by(self, case=None):
         """Marks of what this test case runs, or the whole program, and its seconds; fails when it does not pass as written."""
@@ -235,7 +257,7 @@ class Folder:
         """Mutant -> 'noticed', 'recorded' (noticed by a table that no source stands behind), 'survived', 'not reached',
         'the same' (changes nothing in any type), 'not built'."""
         marks, once = self.reached_by()
-        at_most = lambda *times: int(3.0 + 20.0 * sum(times))
+        at_most = lambda *times: int(2.0 + 20.0 * sum(times))
         seconds = at_most(once)
         files = self.cases()
         with ThreadPoolExecutor(self.jobs) as pool:
@@ -262,16 +284,35 @@ class Folder:
                 verdicts[i] = 'not reached'
         with ThreadPoolExecutor(self.jobs) as pool:
 
+            noticed_by = {}  # header -> the cases that noticed its last mutants, the newest first
+
             def same_answers(i):
-                """Only what reaches it: the quick ones of its own file first, where most mutants end, then the other quick
-                ones, then each of those that take longer."""
-                own = self.own_tests(self.mutants[i][0])
+                """Only what reaches it: first the cases that noticed its neighbours, where most mutants end; then those of its
+                own file and the other quick ones, the quickest first; then each of those that take longer."""
+                name, own = self.mutants[i][0].name, self.own_tests(self.mutants[i][0])
                 reach = [case for case in by_time if by_case[case][0][at_of(i)] & 1]
                 quick = [case for case in reach if by_case[case][1] < QUICK]
-                parts = [[case for case in quick if (files[case] in own) == wanted] for wanted in (True, False)]
+                known = [case for case in noticed_by.get(name, []) if case in quick][:3]
+                parts = [known]
+                for wanted in (True, False):
+                    others = [case for case in quick if (files[case] in own) == wanted and case not in known]
+                    while others:  # in parts, each some three times as long as the one before
+                        count, spent, most = 0, 0.0, 0.01 * 3 ** min(len(parts), 4)
+                        while count < len(others) and spent <= most:
+                            spent += by_case[others[count]][1]
+                            count += 1
+                        parts.append(others[:count])
+                        others = others[count:]
                 parts += [[case] for case in reach if case not in quick]
-                return all(self.run(mutant=i, seconds=at_most(*(by_case[case][1] for case in part)), cases=part)
-                           for part in parts if part)
+                for part in filter(None, parts):
+                    seconds = at_most(*(by_case[case][1] for case in part))
+                    notice = self.run_cases(i, part, seconds)
+                    if notice is not None:
+                        if notice in part:
+                            before = [case for case in noticed_by.get(name, []) if case != notice]
+                            noticed_by[name] = [notice, *before][:8]
+                        return False
+                return True
 
             for done, (i, same) in enumerate(zip(live, pool.map(same_answers, live)), 1):
                 verdicts[i] = 'survived' if same else 'noticed'
@@ -333,8 +374,8 @@ class Folder:
         return verdict
 
 
-def accepted_survivors():
-    with open(HERE / 'accepted.csv', newline='') as f:
+def accepted_survivors(folder):
+    with open(HERE / 'accepted' / f'{folder}.csv', newline='') as f:
         return {(r['header'], r['code'], r['change']): r['reason'] for r in csv.DictReader(f)}
 
 
@@ -371,17 +412,20 @@ def main():
     parser.add_argument('--again', action='store_true',
                         help='only what survived the last run; for the same headers, when tests were added')
     parser.add_argument('--not-accepted', action='store_true',
-                        help='leave out what accepted.csv names: it counts as a survivor without being run')
+                        help='leave out what accepted/ names: it counts as a survivor without being run')
     parser.add_argument('--write', action='store_true', help='write the row of docs/mutants.md')
     options = parser.parse_args()
     if options.write and (options.header or options.kind):
         parser.error('--write needs all headers and kinds of a folder, or a sample of them')
-    accepted = accepted_survivors()
     failed = False
     for name in options.folder or FOLDERS:
         started = time.time()
         folder = Folder(name, options.scratch.resolve(), options.live.resolve(), options.jobs, options)
         folder.scratch.mkdir(parents=True, exist_ok=True)
+        accepted = accepted_survivors(name)
+        for row in sorted(set(accepted) - {(h.name, p.code, c) for h, p, c in folder.mutants.values()}):
+            print(f'{name}: accepted, and not there any more: {row}')
+            failed = True
         folder.build()
         last = folder.remembered() if options.again else {}
         built = time.time()

@@ -210,6 +210,8 @@ TEST_CASE("vessel ends: materials and panels") {
               [](double x) { return glass_with([x](vs::panel_material& m) { m.allowable.value = pascals(x); }); });
   check_edges("p: span over deflection", "", {1.0, 1e6},
               [](double x) { return glass_with([x](vs::panel_material& m) { m.bulge.span_over_deflection = x; }); });
+  check_edges("p: largest deflection", "m", {1e-6, 1e3},
+              [](double x) { return glass_with([x](vs::panel_material& m) { m.bulge.at_most = metres(x); }); });
   // Each of the three values of an estimate by itself; two may be one.
   const auto later = [](double low, double central, double high) {
     return glass_with([&](vs::panel_material& m) {

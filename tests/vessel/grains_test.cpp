@@ -103,6 +103,8 @@ TEST_CASE("grains: the phases of one sample agree, whichever way they were found
     TW_CHECK(both, weighed.void_ratio, full.void_ratio, relative(1e-13));
     TW_CHECK(both, weighed.saturation, 1.0, relative(1e-13));
     TW_CHECK(both, weighed.wet_density, full.wet_density, relative(1e-13));
+    TW_CHECK(both, full.saturation, 1.0, tolerance{});
+    CHECK_FALSE(full.more_water_than_pores);
   }
 }
 
@@ -120,6 +122,7 @@ TEST_CASE("grains: impossible samples") {
   CHECK_THROWS_AS((void)sample(1.2, 1.0, 0.3), invalid_input);  // grains do not fit
   CHECK_FALSE(sample(1.2, 1.0, 0.8).more_water_than_pores);
   CHECK(sample(1.9, 1.0, 0.8).more_water_than_pores);
+  CHECK_FALSE(sample(3072, 2048, 2000, 2048, 1024).more_water_than_pores);  // 1 m3 of grains, 1 m3 of pores: just full
   CHECK_THROWS_AS((void)sample(nan, 1.0, 0.8), invalid_input);
   CHECK_THROWS_AS((void)sample(1.2, nan, 0.8), invalid_input);
   CHECK_THROWS_AS((void)sample(1.2, 0.0, 0.8), invalid_input);

@@ -50,6 +50,10 @@ TEST_CASE("hydrostatic: force, centre and moment are integrals of the pressure")
   }
   CHECK(vs::push_on({.width = metres(2), .height = metres(1), .level = metres(0), .water_density = sea}).centre ==
         metres(0));
+  // A film of a tenth of a millimetre pushes with less than a newton: its centre is a third of its height all the same.
+  TW_CHECK(integral,
+           vs::push_on({.width = metres(2), .height = metres(1), .level = metres(1e-4), .water_density = sea}).centre,
+           metres(1e-4 / 3.0), relative(1e-12));
 }
 
 TEST_CASE("hydrostatic: impossible walls") {

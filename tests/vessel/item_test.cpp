@@ -22,6 +22,26 @@ TEST_CASE("item: equipment is its own volume") {
   CHECK_THROWS_AS((void)vs::equipment({.outside = litres(1), .mass = kilograms(std::nan(""))}), invalid_input);
 }
 
+TEST_CASE("item: one that was made by hand is refused by the name of what cannot be") {
+  const auto refused = [](double solids, double pores, double envelope, double dry) {
+    const auto band = [](double x) { return vs::detail::exactly(x); };
+    const auto thing =
+        vs::detail::make_item("heater", band(solids), band(pores), band(envelope), band(dry), "made by hand");
+    try {
+      (void)vs::weight_of(thing, sea);
+    } catch (const invalid_input& e) {
+      return std::string{e.what()};
+    }
+    return std::string{"accepted"};
+  };
+  const std::string here = "tankwright::vessel::weight_of: heater: ";
+  CHECK(refused(1, 1, 1, 1) == "accepted");
+  CHECK(refused(-1, 1, 1, 1).starts_with(here + "solids"));
+  CHECK(refused(1, -1, 1, 1).starts_with(here + "pores"));
+  CHECK(refused(1, 1, -1, 1).starts_with(here + "envelope"));
+  CHECK(refused(1, 1, 1, -1).starts_with(here + "dry mass"));
+}
+
 TEST_CASE("item: weights follow Archimedes") {
   const evidence weight{"tankwright::vessel::weight_of", kind::identity, "Archimedes"};
   // 2 L of solids at 2830 kg/m3 with 1.5 L of pores.

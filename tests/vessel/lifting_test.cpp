@@ -20,6 +20,9 @@ TEST_CASE("lifting: the recommended limit by its multipliers") {
            kilograms(23.0), relative(1e-12));
   TW_CHECK(hand, twv::recommended_lift({.reach = metres(0.5), .height = metres(1.25)}),
            kilograms(23.0 * 0.5 * (1.0 - 0.003 * 50.0) * (0.82 + 4.5 / 25.0) * 0.9), relative(1e-12));
+  // "If H is less than 25 cm set H to 25 cm", and D as well.
+  const auto near = twv::recommended_lift({.reach = metres(0.1), .height = metres(0.75), .travel = metres(0.1)});
+  TW_CHECK(hand, near, kilograms(23.0 * 0.9), relative(1e-12));
 }
 
 TEST_CASE("lifting: edges of the ranges") {

@@ -122,6 +122,9 @@ TEST_CASE("polygon: what is not a simple polygon is refused, by its corners") {
         start + "corner 2 = 1 m (its x) is the same as the next corner");
   CHECK(message(corners({{0, 0}, {1, 0}, {2, 0}})).find("the tip of a fold without area") != std::string::npos);
   CHECK(message(corners({{0, 0}, {2, 0}, {2, 2}, {1, 0}, {0, 2}})).find("meets side") != std::string::npos);  // touches
+  CHECK(vs::detail::meet({0, 0}, {1, 0}, {1, 0}, {2, 0}));          // on one line, end to end
+  CHECK_FALSE(vs::detail::meet({0, 0}, {1, 0}, {1.1, 0}, {2, 0}));  // on one line, apart
+  CHECK_FALSE(vs::detail::meet({0, 0}, {1, 0}, {2, -1}, {2, 1}));   // one beside the other's line
   CHECK(message(corners({{0, 0}, {std::nan(""), 0}, {0, 1}})).find("corner 2 = nan m") != std::string::npos);
   CHECK(message(l_shape) == "accepted");
   CHECK_THROWS_AS((void)vs::polygon_outline(corners({{0, 0}, {1, 1}})), invalid_input);

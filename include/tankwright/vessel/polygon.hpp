@@ -50,7 +50,7 @@ template <class Corners>
     return dot(p - r, q - r) <= 0.0;
   };
   const int c_side = side(a, b, c), d_side = side(a, b, d), a_side = side(c, d, a), b_side = side(c, d, b);
-  if (c_side != d_side && a_side != b_side && c_side * d_side <= 0 && a_side * b_side <= 0) return true;
+  if (c_side != d_side && a_side != b_side) return true;
   return (c_side == 0 && between(a, b, c)) || (d_side == 0 && between(a, b, d)) || (a_side == 0 && between(c, d, a)) ||
          (b_side == 0 && between(c, d, b));
 }

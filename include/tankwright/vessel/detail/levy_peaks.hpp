@@ -33,7 +33,7 @@ template <class T>
   if (std::fabs(peaks.twist.value) > known) peaks.principal = peaks.twist;
   // Where the panel is wide for its water and the top is free or far, the sides carry the load by twisting, and the
   // worst place is in between.
-  const bool shallow = p.load.partly_filled && p.load.level < T(0.05L);  // too few modes for so thin a layer
+  const bool shallow = p.load.partly_filled && p.load.level < T(0.0072L) * p.width;  // too few modes for so thin a layer
   if (!shallow && std::fabs(peaks.twist.value) > T(0.5L) * std::fabs(peaks.principal.value)) {
     const plate_peak<T> off = largest_principal(modes, std::fabs(peaks.principal.value));
     if (std::fabs(off.value) > std::fabs(peaks.principal.value)) peaks.principal = off;

@@ -67,7 +67,7 @@ template <class T>
 template <class T>
 class field {
  public:
-  static constexpr std::size_t most = 48;
+  static constexpr std::size_t most = plate_modes<T>::most;
 
   /// What the modes give at N heights, ready for any x: `count` of them, without waves below 1e-10.
   template <std::size_t N>
@@ -170,11 +170,16 @@ template <class T>
   };
   // The peak stands within about one height (of panel or water) of a side.
   const T high = p.load.partly_filled ? std::fmin(T(2) * p.load.level, T(1)) : T(1), reach = std::fmin(half, high);
+  // As many modes as tell the water's depth from none, and more for water that is shallow beside the width.
+  const T depth = p.load.partly_filled ? p.load.level : T(1), shallow = std::fmax(T(0.03L) * p.width / depth, T(1));
+  const auto modes_for = [&](std::size_t deep) {
+    return std::min(std::size_t(std::ceil(T(deep) * shallow)), field<T>::most);
+  };
   constexpr std::size_t cells = 7, side = cells + 1;
   plate_peak<T> starts[2]{};
   std::array<T, side> ys;
   for (std::size_t j = 0; j < side; ++j) ys[j] = high * T(j) / T(cells);
-  const auto coarse = moments.template principal<side>(moments.at_heights(ys, 8), T(0), reach / T(cells));
+  const auto coarse = moments.template principal<side>(moments.at_heights(ys, modes_for(8)), T(0), reach / T(cells));
   for (std::size_t i = 0; i < side; ++i) {
     const T x = reach * T(i) / T(cells);
     for (std::size_t j = 0; j < side; ++j) look(starts[2 * i > cells], coarse[i][j], x, ys[j]);
@@ -185,7 +190,7 @@ template <class T>
     // What lies between the points was never found to be more than 15 % above the coarse grid.
     if (std::fabs(best.value) < T(0.85L) * std::fmax(known, std::fabs(highest.value))) continue;
     T hx = reach / T(2 * cells), hy = high / T(2 * cells);
-    for (const std::size_t count : {std::size_t(16), field<T>::most}) {
+    for (const std::size_t count : {modes_for(16), modes_for(48)}) {
       best.value = T(0);  // fewer modes are not enough for the value
       const T x0 = std::fmin(std::fmax(best.x, hx), half - hx), y0 = std::fmin(std::fmax(best.y, hy), T(1) - hy);
       const std::array<T, 4> y{y0 - hy, y0, y0 + hy, y0};  // the fourth fills the vector
