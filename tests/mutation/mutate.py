@@ -272,7 +272,7 @@ class Folder:
             mark = marks[at_of(i)]
             if place.off:
                 verdicts[i] = 'not built'
-            elif place.kind == 'text' and self.mutants[i][2] == 'text dropped: ""':
+            elif self.mutants[i][2] in place.same or self.mutants[i][2] == 'text dropped: ""':
                 verdicts[i] = 'the same'
             elif kept:
                 rest.append(i)
@@ -303,7 +303,8 @@ class Folder:
                             count += 1
                         parts.append(others[:count])
                         others = others[count:]
-                parts += [[case] for case in reach if case not in quick]
+                if not self.options.quick:
+                    parts += [[case] for case in reach if case not in quick]
                 for part in filter(None, parts):
                     seconds = at_most(*(by_case[case][1] for case in part))
                     notice = self.run_cases(i, part, seconds)
@@ -413,10 +414,12 @@ def main():
                         help='only what survived the last run; for the same headers, when tests were added')
     parser.add_argument('--not-accepted', action='store_true',
                         help='leave out what accepted/ names: it counts as a survivor without being run')
+    parser.add_argument('--quick', action='store_true',
+                        help=f'only the cases that take less than {QUICK} s: what survives may be noticed by the others (--again)')
     parser.add_argument('--write', action='store_true', help='write the row of docs/mutants.md')
     options = parser.parse_args()
-    if options.write and (options.header or options.kind):
-        parser.error('--write needs all headers and kinds of a folder, or a sample of them')
+    if options.write and (options.header or options.kind or options.quick):
+        parser.error('--write needs all headers, kinds and cases of a folder, or a sample of its mutants')
     failed = False
     for name in options.folder or FOLDERS:
         started = time.time()

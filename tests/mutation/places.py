@@ -34,6 +34,7 @@ class Place:
     off: bool = False
     line: int = 0
     code: str = ''
+    same: tuple = ()  # those changes that cannot change an answer, by what the text says
 
 
 class Header:
@@ -56,12 +57,12 @@ class Header:
     def line_of(self, offset):
         return self.bytes.count(b'\n', 0, offset) + 1
 
-    def add(self, start, end, kind, changes, context, parts=()):
+    def add(self, start, end, kind, changes, context, parts=(), same=()):
         if end <= start or (start, end, kind) in self.places:
             return
         if kind in ('both', 'either') and b'//' in self.bytes[parts[1][0] : parts[1][1]]:
             return
-        place = Place(start, end, kind, changes, list(parts), context.mode, context.variable)
+        place = Place(start, end, kind, changes, list(parts), context.mode, context.variable, same=tuple(same))
         place.line = self.line_of(start)
         lines = self.bytes.split(b'\n')
         place.code = lines[place.line - 1].decode().strip()
@@ -229,7 +230,8 @@ class Finder:
                     operator = ''
                 if operator in COMPARE:
                     name, near, other = COMPARE[operator]
-                    header.add(start, end, name, [f'{operator} as {near}', f'{operator} as {other}'], context, parts)
+                    same = [f'{operator} as {near}'] if self.chooses_one(parent, parts, header) else []
+                    header.add(start, end, name, [f'{operator} as {near}', f'{operator} as {other}'], context, parts, same)
                 elif operator in OTHER:
                     name, other = OTHER[operator]
                     header.add(start, end, name, [f'{operator} as {other}'], context, parts)
@@ -238,7 +240,8 @@ class Finder:
                                ['&& as ||' if operator == '&&' else '|| as &&'], context, parts)
             if kind == K.CALL_EXPR:
                 if parent is not None and parent.kind == K.COMPOUND_STMT and re.match(r'[\w:.<>]+\(', text):
-                    header.add(start, end, 'drop', [f'dropped: {" ".join(text.split())[:70]}'], context)
+                    change = f'dropped: {" ".join(text.split())[:70]}'
+                    header.add(start, end, 'drop', [change], context, same=[change] if '.reserve(' in change else [])
                 if cursor.spelling not in SYMMETRIC and not cursor.spelling.startswith('operator'):
                     self.swaps(list(cursor.get_arguments()), header, context)
         elif kind == K.INIT_LIST_EXPR:
@@ -253,6 +256,15 @@ class Finder:
             assigned = re.match(rb'\s*=[^=]', header.bytes[end : end + 80])
             if dropped and SIMPLE.match(text) and not assigned:
                 header.add(start, end, 'cleared', [f'{text} dropped'], context)
+
+    @staticmethod
+    def chooses_one(parent, parts, header):
+        """`a < b ? a : b`: of two equal ones either."""
+        if parent is None or parent.kind != K.CONDITIONAL_OPERATOR:
+            return False
+        extents = [(c.extent.start.offset, c.extent.end.offset) for c in parent.get_children()]
+        texts = [header.text(*p) for p in extents]
+        return len(texts) == 3 and sorted(texts[1:]) == sorted(header.text(*p) for p in parts)
 
     def swaps(self, arguments, header, context):
         for one, two in zip(arguments, arguments[1:]):
