@@ -4,13 +4,15 @@
 /// start of the program, says which place is changed. No mutant is on when it is absent.
 ///
 /// TANKWRIGHT_MUTANT_ON       the mutant that is on
-/// TANKWRIGHT_MUTANT_REACHED  file for what was run: a byte for each mutant, 1 reached, 2 reached where it changes nothing
+/// TANKWRIGHT_MUTANT_REACHED  file for what was run: a byte for each mutant, 1 reached, 2 reached where it changes nothing;
+///                            then the seconds of the processor, as text
 /// TANKWRIGHT_MUTANT_FIXED    macro: the mutant that is on in places that must be constant expressions
 #pragma once
 
 #include <concepts>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <string_view>
 #include <type_traits>
 #include <utility>
@@ -30,12 +32,13 @@ struct reached_places {
   std::vector<unsigned char> marks;
   const char* file = std::getenv("TANKWRIGHT_MUTANT_REACHED");
   reached_places() {
-    if (file != nullptr) marks.resize(200'000);
+    if (file != nullptr) marks.resize(200'000);  // MARKS of mutate.py
   }
   ~reached_places() {
     if (file == nullptr) return;
     if (std::FILE* out = std::fopen(file, "wb")) {
       std::fwrite(marks.data(), 1, marks.size(), out);
+      std::fprintf(out, "%.4f", static_cast<double>(std::clock()) / CLOCKS_PER_SEC);
       std::fclose(out);
     }
   }

@@ -100,6 +100,33 @@ TEST_CASE("circuit tuning: pumps in order of merit") {
   CHECK(ranking.caution.text.find("drains") != std::string_view::npos);
 }
 
+TEST_CASE(
+    "circuit tuning: of equal pumps the first stays first; what just reaches the flow reaches it; the share is of the "
+    "speed") {
+  twp::circuit c = reference_circuit("E2");
+  const std::vector<twp::pump_curve> candidates{
+      three("one", 6.0, 8.0, 4.5, 14.0, 1.0), three("small", 3.0, 4.0, 2.2, 7.0, 0.3),
+      three("two", 6.0, 8.0, 4.5, 14.0, 1.0), three("tiny", 3.0, 4.0, 2.2, 7.0, 0.3)};
+  c.pumps[0].speed = twp::speed_ratio{0.9};
+  const auto rank = [&](flow_rate flow) {
+    return twp::rank_pumps(c, reference_water,
+                           {.pump = "P1", .through = {.run = "trunk", .flow = flow}, .candidates = candidates});
+  };
+  twp::circuit alone = c;
+  alone.pumps[0].curve = candidates[0];
+  const auto solved = twp::operating_point(alone, reference_water);
+  const auto just = solved.run("trunk").flow;
+  const auto ranking = rank(just);
+  std::vector<std::string> labels;
+  for (const auto& pump : ranking.pumps) labels.push_back(pump.label);
+  TW_HOLDS(order, (labels == std::vector<std::string>{"one", "two", "small", "tiny"}));
+  TW_HOLDS(order, ranking.pumps[0].reaches && !ranking.pumps[2].reaches);
+  TW_HOLDS(order, !rank(just * (1.0 + 1e-9)).pumps[0].reaches);
+  // The curve slides along with the speed.
+  TW_CHECK(ranked, ranking.pumps[0].share_of_curve, solved.pump("P1").flow / (0.9 * candidates[0].end_flow()),
+           relative(1e-13));
+}
+
 TEST_CASE("circuit tuning: wishes that make no sense are refused") {
   const twp::circuit c = reference_circuit("E2");
   const auto message = [](auto call) {

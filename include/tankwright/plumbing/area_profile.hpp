@@ -63,7 +63,6 @@ class profile_numbers {
       if (next.volume <= v) p = &next;
     }
     const double more = v - p->volume;
-    if (p->slope == 0.0) return p->z + more / p->a;
     return p->z + 2.0 * more / (p->a + std::sqrt(p->a * p->a + 2.0 * p->slope * more));
   }
   [[nodiscard]] double smallest() const noexcept {
@@ -119,7 +118,7 @@ class profile_numbers {
     return *p;
   }
 
-  piece base_{std::numeric_limits<double>::quiet_NaN(), 0.0, 0.0, 0.0};
+  piece base_{std::numeric_limits<double>::quiet_NaN(), {}, {}, {}};
   std::vector<piece> above_;
   bool ordered_ = true;
 };
