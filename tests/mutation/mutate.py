@@ -38,7 +38,7 @@ HERE = Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
 NO_SWITCH = 199_999  # a number that no place has
 MARKS = 200_000  # bytes that a program tells what it ran with
-QUICK = 0.1  # seconds of a test case that is run with others
+QUICK = 0.4  # seconds of the processor, with marks, of a test case that is run with others
 FOLDERS = ('water', 'vessel', 'plumbing', 'room', 'life')
 
 
