@@ -86,6 +86,7 @@ TEST_CASE("panel peaks: off the middle line, the search ends where the moment is
   for (const auto& p : {
            full(2.25, 0.108, supported, free_edge, 1.0),      full(3.03, 0.327, supported, free_edge, 1.0),
            full(4.0, 0.23, supported, free_edge, 1.0),        full(5.9, 0.286, supported, free_edge, 1.0),
+           full(2.9, 0.45, supported, free_edge, 1.1),        full(2.5, 0.287, supported, free_edge, 1.2),
            partly(0.592, 0.241, supported, clamped, 0.4325),  partly(1.7, 0.1635, supported, free_edge, 0.1363),
            partly(3.35, 0.395, supported, free_edge, 0.1615), partly(5.85, 0.41, supported, free_edge, 0.23),
            partly(5.38, 0.347, supported, free_edge, 0.402),  partly(0.634, 0.266, supported, free_edge, 0.4807),
@@ -125,8 +126,9 @@ TEST_CASE("panel peaks: off the middle line, the search ends where the moment is
       if (most == before) step /= 2.0, ++halving;
     }
     const auto found = vd::solve_plate(p).principal;
-    TW_CHECK(top, std::fabs(found.value), most, relative(8e-6));
-    TW_CHECK(top, found.x, x, tolerance{.absolute = 3e-3});
+    const bool on_the_edge = found.y == 1.0;  // no parabola there
+    TW_CHECK(top, std::fabs(found.value), most, relative(on_the_edge ? 5e-5 : 8e-6));
+    TW_CHECK(top, found.x, x, tolerance{.absolute = on_the_edge ? 3e-2 : 3e-3});
     TW_CHECK(top, found.y, y, tolerance{.absolute = 3e-3});
   }
 }
