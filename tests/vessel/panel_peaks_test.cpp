@@ -149,3 +149,12 @@ TEST_CASE("panel peaks: what few modes make of shallow water on a wide plate is 
              tolerance{});
   }
 }
+
+TEST_CASE("panel peaks: nothing is looked for beyond a free top edge, where the sums run away") {
+  const evidence edge{"tankwright::vessel::water_on", kind::property, "the middle of the free edge bends most"};
+  for (const auto& p : {full(2.2, 0.37, supported, free_edge, 1.6), full(1.6, 0.02, supported, free_edge, 2.0)}) {
+    const auto peaks = vd::solve_plate(p);
+    TW_CHECK(edge, peaks.principal.value, peaks.across.value, tolerance{});
+    CHECK(peaks.principal.y == 1.0);
+  }
+}
