@@ -6,6 +6,7 @@
 /// Every dimension is taken between the inner faces; `dimensions.hpp` gets there from the outside.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <string>
@@ -66,7 +67,7 @@ template <class F>
   double sum = 0.0;
   for (const part& p : parts) {
     const double local = depth - p.floor;
-    if (local > 0.0) sum += f(p, local < p.height ? local : p.height);
+    if (local > 0.0) sum += f(p, std::fmin(local, p.height));
   }
   return sum;
 }
@@ -84,12 +85,10 @@ inline shape shape_of(std::string label, std::vector<part> parts, double rim) {
   const double slack = same_depth * rim;
   for (const part& p : parts) {
     for (const double z : {p.floor, p.floor + p.height}) {
-      if (z > slack && z < rim - slack) depths.push_back(z);
+      if (z < rim - slack) depths.push_back(z);
     }
   }
-  for (std::size_t i = 1; i < depths.size(); ++i) {  // few: insertion sort
-    for (std::size_t j = i; j > 0 && depths[j] < depths[j - 1]; --j) std::swap(depths[j], depths[j - 1]);
-  }
+  std::sort(depths.begin(), depths.end());
   for (const double z : depths) {
     if (s.steps_.empty() || z > s.steps_.back().depth + slack) s.steps_.push_back({z, volume_at(parts, z)});
   }
@@ -99,7 +98,7 @@ inline shape shape_of(std::string label, std::vector<part> parts, double rim) {
 }
 
 [[nodiscard]] inline shape prism_of(std::string label, double plan, double outline, double height) {
-  return shape_of(std::move(label), {{part_kind::prism, 0.0, height, {plan, outline, 0.0}, plan}}, height);
+  return shape_of(std::move(label), {{part_kind::prism, 0.0, height, {plan, outline}, plan}}, height);
 }
 
 }  // namespace detail
@@ -299,7 +298,7 @@ struct frustum_size {
   if (bottom == 0.0) core::check_element(here, size.label, detail::positive_length("larger diameter"), top);
   const double r = 0.5 * bottom;
   return detail::shape_of(size.label,
-                          {{detail::part_kind::cone, 0.0, h, {r, 0.5 * top, 0.0}, std::numbers::pi * r * r}}, h);
+                          {{detail::part_kind::cone, 0.0, h, {r, 0.5 * top}, std::numbers::pi * r * r}}, h);
 }
 
 namespace detail {
@@ -349,7 +348,7 @@ namespace detail {
   for (const detail::part& p : detail::parts_of(vessel)) {
     const double local = h - p.floor;
     const bool at_the_surface = (h == 0.0 ? local >= 0.0 : local > slack) && local <= p.height + slack;
-    if (at_the_surface) sum += detail::part_plan(p, local < p.height ? local : p.height);
+    if (at_the_surface) sum += detail::part_plan(p, std::fmin(local, p.height));
   }
   return area::from_value(sum);
 }
