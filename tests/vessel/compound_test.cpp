@@ -162,3 +162,18 @@ TEST_CASE("compound: floors that differ by little, in vessels small and large") 
       {{.what = box(1, 1, 2)}, {.what = vs::stacked({box(1, 1, 0.34), box(2, 1, 0.23)}), .floor = metres(0.15)}});
   CHECK(sump.height() == metres(0.15 + (0.34 + 0.23)));
 }
+
+TEST_CASE("compound: depths of boxes to the last digit, of cones however little is in them") {
+  const evidence exact{"tankwright::vessel::depth_of", kind::identity, "on 1 m2 the depth is the volume"};
+  const auto tank = box(1, 1, 1);
+  for (int i = 1; i < 300; ++i)
+    TW_CHECK(exact, vs::depth_of(tank, cubic_metres(i / 300.0)), metres(i / 300.0), tolerance{});
+  // A cone as wide as high under a cylinder: V = pi h^3 / 12.
+  const evidence tip{"tankwright::vessel::depth_of", kind::identity, "cube root of 12 V / pi"};
+  const auto hopper = vs::stacked({vs::frustum({.bottom_diameter = m(0), .top_diameter = m(1), .height = m(1)}),
+                                   vs::upright_cylinder({.diameter = m(1), .height = m(0.5)})});
+  for (const double v : {0.1, 1e-9, 1e-30, 1e-90}) {
+    CAPTURE(v);
+    TW_CHECK(tip, vs::depth_of(hopper, cubic_metres(v)), metres(std::cbrt(12 * v / pi)), relative(1e-14));
+  }
+}

@@ -237,7 +237,7 @@ struct fitted_readings {
     if (r.water) {  // the same mass of water, brought back to its first temperature
       const double density = water::density(test.salinity, *r.water).value();
       if (!first_density) first_density = density;
-      level -= test.depth->value() * (*first_density / density - 1.0);
+      level -= test.depth->value() * ((*first_density - density) / density);
     }
     std::size_t who = 0;
     while (who < names.size() && names[who] != r.reader) ++who;

@@ -87,10 +87,8 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
   if (!seen(most)) return HUGE_VAL;
   if (seen(2.0)) return 2.0 / plan.readings_per_day;
   const auto halve = [](double too_few, double enough, auto sees) {
-    while (enough - too_few > 1.0) {
-      const double middle = std::floor((enough + too_few) / 2.0);
-      (sees(middle) ? enough : too_few) = middle;
-    }
+    const auto middle = [&] { return std::floor((enough + too_few) / 2.0); };
+    for (double at = middle(); at > too_few; at = middle()) (sees(at) ? enough : too_few) = at;
     return std::pair{too_few, enough};
   };
   // With the normal law instead of Student's it takes a few readings less: from there on, in doubled strides.
@@ -102,7 +100,7 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
   double stride = 1.0, enough = std::fmin(too_few + stride, most);
   while (!seen(enough)) {
     too_few = enough;
-    stride *= 2.0;
+    stride += stride;
     enough = std::fmin(too_few + stride, most);
   }
   enough = halve(too_few, enough, seen).second;

@@ -81,7 +81,7 @@ inline constexpr double same_depth = 1e-12;
 
 inline shape shape_of(std::string label, std::vector<part> parts, double rim) {
   shape s;
-  std::vector<double> depths{0.0, rim};
+  std::vector<double> depths{rim};  // the lowest part stands at 0
   const double slack = same_depth * rim;
   for (const part& p : parts) {
     for (const double z : {p.floor, p.floor + p.height}) {
@@ -297,8 +297,7 @@ struct frustum_size {
   core::check_element(here, size.label, detail::positive_length("height"), h);
   if (bottom == 0.0) core::check_element(here, size.label, detail::positive_length("larger diameter"), top);
   const double r = 0.5 * bottom;
-  return detail::shape_of(size.label,
-                          {{detail::part_kind::cone, 0.0, h, {r, 0.5 * top}, std::numbers::pi * r * r}}, h);
+  return detail::shape_of(size.label, {{detail::part_kind::cone, 0.0, h, {r, 0.5 * top}, std::numbers::pi * r * r}}, h);
 }
 
 namespace detail {
