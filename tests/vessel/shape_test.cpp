@@ -327,6 +327,16 @@ TEST_CASE("shape: walls and fronts whose sizes are not one") {
   const evidence scaled{"tankwright::vessel::bow_front", kind::property, "areas go with the square of the size"};
   TW_CHECK(scaled, vs::plan_area(bow(1.2e-5, 0.5e-5, 0.3e-5, 1), metres(0.5)),
            vs::plan_area(bow(1.2, 0.5, 0.3, 1), metres(0.5)) * 1e-10, relative(1e-13));
+  // A bow of half a nanometre is a segment of two thirds of its chord times its height.
+  const evidence shallow{"tankwright::vessel::bow_front", kind::identity, "area of a flat segment, 2/3 c s"};
+  TW_CHECK(shallow, vs::plan_area(bow(1, 0.5, 5e-10, 1), metres(0.5)), square_metres(0.5 + 5e-10 * 2 / 3),
+           relative(1e-15));
+  for (const double s : {1e-15, 1e-29, 1e-31, 1e-300}) {
+    TW_CHECK(shallow, vs::plan_area(bow(1000, 0.5, s, 1), metres(0.5)), square_metres(500 + 1000 * s * 2 / 3),
+             relative(1e-15));
+    TW_CHECK(by_hand, vs::wetted_area(bow(2, 0.25, s, 1), metres(0.5)), square_metres(0.5 + 4.5 * 0.5),
+             relative(1e-14));
+  }
   // The deepest bow is a half circle.
   CHECK_NOTHROW((void)bow(0.5, 0.3, 0.25, 1));
   CHECK_THROWS_WITH_AS((void)bow(0.5, 0.3, 0.2501, 1), doctest::Contains("is deeper than the radius"), invalid_input);

@@ -259,7 +259,7 @@ struct bow_front_size {
   core::check_element(here, size.label, detail::positive_length("depth at the ends"), d);
   core::check_element(here, size.label, detail::length_from_zero("bow"), s);
   core::check_element(here, size.label, detail::positive_length("height"), h);
-  if (s < 1e-9 * c) return detail::prism_of(size.label, c * d, 2.0 * (c + d), h);  // flat, to the last digit
+  if (s < 1e-30) return detail::prism_of(size.label, c * d, 2.0 * (c + d), h);  // flat, to the last digit
   const double radius = c * c / (8.0 * s) + 0.5 * s;
   if (s > 0.5 * c) {
     detail::refuse_of(here, size.label, "bow", s, "m",
