@@ -121,3 +121,59 @@ TEST_CASE("compound: what does not make a vessel is refused") {
       "there",
       invalid_input);
 }
+
+TEST_CASE("compound: depth from volume where a cone stands on or beside a prism") {
+  const auto tub = [](double height) {
+    return vs::frustum({.bottom_diameter = m(0.4), .top_diameter = m(1), .height = m(height)});
+  };
+  const auto over = vs::stacked({vs::upright_cylinder({.diameter = m(0.4), .height = m(0.2)}), tub(0.5)});
+  const auto next = vs::side_by_side({{.what = tub(0.5)}, {.what = box(0.5, 0.5, 0.6)}});
+  for (const auto& s : {over, next}) {
+    for (int i = 1; i < 40; ++i) {
+      const volume v = s.capacity() * (i / 40.0);
+      TW_CHECK(back, vs::filled_volume(s, vs::depth_of(s, v)), v, relative(1e-13));
+    }
+  }
+}
+
+TEST_CASE("compound: floors that differ by little, in vessels small and large") {
+  // Two chambers of 1 m2 and 10 um high, the floor of one 10 nm higher: 5 um of water are 5e-6 + 4.99e-6 m3.
+  const auto thin = vs::side_by_side({{.what = box(1, 1, 1e-5)}, {.what = box(1, 1, 1e-5), .floor = metres(1e-8)}});
+  TW_CHECK(back, vs::depth_of(thin, cubic_metres(9.99e-6)), metres(5e-6), relative(1e-12));
+  // At the very bottom only the lower floor is there, half a millimetre below the other one.
+  const auto step = vs::side_by_side({{.what = box(1, 1, 1)}, {.what = box(2, 1, 1), .floor = metres(0.0005)}});
+  TW_CHECK(beside, vs::plan_area(step, metres(0)), square_metres(1), relative(1e-15));
+  // Heights whose sums round differently: 54.2 + 53.6 is a digit above 107.8. From there on a cone beside a box.
+  REQUIRE(54.2 + 53.6 > 107.8);
+  const auto tower = vs::side_by_side(
+      {{.what = vs::stacked({box(1, 1, 54.2), box(1, 1, 53.6),
+                             vs::frustum({.bottom_diameter = m(1), .top_diameter = m(3), .height = m(800)})})},
+       {.what = vs::stacked({box(1, 1, 107.8), box(2, 1, 800)})}});
+  const double radius = 0.5 + 392.2 / 800;  // of the cone 500 m up, 392.2 m above its floor
+  const double content = 2 * 107.8 + pi * 392.2 / 3 * (0.25 + 0.5 * radius + radius * radius) + 2 * 392.2;
+  TW_CHECK(back, vs::depth_of(tower, cubic_metres(content)), metres(500), relative(1e-12));
+  // At a joint the surface is that just below, though 212.9 + 247.2 - 212.9 is a digit above 247.2.
+  REQUIRE(212.9 + 247.2 - 212.9 > 247.2);
+  const auto joint = vs::stacked({box(1, 1, 212.9), box(3, 1, 247.2), box(2, 1, 400)});
+  TW_CHECK(on_top, vs::plan_area(joint, metres(212.9 + 247.2)), square_metres(3), relative(1e-15));
+  // The rim is the lowest one to the last digit, not the top of its last part, which rounds to a digit less.
+  REQUIRE(0.15 + 0.34 + 0.23 < 0.15 + (0.34 + 0.23));
+  const auto sump = vs::side_by_side(
+      {{.what = box(1, 1, 2)}, {.what = vs::stacked({box(1, 1, 0.34), box(2, 1, 0.23)}), .floor = metres(0.15)}});
+  CHECK(sump.height() == metres(0.15 + (0.34 + 0.23)));
+}
+
+TEST_CASE("compound: depths of boxes to the last digit, of cones however little is in them") {
+  const evidence exact{"tankwright::vessel::depth_of", kind::identity, "on 1 m2 the depth is the volume"};
+  const auto tank = box(1, 1, 1);
+  for (int i = 1; i < 300; ++i)
+    TW_CHECK(exact, vs::depth_of(tank, cubic_metres(i / 300.0)), metres(i / 300.0), tolerance{});
+  // A cone as wide as high under a cylinder: V = pi h^3 / 12.
+  const evidence tip{"tankwright::vessel::depth_of", kind::identity, "cube root of 12 V / pi"};
+  const auto hopper = vs::stacked({vs::frustum({.bottom_diameter = m(0), .top_diameter = m(1), .height = m(1)}),
+                                   vs::upright_cylinder({.diameter = m(1), .height = m(0.5)})});
+  for (const double v : {0.1, 1e-9, 1e-30, 1e-90}) {
+    CAPTURE(v);
+    TW_CHECK(tip, vs::depth_of(hopper, cubic_metres(v)), metres(std::cbrt(12 * v / pi)), relative(1e-14));
+  }
+}

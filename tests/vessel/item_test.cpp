@@ -40,6 +40,10 @@ TEST_CASE("item: one that was made by hand is refused by the name of what cannot
   CHECK(refused(1, -1, 1, 1).starts_with(here + "pores"));
   CHECK(refused(1, 1, -1, 1).starts_with(here + "envelope"));
   CHECK(refused(1, 1, 1, -1).starts_with(here + "dry mass"));
+  // Of several values that cannot be the low one is named.
+  auto thing = vs::equipment({.outside = litres(1), .mass = kilograms(1), .label = "heater"});
+  thing.solids = vs::detail::quantities<vs::solid_volume>({-2, -1, 1}, "made by hand");
+  CHECK_THROWS_WITH_AS((void)vs::weight_of(thing, sea), doctest::Contains("heater: solids = -2 m3"), invalid_input);
 }
 
 TEST_CASE("item: weights follow Archimedes") {

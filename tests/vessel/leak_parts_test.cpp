@@ -163,3 +163,63 @@ TEST_CASE("a drip as litres a day") {
   check_edges({"time", "s", {1.0, 3.2e8}},
               [](double t, range_policy) { return vs::drip_rate({.drops = 3, .over = seconds(t)}); });
 }
+
+TEST_CASE("leak of parts: both limits of the total, and the chance that a tight part looks like this") {
+  std::mt19937_64 random{8};
+  const std::vector<vs::leak_test> tests{falling("display", 2.0, 0.0, 3, 0.05, random),
+                                         falling("sump", 0.6, 0.08, 3, 0.05, random),
+                                         falling("return", 0.4, -0.2, 3, 0.05, random)};
+  const auto all = vs::read_leak_tests(tests);
+  const evidence total{"tankwright::vessel::read_leak_tests", kind::property, "a limit as far on either side"};
+  TW_CHECK(total, all.total.central - all.total.low, all.total.high - all.total.central, relative(1e-12));
+  // Bonferroni: as many times as likely as there are parts, certain at most.
+  const evidence chance{"tankwright::vessel::read_leak_tests", kind::identity, "Bonferroni's inequality, Boost.Math"};
+  const boost::math::students_t t{11.0};
+  int certain = 0;
+  for (std::size_t i = 0; i < tests.size(); ++i) {
+    const auto one = vs::read_leak_test(tests[i]);
+    const double alone = cdf(complement(t, one.leak_fall.central.value() / one.standard_error.value()));
+    certain += 3 * alone > 1;
+    TW_CHECK(chance, all.parts[i].chance_without_leak, fraction(std::fmin(3 * alone, 1.0)), relative(1e-8));
+  }
+  CHECK(certain > 0);
+  CHECK(certain < 3);
+}
+
+TEST_CASE("leak of parts: what is refused is named by function and part") {
+  std::mt19937_64 random{9};
+  const auto said = [](auto call) {
+    try {
+      (void)call();
+    } catch (const invalid_input& e) {
+      const std::string text = e.what(), start = "tankwright::vessel::";
+      return text.starts_with(start) ? text.substr(start.size()) : text;
+    }
+    return std::string{"accepted"};
+  };
+  const auto part_of_many = [&](std::size_t count, double confidence) {
+    auto one = falling("sump", 0.6, 2.0, 1, 0.05, random);
+    one.confidence = fraction(confidence);
+    return said([&] { return vs::read_leak_tests(std::vector<vs::leak_test>(count, one)); });
+  };
+  CHECK(part_of_many(0, 0.95) == "read_leak_tests: number of parts = 0 is not possible; expected 1 to 100");
+  CHECK(part_of_many(101, 0.95) == "read_leak_tests: number of parts = 101 is not possible; expected 1 to 100");
+  CHECK(part_of_many(1, 0.95) == "accepted");
+  CHECK(part_of_many(100, 0.95) == "accepted");
+  // The confidence of all of them, though each part alone would be held to a higher one.
+  CHECK(part_of_many(2, 0.4).starts_with("read_leak_tests: sump: confidence = 0.4 is not possible"));
+
+  const auto covered = falling("covered", 2.0, 1.0, 3, 0.05, random), open = falling("open", 2.0, 3.0, 3, 0.05, random);
+  const auto pair = [&](const vs::leak_test& a, const vs::leak_test& b) {
+    return said([&] { return vs::compare_covered({.covered = a, .open = b, .let_through = part(0.1, 0.1, 0.1)}); });
+  };
+  auto dried = open;
+  dried.evaporation = estimate<velocity>{millimetres_per_day(1.0)};
+  CHECK(pair(covered, dried).starts_with("compare_covered: open has its evaporation given or a pan"));
+  auto begun = covered;  // a pan in the first reading alone
+  begun.readings[0].pan = metres(0.1);
+  CHECK(pair(begun, open).starts_with("compare_covered: covered has its evaporation given or a pan"));
+  auto wider = open;
+  wider.surface = square_metres(2.1);
+  CHECK(pair(covered, wider).starts_with("compare_covered: open has another surface than the covered test"));
+}

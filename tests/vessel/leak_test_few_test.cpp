@@ -86,3 +86,15 @@ TEST_CASE("leak test: who read is told apart by name, whatever the order") {
       (void)vs::read_leak_test(test_of({{0, 500, "A"}, {0, 501, "B"}, {1, 500, "B"}, {1, 499, "B"}, {2, 498, "A"}})),
       doctest::Contains("reading 4 is not later than the one before it"), invalid_input);
 }
+
+TEST_CASE("leak test: a limit at zero proves nothing and contradicts nothing") {
+  const auto answer = [](double low, double high, double matters) {
+    const auto flow = [](double q) { return flow_rate::from_value(q); };
+    return vs::detail::answer_of({flow(low), flow((low + high) / 2), flow(high), ""}, flow(matters));
+  };
+  CHECK(answer(0.0, 2.0, 3.0) == vs::leak_answer::excluded);
+  CHECK(answer(1e-18, 2.0, 3.0) == vs::leak_answer::proven);
+  CHECK(answer(-2.0, 0.0, 3.0) == vs::leak_answer::excluded);
+  CHECK(answer(-2.0, -1e-18, 3.0) == vs::leak_answer::contradictory);
+  CHECK(answer(-2.0, 3.0, 3.0) == vs::leak_answer::undecided);
+}

@@ -106,3 +106,45 @@ TEST_CASE("leak test planning: bad input") {
   CHECK_THROWS_AS((void)vs::minimum_detectable_leak(plan, days(0.0)), invalid_input);
   CHECK_THROWS_AS((void)vs::leak_through_hole({.diameter = metres(0.0), .depth = metres(1.0)}), invalid_input);
 }
+
+TEST_CASE("leak test planning: the first number of readings that will do, however often the gauge is read") {
+  const auto first = about("required_duration", kind::property, "one number of readings after the other");
+  for (const double a_day : {0.25, 4.0}) {
+    for (const double surface : {0.3, 3.0}) {
+      for (const double scatter : {0.0, 2.0}) {  // mm
+        const vs::leak_test_plan one{.surface = square_metres(surface),
+                                     .resolution = millimetres(1.0),
+                                     .scatter = millimetres(scatter),
+                                     .readings_per_day = a_day};
+        const auto found_in = [&](int steps) { return vs::minimum_detectable_leak(one, days(steps / a_day)); };
+        for (const int enough : {2, 3, 5, 17, 60}) {
+          for (const double part : {1.0 + 1e-9, 1.0 - 1e-4}) {
+            const flow_rate leak = found_in(enough) * part;
+            int steps = 2;
+            while (found_in(steps) > leak) ++steps;
+            CAPTURE(a_day);
+            CAPTURE(enough);
+            const auto required = vs::required_duration(one, leak);
+            REQUIRE(required);
+            TW_CHECK(first, in_days(*required), steps / a_day, relative(1e-12));
+          }
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("leak test planning: a leak just as large as can be found is found") {
+  const flow_rate in_two_days = vs::minimum_detectable_leak(plan, days(2.0));
+  CHECK(vs::required_duration(plan, in_two_days) == days(2.0));
+  const auto by = [](length resolution) {
+    auto other = plan;
+    other.resolution = resolution;
+    return vs::required_resolution(plan, days(2.0), vs::minimum_detectable_leak(other, days(2.0)));
+  };
+  CHECK(by(metres(1.0)) == metres(1.0));
+  REQUIRE(by(metres(1e-9)));  // the finest gauge there is
+  TW_CHECK(about("required_resolution", kind::identity, "inverse of minimum_detectable_leak"), *by(metres(1e-9)),
+           metres(1e-9), relative(1e-9));
+  CHECK(vs::leak_test_stages(plan, {}, in_two_days).empty());
+}

@@ -43,6 +43,7 @@ TEST_CASE("lid: long-term sag, stress and extra load") {
   TW_CHECK(strip, r.utilisation, r.stress / megapascals(5), relative(1e-14));
   TW_CHECK(strip, r.span_over_sag, 0.6 / r.long_term_sag.central.value(), relative(1e-14));
   CHECK(r.moisture_bow == metres(0));
+  TW_CHECK(strip, vs::sag_of(acrylic(12, 0.6)).load, pascals(1190 * 9.80665 * 0.012), relative(1e-14));  // by itself
   CHECK(r.caution.text.find("licensed engineer") != std::string_view::npos);
 }
 

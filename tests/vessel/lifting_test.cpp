@@ -23,6 +23,8 @@ TEST_CASE("lifting: the recommended limit by its multipliers") {
   // "If H is less than 25 cm set H to 25 cm", and D as well.
   const auto near = twv::recommended_lift({.reach = metres(0.1), .height = metres(0.75), .travel = metres(0.1)});
   TW_CHECK(hand, near, kilograms(23.0 * 0.9), relative(1e-12));
+  // Far above the head nothing is left: 1 - 0.3 (10 - 0.75) is below zero.
+  CHECK(twv::recommended_lift({.reach = metres(0.25), .height = metres(10.0)}, extrapolate) == kilograms(0.0));
 }
 
 TEST_CASE("lifting: edges of the ranges") {

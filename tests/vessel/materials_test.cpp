@@ -87,3 +87,12 @@ TEST_CASE("materials: edges of the durations") {
   check_edges(vs::detail::load_duration_limits,
               [](double d, range_policy policy) { return vs::glass_load_duration_factor(seconds(d), policy); });
 }
+
+TEST_CASE("materials: breakage stress by the flaw parameter") {
+  const evidence flaw{"tankwright::vessel::glass_stress_for_breakage", kind::from_memory,
+                      "ASTM E1300-12a Eq X6.1 by hand, k = 2.86e-53 m^12/N^7 from memory"};
+  TW_CHECK(flaw,
+           vs::glass_stress_for_breakage(
+               {.breakage_probability = fraction(0.008), .stressed_area = square_metres(1), .lasting = seconds(3)}),
+           pascals(std::pow(0.008 / 2.86e-53, 1.0 / 7.0)), relative(1e-12));
+}

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <algorithm>
+#include <cmath>
 #include <tankwright/vessel/panel_remarks.hpp>
 
 #include "support/check.hpp"
@@ -100,6 +101,20 @@ TEST_CASE("panel remarks: the other slips") {
   auto large = pane(18.2);
   large.width = metres(7);
   CHECK(says(large, vs::panel_remark::large_pane));
+  // As large as panes are made, as thick as a tenth of the shorter side: no remark yet.
+  const auto sized = [](double w, double h, double t) {
+    auto p = pane(1e3 * t);
+    p.width = metres(w);
+    p.height = metres(h);
+    p.thickness = metres(t);
+    return p;
+  };
+  const auto more = [](double x) { return std::nextafter(x, 10.0); };
+  CHECK_FALSE(says(sized(6, 3.21, 0.02), vs::panel_remark::large_pane));
+  CHECK(says(sized(more(6), 3.21, 0.02), vs::panel_remark::large_pane));
+  CHECK(says(sized(6, more(3.21), 0.02), vs::panel_remark::large_pane));
+  CHECK_FALSE(says(sized(2, 3, 0.2), vs::panel_remark::thick_for_its_size));
+  CHECK(says(sized(2, 3, more(0.2)), vs::panel_remark::thick_for_its_size));
   // A material of another name: only what the size alone tells.
   auto own = vs::annealed_glass;
   own.name = "polycarbonate";

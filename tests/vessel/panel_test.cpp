@@ -507,3 +507,59 @@ TEST_CASE("panel: impossible panels are refused by name") {
       "run over; a window below the surface has all edges supported",
       invalid_input);
 }
+
+TEST_CASE("panel: at its limits a panel is within the theory, a step beyond it is not") {
+  // Thick: a tenth of the shorter side.
+  const auto thick = [](double t, double w, double h) {
+    return vs::uniform_on({.width = metres(w),
+                           .height = metres(h),
+                           .thickness = metres(t),
+                           .edges = vs::panel_edges::all_supported,
+                           .material = vs::annealed_glass},
+                          pascals(1))
+        .too_thick_for_theory;
+  };
+  CHECK_FALSE(thick(0.2, 2, 3));
+  CHECK(thick(std::nextafter(0.2, 1.0), 2, 3));
+  CHECK_FALSE(thick(0.2, 3, 2));
+  CHECK(thick(std::nextafter(0.2, 1.0), 3, 2));
+  // A bulge of half the thickness. It goes with 1/E, so that a modulus can be found where it is just that.
+  const double t = 1.0 / 64.0;
+  const auto soft = [&](double modulus) {
+    vs::panel_material m = vs::annealed_glass;
+    m.modulus = pascals(modulus);
+    m.long_term_modulus = {m.modulus, m.modulus, m.modulus, ""};
+    return vs::uniform_on({.width = metres(1),
+                           .height = metres(1),
+                           .thickness = metres(t),
+                           .edges = vs::panel_edges::all_supported,
+                           .material = m},
+                          pascals(1000));
+  };
+  const double about = soft(70e9).deflection.value() * 70e9 / (0.5 * t);
+  int just = 0;
+  for (double modulus = about * (1 - 2e-15); modulus < about * (1 + 2e-15); modulus = std::nextafter(modulus, 1e12)) {
+    const auto r = soft(modulus);
+    CHECK(r.beyond_small_deflection == (r.deflection.value() > 0.5 * t));
+    just += r.deflection.value() == 0.5 * t;
+  }
+  CHECK(just > 0);
+}
+
+TEST_CASE("panel: no load, and an even one on a rimless panel") {
+  const auto rimless = [](double load) {
+    return vs::uniform_on({.width = metres(1.5),
+                           .height = metres(1),
+                           .thickness = metres(0.02),
+                           .edges = vs::panel_edges::top_free,
+                           .material = vs::cast_acrylic},
+                          pascals(load));
+  };
+  CHECK_FALSE(rimless(0).deflection_governs);  // neither uses any of its limit
+  const evidence above{"tankwright::vessel::uniform_on", kind::property,
+                       "the free edge sags most, and it is the upper one"};
+  TW_CHECK(above, rimless(100).deflection_from_below, metres(1), relative(1e-9));
+  const evidence whole{"tankwright::vessel::uniform_on", kind::identity, "pressure times area, in the middle"};
+  TW_CHECK(whole, rimless(100).force, newtons(150), relative(1e-14));
+  TW_CHECK(whole, rimless(100).centre, metres(0.5), relative(1e-14));
+}

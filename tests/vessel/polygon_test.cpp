@@ -120,13 +120,69 @@ TEST_CASE("polygon: what is not a simple polygon is refused, by its corners") {
         start + "corners = 4 form a polygon that crosses itself: side 1-2 meets side 3-4");
   CHECK(message(corners({{0, 0}, {1, 0}, {1, 0}, {0, 1}})) ==
         start + "corner 2 = 1 m (its x) is the same as the next corner");
-  CHECK(message(corners({{0, 0}, {1, 0}, {2, 0}})).find("the tip of a fold without area") != std::string::npos);
+  for (const double size : {1.0, 1e-3}) {
+    CHECK(message(corners({{0, 0}, {size, 0}, {2 * size, 0}})) ==
+          start + "corner 3 = " + core::number_text(2 * size) + " m (its x) is the tip of a fold without area");
+  }
   CHECK(message(corners({{0, 0}, {2, 0}, {2, 2}, {1, 0}, {0, 2}})).find("meets side") != std::string::npos);  // touches
   CHECK(vs::detail::meet({0, 0}, {1, 0}, {1, 0}, {2, 0}));          // on one line, end to end
   CHECK_FALSE(vs::detail::meet({0, 0}, {1, 0}, {1.1, 0}, {2, 0}));  // on one line, apart
   CHECK_FALSE(vs::detail::meet({0, 0}, {1, 0}, {2, -1}, {2, 1}));   // one beside the other's line
-  CHECK(message(corners({{0, 0}, {std::nan(""), 0}, {0, 1}})).find("corner 2 = nan m") != std::string::npos);
+  CHECK(message(corners({{0, 0}, {std::nan(""), 0}, {0, 1}})) ==
+        start + "corner 2 = nan m is not possible; expected a finite number");
+  CHECK(message(corners({{std::nan(""), 0}, {1, 0}, {0, 1}})).starts_with(start + "corner 1 = nan m"));
+  CHECK(message(corners({{1, 0}, {1, 0}, {0, 1}})).starts_with(start + "corner 1 = 1 m (its x) is the same"));
   CHECK(message(l_shape) == "accepted");
   CHECK_THROWS_AS((void)vs::polygon_outline(corners({{0, 0}, {1, 1}})), invalid_input);
   CHECK_THROWS_AS((void)vs::polygon_middle(corners({{0, 0}, {1, 1}})), invalid_input);
+}
+
+TEST_CASE("polygon: two segments meet or not, on either side, in any order, large or small") {
+  using vs::detail::meet;
+  for (const double size : {1.0, 1e-3}) {
+    const auto at = [size](double x, double y) { return vs::detail::point{size * x, size * y}; };
+    const auto a = at(0, 0), b = at(1, 0);
+    for (const double side : {-1.0, 1.0}) {
+      CAPTURE(size);
+      CAPTURE(side);
+      // One stands over the middle of the other and does not come down to it.
+      const auto foot = at(0.5, 0.1 * side), tip = at(0.5, side);
+      CHECK_FALSE(meet(a, b, foot, tip));
+      CHECK_FALSE(meet(a, b, tip, foot));
+      CHECK_FALSE(meet(foot, tip, a, b));
+      CHECK_FALSE(meet(tip, foot, a, b));
+      CHECK(meet(a, b, at(0.5, 0), tip));            // comes down to it
+      CHECK(meet(a, b, at(0.5, -0.1 * side), tip));  // and through it
+    }
+    // On one line: overlapping, one within the other, end to end, apart.
+    CHECK(meet(a, b, at(0.5, 0), at(2, 0)));
+    CHECK(meet(a, b, at(2, 0), at(0.5, 0)));
+    CHECK(meet(a, b, at(0.4, 0), at(0.6, 0)));
+    CHECK(meet(at(0.4, 0), at(0.6, 0), a, b));
+    CHECK(meet(a, b, b, at(2, 0)));
+    CHECK_FALSE(meet(a, b, at(1.1, 0), at(2, 0)));
+    CHECK_FALSE(meet(at(1.1, 0), at(2, 0), a, b));
+  }
+}
+
+TEST_CASE("polygon: the inside of a plan of a centimetre, and of one whose shortest side is eaten up") {
+  const auto small = corners({{0, 0}, {0.01, 0}, {0.01, 0.01}, {0, 0.01}});
+  TW_CHECK(inset, vs::polygon_area(vs::inside_corners(small, metres(0.001))), square_metres(0.64e-4), relative(1e-13));
+  const std::vector<vs::corner> back(small.rbegin(), small.rend());
+  TW_CHECK(inset, vs::polygon_area(vs::inside_corners(back, metres(0.001))), square_metres(0.64e-4), relative(1e-13));
+  // The first side, of 0.1, runs from a right angle to a corner that bends outwards by 45 degrees: it loses t at one
+  // end and gains t tan(22.5 deg) at the other, so it is gone at t = 0.1/(1 - 0.4142) = 0.1707. Its neighbours do not
+  // cross then.
+  for (const double size : {1.0, 0.1}) {
+    CAPTURE(size);
+    const auto plan = corners({{0, 0}, {0.1 * size, 0}, {1.1 * size, -size}, {1.1 * size, 2 * size}, {0, 2 * size}});
+    CHECK(vs::inside_corners(plan, metres(0.17 * size)).size() == 5);
+    CHECK_THROWS_WITH_AS((void)vs::inside_corners(plan, metres(0.2 * size)),
+                         doctest::Contains("leaves no inside in this polygon"), invalid_input);
+  }
+  CHECK_THROWS_WITH_AS(
+      (void)vs::inside_corners(corners({{0, 0}, {1, 1}, {1, 0}, {0, 1}}), metres(0.1)),
+      "tankwright::vessel::inside_corners: polygon: corners = 4 form a polygon that crosses itself: side "
+      "1-2 meets side 3-4",
+      invalid_input);
 }

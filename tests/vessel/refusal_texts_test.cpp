@@ -129,6 +129,23 @@ TEST_CASE("refusal texts: each number stands with its unit, behind function, thi
             [&] { test([](auto& t) { t.readings[2].at = hours(1); }); }},
            {"read_leak_test: t, reading 2 has a pan level or a water temperature where another has none", "",
             [&] { test([](auto& t) { t.readings[1].pan = metres(0.1); }); }},
+           {"read_leak_test: t, reading 2 has a pan level or a water temperature where another has none", "",
+            [&] { test([](auto& t) { t.readings[1].water = celsius(20); }); }},
+           {"read_leak_test: t: practical salinity = -1", "",
+            [&] { test([](auto& t) { t.salinity = practical_salinity{-1}; }); }},
+           {"read_leak_test: t: number of readings = 2 is too few", "",
+            [&] { test([](auto& t) {
+                    t.readings = {t.readings[0], t.readings[1]};
+                  }); }},
+           {"read_leak_test: t: number of readers = 21 is more than 20", "",
+            [&] {
+              test([](auto& t) {
+                for (int i = 4; i < 21; ++i) t.readings.push_back({.at = hours(i), .level = metres(0.4)});
+                for (auto& r : t.readings) r.reader = std::to_string(&r - t.readings.data());
+              });
+            }},
+           {"read_leak_test: t needs the capacity of the tank, of which the criterion allows a share", "",
+            [&] { test([](auto& t) { t.criterion = vs::awwa_d110; }); }},
            {"minimum_detectable_leak: readings per day = 0 1/d is", "1/d",
             [&] { plan([](auto& p) { p.readings_per_day = 0; }); }},
            {"minimum_detectable_leak: scatter = 2 m is", "m", [&] { plan([](auto& p) { p.scatter = metres(2); }); }},
@@ -188,4 +205,66 @@ TEST_CASE("refusal texts: shapes, rock, panels") {
   CHECK(said([] {
           return vs::for_permanent_load({"edge", megapascals(7), vs::load_basis::permanent, standing::from_memory, ""});
         }).starts_with("for_permanent_load: edge: allowable stress = 7000000 Pa is for a permanent load already"));
+}
+
+TEST_CASE("refusal texts: how many of a thing at most") {
+  const vs::leak_test_plan plan{.surface = square_metres(2), .resolution = millimetres(1)};
+  const std::vector<length> depths(1001, metres(1));
+  CHECK(said([&] { return vs::leak_test_stages(plan, depths, litres_per_day(1)); }) ==
+        "leak_test_stages: number of stages = 1001 is not possible; expected 0 to 1000");
+  CHECK(said([] {
+          return vs::glass_equivalent_load(std::vector<vs::load_spell>(100'001, {pascals(0), seconds(3)}));
+        }) == "glass_equivalent_load: number of spells = 100001 is not possible; expected 0 to 100000");
+  const vs::panel pane{.width = metres(1),
+                       .height = metres(1),
+                       .thickness = metres(0.01),
+                       .edges = vs::panel_edges::all_supported,
+                       .material = vs::annealed_glass};
+  const std::vector<length> levels(10'001, metres(0));
+  CHECK(said([&] { return vs::first_fill(pane, levels, fresh); }) ==
+        "first_fill: number of stages = 10001 is not possible; expected 0 to 10000");
+  CHECK(said([] {
+          return vs::regular_prism({.sides = 2, .side = vs::inside{metres(1)}, .height = vs::inside{metres(1)}});
+        }) == "regular_prism: regular prism: number of sides = 2 is not possible; expected 3 to 1000");
+}
+
+TEST_CASE("refusal texts: by the function that was asked, though one that it calls would refuse as well") {
+  vs::panel pane{.width = metres(1),
+                 .height = metres(1),
+                 .thickness = metres(0.01),
+                 .edges = vs::panel_edges::all_supported,
+                 .material = vs::annealed_glass,
+                 .label = "pane"};
+  CHECK(said([&] {
+          return vs::water_on(pane, {.level = metres(1), .water_density = kilograms_per_cubic_metre(0)});
+        }).starts_with("water_on: pane: water density = 0 kg/m3 is"));
+  pane.allowable = vs::allowable_stress{"own", pascals(0), vs::load_basis::permanent, standing::from_memory, ""};
+  CHECK(said([&] {
+          return vs::uniform_on(pane, pascals(1));
+        }).starts_with("uniform_on: pane: allowable stress = 0 Pa is"));
+  vs::panel_material weak = vs::cast_acrylic;
+  weak.allowable.value = pascals(0);
+  CHECK(said([&] {
+          return vs::sag_of({.span = metres(1), .thickness = metres(0.01), .material = weak});
+        }).starts_with("sag_of: lid: allowable stress = 0 Pa is"));
+  CHECK(said([] {
+          return vs::rock_by_mass({.dry_mass = kilograms(5), .rock = exact_grains(1, 2700)});
+        }).starts_with("rock_by_mass: rock: porosity = 1 is"));
+  auto thing = vs::equipment({.outside = litres(1), .mass = kilograms(1)});
+  thing.solids = vs::detail::quantities<vs::solid_volume>(vs::detail::exactly(-1), "made by hand");
+  CHECK(said([&] {
+          return vs::bed_depth(thing, square_metres(1));
+        }).starts_with("bed_depth: equipment: solids = -1 m3 is"));
+}
+
+TEST_CASE("refusal texts: whose range it is") {
+  CHECK_THROWS_WITH_AS((void)vs::glass_load_duration_factor(seconds(2)), doctest::Contains("(ASTM E1300-12a)"),
+                       out_of_range);
+  const vs::panel strip{.width = metres(11),
+                        .height = metres(1),
+                        .thickness = metres(0.01),
+                        .edges = vs::panel_edges::all_supported,
+                        .material = vs::annealed_glass};
+  CHECK_THROWS_WITH_AS((void)vs::uniform_on(strip, pascals(1)),
+                       doctest::Contains("(the series as tested; a longer panel is a strip)"), out_of_range);
 }

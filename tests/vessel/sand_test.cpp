@@ -64,6 +64,13 @@ TEST_CASE("sand: slopes") {
   const length run = vs::slope_run(metres(0.2));
   CHECK_FALSE(from_zero(0.2, run * 1.001).steeper_than_repose);
   CHECK(from_zero(0.2, run * 0.999).steeper_than_repose);
+  // As steep as the sand lies, and the next smaller angle of repose.
+  const auto lying = [&](angle repose) {
+    return vs::sloped_bed(
+        {.shallow_end = centimetres(5), .deep_end = centimetres(20), .run = centimetres(90), .repose = repose});
+  };
+  CHECK_FALSE(lying(bed.slope).steeper_than_repose);
+  CHECK(lying(radians(std::nextafter(bed.slope.value(), 0.0))).steeper_than_repose);
   CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(0.2), .deep_end = metres(0.1), .run = metres(1)}),
                   invalid_input);
   CHECK_THROWS_AS((void)vs::sloped_bed({.shallow_end = metres(-0.1), .deep_end = metres(0.1), .run = metres(1)}),

@@ -309,3 +309,36 @@ TEST_CASE("shape: water above the rim is refused") {
     CHECK_THROWS_AS((void)vs::depth_of(tank, cubic_metres(bad)), invalid_input);
   }
 }
+
+TEST_CASE("shape: walls and fronts whose sizes are not one") {
+  const evidence by_hand{"tankwright::vessel::wetted_area", kind::identity, "floor and walls added by hand"};
+  TW_CHECK(by_hand, vs::wetted_area(vs::upright_cylinder({.diameter = m(0.5), .height = m(1)}), metres(0.4)),
+           square_metres(pi / 16 + pi * 0.5 * 0.4), relative(1e-14));
+  TW_CHECK(by_hand, vs::wetted_area(vs::regular_prism({.sides = 6, .side = m(0.4), .height = m(1)}), metres(0.3)),
+           square_metres(1.5 * std::sqrt(3.0) * 0.16 + 2.4 * 0.3), relative(1e-14));
+  const auto bow = [](double c, double d, double s, double h) {
+    return vs::bow_front({.width = m(c), .depth_at_ends = m(d), .bow = m(s), .height = m(h)});
+  };
+  // A half circle of radius 0.3 in front of 0.6 by 0.25.
+  TW_CHECK(by_hand, vs::wetted_area(bow(0.6, 0.25, 0.3, 1), metres(0.5)),
+           square_metres(0.15 + pi * 0.045 + (0.6 + 0.5 + pi * 0.3) * 0.5), relative(1e-14));
+  TW_CHECK(by_hand, vs::wetted_area(bow(2, 0.25, 0, 1), metres(0.5)), square_metres(0.5 + 4.5 * 0.5), relative(1e-14));
+  // The same front a hundred thousand times smaller: no bow is too small to count.
+  const evidence scaled{"tankwright::vessel::bow_front", kind::property, "areas go with the square of the size"};
+  TW_CHECK(scaled, vs::plan_area(bow(1.2e-5, 0.5e-5, 0.3e-5, 1), metres(0.5)),
+           vs::plan_area(bow(1.2, 0.5, 0.3, 1), metres(0.5)) * 1e-10, relative(1e-13));
+  // A bow of half a nanometre is a segment of two thirds of its chord times its height.
+  const evidence shallow{"tankwright::vessel::bow_front", kind::identity, "area of a flat segment, 2/3 c s"};
+  TW_CHECK(shallow, vs::plan_area(bow(1, 0.5, 5e-10, 1), metres(0.5)), square_metres(0.5 + 5e-10 * 2 / 3),
+           relative(1e-15));
+  for (const double s : {1e-15, 1e-29, 1e-31, 1e-300}) {
+    TW_CHECK(shallow, vs::plan_area(bow(1000, 0.5, s, 1), metres(0.5)), square_metres(500 + 1000 * s * 2 / 3),
+             relative(1e-15));
+    TW_CHECK(by_hand, vs::wetted_area(bow(2, 0.25, s, 1), metres(0.5)), square_metres(0.5 + 4.5 * 0.5),
+             relative(1e-14));
+  }
+  // The deepest bow is a half circle.
+  CHECK_NOTHROW((void)bow(0.5, 0.3, 0.25, 1));
+  CHECK_THROWS_WITH_AS((void)bow(0.5, 0.3, 0.2501, 1), doctest::Contains("is deeper than the radius"), invalid_input);
+  CHECK_NOTHROW((void)bow(1.2, 0.3, 0.6, 1));
+}

@@ -106,6 +106,14 @@ TEST_CASE("view: limits") {
                        "above the critical angle "
                        "of 48.268183 deg",
                        invalid_input);
+  // At the critical angle itself the ray runs along the surface; a little above it is reflected.
+  const vs::surface half{.from = index_of{2.0}, .into = index_of{1.0}};
+  double critical = std::asin(0.5) * (1 - 1e-15);
+  while (std::sin(critical) < 0.5) critical = std::nextafter(critical, 1.0);
+  REQUIRE(std::sin(critical) == 0.5);
+  TW_CHECK((evidence{"tankwright::vessel::refracted", kind::identity, "Snell's law at the critical angle"}),
+           vs::refracted(half, radians(critical)), degrees(90), relative(1e-15));
+  CHECK_THROWS_AS((void)vs::refracted(half, radians(std::asin(0.50025))), invalid_input);
   CHECK_THROWS_WITH_AS((void)vs::critical_angle(in),
                        "tankwright::vessel::critical_angle: refractive index = 1 is not above that behind the surface, "
                        "1.34: into a denser "

@@ -71,7 +71,7 @@ struct placed_shape {
   constexpr std::string_view here = "tankwright::vessel::stacked";
   if (from_the_bottom.empty()) detail::refuse_of(here, label, "number of shapes", 0.0, "", "makes no vessel");
   std::vector<detail::part> parts;
-  double floor = 0.0, opening_below = 0.0;
+  double floor = 0.0, opening_below{};
   for (const shape& s : from_the_bottom) {
     const double opening = plan_area(s, length::from_value(0.0)).value();
     const bool lowest = parts.empty();

@@ -70,11 +70,11 @@ struct water_content {
   for (const item& i : scene.items.get()) {
     detail::check_item(here, i);
     core::check_element(here, i.label, {"volume", "m3", {0.0, gross}}, detail::numbers(i.envelope).central);
-    solids = detail::sum(solids, detail::numbers(i.solids));
-    pores = detail::sum(pores, detail::numbers(i.pores));
-    envelope = detail::sum(envelope, detail::numbers(i.envelope));
-    dry = detail::sum(dry, detail::numbers(i.dry_mass));
-    under = detail::sum(under, detail::weight(i, water, {}));
+    solids = solids + detail::numbers(i.solids);
+    pores = pores + detail::numbers(i.pores);
+    envelope = envelope + detail::numbers(i.envelope);
+    dry = dry + detail::numbers(i.dry_mass);
+    under = under + detail::weight(i, water, {});
   }
   core::check(here, {"volume of all items", "m3", {0.0, gross}}, envelope.central);
   constexpr std::string_view reason = "the items, as if all erred the same way";
@@ -110,7 +110,7 @@ struct water_content {
   detail::band all{};
   for (const water_content& v : vessels) {
     detail::check_band(here, "vessel", {"net volume", "m3", detail::possible_volume_from_zero}, detail::numbers(v.net));
-    all = detail::sum(all, detail::numbers(v.net));
+    all = all + detail::numbers(v.net);
   }
   return detail::quantities<net_volume>(all, vessels[0].net.reason);
 }

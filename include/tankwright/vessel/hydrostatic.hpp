@@ -4,6 +4,7 @@
 /// acts. Only the height of the water above a point counts, not the volume or the length of the tank.
 #pragma once
 
+#include <cmath>
 #include <string>
 
 #include <tankwright/core/quantities.hpp>
@@ -67,7 +68,7 @@ struct water_push {
   core::check_element(here, wall.label, detail::length_from_zero("level"), level);
   core::check_element(here, wall.label, detail::water_density_limits, wall.water_density->value());
   const double weight = wall.water_density->value() * standard_gravity.value();
-  const double wet = level < h ? level : h;
+  const double wet = std::fmin(level, h);
   const double bottom = weight * level, top = weight * (level - wet);
   const double force = 0.5 * (bottom + top) * wet * w;
   const double turning = (bottom + 2.0 * top) * wet * wet * w / 6.0;

@@ -34,7 +34,7 @@ struct band {
 
 [[nodiscard]] constexpr band exactly(double x) noexcept { return {x, x, x}; }
 
-[[nodiscard]] constexpr band sum(const band& a, const band& b) noexcept {
+[[nodiscard]] constexpr band operator+(const band& a, const band& b) noexcept {
   return {a.low + b.low, a.central + b.central, a.high + b.high};
 }
 

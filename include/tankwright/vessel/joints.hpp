@@ -4,6 +4,7 @@
 /// screws hold of it, what a seam of silicone carries, and how far a hole stands from the edge of its pane. Screening.
 #pragma once
 
+#include <cmath>
 #include <string>
 #include <tankwright/core/citation.hpp>
 #include <tankwright/core/estimate.hpp>
@@ -114,7 +115,7 @@ struct pane_hole {
   core::check_element(here, hole.label, detail::positive_length("diameter"), d);
   core::check_element(here, hole.label, detail::positive_length("thickness"), t);
   if (!hole.glass) return length::from_value(1.5 * d);
-  return length::from_value(2.0 * d > 0.5 * d + 2.0 * t ? 2.0 * d : 0.5 * d + 2.0 * t);
+  return length::from_value(std::fmax(2.0 * d, 0.5 * d + 2.0 * t));
 }
 
 }  // namespace tankwright::vessel

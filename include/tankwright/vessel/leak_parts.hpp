@@ -39,7 +39,8 @@ class pooled_error {
     fourths_ += error * error * error * error / freedom;
   }
   [[nodiscard]] double size() const noexcept { return std::sqrt(squares_); }
-  [[nodiscard]] double freedom() const noexcept { return fourths_ > 0.0 ? squares_ * squares_ / fourths_ : HUGE_VAL; }
+  /// No error is zero: a gauge has steps.
+  [[nodiscard]] double freedom() const noexcept { return squares_ * squares_ / fourths_; }
 
  private:
   double squares_ = 0.0, fourths_ = 0.0;

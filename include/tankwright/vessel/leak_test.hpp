@@ -5,6 +5,7 @@
 /// `leak_test_planning.hpp`; several parts at once, cover on and off, and drips are in `leak_parts.hpp`.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <optional>
@@ -163,7 +164,7 @@ inline constexpr std::size_t most_readers = 20;
 inline void check_readings(std::string_view here, const leak_test& test) {
   const auto& readings = test.readings;
   const double depth = test.depth->value();
-  double lowest = 0.0, highest = 0.0, pan_low = 0.0, pan_high = 0.0;
+  double lowest = HUGE_VAL, highest = -HUGE_VAL, pan_low = HUGE_VAL, pan_high = -HUGE_VAL;
   for (std::size_t i = 0; i < readings.size(); ++i) {
     const level_reading& r = readings[i];
     const std::string name = test.label + ", reading " + std::to_string(i + 1);
@@ -175,15 +176,11 @@ inline void check_readings(std::string_view here, const leak_test& test) {
       core::refuse_element(
           here, name, "has a pan level or a water temperature where another has none; give it for all or for none");
     }
-    if (i == 0) {
-      lowest = highest = level;
-      pan_low = pan_high = pan;
-      continue;
-    }
     lowest = std::fmin(lowest, level);
     highest = std::fmax(highest, level);
     pan_low = std::fmin(pan_low, pan);
     pan_high = std::fmax(pan_high, pan);
+    if (i == 0) continue;
     const double before = readings[i - 1].at->value();
     const bool other_reader = r.reader != readings[i - 1].reader;
     if (!(other_reader ? r.at->value() >= before : r.at->value() > before)) {
@@ -240,7 +237,7 @@ struct fitted_readings {
     if (r.water) {  // the same mass of water, brought back to its first temperature
       const double density = water::density(test.salinity, *r.water).value();
       if (!first_density) first_density = density;
-      level -= test.depth->value() * (*first_density / density - 1.0);
+      level -= test.depth->value() * ((*first_density - density) / density);
     }
     std::size_t who = 0;
     while (who < names.size() && names[who] != r.reader) ++who;
@@ -276,7 +273,7 @@ struct fitted_readings {
     core::check_element(here, c.name, length_from_zero("fall"), fall.value());
     allowed = flow_rate::from_value(test.surface->value() * fall.value() / c.least_duration.value());
   }
-  return {allowed, allowed - high, lasted < c.least_duration ? c.least_duration - lasted : duration{}};
+  return {allowed, allowed - high, std::max(c.least_duration - lasted, duration{})};
 }
 
 }  // namespace detail
@@ -305,7 +302,7 @@ struct fitted_readings {
   detail::check_test(here, test);
   const auto [line, names] = detail::fit_readings(here, test);
   const double surface = test.surface->value(), resolution = test.resolution->value();
-  const bool has_pan = test.readings[0].pan.has_value();
+  const bool has_pan = test.readings.front().pan.has_value();
   const double two = has_pan ? std::sqrt(2.0) : 1.0;  // tank and pan are both rounded
   const double slope_error = std::fmax(
       std::fmax(line.scatter, two * detail::rounding_scatter(resolution)) / std::sqrt(line.sxx),

@@ -46,25 +46,22 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
 }
 
 /// Number of evenly spaced readings in `days`, the first and the last included; three at least.
-[[nodiscard]] inline double readings_in(double days, double per_day) noexcept {
-  return std::fmax(3.0, std::floor(days * per_day) + 1.0);
+[[nodiscard]] inline double readings_in(const leak_test_plan& plan, double days) noexcept {
+  return std::fmax(3.0, std::floor(days * plan.readings_per_day) + 1.0);
 }
 
 /// Standard error [m/s] of the fall that `days` of readings with a gauge of such steps [m] find.
 [[nodiscard]] inline double fall_error(const leak_test_plan& plan, double days, double resolution) noexcept {
-  const double n = readings_in(days, plan.readings_per_day);
+  const double n = readings_in(plan, days);
   const double seconds = days * 86400.0;
   const double sxx = seconds * seconds * n * (n + 1.0) / (12.0 * (n - 1.0));  // evenly spaced
   const double sigma = std::hypot(rounding_scatter(resolution), plan.scatter.value());
   // By how much the level moves for certain: the least evaporation, and the range of three scattered readings or more.
   const double moved = plan.evaporation.low.value() * seconds + 1.7 * plan.scatter.value();
-  const double two = plan.pan ? std::sqrt(2.0) : 1.0;  // tank and pan are both read
   const double slope_error =
-      two *
-      std::fmax(sigma / std::sqrt(sxx), rounding_of_fall(resolution, seconds, moved / std::fmax(resolution, 1e-12)));
-  const double evaporation_error =
-      plan.pan ? 0.0 : (plan.evaporation.high - plan.evaporation.low).value() / std::sqrt(12.0);
-  return std::hypot(slope_error, evaporation_error);
+      std::fmax(sigma / std::sqrt(sxx), rounding_of_fall(resolution, seconds, moved / resolution));
+  if (plan.pan) return std::sqrt(2.0) * slope_error;  // tank and pan are both read; the evaporation drops out
+  return std::hypot(slope_error, (plan.evaporation.high - plan.evaporation.low).value() / std::sqrt(12.0));
 }
 
 /// How many standard errors a leak must be above none to be found: t(confidence) + t(power).
@@ -76,7 +73,7 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
 
 /// Smallest leak [m^3/s] that `days` of readings with steps of `resolution` [m] find.
 [[nodiscard]] inline double detectable(const leak_test_plan& plan, double days, double resolution) {
-  const double freedom = readings_in(days, plan.readings_per_day) - 2.0;
+  const double freedom = readings_in(plan, days) - 2.0;
   return plan.surface->value() * fall_error(plan, days, resolution) * errors_to_see(plan, freedom);
 }
 
@@ -86,14 +83,12 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
   const auto seen = [&](double steps) {
     return detail::detectable(plan, steps / plan.readings_per_day, resolution) <= leak;
   };
-  const double most = std::fmax(2.0, std::floor(366.0 * plan.readings_per_day));
+  const double most = std::floor(366.0 * plan.readings_per_day);  // three or more
   if (!seen(most)) return HUGE_VAL;
   if (seen(2.0)) return 2.0 / plan.readings_per_day;
   const auto halve = [](double too_few, double enough, auto sees) {
-    while (enough - too_few > 1.0) {
-      const double middle = std::floor((enough + too_few) / 2.0);
-      (sees(middle) ? enough : too_few) = middle;
-    }
+    const auto middle = [&] { return std::floor((enough + too_few) / 2.0); };
+    for (double at = middle(); at > too_few; at = middle()) (sees(at) ? enough : too_few) = at;
     return std::pair{too_few, enough};
   };
   // With the normal law instead of Student's it takes a few readings less: from there on, in doubled strides.
@@ -105,7 +100,7 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
   double stride = 1.0, enough = std::fmin(too_few + stride, most);
   while (!seen(enough)) {
     too_few = enough;
-    stride *= 2.0;
+    stride += stride;
     enough = std::fmin(too_few + stride, most);
   }
   enough = halve(too_few, enough, seen).second;
@@ -170,7 +165,7 @@ inline void check_plan(std::string_view here, const leak_test_plan& plan) {
   core::check(here, detail::test_duration_limits, in_days(lasting));
   core::check(here, detail::leak_limits, leak.value());
   const double days = in_days(lasting);
-  const double errors = detail::errors_to_see(plan, detail::readings_in(days, plan.readings_per_day) - 2.0);
+  const double errors = detail::errors_to_see(plan, detail::readings_in(plan, days) - 2.0);
   const auto seen = [&](double resolution) {
     return plan.surface->value() * detail::fall_error(plan, days, resolution) * errors <= leak.value();
   };

@@ -242,13 +242,9 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
   const auto [bottom, top] = detail::edges_of(panel.edges);
   const double h = panel.height->value();
   const detail::plate<double> plate{panel.width->value() / h, panel.material->poisson, bottom, top, {.constant = 1.0}};
-  const double force = load.value() * panel.width->value() * h;
-  const water_push push{load,
-                        load,
-                        tankwright::force::from_value(force),
-                        0.5 * panel.height.get(),
-                        moment::from_value(0.5 * force * h),
-                        panel_caution};
+  // No result tells the moment of the push about the lower edge.
+  const water_push push{
+      load, load, force::from_value(load.value() * panel.width->value() * h), 0.5 * panel.height.get(), {}, {}};
   return detail::describe(panel, detail::solve_plate(plate), load.value(), push);
 }
 

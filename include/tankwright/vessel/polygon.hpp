@@ -178,7 +178,7 @@ inline void check_simple(std::string_view function, std::string_view label, cons
   detail::check_simple(here, "polygon", p);
   core::check(here, detail::length_from_zero("thickness"), thickness.value());
   // Inwards is to the left of a side when the corners run anticlockwise.
-  const double t = detail::signed_area(p) > 0.0 ? thickness.value() : -thickness.value();
+  const double t = std::copysign(thickness.value(), detail::signed_area(p));
   const std::size_t n = p.size();
   std::vector<detail::point> inner(n);
   for (std::size_t i = 0; i < n; ++i) {

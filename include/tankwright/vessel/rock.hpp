@@ -45,7 +45,7 @@ struct rock_mass {
   const detail::band pores = detail::pores_of(solids, detail::numbers(rock.rock.pores));
   const detail::band wet{flooded * pores.low, flooded * pores.central, flooded * pores.high};
   const detail::band dry{pores.low - wet.low, pores.central - wet.central, pores.high - wet.high};
-  return detail::make_item(rock.label, detail::sum(solids, dry), wet, detail::sum(solids, pores), detail::exactly(m),
+  return detail::make_item(rock.label, solids + dry, wet, solids + pores, detail::exactly(m),
                            "rock not weighed under water: moisture, closed pores and density");
 }
 
@@ -89,7 +89,7 @@ struct rock_weighing {
   } else {
     pores = detail::pores_of(solids, detail::numbers(rock.rock.pores));
   }
-  return detail::make_item(rock.label, solids, pores, detail::sum(solids, pores), detail::exactly(dry),
+  return detail::make_item(rock.label, solids, pores, solids + pores, detail::exactly(dry),
                            rock.soaked_mass ? "weighed" : "porosity of the rock");
 }
 
@@ -121,7 +121,7 @@ struct level_rise {
   const double volume = detail::volume_at(parts, after) - detail::volume_at(parts, before);
   const detail::band solids = detail::exactly(volume), rho = detail::numbers(rise.rock.grain_density);
   const detail::band pores = detail::pores_of(solids, detail::numbers(rise.rock.pores));
-  return detail::make_item(rise.label, solids, pores, detail::sum(solids, pores),
+  return detail::make_item(rise.label, solids, pores, solids + pores,
                            {rho.low * volume, rho.central * volume, rho.high * volume},
                            "porosity and density of the rock");
 }

@@ -77,7 +77,7 @@ struct sand_mass {
   const detail::band n = detail::numbers(bags.sand.pores), rho = detail::numbers(bags.sand.grain_density);
   const detail::band solids{m / rho.high, m / rho.central, m / rho.low};
   const detail::band pores = detail::pores_of(solids, n);
-  return detail::make_item(bags.label, solids, pores, detail::sum(solids, pores), detail::exactly(m),
+  return detail::make_item(bags.label, solids, pores, solids + pores, detail::exactly(m),
                            "porosity and grain density of the sand");
 }
 

@@ -6,6 +6,7 @@
 /// Every dimension is taken between the inner faces; `dimensions.hpp` gets there from the outside.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <string>
@@ -66,7 +67,7 @@ template <class F>
   double sum = 0.0;
   for (const part& p : parts) {
     const double local = depth - p.floor;
-    if (local > 0.0) sum += f(p, local < p.height ? local : p.height);
+    if (local > 0.0) sum += f(p, std::fmin(local, p.height));
   }
   return sum;
 }
@@ -80,16 +81,14 @@ inline constexpr double same_depth = 1e-12;
 
 inline shape shape_of(std::string label, std::vector<part> parts, double rim) {
   shape s;
-  std::vector<double> depths{0.0, rim};
+  std::vector<double> depths{rim};  // the lowest part stands at 0
   const double slack = same_depth * rim;
   for (const part& p : parts) {
     for (const double z : {p.floor, p.floor + p.height}) {
-      if (z > slack && z < rim - slack) depths.push_back(z);
+      if (z < rim - slack) depths.push_back(z);
     }
   }
-  for (std::size_t i = 1; i < depths.size(); ++i) {  // few: insertion sort
-    for (std::size_t j = i; j > 0 && depths[j] < depths[j - 1]; --j) std::swap(depths[j], depths[j - 1]);
-  }
+  std::sort(depths.begin(), depths.end());
   for (const double z : depths) {
     if (s.steps_.empty() || z > s.steps_.back().depth + slack) s.steps_.push_back({z, volume_at(parts, z)});
   }
@@ -99,7 +98,7 @@ inline shape shape_of(std::string label, std::vector<part> parts, double rim) {
 }
 
 [[nodiscard]] inline shape prism_of(std::string label, double plan, double outline, double height) {
-  return shape_of(std::move(label), {{part_kind::prism, 0.0, height, {plan, outline, 0.0}, plan}}, height);
+  return shape_of(std::move(label), {{part_kind::prism, 0.0, height, {plan, outline}, plan}}, height);
 }
 
 }  // namespace detail
@@ -260,7 +259,7 @@ struct bow_front_size {
   core::check_element(here, size.label, detail::positive_length("depth at the ends"), d);
   core::check_element(here, size.label, detail::length_from_zero("bow"), s);
   core::check_element(here, size.label, detail::positive_length("height"), h);
-  if (s < 1e-9 * c) return detail::prism_of(size.label, c * d, 2.0 * (c + d), h);  // flat, to the last digit
+  if (s < 1e-30) return detail::prism_of(size.label, c * d, 2.0 * (c + d), h);  // flat, to the last digit
   const double radius = c * c / (8.0 * s) + 0.5 * s;
   if (s > 0.5 * c) {
     detail::refuse_of(here, size.label, "bow", s, "m",
@@ -298,8 +297,7 @@ struct frustum_size {
   core::check_element(here, size.label, detail::positive_length("height"), h);
   if (bottom == 0.0) core::check_element(here, size.label, detail::positive_length("larger diameter"), top);
   const double r = 0.5 * bottom;
-  return detail::shape_of(size.label,
-                          {{detail::part_kind::cone, 0.0, h, {r, 0.5 * top, 0.0}, std::numbers::pi * r * r}}, h);
+  return detail::shape_of(size.label, {{detail::part_kind::cone, 0.0, h, {r, 0.5 * top}, std::numbers::pi * r * r}}, h);
 }
 
 namespace detail {
@@ -349,7 +347,7 @@ namespace detail {
   for (const detail::part& p : detail::parts_of(vessel)) {
     const double local = h - p.floor;
     const bool at_the_surface = (h == 0.0 ? local >= 0.0 : local > slack) && local <= p.height + slack;
-    if (at_the_surface) sum += detail::part_plan(p, local < p.height ? local : p.height);
+    if (at_the_surface) sum += detail::part_plan(p, std::fmin(local, p.height));
   }
   return area::from_value(sum);
 }

@@ -22,12 +22,12 @@ struct level_point {
 /// What belongs to one reader.
 struct level_group {
   std::size_t count = 0;
-  double first = 0.0, last = 0.0;  ///< times
-  double low = 0.0, high = 0.0;    ///< as read
-  double pan_low = 0.0, pan_high = 0.0;
+  double first{}, last{};  ///< times
+  double low{}, high{};    ///< as read
+  double pan_low{}, pan_high{};
   double mean_time = 0.0;   ///< from the first time of all readings
   double mean_level = 0.0;  ///< from the first level
-  double intercept = 0.0;   ///< level at the first time, by the common slope
+  double intercept{};       ///< level at the first time, by the common slope
 };
 
 struct level_fit {

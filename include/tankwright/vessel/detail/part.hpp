@@ -64,7 +64,7 @@ template <class T>
     case part_kind::cone:
       return numerics::kernel::frustum_volume(d[0], d[1], p.height, h);
   }
-  return 0.0;
+  return {};
 }
 
 [[nodiscard]] inline double part_plan(const part& p, double h) noexcept {
@@ -81,7 +81,7 @@ template <class T>
       return std::numbers::pi * r * r;
     }
   }
-  return 0.0;
+  return {};
 }
 
 /// Wetted wall without the floor.
@@ -99,7 +99,7 @@ template <class T>
       return std::numbers::pi * (d[0] + r) * std::hypot(h, r - d[0]);
     }
   }
-  return 0.0;
+  return {};
 }
 
 /// Depth in a cone that holds a volume.
