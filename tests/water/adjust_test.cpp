@@ -130,10 +130,12 @@ TEST_CASE("adjust: edges of the ranges") {
     CHECK_THROWS_AS((void)lower({.from = 36.0, .t = t}), out_of_range);
     CHECK_THROWS_AS((void)replace({.from = 36.0, .t = t}), out_of_range);
   }
-  CHECK_THROWS_WITH_AS((void)raise({.from = 35.0, .target = 43.0}),
-                       doctest::Contains("tankwright::water::raise_salinity: target = 43"), out_of_range);
+  CHECK_THROWS_WITH_AS(
+      (void)lower({.from = 35.0, .target = 43.0}),
+      doctest::Contains("tankwright::water::lower_salinity: target = 43 is outside the published range"), out_of_range);
   CHECK_THROWS_WITH_AS((void)lower({.from = 35.0, .target = -0.1}),
-                       doctest::Contains("tankwright::water::lower_salinity: target = -0.1"), invalid_input);
+                       doctest::Contains("tankwright::water::lower_salinity: target = -0.1 is not possible"),
+                       invalid_input);
   for (const auto& [s, target] : {std::pair{-0.1, 35.0}, std::pair{35.0, -0.1}, std::pair{std::nan(""), 35.0}}) {
     CHECK_THROWS_AS((void)raise({.from = s, .target = target}), invalid_input);
     CHECK_THROWS_AS((void)lower({.from = s, .target = target}), invalid_input);
