@@ -616,7 +616,9 @@ await test('on paper everything is there, and nothing of the tools', async () =>
 });
 
 const dayIds = ['first-fill', 'plumbing', 'power-cut', 'bottom', 'salting', 'closing', 'moving-in', 'running'];
+// All rules on a desk in light and on a phone in dark; of the two others what colours can change.
 for (const [width, dark] of [[1280, false], [1280, true], [390, false], [390, true]]) {
+  const rules = (width < 500) === dark ? undefined : ['color-contrast', 'target-size', 'link-in-text-block'];
   await test(`nothing wider than the screen and nothing that axe-core finds: ${width} px, ${dark ? 'dark' : 'light'}`, async () => {
     const page = await openPage(chromium, file, { width, height: width < 500 ? 844 : 900, dark });
     const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
@@ -628,7 +630,7 @@ for (const [width, dark] of [[1280, false], [1280, true], [390, false], [390, tr
       await unfold(page, '');
       await pause(50);
       same(await wide(), 0, `pixels beyond the screen on ${day}`);
-      same((await violations(page)).join('\n'), '', `axe-core on ${day}`);
+      same((await violations(page, rules)).join('\n'), '', `axe-core on ${day}`);
     }
     await page.evaluate(() => {
       tankwright.store.set({ view: 'answers', open: 'sump.power_cut' });
@@ -636,7 +638,7 @@ for (const [width, dark] of [[1280, false], [1280, true], [390, false], [390, tr
     });
     await settled(page);
     same(await wide(), 0, 'pixels beyond the screen in the answers');
-    same((await violations(page)).join('\n'), '', 'axe-core in the answers');
+    same((await violations(page, rules)).join('\n'), '', 'axe-core in the answers');
     await page.evaluate(() => tankwright.store.set({ view: 'plan' }));
     await goTo(page, 'plumbing');
     await page.evaluate(async () => {
@@ -645,10 +647,10 @@ for (const [width, dark] of [[1280, false], [1280, true], [390, false], [390, tr
     });
     await settled(page);
     same(await wide(), 0, 'pixels beyond the screen with mistakes');
-    same((await violations(page)).join('\n'), '', 'axe-core with mistakes');
+    same((await violations(page, rules)).join('\n'), '', 'axe-core with mistakes');
     await page.evaluate(() => document.querySelector('[aria-label="About this page"]').click());
     await settled(page);
-    same((await violations(page)).join('\n'), '', 'axe-core in the dialog');
+    same((await violations(page, rules)).join('\n'), '', 'axe-core in the dialog');
     noFaults(page);
   });
 }
