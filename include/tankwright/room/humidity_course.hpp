@@ -56,7 +56,8 @@ struct course_state {
           a.ventilated + by * b.ventilated, a.dehumidified + by * b.dehumidified, a.condensed + by * b.condensed};
 }
 
-/// The machine runs above its set point, idles below it; at the set point, and at saturation, the air can stay.
+/// The machine runs above its set point, idles below it; at the set point, and at saturation, the air can stay. Without
+/// one the set point is 0, and what runs removes nothing.
 enum class course_phase { free, running, held_at_set_point, saturated };
 
 struct course_rates {
@@ -90,10 +91,9 @@ struct course_rates {
 
 /// The phase in which the air goes on from here.
 [[nodiscard]] inline course_phase phase_at(const moisture_model& m, double p) noexcept {
-  const bool machine = m.capacity > 0.0;
   const double gain = m.gain(p);
-  if (p >= m.saturation && gain - (machine ? m.removal(p) : 0.0) > 0.0) return course_phase::saturated;
-  if (!machine || p < m.set_point) return course_phase::free;
+  if (p >= m.saturation && gain - m.removal(p) > 0.0) return course_phase::saturated;
+  if (p < m.set_point) return course_phase::free;
   if (p > m.set_point) return course_phase::running;
   if (gain <= 0.0) return course_phase::free;
   return gain <= m.removal(p) ? course_phase::held_at_set_point : course_phase::running;
@@ -122,7 +122,7 @@ struct course_rates {
       return line != s.vapour && (s.vapour < line ? next.vapour >= line : next.vapour <= line);
     };
     double line = 0.0;
-    if (m.capacity > 0.0 && crossed(m.set_point))
+    if (crossed(m.set_point))
       line = m.set_point;
     else if (crossed(m.saturation))
       line = m.saturation;
@@ -184,7 +184,7 @@ struct course_rates {
   // What sources add, and a machine takes, moves the air too: through a small box a strong one moves it often.
   const double moved = (std::fabs(m.source) + m.capacity) / (holds * m.total());
   const double forgets = m.changes + 2.0 * wet / holds + moved;
-  const double longest = std::min(step, forgets > 0.0 ? 1.0 / (40.0 * forgets) : step);
+  const double longest = std::min(step, 0.025 / forgets);  // no end where nothing makes it forget
 
   std::vector<humidity_point> course;
   detail::course_state s{.vapour = q.start.get().value() * m.saturation};

@@ -3,7 +3,6 @@
 /// The heat balance of a tank on raw numbers: what it loses at a water temperature, under air that may itself change.
 #pragma once
 
-#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -116,23 +115,12 @@ struct heat_model {
   }
 };
 
-/// Where the water settles without further heat. Its loss rises with its temperature, so there is one such point.
+/// Where the water settles without further heat, below a temperature [K] at which it loses some. Its loss rises with its
+/// temperature, so there is one such point.
 [[nodiscard]] inline double settled_temperature(std::string_view function, const heat_model& m,
-                                                double conductances<double>::*end) {
-  constexpr double coldest = 271.15, hottest = 365.0;
-  // The loss is nearly straight: secants from the air's temperature are there in a few steps, or else the bracket.
-  double before = std::clamp(m.air, coldest, hottest), t = before > coldest + 1.0 ? before - 1.0 : before + 1.0;
-  double net_before = m.net(before, end);
-  for (int i = 0; i < 12; ++i) {
-    const double net = m.net(t, end), by = net * (t - before) / (net - net_before);
-    if (!(std::fabs(by) < 60.0) || !(t - by > coldest && t - by < hottest)) break;
-    before = t;
-    net_before = net;
-    t -= by;
-    if (std::fabs(by) < 1e-6) return t;  // the next one would be below 1e-9
-  }
-  const auto net_at = [&](double x) { return m.net(x, end); };
-  return numerics::bracketed_root<double>(function, "temperature", net_at, coldest, hottest, {.absolute = 1e-9});
+                                                double conductances<double>::*end, double hottest) {
+  const auto net_at = [&](double kelvin) { return m.net(kelvin, end); };
+  return numerics::bracketed_root<double>(function, "temperature", net_at, 271.15, hottest, {.absolute = 1e-9});
 }
 
 }  // namespace tankwright::room::detail
