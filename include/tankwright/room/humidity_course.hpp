@@ -99,12 +99,14 @@ struct course_rates {
   return gain <= m.removal(p) ? course_phase::held_at_set_point : course_phase::running;
 }
 
-/// Go on for `time` in steps of at most `longest`, changing phase where the air meets the set point or saturation.
-/// Where the air stays as it is all flows are constant, and one step is enough, however long.
+/// Go on for `time` in steps of at most `longest`, shorter while a machine runs, changing phase where the air meets the
+/// set point or saturation. Where the air stays as it is all flows are constant, and one step is enough, however long.
 [[nodiscard]] inline course_state go_on(std::string_view function, const moisture_model& m, course_state s, double time,
                                         double longest, int& steps) {
   // What rounding makes of a balance: a fraction of 1e-13 of saturation in the time in which the air forgets.
   const double still = 1e-13 * m.saturation / longest;
+  // A machine takes more from wetter air: half as long as it would take to dry saturated air is a time constant of it.
+  const double running = longest / (1.0 + 80.0 * longest * m.removal(m.saturation) / m.vapour_mass(m.saturation));
   while (time > 0.0) {
     if (++steps > most_course_steps) {
       core::fail<no_convergence>(function, "time", time, "s", "before the end is as far as the simulation gets");
@@ -116,7 +118,8 @@ struct course_rates {
       now.vapour = 0.0;
       return plus(s, time, now);
     }
-    const double h = time <= longest * (1.0 + 1e-9) ? time : longest;  // no step for what rounding leaves
+    const double most = rates.phase == course_phase::running ? running : longest;
+    const double h = time <= most * (1.0 + 1e-9) ? time : most;  // no step for what rounding leaves
     const course_state next = runge_kutta_step(rates, s, h);
     const auto crossed = [&](double line) {
       return line != s.vapour && (s.vapour < line ? next.vapour >= line : next.vapour <= line);
@@ -153,8 +156,9 @@ struct course_rates {
 /// @return       points from the start to the end, `step` apart, with the totals of all flows
 /// @throws       invalid_input, out_of_range (names the element, the argument, its value and the limits),
 ///               no_convergence
-/// @accuracy     1e-7 of the change; moisture is conserved to 1e-12. Walls and furniture that take up moisture are left
-///               out: a real room moves more slowly
+/// @accuracy     1e-7 of the change, 2e-5 where one law of evaporation, or part of a machine's curve, gives way to
+///               another; moisture is conserved to 1e-12. Walls and furniture that take up moisture are left out: a real
+///               room moves more slowly
 /// @source       mass balance; Shah 2014; classical Runge-Kutta
 [[nodiscard]] inline std::vector<humidity_point> humidity_course(const humidity_course_request& q,
                                                                  range_policy policy = range_policy::published) {
@@ -178,11 +182,11 @@ struct course_rates {
   };
   const double time = q.time.get().value();
   const double step = q.step.value();
-  // Rate at which the air forgets: ventilation, and the surfaces at the strongest they can be.
+  // Rate at which the air forgets without a machine: ventilation, and the surfaces at the strongest they can be.
   const double wet = std::max(m.evaporation(0.0), -m.evaporation(m.saturation)) / m.saturation;
   const double holds = detail::molar_mass_ratio<double> * m.per_pascal();  // kg of vapour for a pascal
-  // What sources add, and a machine takes, moves the air too: through a small box a strong one moves it often.
-  const double moved = (std::fabs(m.source) + m.capacity) / (holds * m.total());
+  // What sources add moves the air too: through a small box a strong one moves it often.
+  const double moved = m.source / (holds * m.total());
   const double forgets = m.changes + 2.0 * wet / holds + moved;
   const double longest = std::min(step, 0.025 / forgets);  // no end where nothing makes it forget
 

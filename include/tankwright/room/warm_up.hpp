@@ -85,7 +85,8 @@ class warming {
       core::fail<no_convergence>(function_, "target temperature", b - 273.15, "degC",
                                  "is where the heater just about holds it: there is no telling when it gets there");
     }
-    return plus(refined(a, middle, left, tolerance), refined(middle, b, right, tolerance));
+    const conductances<double> near_target = refined(middle, b, right, tolerance);
+    return plus(refined(a, middle, left, tolerance), near_target);
   }
   [[nodiscard]] static conductances<double> plus(const conductances<double>& a,
                                                  const conductances<double>& b) noexcept {
