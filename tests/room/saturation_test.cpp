@@ -99,8 +99,8 @@ TEST_CASE("saturation: edges of the ranges") {
 }
 
 TEST_CASE("saturation: the first guess is Magnus' curve, and as good as it says") {
-  // Over water 610.78 Pa exp(17.27 t/(237.3 + t)) (Tetens 1930; FAO-56 eq. 11), over ice 21.875 and 265.5 (Murray 1967),
-  // from memory.
+  // Over water 610.78 Pa exp(17.27 t/(237.3 + t)) (Tetens 1930; FAO-56 eq. 11), over ice 21.875 and 265.5 (Murray
+  // 1967), from memory.
   for (const double t : {0.5, 5.0, 20.0, 100.0}) {
     const double guess = twr::detail::saturation_temperature_guess(std::log(610.78) + 17.27 * t / (237.3 + t));
     CHECK(std::fabs(guess - 273.15 - t) < 2e-4);

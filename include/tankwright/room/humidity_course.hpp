@@ -105,7 +105,7 @@ struct course_rates {
                                         double longest, int& steps) {
   // What rounding makes of a balance: a fraction of 1e-13 of saturation in the time in which the air forgets.
   const double still = 1e-13 * m.saturation / longest;
-  // A machine takes more from wetter air: half as long as it would take to dry saturated air is a time constant of it.
+  // A machine takes more from wetter air, in a time constant of some half of what drying saturated air would take it.
   const double running = longest / (1.0 + 80.0 * longest * m.removal(m.saturation) / m.vapour_mass(m.saturation));
   while (time > 0.0) {
     if (++steps > most_course_steps) {
@@ -157,8 +157,8 @@ struct course_rates {
 /// @throws       invalid_input, out_of_range (names the element, the argument, its value and the limits),
 ///               no_convergence
 /// @accuracy     1e-7 of the change, 2e-5 where one law of evaporation, or part of a machine's curve, gives way to
-///               another; moisture is conserved to 1e-12. Walls and furniture that take up moisture are left out: a real
-///               room moves more slowly
+///               another; moisture is conserved to 1e-12. Walls and furniture that take up moisture are left out: a
+///               real room moves more slowly
 /// @source       mass balance; Shah 2014; classical Runge-Kutta
 [[nodiscard]] inline std::vector<humidity_point> humidity_course(const humidity_course_request& q,
                                                                  range_policy policy = range_policy::published) {

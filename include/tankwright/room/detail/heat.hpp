@@ -115,8 +115,8 @@ struct heat_model {
   }
 };
 
-/// Where the water settles without further heat, below a temperature [K] at which it loses some. Its loss rises with its
-/// temperature, so there is one such point.
+/// Where the water settles without further heat, below a temperature [K] at which it loses some. Its loss rises with
+/// its temperature, so there is one such point.
 [[nodiscard]] inline double settled_temperature(std::string_view function, const heat_model& m,
                                                 double conductances<double>::*end, double hottest) {
   const auto net_at = [&](double kelvin) { return m.net(kelvin, end); };
