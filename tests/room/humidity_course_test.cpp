@@ -202,16 +202,16 @@ TEST_CASE("humidity course: strong machines, little water and small rooms are as
 }
 
 TEST_CASE("humidity course: from saturated air, and from the set point, dry air leads away") {
-  auto r = cellar(24.0, air_of(5.0, 60.0), 2.0);
+  auto r = cellar(24.0, air_of(5.0, 60.0), 0.5);
   r.surfaces.clear();
   const auto airing = twr::humidity_course({.room = r, .start = humid(100.0), .time = hours(1.0)}).back();
   CHECK(airing.condensed.value() == 0.0);
-  CHECK(in_percent(airing.air.humidity.get()) < 50.0);
+  CHECK(in_percent(airing.air.humidity.get()) < 80.0);
   r.dehumidifier =
       twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(20.0)}, .set_point = humid(55.0)};
   const auto idle = twr::humidity_course({.room = r, .start = humid(55.0), .time = hours(1.0)}).back();
   CHECK(idle.dehumidified.value() == 0.0);
-  CHECK(in_percent(idle.air.humidity.get()) < 45.0);
+  CHECK(in_percent(idle.air.humidity.get()) < 50.0);
   // A strong machine dries saturated air in which water evaporates all the same.
   auto wet = cellar(24.0, air_of(24.0, 100.0), 0.5);
   wet.dehumidifier =

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <tankwright/room/temperature_course.hpp>
 
@@ -430,4 +431,67 @@ TEST_CASE("temperature course: what stands beside the numbers") {
   CHECK(course.points[0].water.reason == twr::still_band);
   CHECK(course.settles_at->reason == twr::still_band);
   CHECK(course.caution.text == twr::uncontrolled_caution.text);
+}
+
+namespace {
+/// dy/dt = -y/100 s, and from 33.3 s on a pull that grows: a kink in the slope. Sampled, and held against its closed form.
+struct sampled {
+  double longest, every;
+  std::size_t values;
+  double kink = std::numeric_limits<double>::infinity();  ///< as it is told
+  double pull = 0.0;
+  int slopes = 0;      ///< asked for: one at the start, six a step
+  double worst = 0.0;  ///< of all values
+  std::size_t taken = 0;
+
+  double exact(double t) const {
+    const double since = std::max(0.0, t - 33.3);
+    return std::exp(-t / 100.0) + pull * (100.0 * since - 1e4 * -std::expm1(-since / 100.0));
+  }
+  void run() {
+    const auto slope = [this](double t, double y) {
+      ++slopes;
+      return -y / 100.0 + pull * std::max(0.0, t - 33.3);
+    };
+    numerics::course course{slope, {.longest = longest, .tolerance = 1.0, .kink = kink}, 1.0};
+    twr::detail::sample("tankwright::test", course, every, every * static_cast<double>(values), 1e-8, [&](double y) {
+      worst = std::max(worst, std::fabs(y - exact(every * static_cast<double>(++taken))));
+    });
+  }
+};
+}  // namespace
+
+TEST_CASE(
+    "temperature course: values close together are read between two steps a stretch of two fifths of the longest") {
+  // 199.9 values in a fifth of the longest step are 199: 398 a stretch, of two steps.
+  sampled dense{.longest = 19.99, .every = 0.02, .values = 398 * 200};
+  dense.run();
+  CHECK(dense.taken == dense.values);
+  CHECK(dense.slopes == 1 + 12 * 200);
+  CHECK(dense.worst < 1e-9);
+  // Two and a half are two: four a stretch.
+  sampled few{.longest = 20.0, .every = 1.6, .values = 40};
+  few.run();
+  CHECK(few.taken == few.values);
+  CHECK(few.slopes == 1 + 12 * 10);
+  // One and a half are stepped to, each.
+  sampled sparse{.longest = 20.0, .every = 8.0 / 3.0, .values = 31};
+  sparse.run();
+  CHECK(sparse.taken == sparse.values);
+  CHECK(sparse.slopes == 1 + 6 * 31);
+}
+
+TEST_CASE("temperature course: no stretch is read across a kink, whether it was told of or not") {
+  // Four stretches and one that ends at the kink, 1665 values; three from there.
+  sampled told{.longest = 19.99, .every = 0.02, .values = 1665 + 3 * 398, .kink = 33.3, .pull = 0.01};
+  told.run();
+  CHECK(told.taken == told.values);
+  CHECK(told.slopes == 1 + 12 * 8);
+  CHECK(told.worst < 1e-8);
+  // The fifth stretch, whose first step goes across the kink, is stepped through again, value by value.
+  sampled untold{.longest = 19.99, .every = 0.02, .values = 8 * 398, .pull = 0.01};
+  untold.run();
+  CHECK(untold.taken == untold.values);
+  CHECK(untold.slopes == 1 + 12 * 7 + 6 + 6 * 398);
+  CHECK(untold.worst < 1e-5);
 }

@@ -43,7 +43,7 @@ inline constexpr int steps_of_a_crossing = 50;     // the root takes many of its
 
 /// Vapour pressure and the totals, or their rates.
 struct course_state {
-  double vapour = 0.0;  ///< Pa
+  double vapour{};  ///< Pa
   double evaporated = 0.0;
   double sources = 0.0;
   double ventilated = 0.0;
@@ -119,11 +119,9 @@ struct course_rates {
       return plus(s, time, now);
     }
     const double most = rates.phase == course_phase::running ? running : longest;
-    const double h = time <= most * (1.0 + 1e-9) ? time : most;  // no step for what rounding leaves
+    const double h = 0.999'999'999 * time <= most ? time : most;  // no step for what rounding leaves
     const course_state next = runge_kutta_step(rates, s, h);
-    const auto crossed = [&](double line) {
-      return line != s.vapour && (s.vapour < line ? next.vapour >= line : next.vapour <= line);
-    };
+    const auto crossed = [&](double line) { return line != s.vapour && (s.vapour < line) != (next.vapour < line); };
     double line = 0.0;
     if (crossed(m.set_point))
       line = m.set_point;
@@ -136,7 +134,7 @@ struct course_rates {
     }
     const auto beyond = [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; };
     steps += steps_of_a_crossing;
-    const double part = numerics::bracketed_root<double>(function, "time", beyond, 0.0, h, {.absolute = 1e-9 * h});
+    const double part = numerics::bracketed_root<double>(function, "time", beyond, 0.0, h);
     s = runge_kutta_step(rates, s, part);
     s.vapour = line;
     time -= part;

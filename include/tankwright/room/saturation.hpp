@@ -9,6 +9,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <limits>
 #include <span>
 
 #include <tankwright/core/batch.hpp>
@@ -75,16 +76,17 @@ template <class T>
   using std::fabs;
   const bool ice = ln_p < water::kernel::ln_saturation_hyland_wexler(triple_point<T>).value;
   T t = saturation_temperature_guess(ln_p);
-  for (int steps = 1;; ++steps) {
+  for (T last = std::numeric_limits<T>::infinity();;) {
     const auto at = ice ? ln_saturation_over_ice(t) : water::kernel::ln_saturation_hyland_wexler(t);
     const T miss = ln_p - at.value;
     const T step = T(2) * miss * at.slope / (T(2) * at.slope * at.slope + miss * at.curvature);
     t += step;
     if (fabs(step) <= T(3e-3L)) return t;  // the next step would be less than 1e-12 K
-    if (steps == 20) {
+    if (!(fabs(step) < last)) {
       core::fail<no_convergence>(function, "ln of the vapour pressure", static_cast<double>(ln_p), "",
                                  "has no saturation temperature within reach of the formula");
     }
+    last = fabs(step);
   }
 }
 

@@ -102,7 +102,8 @@ struct checked_course {
   [[nodiscard]] bool never_passes(double kelvin, double conductances<double>::*end) const noexcept {
     const double first = start.net(kelvin, end);
     const double last = finally().net(kelvin, end);
-    return kelvin < water ? std::max(first, last) <= 0.0 : std::min(first, last) >= 0.0;
+    const double side = kelvin < water ? 1.0 : -1.0;
+    return std::max(side * first, side * last) <= 0.0;
   }
   /// Cooling to a limit, whether more evaporation loses more heat all the way: it does at the limit, in the first and
   /// the last surroundings, and so does warmer water.
@@ -121,9 +122,8 @@ struct checked_course {
   }
   /// The longest step while the losses are smooth.
   [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {
-    const double tau = capacity / (start.net(water + 1.0, end) - start.net(water, end));
-    const double fastest = room_tau > 0.0 ? std::min(tau, room_tau) : tau;
-    return fastest > 0.0 ? fastest / steps_per_time_constant : 3600.0;
+    const double tau = std::fabs(capacity / (start.net(water + 1.0, end) - start.net(water, end)));
+    return (room_tau > 0.0 ? std::min(tau, room_tau) : tau) / steps_per_time_constant;
   }
 };
 
@@ -286,7 +286,7 @@ namespace detail {
   const bool below = limit < o.water;
   while (water.time() < within) {
     water.step(here, within);
-    if (below ? water.value() <= limit : water.value() >= limit) return seconds(water.met(here, limit));
+    if ((water.value() < limit) == below) return seconds(water.met(here, limit));
   }
   return {};
 }

@@ -60,7 +60,7 @@ class warming {
 
   [[nodiscard]] conductances<double> between(double from, double to) const {
     const conductances<double> whole = on_panel(from, to);
-    return refined(from, to, whole, 1e-5 * std::max({whole.low, whole.central, whole.high}));
+    return refined(from, to, whole, 1e-5 * whole.central);
   }
 
  private:

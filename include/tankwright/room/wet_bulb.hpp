@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <tankwright/room/moist_air.hpp>
 
@@ -60,7 +61,7 @@ template <class T>
   const T heat_slope = -(T(1.006L) + ratio * e.condensed_heat);
   const T both_slope = heat_slope - molar_mass_ratio<T> * e.latent_slope;
   T s = t;
-  for (int steps = 1;; ++steps) {
+  for (T last = std::numeric_limits<T>::infinity();;) {
     const auto ln_p = ln_saturation(s + zero);
     const T vapour = exp(ln_p.value);
     const T heat = T(1.006L) * (t - s) + ratio * (e.latent + T(1.86L) * t - e.condensed_heat * s);
@@ -71,9 +72,10 @@ template <class T>
     const T step = T(2) * value * slope / (T(2) * slope * slope - value * curve);
     s -= step;
     if (fabs(step) <= T(1e-7L)) return std::min(s, t);  // small: between ice and water the slope has a kink
-    if (steps == 20) {                                  // ten at most, in what is possible
+    if (!(fabs(step) < last)) {                         // they shrink for all air that is possible
       core::fail<no_convergence>(function, "wet bulb", static_cast<double>(s), "degC", "did not converge");
     }
+    last = fabs(step);
   }
 }
 

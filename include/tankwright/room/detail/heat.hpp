@@ -33,10 +33,10 @@ struct heat_parts {
 };
 
 struct heat_model {
-  double activity = 1.0;          ///< water activity
-  double air = 0.0;               ///< K
-  double vapour = 0.0;            ///< Pa
-  double total = 0.0;             ///< Pa
+  double activity{};              ///< water activity
+  double air{};                   ///< K
+  double vapour{};                ///< Pa
+  double total{};                 ///< Pa
   std::optional<double> radiant;  ///< surroundings of the open water [K]; as the air when not given
   std::optional<double> make_up;  ///< K; as the air when not given
   wet_areas areas;
@@ -46,7 +46,7 @@ struct heat_model {
   double walls_elsewhere = 0.0;    ///< W/K
   double walls_inflow = 0.0;       ///< W at 0 K: sum of U A T of those walls
   double gains = 0.0;              ///< W
-  double specific_heat = 0.0;      ///< of the make-up [J/(kg K)]
+  double specific_heat{};          ///< of the make-up [J/(kg K)]
 
   [[nodiscard]] heat_parts parts(double kelvin) const noexcept { return parts(kelvin, air, vapour); }
   /// Under other air than the model's, for a room that drifts: its temperature [K] and vapour pressure [Pa].
