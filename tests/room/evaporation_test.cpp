@@ -157,6 +157,10 @@ TEST_CASE("evaporation: half a millipascal of difference evaporates, half a mill
   // Biasin and Krumme's line has an offset: it condenses at a difference of nothing.
   CHECK_THROWS_AS((void)by(twr::evaporation_law::biasin_krumme, 5e-4), out_of_range);
   CHECK_NOTHROW((void)by(twr::evaporation_law::biasin_krumme, -5e-4));
+  // It is nothing at 0.059/7.9e-5 Pa: half a gram an hour more is an answer, half a gram less is none.
+  const auto half_a_gram = by(twr::evaporation_law::biasin_krumme, 0.0595 / 7.9e-5);
+  CHECK(compare(half_a_gram.value(), 5e-4 / 3600.0, relative(1e-6)).good);
+  CHECK_THROWS_AS((void)by(twr::evaporation_law::biasin_krumme, 0.0585 / 7.9e-5), out_of_range);
 }
 
 TEST_CASE("evaporation: a tight cover over all of it leaves nothing") {

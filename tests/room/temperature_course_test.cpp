@@ -434,24 +434,27 @@ TEST_CASE("temperature course: what stands beside the numbers") {
 }
 
 namespace {
-/// dy/dt = -y/100 s, and from 33.3 s on a pull that grows: a kink in the slope. Sampled, and held against its closed form.
+/// dy/dt = -y/100 s, and from 33.3 s on a pull that grows: a kink in the slope. Held against its closed form.
 struct sampled {
   double longest, every;
   std::size_t values;
   double kink = std::numeric_limits<double>::infinity();  ///< as it is told
-  double pull = 0.0;
-  int slopes = 0;      ///< asked for: one at the start, six a step
-  double worst = 0.0;  ///< of all values
+  double pull = 0.0, hidden_pull = 0.0;                   ///< the other one from 33.29 s on, of which nothing is told
+  int slopes = 0;                                         ///< asked for: one at the start, six a step
+  double worst = 0.0;                                     ///< of all values
   std::size_t taken = 0;
 
   double exact(double t) const {
-    const double since = std::max(0.0, t - 33.3);
-    return std::exp(-t / 100.0) + pull * (100.0 * since - 1e4 * -std::expm1(-since / 100.0));
+    const auto of = [t](double from) {
+      const double since = std::max(0.0, t - from);
+      return 100.0 * since - 1e4 * -std::expm1(-since / 100.0);
+    };
+    return std::exp(-t / 100.0) + pull * of(33.3) + hidden_pull * of(33.29);
   }
   void run() {
     const auto slope = [this](double t, double y) {
       ++slopes;
-      return -y / 100.0 + pull * std::max(0.0, t - 33.3);
+      return -y / 100.0 + pull * std::max(0.0, t - 33.3) + hidden_pull * std::max(0.0, t - 33.29);
     };
     numerics::course course{slope, {.longest = longest, .tolerance = 1.0, .kink = kink}, 1.0};
     twr::detail::sample("tankwright::test", course, every, every * static_cast<double>(values), 1e-8, [&](double y) {
@@ -494,4 +497,23 @@ TEST_CASE("temperature course: no stretch is read across a kink, whether it was 
   CHECK(untold.taken == untold.values);
   CHECK(untold.slopes == 1 + 12 * 7 + 6 + 6 * 398);
   CHECK(untold.worst < 1e-5);
+  // One that is not told of, between the last value before the other and that one: both are gone through.
+  sampled both{
+      .longest = 19.99, .every = 0.02, .values = 3 * 398 + 1665, .kink = 33.3, .pull = 0.01, .hidden_pull = 1.0};
+  both.run();
+  CHECK(both.taken == both.values);
+  CHECK(both.worst < 1e-4);
+}
+
+TEST_CASE("temperature course: soonest, expected and latest are in order, whatever laws give way on the way") {
+  const evidence ordered{"tankwright::room::time_to_temperature", kind::property, "soonest <= expected <= latest"};
+  for (double humidity = 28.0; humidity <= 95.0; humidity += 1.0) {
+    for (const double room : {18.0, 24.5, 30.0}) {
+      for (const double limit : {23.0, 24.5, 25.5, 27.0}) {
+        const auto when = twr::time_to_temperature(without_power(25.0, room, humidity), celsius(limit), days(30.0));
+        if (when.expected) TW_HOLDS(ordered, when.soonest && *when.soonest <= *when.expected);
+        if (when.latest) TW_HOLDS(ordered, when.expected && *when.expected <= *when.latest);
+      }
+    }
+  }
 }

@@ -102,8 +102,7 @@ struct checked_course {
   [[nodiscard]] bool never_passes(double kelvin, double conductances<double>::*end) const noexcept {
     const double first = start.net(kelvin, end);
     const double last = finally().net(kelvin, end);
-    const double side = kelvin < water ? 1.0 : -1.0;
-    return std::max(side * first, side * last) <= 0.0;
+    return (kelvin < water ? std::max(first, last) : -std::min(first, last)) <= 0.0;
   }
   /// Cooling to a limit, whether more evaporation loses more heat all the way: it does at the limit, in the first and
   /// the last surroundings, and so does warmer water.

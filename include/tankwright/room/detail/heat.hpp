@@ -3,6 +3,7 @@
 /// The heat balance of a tank on raw numbers: what it loses at a water temperature, under air that may itself change.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -58,7 +59,7 @@ struct heat_model {
     };
     return {.evaporation = part(d.evaporation),
             .convection = part(d.convection),
-            .make_up = d.evaporation > 0.0 ? part(d.make_up) : conductances<double>{},
+            .make_up = part(d.make_up),
             .radiation = d.radiation,
             .covers = d.covers,
             .walls = d.walls};
@@ -73,8 +74,7 @@ struct heat_model {
                            double conductances<double>::*end) const noexcept {
     const drives d = drives_at(kelvin, air_now, vapour_now);
     const double by = evaporation_conductance(d.surface, end) * area_of(areas, end);
-    const double make_up_heat = d.evaporation > 0.0 ? by * d.make_up : 0.0;
-    return by * d.evaporation + by * d.convection + make_up_heat + (d.radiation + d.covers + d.walls - gains);
+    return by * d.evaporation + by * d.convection + by * d.make_up + (d.radiation + d.covers + d.walls - gains);
   }
   [[nodiscard]] conductances<double> net_of(const heat_parts& p) const noexcept {
     const double sharp = p.radiation + p.covers + p.walls - gains;
@@ -108,7 +108,7 @@ struct heat_model {
             // Evaporation per Pa times the latent heat times gamma is the conductance for heat: Bowen's ratio without
             // the division by a difference that may vanish.
             .convection = latent * psychrometric_constant<double> * total * warmer,
-            .make_up = refill * difference,
+            .make_up = refill * std::max(difference, 0.0),  // what condenses is not made up
             .radiation = water_emissivity<double> * stefan_boltzmann<double> * open_area * (t2 * t2 - r * r * r * r),
             .covers = cover_conductance * warmer,
             .walls = walls_to_air * warmer + walls_elsewhere * kelvin - walls_inflow};

@@ -31,7 +31,6 @@ struct moisture_model {
   [[nodiscard]] double per_pascal() const noexcept { return volume / (dry_air_gas_constant<double> * surface.air); }
   [[nodiscard]] double vapour_mass(double p) const noexcept { return molar_mass_ratio<double> * per_pascal() * p; }
   [[nodiscard]] double evaporation(double p) const noexcept {
-    if (wet_area == 0.0) return 0.0;
     across<double> s = surface;
     s.in_air = p;
     const double difference = s.at_water - p;
