@@ -103,8 +103,6 @@ struct course_rates {
 /// set point or saturation. Where the air stays as it is all flows are constant, and one step is enough, however long.
 [[nodiscard]] inline course_state go_on(std::string_view function, const moisture_model& m, course_state s, double time,
                                         double longest, int& steps) {
-  // What rounding makes of a balance: a fraction of 1e-13 of saturation in the time in which the air forgets.
-  const double still = 1e-13 * m.saturation / longest;
   // A machine takes more from wetter air, in a time constant of some half of what drying saturated air would take it.
   const double running = longest / (1.0 + 80.0 * longest * m.removal(m.saturation) / m.vapour_mass(m.saturation));
   while (time > 0.0) {
@@ -113,12 +111,13 @@ struct course_rates {
     }
     const course_rates rates{m, phase_at(m, s.vapour)};
     course_state now = rates(s);
-    if (std::fabs(now.vapour) <= still) {
+    const double most = rates.phase == course_phase::running ? running : longest;
+    // What rounding makes of a balance: a fraction of 1e-13 of saturation in a step.
+    if (std::fabs(now.vapour) <= 1e-13 * m.saturation / most) {
       now.ventilated = now.evaporated + now.sources - now.dehumidified - now.condensed;
       now.vapour = 0.0;
       return plus(s, time, now);
     }
-    const double most = rates.phase == course_phase::running ? running : longest;
     const double h = 0.999'999'999 * time <= most ? time : most;  // no step for what rounding leaves
     const course_state next = runge_kutta_step(rates, s, h);
     const auto crossed = [&](double line) { return line != s.vapour && (s.vapour < line) != (next.vapour < line); };
