@@ -434,12 +434,12 @@ TEST_CASE("temperature course: what stands beside the numbers") {
 }
 
 namespace {
-/// dy/dt = -y/100 s, and from 33.3 s on a pull that grows: a kink in the slope. Held against its closed form.
+/// dy/dt = -y/100 s, and from 33.31 s on a pull that grows: a kink in the slope. Held against its closed form.
 struct sampled {
   double longest, every;
   std::size_t values;
   double kink = std::numeric_limits<double>::infinity();  ///< as it is told
-  double pull = 0.0, hidden_pull = 0.0;                   ///< the other one from 33.29 s on, of which nothing is told
+  double pull = 0.0, hidden_pull = 0.0;                   ///< the other one from 33.3075 s on, of which nothing is told
   int slopes = 0;                                         ///< asked for: one at the start, six a step
   double worst = 0.0;                                     ///< of all values
   std::size_t taken = 0;
@@ -449,12 +449,12 @@ struct sampled {
       const double since = std::max(0.0, t - from);
       return 100.0 * since - 1e4 * -std::expm1(-since / 100.0);
     };
-    return std::exp(-t / 100.0) + pull * of(33.3) + hidden_pull * of(33.29);
+    return std::exp(-t / 100.0) + pull * of(33.31) + hidden_pull * of(33.3075);
   }
   void run() {
     const auto slope = [this](double t, double y) {
       ++slopes;
-      return -y / 100.0 + pull * std::max(0.0, t - 33.3) + hidden_pull * std::max(0.0, t - 33.29);
+      return -y / 100.0 + pull * std::max(0.0, t - 33.31) + hidden_pull * std::max(0.0, t - 33.3075);
     };
     numerics::course course{slope, {.longest = longest, .tolerance = 1.0, .kink = kink}, 1.0};
     twr::detail::sample("tankwright::test", course, every, every * static_cast<double>(values), 1e-8, [&](double y) {
@@ -486,7 +486,7 @@ TEST_CASE(
 
 TEST_CASE("temperature course: no stretch is read across a kink, whether it was told of or not") {
   // Four stretches and one that ends at the kink, 1665 values; three from there.
-  sampled told{.longest = 19.99, .every = 0.02, .values = 1665 + 3 * 398, .kink = 33.3, .pull = 0.01};
+  sampled told{.longest = 19.99, .every = 0.02, .values = 1665 + 3 * 398, .kink = 33.31, .pull = 0.01};
   told.run();
   CHECK(told.taken == told.values);
   CHECK(told.slopes == 1 + 12 * 8);
@@ -498,11 +498,10 @@ TEST_CASE("temperature course: no stretch is read across a kink, whether it was 
   CHECK(untold.slopes == 1 + 12 * 7 + 6 + 6 * 398);
   CHECK(untold.worst < 1e-5);
   // One that is not told of, between the last value before the other and that one: both are gone through.
-  sampled both{
-      .longest = 19.99, .every = 0.02, .values = 3 * 398 + 1665, .kink = 33.3, .pull = 0.01, .hidden_pull = 1.0};
+  sampled both{.longest = 19.99, .every = 0.02, .values = 1668, .kink = 33.31, .pull = 0.01, .hidden_pull = 1000.0};
   both.run();
   CHECK(both.taken == both.values);
-  CHECK(both.worst < 1e-4);
+  CHECK(both.worst < 1e-2);
 }
 
 TEST_CASE("temperature course: soonest, expected and latest are in order, whatever laws give way on the way") {
