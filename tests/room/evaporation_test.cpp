@@ -131,3 +131,44 @@ TEST_CASE("evaporation: a bad surface is named") {
   CHECK(said({.label = "fan", .area = square_metres(2.0), .cover = {"none", fraction(1.1)}})
             .find("effectiveness of the cover") != std::string::npos);
 }
+
+TEST_CASE("evaporation: half a millipascal of difference evaporates, half a millipascal the other way condenses") {
+  const auto water = seawater(25.0);
+  const double at_water =
+      water::water_activity(water.salinity).value() * in_pascals(water::vapour_pressure(water.temperature));
+  const auto air_with = [&](double difference) {
+    const double humidity = (at_water - difference) / in_pascals(twr::saturation_pressure(celsius(30.0)));
+    return twr::air{.temperature = celsius(30.0), .humidity = relative_humidity::from_fraction(humidity)};
+  };
+  const auto of = [&](double difference) {
+    return twr::evaporation({.water = water, .air = air_with(difference), .surfaces = {{.area = square_metres(1.0)}}});
+  };
+  CHECK_FALSE(of(5e-4).condenses);
+  CHECK(of(5e-4).rate.central.value() > 0.0);
+  CHECK(of(5e-4).rate.reason == twr::still_band);
+  CHECK(of(-5e-4).condenses);
+  CHECK(of(-5e-4).rate.central.value() < 0.0);
+  CHECK(of(-5e-4).rate.reason != twr::still_band);
+  const auto by = [&](twr::evaporation_law law, double difference) {
+    return twr::evaporation_rate(law, {.water = water, .air = air_with(difference)}, extrapolate);
+  };
+  CHECK_NOTHROW((void)by(twr::evaporation_law::pauken, 5e-4));
+  CHECK_THROWS_AS((void)by(twr::evaporation_law::pauken, -5e-4), out_of_range);
+  // Biasin and Krumme's line has an offset: it condenses at a difference of nothing.
+  CHECK_THROWS_AS((void)by(twr::evaporation_law::biasin_krumme, 5e-4), out_of_range);
+  CHECK_NOTHROW((void)by(twr::evaporation_law::biasin_krumme, -5e-4));
+  // It is nothing at 0.059/7.9e-5 Pa: half a gram an hour more is an answer, half a gram less is none.
+  const auto half_a_gram = by(twr::evaporation_law::biasin_krumme, 0.0595 / 7.9e-5);
+  CHECK(compare(half_a_gram.value(), 5e-4 / 3600.0, relative(1e-6)).good);
+  CHECK_THROWS_AS((void)by(twr::evaporation_law::biasin_krumme, 0.0585 / 7.9e-5), out_of_range);
+}
+
+TEST_CASE("evaporation: a tight cover over all of it leaves nothing") {
+  const auto e = twr::evaporation(
+      {.water = seawater(25.0),
+       .air = air_of(22.0, 50.0),
+       .surfaces = {{.area = square_metres(1.0), .covered = fraction(1.0), .cover = {"tight", fraction(1.0)}}}});
+  CHECK(e.rate.low.value() == 0.0);
+  CHECK(e.rate.central.value() == 0.0);
+  CHECK(e.rate.high.value() == 0.0);
+}

@@ -78,3 +78,12 @@ TEST_CASE("stuck heater: mistakes") {
   CHECK_THROWS_AS((void)twr::heater_stuck_on(insulated(0.0, 30.0)), invalid_input);
   CHECK_THROWS_AS((void)twr::heater_stuck_on(insulated(300.0, std::nan(""))), invalid_input);
 }
+
+TEST_CASE("stuck heater: looked at for less than a minute") {
+  const evidence closed{"tankwright::room::heater_stuck_on", kind::identity, "half a minute of 300 W less 84 W"};
+  auto s = insulated(300.0, 30.0);
+  s.within = seconds(30.0);
+  const auto r = twr::heater_stuck_on(s);
+  TW_CHECK(closed, r.in_an_hour.central.value(), 30.0 * (300.0 - 84.0) / 8e6, relative(1e-4));
+  TW_CHECK(closed, r.in_a_day.central.value(), 30.0 * (300.0 - 84.0) / 8e6, relative(1e-4));
+}

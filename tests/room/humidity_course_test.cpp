@@ -137,3 +137,110 @@ TEST_CASE("humidity course: mistakes") {
                   invalid_input);
   CHECK(twr::humidity_course({.room = r, .start = humid(50.0), .time = hours(0.0)}).size() == 1);
 }
+
+TEST_CASE("humidity course: a room without water takes on the outdoor humidity ratio, in a pure exponential") {
+  const evidence closed{"tankwright::room::humidity_course", kind::identity,
+                        "W = W_o + (W_0 - W_o) exp(-n t): what ventilation alone does, for any amount of vapour"};
+  for (const double changes : {0.5, 4.0}) {
+    auto r = cellar(30.0, air_of(12.0, 70.0), changes);
+    r.surfaces.clear();
+    const auto course =
+        twr::humidity_course({.room = r, .start = humid(95.0), .time = hours(3.0), .step = minutes(45.0)});
+    const double from = twr::humidity_ratio_of(air_of(30.0, 95.0)).value();
+    const double to = twr::humidity_ratio_of(r.room.outdoor).value();
+    for (const auto& p : course) {
+      const double left = std::exp(-in_hours(p.time) * changes);
+      TW_CHECK(closed, twr::humidity_ratio_of(p.air).value(), to + (from - to) * left,
+               tolerance{.absolute = 1e-8 * (from - to)});
+    }
+    CHECK(course[0].time.value() == 0.0);
+  }
+}
+
+TEST_CASE("humidity course: a strong source in a closed box") {
+  const evidence closed{"tankwright::room::humidity_course", kind::identity,
+                        "P - p = (P - p_0) exp(-G t/(eps V P/(R T))): vapour pushes out the mixture that is there"};
+  // At 35 degC and 22.7 kPa there is room for a quarter of vapour.
+  auto r = cellar(
+      35.0, {.temperature = celsius(20.0), .humidity = humid(0.0), .pressure = absolute_pressure{pascals(22700.0)}},
+      0.0);
+  r.room.volume = cubic_metres(1.0);
+  r.surfaces.clear();
+  const double air = 0.621945 * 22700.0 / (287.042 * 308.15);  // kg of vapour that would fill the box
+  r.sources = {{.label = "steam", .rate = kilograms_per_second(0.22 * air / 3600.0)}};
+  const auto course = twr::humidity_course({.room = r, .start = humid(0.0), .time = hours(1.0)});
+  TW_CHECK(closed, in_pascals(twr::vapour_pressure(course.back().air)), 22700.0 * -std::expm1(-0.22), relative(1e-8));
+}
+
+TEST_CASE("humidity course: strong machines, little water and small rooms are as exact as they say") {
+  const evidence refined{"tankwright::room::humidity_course", kind::property,
+                         "the same with points a thousand times as dense"};
+  for (const double cubic : {2.0, 20.0, 150.0}) {
+    for (const double capacity : {0.0, 10.0, 50.0, 300.0}) {
+      for (const double area : {0.1, 1.0, 6.0}) {
+        twr::tank_room r = cellar(24.0, air_of(16.0, 60.0), 0.3);
+        r.room.volume = cubic_metres(cubic);
+        r.surfaces[0].area = square_metres(area);
+        if (capacity > 0.0)
+          r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(capacity)},
+                                                        .set_point = humid(30.0)};
+        const auto after = [&](double seconds_long, int parts) {
+          return twr::humidity_course(
+              {.room = r, .start = humid(90.0), .time = seconds(seconds_long), .step = seconds(seconds_long / parts)});
+        };
+        for (const double t : {300.0, 1800.0}) {
+          const auto coarse = after(t, 1), dense = after(t, 1000);
+          const double change = std::fabs((dense.back().vapour - dense.front().vapour).value());
+          TW_CHECK(refined, coarse.back().vapour.value(), dense.back().vapour.value(),
+                   tolerance{.absolute = 2e-5 * change});
+          TW_CHECK(refined, coarse.back().dehumidified.value(), dense.back().dehumidified.value(),
+                   (tolerance{.absolute = 2e-5 * change, .relative = 2e-5}));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("humidity course: from saturated air, and from the set point, dry air leads away") {
+  auto r = cellar(24.0, air_of(5.0, 60.0), 0.5);
+  r.surfaces.clear();
+  const auto airing = twr::humidity_course({.room = r, .start = humid(100.0), .time = hours(1.0)}).back();
+  CHECK(airing.condensed.value() == 0.0);
+  CHECK(in_percent(airing.air.humidity.get()) < 80.0);
+  r.dehumidifier =
+      twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(20.0)}, .set_point = humid(55.0)};
+  const auto idle = twr::humidity_course({.room = r, .start = humid(55.0), .time = hours(1.0)}).back();
+  CHECK(idle.dehumidified.value() == 0.0);
+  CHECK(in_percent(idle.air.humidity.get()) < 50.0);
+  // A strong machine dries saturated air in which water evaporates all the same.
+  auto wet = cellar(24.0, air_of(24.0, 100.0), 0.5);
+  wet.dehumidifier =
+      twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(100.0)}, .set_point = humid(55.0)};
+  const auto dried = twr::humidity_course({.room = wet, .start = humid(100.0), .time = hours(1.0)}).back();
+  CHECK(dried.condensed.value() == 0.0);
+  CHECK(in_percent(dried.air.humidity.get()) < 90.0);
+}
+
+TEST_CASE("humidity course: half a millisecond is gone through too") {
+  const auto r = cellar(24.0, air_of(5.0, 60.0), 0.5);
+  const auto course = twr::humidity_course({.room = r, .start = humid(50.0), .time = seconds(5e-4)});
+  const auto rate =
+      twr::evaporation({.water = r.water, .air = air_of(24.0, 50.0), .surfaces = r.surfaces}).rate.central;
+  CHECK(course.size() == 2);
+  CHECK(compare(course[1].evaporated.value(), 5e-4 * rate.value(), relative(1e-6)).good);
+}
+
+TEST_CASE("humidity course: steps are counted: a crossing is charged as fifty, and rounding takes none") {
+  const twr::detail::moisture_model m{.surface = {298.15, 295.15, 3000.0, 1300.0, 101325.0, 0.0},
+                                      .volume = 100.0,
+                                      .changes = 1e-4,
+                                      .outdoor = 0.02,
+                                      .saturation = 2600.0};
+  int steps = 0;
+  (void)twr::detail::go_on("tankwright::test", m, {.vapour = 1300.0}, 10.0 * (1.0 + 1e-12), 1.0, steps);
+  CHECK(steps == 10);
+  steps = 0;  // saturated after a while: one long step that crosses, and one at rest
+  const auto end = twr::detail::go_on("tankwright::test", m, {.vapour = 2599.0}, 1000.0, 1000.0, steps);
+  CHECK(end.vapour == 2600.0);
+  CHECK(steps == 52);
+}

@@ -120,7 +120,10 @@ TEST_CASE("refusals: what has no answer is given up") {
                                       .saturation = 2600.0};
   CHECK_THROWS_AS((void)twr::detail::go_on("tankwright::test", m, {.vapour = 1300.0}, 10.0, 1.0, steps),
                   no_convergence);
-  steps = twr::detail::most_course_steps - 11;
+  steps = twr::detail::most_course_steps - 9;
+  CHECK_THROWS_AS((void)twr::detail::go_on("tankwright::test", m, {.vapour = 1300.0}, 10.0, 1.0, steps),
+                  no_convergence);
+  steps = twr::detail::most_course_steps - 10;
   CHECK_NOTHROW((void)twr::detail::go_on("tankwright::test", m, {.vapour = 1300.0}, 10.0, 1.0, steps));
 }
 
@@ -258,7 +261,7 @@ TEST_CASE("refusals: rooms that settle nowhere, or have no air left") {
     CHECK(e.details().argument == "outdoor humidity ratio");
     CHECK(compare(e.details().value, 1e3 * twr::humidity_ratio_of(outdoor).value(), relative(1e-12)).good);
     const double wanted = 1e3 * twr::humidity_ratio_of(air_of(24.0, 50.0)).value();
-    CHECK(std::string{e.what()}.find(core::number_with_unit(wanted, "g/kg")) != std::string::npos);
+    CHECK(std::string{e.what()}.find("shall be, " + core::number_with_unit(wanted, "g/kg") + ":") != std::string::npos);
   }
 }
 
@@ -300,4 +303,112 @@ TEST_CASE("refusals: a heater that is stuck is looked at for a week") {
   CHECK(stuck(6.997).reaches_highest.expected);
   CHECK_FALSE(stuck(7.003).reaches_highest.expected);
   CHECK(stuck(6.0).settles_at->reason == twr::still_band);
+}
+
+TEST_CASE("refusals: air that cannot be, in the name of what was given") {
+  const auto by_ratio = [](double w) {
+    return twr::air_from(twr::air_of_humidity_ratio{.temperature = celsius(20.0),
+                                                    .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(w)});
+  };
+  const auto by_dew_point = [](double t, double dew) {
+    return twr::air_from(twr::air_of_dew_point{.temperature = celsius(t), .dew_point = celsius(dew)});
+  };
+  check_refusals(
+      {TW_REFUSED("room::air_from", "humidity ratio", by_ratio(0.02)),
+       TW_REFUSED("room::air_from", "dew point", by_dew_point(18.0, 19.0)),
+       TW_REFUSED("room::air_from", "vapour pressure", by_dew_point(150.0, 110.0)),
+       TW_REFUSED("room::pressure_at_altitude", "altitude", twr::pressure_at_altitude(metres(50e3), extrapolate)),
+       TW_REFUSED("room::dew_point", "temperature", twr::dew_point(air_of(201.0, 0.1)))});
+  // How wet it would be.
+  const double percent_there =
+      100.0 * (twr::saturation_pressure(celsius(19.0)) / twr::saturation_pressure(celsius(18.0)));
+  CHECK(message_of([&] {
+          (void)by_dew_point(18.0, 19.0);
+        }).find("would be " + core::number_text(percent_there) + " % relative humidity at 18 degC") !=
+        std::string::npos);
+  // A dew point a rounding above the temperature is saturated air, and no more.
+  const temperature warm = celsius(18.0);
+  const auto full =
+      twr::air_from(twr::air_of_dew_point{.temperature = warm, .dew_point = kelvins(in_kelvins(warm) + 3e-13)});
+  CHECK(full.humidity.get().value() == 1.0);
+}
+
+TEST_CASE(
+    "refusals: a room with a machine is held to what evaporation was measured at, which is well within the machine's") {
+  auto r = cellar(46.0, air_of(20.0, 40.0));
+  check_refusals({TW_REFUSED("room::dehumidifier_for", "air temperature", twr::dehumidifier_for(r, humid(0.5)))});
+  const auto measured = twr::about(twr::evaporation_law::shah).air_celsius;
+  CHECK(twr::dehumidifier_temperature_limits.published.contains(measured.low));
+  CHECK(twr::dehumidifier_temperature_limits.published.contains(measured.high));
+  CHECK(twr::dehumidifier_temperature_limits.possible.low <= twr::possible_air.low);
+  CHECK(twr::dehumidifier_temperature_limits.possible.high >= twr::possible_air.high);
+}
+
+TEST_CASE("refusals: ventilation with air that is next to as wet as the room") {
+  const double inside = twr::humidity_ratio_of(air_of(24.0, 50.0)).value();
+  // 150 m3 of air, 177 kg: half a gram more or less is carried by each change of it.
+  const auto with = [&](double grams) {
+    const double dry = twr::dry_air_density(air_of(24.0, 50.0)).value() * 150.0;
+    const auto outdoor = twr::air_from(twr::air_of_humidity_ratio{
+        .temperature = celsius(24.0),
+        .ratio = twr::humidity_ratio::from_kilograms_per_kilogram(inside - 1e-3 * grams / dry)});
+    return twr::ventilation_for(cellar(24.0, outdoor), humid(0.5));
+  };
+  const auto drier = with(0.5);
+  const auto rate =
+      twr::evaporation({.water = seawater(25.0), .air = air_of(24.0, 50.0), .surfaces = {{.area = square_metres(3.0)}}})
+          .rate.central;
+  CHECK(compare(drier.air_changes.central.value(), rate.value() / 5e-4, relative(1e-6)).good);
+  CHECK_THROWS_AS((void)with(-0.5), invalid_input);
+  CHECK_THROWS_AS((void)twr::ventilation_for(cellar(24.0, air_of(24.0, 0.0)), humid(0.0)), invalid_input);
+}
+
+TEST_CASE("refusals: a room that gains nothing needs no machine") {
+  auto r = cellar(24.0, air_of(24.0, 50.0), 0.0);
+  r.surfaces.clear();
+  const auto size = twr::dehumidifier_for(r, humid(0.55));
+  CHECK(size.load.high.value() == 0.0);
+  CHECK_FALSE(size.needed);
+}
+
+TEST_CASE("refusals: half a milliwatt the other way costs nothing") {
+  const auto heat = twr::running_cost({.heat = estimate<power>{watts(-5e-4)}, .price = twr::electricity_price{1.0}});
+  CHECK(heat.per_day.central.value() == 0.0);
+  const twr::running_device one[] = {{.label = "clock", .draws = estimate<power>{watts(-5e-4)}}};
+  CHECK(twr::running_costs(one, twr::electricity_price{1.0}).all.per_day.central.value() == 0.0);
+}
+
+TEST_CASE("refusals: top-off at its ends") {
+  const auto rim = [](double lowest) {
+    return twr::reservoir_request{.water = seawater(25.0),
+                                  .volume = litres(1000.0),
+                                  .lowest = practical_salinity{lowest},
+                                  .free_volume = litres(10.0)};
+  };
+  // Nothing runs in: as salt as it was, and no less is allowed.
+  CHECK_FALSE(twr::stuck_valve(rim(35.0), litres(0.0)).too_fresh);
+  CHECK(twr::stuck_valve(rim(35.0), litres(0.1)).too_fresh);
+  CHECK(message_of([&] { (void)twr::largest_reservoir(rim(1000.5)); }).find("is not possible") != std::string::npos);
+  CHECK(message_of([&] { (void)twr::largest_reservoir(rim(999.5)); }).find("is above that of the system") !=
+        std::string::npos);
+  const auto chamber = [](double running, double lowest) {
+    return message_of([&] {
+      (void)twr::return_level({.surface = square_metres(0.3),
+                               .top_off = estimate<flow_rate>{litres_per_day(5.0)},
+                               .running_level = metres(running),
+                               .lowest_level = metres(lowest)});
+    });
+  };
+  CHECK(chamber(0.3, 0.3) == "nothing was thrown");
+  CHECK(chamber(0.3, 0.3005).find("is above the running level") != std::string::npos);
+  CHECK(chamber(1000.0, 1000.5).find("lowest level = 1000.5 m is not possible") != std::string::npos);
+}
+
+TEST_CASE("refusals: wet surfaces of which nothing is said are dry, and the least flow is a flow") {
+  const auto ratio = [](double w) { return twr::humidity_ratio::from_kilograms_per_kilogram(w); };
+  const twr::well_mixed_room r{
+      .dry_air = kilograms_per_hour(10.0), .outdoor = ratio(0.004), .transfer = kilograms_per_hour(30.0)};
+  CHECK(compare(twr::settled_humidity_ratio(r).value(), 0.001, relative(1e-14)).good);
+  CHECK_NOTHROW(
+      (void)twr::settled_humidity_ratio({.dry_air = mass_flow::from_value(core::tiny), .outdoor = ratio(0.004)}));
 }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/room/saturation.hpp>
 
+#include <cmath>
 #include <vector>
 
 #include "support/edges.hpp"
 #include "support/reference.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -90,6 +92,26 @@ TEST_CASE("saturation: edges of the ranges") {
   CHECK(result[0] == pascals(-1.0));
   twr::saturation_pressure(t, result, extrapolate);
   CHECK(result[1] > result[0]);
+  check_refused([&] { twr::saturation_pressure(t, {}); },
+                [](const error& e) { CHECK(std::string{e.what()}.ends_with("the first span, 2")); });
   std::vector<pressure> too_short(1);
   CHECK_THROWS_AS(twr::saturation_pressure(t, too_short), invalid_input);
+}
+
+TEST_CASE("saturation: the first guess is Magnus' curve, and as good as it says") {
+  // Over water 610.78 Pa exp(17.27 t/(237.3 + t)) (Tetens 1930; FAO-56 eq. 11), over ice 21.875 and 265.5 (Murray
+  // 1967), from memory.
+  for (const double t : {0.5, 5.0, 20.0, 100.0}) {
+    const double guess = twr::detail::saturation_temperature_guess(std::log(610.78) + 17.27 * t / (237.3 + t));
+    CHECK(std::fabs(guess - 273.15 - t) < 2e-4);
+  }
+  for (const double t : {-0.5, -5.0, -30.0, -90.0}) {
+    const double guess = twr::detail::saturation_temperature_guess(std::log(610.78) + 21.875 * t / (265.5 + t));
+    CHECK(std::fabs(guess - 273.15 - t) < 2e-4);
+  }
+  const auto off = [](double t) {
+    const double ln_p = twr::detail::ln_saturation(t + 273.15).value;
+    return std::fabs(twr::detail::saturation_temperature_guess(ln_p) - 273.15 - t);
+  };
+  for (double t = -100.0; t <= 200.0; t += 0.5) CHECK(off(t) < (t >= 0.0 && t <= 45.0 ? 0.03 : 3.0));
 }

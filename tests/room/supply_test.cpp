@@ -56,6 +56,16 @@ TEST_CASE("supply: edges of the ranges") {
     const std::vector<estimate<electric_current>> all{amperes(i)};
     CHECK_THROWS_AS((void)twr::leakage_of(all), invalid_input);
   }
+  for (const double low : {-1e-9, 0.0}) {
+    for (const double high : {1e6, 2e6}) {
+      const std::vector<estimate<electric_current>> all{{amperes(low), amperes(1.0), amperes(high), {}}};
+      if (low < 0.0 || high > 1e6) {
+        CHECK_THROWS_AS((void)twr::leakage_of(all), invalid_input);
+      } else {
+        CHECK_NOTHROW((void)twr::leakage_of(all));
+      }
+    }
+  }
   check_edges(twr::stored_energy_limits,
               [](double e, range_policy) { return twr::battery_feeds({.capacity = joules(e)}, watts(1.0)); });
   check_edges(twr::usable_limits, [](double u, range_policy) {

@@ -188,3 +188,43 @@ TEST_CASE("warm-up: by hand, nothing to do, and no loss") {
   warm.loss = watts_per_kelvin(500.0 / 6.0);  // it settles at the target, and never gets there
   CHECK_THROWS_AS((void)twr::linear_warm_up_time(warm), invalid_input);
 }
+
+TEST_CASE("warm-up: half a milliwatt more than the loss at the target gets there, half a milliwatt less does not") {
+  const evidence closed{"tankwright::room::warm_up", kind::identity, "closed form for a loss in a straight line"};
+  // 12 W/K to 18 degC: 96 W at 26 degC. The time is that of a logarithm whose argument all but vanishes.
+  const auto t = twr::warm_up(insulated(16.0, 26.0, 96.0005)).time;
+  TW_CHECK(closed, t.central.value(), 8e6 / 12.0 * std::log((120.0 + 5e-4) / 5e-4), relative(1e-7));
+  CHECK(t.reason == twr::still_band);
+  check_refusals({TW_REFUSED("room::warm_up", "heater", twr::warm_up(insulated(16.0, 26.0, 95.9995)))});
+  // It settles at 93 degC, above which a stuck heater is not followed.
+  CHECK(message_of([] {
+          (void)twr::warm_up(insulated(16.0, 94.0, 900.0));
+        }).ends_with("is too small: where evaporation is strong it settles at 93 degC"));
+  // 864 W hold 90 degC.
+  const auto stuck = twr::warm_up(insulated(16.0, 26.0, 863.9995)).stuck_on;
+  CHECK(stuck.has_value());
+  CHECK(std::fabs(in_celsius(*stuck) - (90.0 - 5e-4 / 12.0)) < 1e-8);
+  CHECK_FALSE(twr::warm_up(insulated(16.0, 26.0, 864.0005)).stuck_on);
+}
+
+TEST_CASE("warm-up: a target that is not above the start is refused, with both temperatures") {
+  CHECK(message_of([] { (void)twr::warm_up(insulated(26.0, 20.0, 500.0)); }) ==
+        "tankwright::room::warm_up: target temperature = 20 degC is not above the start, 26 degC");
+  CHECK(message_of([] {
+          (void)twr::warm_up(insulated(20.0, 20.0, 500.0));
+        }).ends_with("target temperature = 20 degC is not above the start, 20 degC"));
+}
+
+TEST_CASE("warm-up: losses that are no number are given up, not halved for ever") {
+  twr::detail::heat_model m;
+  m.gains = std::nan("");
+  const twr::detail::warming warming{"tankwright::test", m, 8e6};
+  try {
+    (void)warming.between(289.15, 299.15);
+    CHECK(false);
+  } catch (const no_convergence& e) {
+    CHECK(e.details().function == "tankwright::test");
+    CHECK(e.details().argument == "target temperature");
+    CHECK(std::fabs(e.details().value - 26.0) < 1e-9);  // what is next to the target is halved first
+  }
+}

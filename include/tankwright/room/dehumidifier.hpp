@@ -73,14 +73,10 @@ template <class T>
 inline constexpr biquadratic<T> energy_factor_curve{T(-2.388319068955L), T(0.093047739452L),  T(-0.001369700327L),
                                                     T(0.066533716758L),  T(-0.000343198063L), T(-0.000562490295L)};
 
-/// The curves are 0.98 and 0.975, not 1, at 26.7 degC and 60 %, where they are meant to be 1.
+/// The curve is 0.98, not 1, at 26.7 degC and 60 %, where it is meant to be 1.
 template <class T>
 [[nodiscard]] constexpr T capacity_curve(T celsius, T humidity) noexcept {
   return water_removal_curve<T>(celsius, T(100) * humidity) / water_removal_curve<T>(T(26.7L), T(60));
-}
-template <class T>
-[[nodiscard]] constexpr T efficiency_curve(T celsius, T humidity) noexcept {
-  return energy_factor_curve<T>(celsius, T(100) * humidity) / energy_factor_curve<T>(T(26.7L), T(60));
 }
 
 /// Which end of a band.
@@ -117,12 +113,12 @@ template <class T>
   return std::max(T(1.15L) * std::max(middle, line), (T(1.15L) + T(0.15L / 8) * hotter) * middle);
 }
 
-/// Electricity over that at 26.7 degC and 60 %: the ratio of the two curves, at their ends beyond them.
+/// What the electricity is in proportion to: the ratio of the two curves, at their ends beyond them.
 template <class T>
 [[nodiscard]] constexpr T power_share(T celsius, T humidity) noexcept {
   const T t = std::clamp(celsius, T(dehumidifier_curve_celsius.low), T(dehumidifier_curve_celsius.high));
   const T h = std::clamp(humidity, T(dehumidifier_curve_humidity.low), T(dehumidifier_curve_humidity.high));
-  return capacity_curve(t, h) / efficiency_curve(t, h);
+  return capacity_curve(t, h) / energy_factor_curve<T>(t, T(100) * h);
 }
 
 /// Capacity at 26.7 degC and 60 % [kg/s], from the label. Checks the machine.

@@ -97,9 +97,9 @@ inline constexpr limits volumetric_heat_limits{"heat of the sheet", "J/(m3 K)", 
 /// @accuracy        the band, -7 to +18 % for stone; plastics lie at the low end
 /// @source          densities and specific heats of calcite and quartz, CRC Handbook (from memory); Cardarelli 2018
 [[nodiscard]] inline estimate<heat_capacity> heat_capacity_of_solids(const estimate<volume>& displaced) {
-  for (const volume& v : {displaced.low, displaced.central, displaced.high}) {
-    core::check("tankwright::room::heat_capacity_of_solids", solids_volume_limits, v.value());
-  }
+  constexpr std::string_view here = "tankwright::room::heat_capacity_of_solids";
+  core::check(here, solids_volume_limits, displaced.low.value());
+  core::check(here, solids_volume_limits, displaced.high.value());
   const auto held = [](volumetric_heat h, volume v) { return heat_capacity::from_value(h.value() * v.value()); };
   return {held(heat_of_stone.low, displaced.low), held(heat_of_stone.central, displaced.central),
           held(heat_of_stone.high, displaced.high), "the volume of the solids, and their mineral"};

@@ -117,7 +117,6 @@ struct checked_room {
   if (r.dehumidifier) {
     const controlled_dehumidifier& d = *r.dehumidifier;
     m.capacity = checked_capacity(function, d.machine);
-    core::check_element(function, d.machine.label, dehumidifier_temperature_limits, m.surface.air - 273.15, policy);
     check_humidity(function, d.set_point);
     m.set_point = d.set_point.get().value() * m.saturation;
   }

@@ -61,7 +61,6 @@ namespace detail {
   detail::check_humidity(here, target);
   const double celsius = room.model.surface.air - 273.15;
   const dehumidifier unit{.label = "wanted", .capacity = kilograms_per_second(1.0), .rated_at = rated_at};
-  core::check(here, dehumidifier_temperature_limits, celsius, policy);
   const double per_label = detail::checked_capacity(here, unit);
   const auto share = [&](detail::band_end end) {
     return per_label * detail::capacity_share(celsius, target.value(), end);

@@ -43,7 +43,7 @@ inline constexpr int steps_of_a_crossing = 50;     // the root takes many of its
 
 /// Vapour pressure and the totals, or their rates.
 struct course_state {
-  double vapour = 0.0;  ///< Pa
+  double vapour{};  ///< Pa
   double evaporated = 0.0;
   double sources = 0.0;
   double ventilated = 0.0;
@@ -56,7 +56,8 @@ struct course_state {
           a.ventilated + by * b.ventilated, a.dehumidified + by * b.dehumidified, a.condensed + by * b.condensed};
 }
 
-/// The machine runs above its set point, idles below it; at the set point, and at saturation, the air can stay.
+/// The machine runs above its set point, idles below it; at the set point, and at saturation, the air can stay. Without
+/// one the set point is 0, and what runs removes nothing.
 enum class course_phase { free, running, held_at_set_point, saturated };
 
 struct course_rates {
@@ -90,39 +91,38 @@ struct course_rates {
 
 /// The phase in which the air goes on from here.
 [[nodiscard]] inline course_phase phase_at(const moisture_model& m, double p) noexcept {
-  const bool machine = m.capacity > 0.0;
   const double gain = m.gain(p);
-  if (p >= m.saturation && gain - (machine ? m.removal(p) : 0.0) > 0.0) return course_phase::saturated;
-  if (!machine || p < m.set_point) return course_phase::free;
+  if (p >= m.saturation && gain - m.removal(p) > 0.0) return course_phase::saturated;
+  if (p < m.set_point) return course_phase::free;
   if (p > m.set_point) return course_phase::running;
   if (gain <= 0.0) return course_phase::free;
   return gain <= m.removal(p) ? course_phase::held_at_set_point : course_phase::running;
 }
 
-/// Go on for `time` in steps of at most `longest`, changing phase where the air meets the set point or saturation.
-/// Where the air stays as it is all flows are constant, and one step is enough, however long.
+/// Go on for `time` in steps of at most `longest`, shorter while a machine runs, changing phase where the air meets the
+/// set point or saturation. Where the air stays as it is all flows are constant, and one step is enough, however long.
 [[nodiscard]] inline course_state go_on(std::string_view function, const moisture_model& m, course_state s, double time,
                                         double longest, int& steps) {
-  // What rounding makes of a balance: a fraction of 1e-13 of saturation in the time in which the air forgets.
-  const double still = 1e-13 * m.saturation / longest;
+  // A machine takes more from wetter air, in a time constant of some half of what drying saturated air would take it.
+  const double running = longest / (1.0 + 80.0 * longest * m.removal(m.saturation) / m.vapour_mass(m.saturation));
   while (time > 0.0) {
     if (++steps > most_course_steps) {
       core::fail<no_convergence>(function, "time", time, "s", "before the end is as far as the simulation gets");
     }
     const course_rates rates{m, phase_at(m, s.vapour)};
     course_state now = rates(s);
-    if (std::fabs(now.vapour) <= still) {
+    const double most = rates.phase == course_phase::running ? running : longest;
+    // What rounding makes of a balance: a fraction of 1e-13 of saturation in a step.
+    if (std::fabs(now.vapour) <= 1e-13 * m.saturation / most) {
       now.ventilated = now.evaporated + now.sources - now.dehumidified - now.condensed;
       now.vapour = 0.0;
       return plus(s, time, now);
     }
-    const double h = time <= longest * (1.0 + 1e-9) ? time : longest;  // no step for what rounding leaves
+    const double h = 0.999'999'999 * time <= most ? time : most;  // no step for what rounding leaves
     const course_state next = runge_kutta_step(rates, s, h);
-    const auto crossed = [&](double line) {
-      return line != s.vapour && (s.vapour < line ? next.vapour >= line : next.vapour <= line);
-    };
+    const auto crossed = [&](double line) { return line != s.vapour && (s.vapour < line) != (next.vapour < line); };
     double line = 0.0;
-    if (m.capacity > 0.0 && crossed(m.set_point))
+    if (crossed(m.set_point))
       line = m.set_point;
     else if (crossed(m.saturation))
       line = m.saturation;
@@ -133,7 +133,7 @@ struct course_rates {
     }
     const auto beyond = [&](double x) { return runge_kutta_step(rates, s, x).vapour - line; };
     steps += steps_of_a_crossing;
-    const double part = numerics::bracketed_root<double>(function, "time", beyond, 0.0, h, {.absolute = 1e-9 * h});
+    const double part = numerics::bracketed_root<double>(function, "time", beyond, 0.0, h);
     s = runge_kutta_step(rates, s, part);
     s.vapour = line;
     time -= part;
@@ -153,8 +153,9 @@ struct course_rates {
 /// @return       points from the start to the end, `step` apart, with the totals of all flows
 /// @throws       invalid_input, out_of_range (names the element, the argument, its value and the limits),
 ///               no_convergence
-/// @accuracy     1e-7 of the change; moisture is conserved to 1e-12. Walls and furniture that take up moisture are left
-///               out: a real room moves more slowly
+/// @accuracy     1e-7 of the change, 2e-5 where one law of evaporation, or part of a machine's curve, gives way to
+///               another; moisture is conserved to 1e-12. Walls and furniture that take up moisture are left out: a
+///               real room moves more slowly
 /// @source       mass balance; Shah 2014; classical Runge-Kutta
 [[nodiscard]] inline std::vector<humidity_point> humidity_course(const humidity_course_request& q,
                                                                  range_policy policy = range_policy::published) {
@@ -178,13 +179,13 @@ struct course_rates {
   };
   const double time = q.time.get().value();
   const double step = q.step.value();
-  // Rate at which the air forgets: ventilation, and the surfaces at the strongest they can be.
+  // Rate at which the air forgets without a machine: ventilation, and the surfaces at the strongest they can be.
   const double wet = std::max(m.evaporation(0.0), -m.evaporation(m.saturation)) / m.saturation;
   const double holds = detail::molar_mass_ratio<double> * m.per_pascal();  // kg of vapour for a pascal
-  // What sources add, and a machine takes, moves the air too: through a small box a strong one moves it often.
-  const double moved = (std::fabs(m.source) + m.capacity) / (holds * m.total());
+  // What sources add moves the air too: through a small box a strong one moves it often.
+  const double moved = m.source / (holds * m.total());
   const double forgets = m.changes + 2.0 * wet / holds + moved;
-  const double longest = std::min(step, forgets > 0.0 ? 1.0 / (40.0 * forgets) : step);
+  const double longest = std::min(step, 0.025 / forgets);  // no end where nothing makes it forget
 
   std::vector<humidity_point> course;
   detail::course_state s{.vapour = q.start.get().value() * m.saturation};

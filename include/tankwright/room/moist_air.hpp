@@ -4,6 +4,7 @@
 /// ratio or dew point. Ideal gases, as ASHRAE's equations have it. The wet bulb is in `wet_bulb.hpp`.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 
 #include <tankwright/room/air.hpp>
@@ -52,9 +53,7 @@ template <class T>
                               "would be " + core::number_text(100.0 * humidity) + " % relative humidity at " +
                                   core::number_with_unit(in_celsius(t), "degC") + ": water would condense");
   }
-  return {.temperature = t,
-          .humidity = relative_humidity::from_fraction(humidity < 1.0 ? humidity : 1.0),
-          .pressure = total};
+  return {.temperature = t, .humidity = relative_humidity::from_fraction(std::min(humidity, 1.0)), .pressure = total};
 }
 
 }  // namespace detail

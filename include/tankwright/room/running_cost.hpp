@@ -4,6 +4,7 @@
 /// device, and of all of them, each by itself and in all.
 #pragma once
 
+#include <algorithm>
 #include <span>
 #include <string>
 #include <vector>
@@ -89,13 +90,14 @@ namespace detail {
                                                       range_policy policy = range_policy::published) {
   constexpr std::string_view here = "tankwright::room::running_cost";
   const estimate<power>& heat = load.heat;
-  for (const power& p : {heat.low, heat.central, heat.high}) core::check(here, running_power_limits, p.value());
+  core::check(here, running_power_limits, heat.low.value());
+  core::check(here, running_power_limits, heat.high.value());
   const double price = load.price.get().value();
   core::check(here, price_limits, price);
   core::check(here, performance_limits, load.performance, policy);
   core::check(here, on_limits, load.on.value());
   const auto in_a_day = [&](power p) {
-    return energy::from_value(p.value() > 0.0 ? p.value() / load.performance * load.on.value() * 86400.0 : 0.0);
+    return energy::from_value(std::max(p.value(), 0.0) / load.performance * load.on.value() * 86400.0);
   };
   return detail::cost_of(map_rising(heat, in_a_day), price);
 }
@@ -118,12 +120,11 @@ namespace detail {
   estimate<energy> sum{{}, {}, {}, "the bands of the devices, which add up"};
   for (const running_device& d : devices) {
     const estimate<power>& p = d.draws;
-    for (const power& each : {p.low, p.central, p.high}) {
-      core::check_element(here, d.label, running_power_limits, each.value());
-    }
+    core::check_element(here, d.label, running_power_limits, p.low.value());
+    core::check_element(here, d.label, running_power_limits, p.high.value());
     core::check_element(here, d.label, on_limits, d.on.value());
     const auto in_a_day = [&](power each) {
-      return energy::from_value(each.value() > 0.0 ? each.value() * d.on.value() * 86400.0 : 0.0);
+      return energy::from_value(std::max(each.value(), 0.0) * d.on.value() * 86400.0);
     };
     const estimate<energy> day = map_rising(p, in_a_day);
     result.devices.push_back({.label = d.label, .cost = detail::cost_of(day, price.value())});

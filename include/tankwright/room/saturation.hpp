@@ -9,6 +9,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <limits>
 #include <span>
 
 #include <tankwright/core/batch.hpp>
@@ -60,12 +61,12 @@ template <class T>
   return exp(ln_saturation(t).value);
 }
 
-/// A guess of the temperature [K] from ln(p/Pa): 1000/T as a cubic in ln(p / p_triple), good to 0.05 K in the range.
+/// A guess of the temperature [K] from ln(p/Pa): Magnus' curve over ice and over water, good to 0.03 K in a room and to
+/// 3 K in the range.
 template <class T>
 [[nodiscard]] constexpr T saturation_temperature_guess(T ln_p) noexcept {
-  const T x = ln_p - T(6.4161717L);
-  return T(1000) / (x < T(0) ? T(3.66092L) + x * (T(-0.1626481L) + x * (T(-2.366595e-5L) + x * T(-3.054286e-6L)))
-                             : T(3.660766L) + x * (T(-0.1843743L) + x * (T(-1.146487e-3L) + x * T(-6.503103e-5L))));
+  const T x = ln_p - T(6.41474L);  // ln 610.78
+  return T(273.15L) + (x < T(0) ? T(265.5L) * x / (T(21.875L) - x) : T(237.3L) * x / (T(17.27L) - x));
 }
 
 /// Temperature [K] at which ln(p/Pa) is that of saturation: Halley's steps on ln p, of which two from the guess reach
@@ -75,15 +76,18 @@ template <class T>
   using std::fabs;
   const bool ice = ln_p < water::kernel::ln_saturation_hyland_wexler(triple_point<T>).value;
   T t = saturation_temperature_guess(ln_p);
-  for (int i = 0; i < 20 && t > T(0); ++i) {
+  for (T last = std::numeric_limits<T>::infinity();;) {
     const auto at = ice ? ln_saturation_over_ice(t) : water::kernel::ln_saturation_hyland_wexler(t);
     const T miss = ln_p - at.value;
     const T step = T(2) * miss * at.slope / (T(2) * at.slope * at.slope + miss * at.curvature);
     t += step;
-    if (fabs(step) <= T(1e-5L) * t) return t;  // the next step would be less than 1e-12 K
+    if (fabs(step) <= T(3e-3L)) return t;  // the next step would be less than 1e-12 K
+    if (!(fabs(step) < last)) {
+      core::fail<no_convergence>(function, "ln of the vapour pressure", static_cast<double>(ln_p), "",
+                                 "has no saturation temperature within reach of the formula");
+    }
+    last = fabs(step);
   }
-  core::fail<no_convergence>(function, "ln of the vapour pressure", static_cast<double>(ln_p), "",
-                             "has no saturation temperature within reach of the formula");
 }
 
 }  // namespace detail

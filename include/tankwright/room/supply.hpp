@@ -102,7 +102,8 @@ inline constexpr limits usable_limits{"usable part", "", zero_to_one};
   double low = 0.0, central = 0.0, high = 0.0;
   std::string_view reason{};
   for (const auto& one : all) {
-    for (const electric_current& i : {one.low, one.central, one.high}) core::check(here, leakage_limits, i.value());
+    core::check(here, leakage_limits, one.low.value());
+    core::check(here, leakage_limits, one.high.value());
     low += one.low.value();
     central += one.central.value();
     high += one.high.value();

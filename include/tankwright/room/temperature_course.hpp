@@ -93,10 +93,8 @@ struct checked_course {
   }
   [[nodiscard]] heat_model finally() const noexcept {
     heat_model m = start;
-    if (room_tau > 0.0) {
-      m.air = room_end;
-      m.vapour = std::min(start.vapour, saturation_pressure(room_end));
-    }
+    m.air = room_end;
+    m.vapour = std::min(start.vapour, saturation_pressure(room_end));
     return m;
   }
   /// The water cannot pass a temperature at which it gains heat (above: loses heat) from first to last. The
@@ -104,7 +102,7 @@ struct checked_course {
   [[nodiscard]] bool never_passes(double kelvin, double conductances<double>::*end) const noexcept {
     const double first = start.net(kelvin, end);
     const double last = finally().net(kelvin, end);
-    return kelvin < water ? std::max(first, last) <= 0.0 : std::min(first, last) >= 0.0;
+    return (kelvin < water ? std::max(first, last) : -std::min(first, last)) <= 0.0;
   }
   /// Cooling to a limit, whether more evaporation loses more heat all the way: it does at the limit, in the first and
   /// the last surroundings, and so does warmer water.
@@ -116,16 +114,15 @@ struct checked_course {
     return limit < water && more(start) && more(finally());
   }
   [[nodiscard]] double slope(double time, double kelvin, double conductances<double>::*end) const noexcept {
-    if (!(room_tau > 0.0)) return -start.net(kelvin, end) / capacity;
+    if (room_tau == 0.0) return -start.net(kelvin, end) / capacity;
     const double air = air_at(time);  // cooled below its dew point it loses the water that it cannot hold
     const double vapour = time > condenses_from ? saturation_pressure(air) : start.vapour;
     return -start.net(kelvin, air, vapour, end) / capacity;
   }
   /// The longest step while the losses are smooth.
   [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {
-    const double tau = 2.0 * capacity / (start.net(water + 1.0, end) - start.net(water - 1.0, end));
-    const double fastest = room_tau > 0.0 ? std::min(tau, room_tau) : tau;
-    return fastest > 0.0 ? fastest / steps_per_time_constant : 3600.0;
+    const double tau = std::fabs(capacity / (start.net(water + 1.0, end) - start.net(water, end)));
+    return (room_tau > 0.0 ? std::min(tau, room_tau) : tau) / steps_per_time_constant;
   }
 };
 
@@ -174,10 +171,11 @@ struct checked_course {
                                                                      std::string_view why) {
   using ends = conductances<double>;
   const heat_model last = c.finally();
-  if (!(last.net(363.15, &ends::low) > 0.0 && last.net(363.15, &ends::high) > 0.0)) return std::nullopt;
-  return band_of<temperature>(settled_temperature(here, last, &ends::low),
-                              settled_temperature(here, last, &ends::central),
-                              settled_temperature(here, last, &ends::high), why);
+  constexpr double hottest = 363.15;
+  const ends lost = last.net(hottest);
+  if (!(std::min(lost.low, lost.high) > 0.0)) return std::nullopt;
+  const auto settled = [&](double ends::*end) { return settled_temperature(here, last, end, hottest); };
+  return band_of<temperature>(settled(&ends::low), settled(&ends::central), settled(&ends::high), why);
 }
 
 /// The three courses of the band at even times: the start, `every`, twice `every` ... and at last `to`. Refuses where
@@ -187,15 +185,15 @@ struct checked_course {
   constexpr limits measured{
       "water temperature", "degC", {}, about(evaporation_law::shah).water_celsius, about(evaporation_law::shah).name};
   std::vector<conductances<double>> at{{c.water, c.water, c.water}};
-  at.resize(static_cast<std::size_t>(to / every) + 3);
-  std::size_t count = 1;
   for (const auto end : {&conductances<double>::low, &conductances<double>::central, &conductances<double>::high}) {
     auto course = course_of(c, end);
-    count = 1;
-    sample(here, course, every, to, 2e-10, [&](double value) { at[count++].*end = value; });
+    std::size_t count = 1;
+    sample(here, course, every, to, 2e-10, [&](double value) {
+      if (count == at.size()) at.push_back({});
+      at[count++].*end = value;
+    });
     core::check(here, measured, course.value() - 273.15, policy);
   }
-  at.resize(count);
   return at;
 }
 
@@ -287,7 +285,7 @@ namespace detail {
   const bool below = limit < o.water;
   while (water.time() < within) {
     water.step(here, within);
-    if (below ? water.value() <= limit : water.value() >= limit) return seconds(water.met(here, limit));
+    if ((water.value() < limit) == below) return seconds(water.met(here, limit));
   }
   return {};
 }

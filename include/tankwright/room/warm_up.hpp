@@ -60,7 +60,7 @@ class warming {
 
   [[nodiscard]] conductances<double> between(double from, double to) const {
     const conductances<double> whole = on_panel(from, to);
-    return refined(from, to, whole, 1e-5 * std::max({whole.low, whole.central, whole.high}), 50);
+    return refined(from, to, whole, 1e-5 * whole.central);
   }
 
  private:
@@ -73,31 +73,30 @@ class warming {
     });
     return sum;
   }
-  [[nodiscard]] conductances<double> refined(double a, double b, const conductances<double>& whole, double tolerance,
-                                             int halvings) const {
+  [[nodiscard]] conductances<double> refined(double a, double b, const conductances<double>& whole,
+                                             double tolerance) const {
     const double middle = 0.5 * (a + b);
     const conductances<double> left = on_panel(a, middle), right = on_panel(middle, b), both = plus(left, right);
     if (std::max({std::fabs(both.low - whole.low), std::fabs(both.central - whole.central),
                   std::fabs(both.high - whole.high)}) <= tolerance) {
       return both;
     }
-    if (halvings == 0 || ++panels_ > most_panels) {
+    if (--panels_left_ == 0) {
       core::fail<no_convergence>(function_, "target temperature", b - 273.15, "degC",
                                  "is where the heater just about holds it: there is no telling when it gets there");
     }
-    return plus(refined(a, middle, left, tolerance, halvings - 1), refined(middle, b, right, tolerance, halvings - 1));
+    const conductances<double> near_target = refined(middle, b, right, tolerance);
+    return plus(refined(a, middle, left, tolerance), near_target);
   }
   [[nodiscard]] static conductances<double> plus(const conductances<double>& a,
                                                  const conductances<double>& b) noexcept {
     return {a.low + b.low, a.central + b.central, a.high + b.high};
   }
 
-  static constexpr int most_panels = 10'000;
-
   std::string_view function_;
   const heat_model& heated_;
   double capacity_;
-  mutable int panels_ = 0;
+  mutable int panels_left_ = 2000;  // a kink takes some fifty
 };
 
 }  // namespace detail
@@ -128,7 +127,7 @@ class warming {
   if (!(to >= from)) {
     core::fail<invalid_input>(here, "target temperature", in_celsius(w.to), "degC", "is below the start");
   }
-  if (h > 0.0 && !(p > h * to)) {
+  if (!(p > h * to)) {
     core::fail<invalid_input>(
         here, heater_limits.argument, p, "W",
         "is too small: it settles at " + core::number_with_unit(in_celsius(w.stands_at) + p / h, "degC"));
@@ -168,14 +167,14 @@ class warming {
   heated.gains += p;
   for (const auto end : {&ends::high, &ends::central, &ends::low}) {
     if (heated.net(to, end) < 0.0) continue;
-    const double t = detail::settled_temperature(here, heated, end);
+    const double t = detail::settled_temperature(here, heated, end, to);
     core::fail<invalid_input>(
         here, heater_limits.argument, p, "W",
         "is too small: where evaporation is strong it settles at " + core::number_with_unit(t - 273.15, "degC"));
   }
   std::optional<temperature> stuck_on;
-  if (heated.net(363.15, &ends::low) > 0.0) {
-    stuck_on = kelvins(detail::settled_temperature(here, heated, &ends::low));
+  if (constexpr double hottest = 363.15; heated.net(hottest, &ends::low) > 0.0) {
+    stuck_on = kelvins(detail::settled_temperature(here, heated, &ends::low, hottest));
   }
   const ends times = detail::warming{here, heated, c}.between(from, to);
   const std::string_view why = m.areas.agitated ? agitated_band : still_band;

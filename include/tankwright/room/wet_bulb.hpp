@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <tankwright/room/moist_air.hpp>
 
@@ -44,58 +45,38 @@ template <class T>
          (e.latent + T(1.86L) * t - e.condensed_heat * s);
 }
 
-/// Wet bulb [degC] of air of t [degC] and vapour pressure p [Pa]: Halley's steps on the equation times its denominator,
-/// which rises in s; kept inside a bracket that the signs narrow.
+/// Wet bulb [degC] of air of t [degC] and vapour pressure p [Pa]: Halley's steps, from the dry bulb, on the equation
+/// times its denominators, which is smooth through the boiling point.
+///
+///   p_sat(s) B(s) = P H(s),   H = 1.006 (t - s) + W (latent + 1.86 t - c s),   B = eps (latent - slope s) + H
 template <class T>
 [[nodiscard]] T wet_bulb(std::string_view function, T t, T p, T total) {
   using std::exp;
   using std::fabs;
-  using std::log;
   constexpr T zero = T(273.15L);
   const T ratio = humidity_ratio(p, total);
   const T saturated_at_zero = humidity_ratio(T(611.1535708907679L), total);  // over ice, as below the triple point
-  const bool wet = T(2501) * saturated_at_zero - T(1.006L) * t - ratio * (T(2501) + T(1.86L) * t) <= T(0);
+  const bool wet = ratio_from_wet_bulb(wet_wick<T>, t, T(0), saturated_at_zero) <= ratio;
   const wet_bulb_equation<T>& e = wet ? wet_wick<T> : iced_wick<T>;
-
-  // Start: one Newton step on p_sat(s) - p = gamma (t - s), with Magnus' curve through the dew point and a rational
-  // exponential.
-  T s = t / T(3);
-  if (p > T(1)) {
-    const T dew = saturation_temperature_guess(T(log(p))) - zero;
-    const T d = dew + T(237.3L);
-    const T gamma = T(6.47e-4L) * total;
-    T y = gamma * (t - dew) / (gamma + T(4098) * p / (d * d));
-    const T x = T(4098) * y / (d * (d + y));
-    const T growth = (T(1) + x * (T(0.5L) + x * T(1.0L / 12))) / (T(1) - x * (T(0.5L) - x * T(1.0L / 12)));
-    const T lambda = T(4098) / ((d + y) * (d + y));
-    y -= (p * (growth - T(1)) - gamma * (t - dew - y)) / (p * growth * lambda + gamma);
-    s = dew + y;
-  }
-  T low = T(-200);
-  T high = t;
-  s = std::min(s, high);
-  for (int i = 0; i < 60; ++i) {
+  const T heat_slope = -(T(1.006L) + ratio * e.condensed_heat);
+  const T both_slope = heat_slope - molar_mass_ratio<T> * e.latent_slope;
+  T s = t;
+  for (T last = std::numeric_limits<T>::infinity();;) {
     const auto ln_p = ln_saturation(s + zero);
     const T vapour = exp(ln_p.value);
-    if (vapour >= total) {  // above the boiling point
-      high = s;
-      s = T(0.5L) * (low + high);
-      continue;
+    const T heat = T(1.006L) * (t - s) + ratio * (e.latent + T(1.86L) * t - e.condensed_heat * s);
+    const T both = molar_mass_ratio<T> * (e.latent - e.latent_slope * s) + heat;
+    const T value = vapour * both - total * heat;
+    const T slope = vapour * (ln_p.slope * both + both_slope) - total * heat_slope;
+    const T curve = vapour * ((ln_p.slope * ln_p.slope + ln_p.curvature) * both + T(2) * ln_p.slope * both_slope);
+    const T step = T(2) * value * slope / (T(2) * slope * slope - value * curve);
+    s -= step;
+    if (fabs(step) <= T(1e-7L)) return std::min(s, t);  // small: between ice and water the slope has a kink
+    if (!(fabs(step) < last)) {                         // they shrink for all air that is possible
+      core::fail<no_convergence>(function, "wet bulb", static_cast<double>(s), "degC", "did not converge");
     }
-    const T per_dry = T(1) / (total - vapour);
-    const T saturated = molar_mass_ratio<T> * vapour * per_dry;
-    const T growth = ln_p.slope * total * per_dry;                              // W_sat' / W_sat
-    const T bend = ln_p.slope * (T(2) * growth - ln_p.slope) + ln_p.curvature;  // W_sat'' / (W_sat P / (P - p))
-    const T latent = e.latent - e.latent_slope * s;
-    const T value = latent * saturated - T(1.006L) * (t - s) - ratio * (e.latent + T(1.86L) * t - e.condensed_heat * s);
-    const T slope = saturated * (latent * growth - e.latent_slope) + T(1.006L) + ratio * e.condensed_heat;
-    const T curve = saturated * (latent * bend * total * per_dry - T(2) * e.latent_slope * growth);
-    (value < T(0) ? low : high) = s;
-    const T next = s - T(2) * value * slope / (T(2) * slope * slope - value * curve);
-    if (fabs(next - s) <= T(2e-3L)) return std::min(next, t);  // what is left is 3e-4 times the cube of this step
-    s = next >= low && next <= high ? next : T(0.5L) * (low + high);
+    last = fabs(step);
   }
-  core::fail<no_convergence>(function, "wet bulb", static_cast<double>(s), "degC", "did not converge");
 }
 
 }  // namespace detail

@@ -34,10 +34,10 @@ struct heat_parts {
 };
 
 struct heat_model {
-  double activity = 1.0;          ///< water activity
-  double air = 0.0;               ///< K
-  double vapour = 0.0;            ///< Pa
-  double total = 0.0;             ///< Pa
+  double activity{};              ///< water activity
+  double air{};                   ///< K
+  double vapour{};                ///< Pa
+  double total{};                 ///< Pa
   std::optional<double> radiant;  ///< surroundings of the open water [K]; as the air when not given
   std::optional<double> make_up;  ///< K; as the air when not given
   wet_areas areas;
@@ -47,7 +47,7 @@ struct heat_model {
   double walls_elsewhere = 0.0;    ///< W/K
   double walls_inflow = 0.0;       ///< W at 0 K: sum of U A T of those walls
   double gains = 0.0;              ///< W
-  double specific_heat = 0.0;      ///< of the make-up [J/(kg K)]
+  double specific_heat{};          ///< of the make-up [J/(kg K)]
 
   [[nodiscard]] heat_parts parts(double kelvin) const noexcept { return parts(kelvin, air, vapour); }
   /// Under other air than the model's, for a room that drifts: its temperature [K] and vapour pressure [Pa].
@@ -59,7 +59,7 @@ struct heat_model {
     };
     return {.evaporation = part(d.evaporation),
             .convection = part(d.convection),
-            .make_up = d.evaporation > 0.0 ? part(d.make_up) : conductances<double>{},
+            .make_up = part(d.make_up),
             .radiation = d.radiation,
             .covers = d.covers,
             .walls = d.walls};
@@ -74,8 +74,7 @@ struct heat_model {
                            double conductances<double>::*end) const noexcept {
     const drives d = drives_at(kelvin, air_now, vapour_now);
     const double by = evaporation_conductance(d.surface, end) * area_of(areas, end);
-    const double make_up_heat = d.evaporation > 0.0 ? by * d.make_up : 0.0;
-    return by * d.evaporation + by * d.convection + make_up_heat + (d.radiation + d.covers + d.walls - gains);
+    return by * d.evaporation + by * d.convection + by * d.make_up + (d.radiation + d.covers + d.walls - gains);
   }
   [[nodiscard]] conductances<double> net_of(const heat_parts& p) const noexcept {
     const double sharp = p.radiation + p.covers + p.walls - gains;
@@ -109,30 +108,19 @@ struct heat_model {
             // Evaporation per Pa times the latent heat times gamma is the conductance for heat: Bowen's ratio without
             // the division by a difference that may vanish.
             .convection = latent * psychrometric_constant<double> * total * warmer,
-            .make_up = refill * difference,
+            .make_up = refill * std::max(difference, 0.0),  // what condenses is not made up
             .radiation = water_emissivity<double> * stefan_boltzmann<double> * open_area * (t2 * t2 - r * r * r * r),
             .covers = cover_conductance * warmer,
             .walls = walls_to_air * warmer + walls_elsewhere * kelvin - walls_inflow};
   }
 };
 
-/// Where the water settles without further heat. Its loss rises with its temperature, so there is one such point.
+/// Where the water settles without further heat, below a temperature [K] at which it loses some. Its loss rises with
+/// its temperature, so there is one such point.
 [[nodiscard]] inline double settled_temperature(std::string_view function, const heat_model& m,
-                                                double conductances<double>::*end) {
-  constexpr double coldest = 271.15, hottest = 365.0;
-  // The loss is nearly straight: secants from the air's temperature are there in a few steps, or else the bracket.
-  double before = std::clamp(m.air, coldest, hottest), t = before > coldest + 1.0 ? before - 1.0 : before + 1.0;
-  double net_before = m.net(before, end);
-  for (int i = 0; i < 12; ++i) {
-    const double net = m.net(t, end), by = net * (t - before) / (net - net_before);
-    if (!(std::fabs(by) < 60.0) || !(t - by > coldest && t - by < hottest)) break;
-    before = t;
-    net_before = net;
-    t -= by;
-    if (std::fabs(by) < 1e-6) return t;  // the next one would be below 1e-9
-  }
-  const auto net_at = [&](double x) { return m.net(x, end); };
-  return numerics::bracketed_root<double>(function, "temperature", net_at, coldest, hottest, {.absolute = 1e-9});
+                                                double conductances<double>::*end, double hottest) {
+  const auto net_at = [&](double kelvin) { return m.net(kelvin, end); };
+  return numerics::bracketed_root<double>(function, "temperature", net_at, 271.15, hottest, {.absolute = 1e-9});
 }
 
 }  // namespace tankwright::room::detail

@@ -16,22 +16,21 @@ namespace tankwright::room::detail {
 
 struct moisture_model {
   across<double> surface;            ///< in_air is set at each call
-  double wet_area = 0.0;             ///< m^2 of still, open water
+  double wet_area{};                 ///< m^2 of still, open water
   band_end end = band_end::central;  ///< of the evaporation
-  double volume = 0.0;
-  double changes = 0.0;     ///< 1/s
-  double outdoor = 0.0;     ///< kg/kg
-  double source = 0.0;      ///< kg/s
-  double saturation = 0.0;  ///< Pa
-  double capacity = 0.0;    ///< of the machine at 26.7 degC, 60 %; 0: none
-  double set_point = 0.0;   ///< vapour pressure [Pa] above which the machine runs
+  double volume{};
+  double changes{};     ///< 1/s
+  double outdoor{};     ///< kg/kg
+  double source = 0.0;  ///< kg/s
+  double saturation{};  ///< Pa
+  double capacity{};    ///< of the machine at 26.7 degC, 60 %; 0: none
+  double set_point{};   ///< vapour pressure [Pa] above which the machine runs
 
   [[nodiscard]] double total() const noexcept { return surface.total; }
   /// Volume over R T: kg of dry air per Pa.
   [[nodiscard]] double per_pascal() const noexcept { return volume / (dry_air_gas_constant<double> * surface.air); }
   [[nodiscard]] double vapour_mass(double p) const noexcept { return molar_mass_ratio<double> * per_pascal() * p; }
   [[nodiscard]] double evaporation(double p) const noexcept {
-    if (wet_area == 0.0) return 0.0;
     across<double> s = surface;
     s.in_air = p;
     const double difference = s.at_water - p;
