@@ -399,7 +399,7 @@ TEST_CASE("temperature course: where it settles, up to 90 degC and down to -2 de
   CHECK(std::fabs(in_celsius(below->central) - (90.0 - 5e-4 / 12.0)) < 1e-8);
   CHECK_FALSE(settles(12.0 * 72.0 + 5e-4, 18.0));
   CHECK(std::fabs(in_celsius(settles(0.0, -1.9)->central) + 1.9) < 1e-8);
-  CHECK_THROWS_AS((void)settles(0.0, -2.1), no_convergence);
+  CHECK_FALSE(settles(0.0, -2.1));  // the course of the hours before it freezes is told all the same
   // Between what strong and what weak evaporation loses at 90 degC.
   auto o = without_power(25.0, 18.0, 50.0);
   auto hot = o.tank;

@@ -18,7 +18,7 @@ struct stuck_heater {
 
 struct stuck_heater_result {
   temperature_crossing reaches_highest;
-  /// Where it ends; empty: above 90 degC.
+  /// Where it ends; empty: above 90 degC or below -2 degC.
   std::optional<estimate<tankwright::temperature>> settles_at;
   estimate<temperature_difference> in_an_hour;  ///< the largest change
   estimate<temperature_difference> in_a_day;

@@ -39,7 +39,7 @@ struct temperature_point {
 
 struct temperature_course {
   std::vector<temperature_point> points;
-  /// In the room as it will be; empty: above 90 degC.
+  /// In the room as it will be; empty: above 90 degC, or below -2 degC, where sea water is ice.
   std::optional<estimate<tankwright::temperature>> settles_at;
   tankwright::caution caution;
 };
@@ -166,14 +166,14 @@ struct checked_course {
                           o.water};
 }
 
-/// Where the water settles at the three ends of the band; empty above 90 degC.
+/// Where the water settles at the three ends of the band; empty above 90 degC and below -2 degC, where sea water is ice.
 [[nodiscard]] inline std::optional<estimate<temperature>> settles_in(std::string_view here, const checked_course& c,
                                                                      std::string_view why) {
   using ends = conductances<double>;
   const heat_model last = c.finally();
   constexpr double hottest = 363.15;
-  const ends lost = last.net(hottest);
-  if (!(std::min(lost.low, lost.high) > 0.0)) return std::nullopt;
+  const ends lost = last.net(hottest), gained = last.net(coldest_settled);
+  if (!(std::min(lost.low, lost.high) > 0.0 && std::max(gained.low, gained.high) < 0.0)) return std::nullopt;
   const auto settled = [&](double ends::*end) { return settled_temperature(here, last, end, hottest); };
   return band_of<temperature>(settled(&ends::low), settled(&ends::central), settled(&ends::high), why);
 }

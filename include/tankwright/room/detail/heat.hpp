@@ -115,12 +115,15 @@ struct heat_model {
   }
 };
 
+inline constexpr double coldest_settled = 271.15;  ///< [K]
+
 /// Where the water settles without further heat, below a temperature [K] at which it loses some. Its loss rises with
 /// its temperature, so there is one such point.
 [[nodiscard]] inline double settled_temperature(std::string_view function, const heat_model& m,
                                                 double conductances<double>::*end, double hottest) {
   const auto net_at = [&](double kelvin) { return m.net(kelvin, end); };
-  return numerics::bracketed_root<double>(function, "temperature", net_at, 271.15, hottest, {.absolute = 1e-9});
+  return numerics::bracketed_root<double>(function, "temperature", net_at, coldest_settled, hottest,
+                                          {.absolute = 1e-9});
 }
 
 }  // namespace tankwright::room::detail
