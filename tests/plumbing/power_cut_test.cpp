@@ -8,6 +8,7 @@
 
 #include "plumbing/random_power_cut.hpp"
 #include "support/check.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -566,4 +567,114 @@ TEST_CASE("power cut: two risers side by side are two systems beside each other"
   CHECK(tp::power_cut(together).falls.return_pipes < a.falls.return_pipes);
   together.shared_pipes.front().side_by_side = 0;
   CHECK_THROWS_AS((void)tp::power_cut(together), invalid_input);
+}
+
+TEST_CASE("power cut: both ends of the band, by hand") {
+  // 5 % of the areas, 3 mm of the levels, 10 % of the flow, 15 % of the standpipe, all at one end together. The worst:
+  // 1.05 m2 with 25 mm (1.1/0.85)^(2/3) and 13 mm, a box of 0.0525 m2 x 103 mm, the pipes' 3.298672 L, into 0.475 m2
+  // that run at 253 mm; the mild: 0.95 m2 with 25 mm (0.9/1.15)^(2/3) and 7 mm, 0.0475 m2 x 97 mm, 0.525 m2 at 247 mm.
+  auto in = sharp(display(), one_chamber(), returns());
+  in.area_uncertainty = percent(5.0);
+  in.level_uncertainty = millimetres(3.0);
+  in.flow_uncertainty = percent(10.0);
+  const auto cut = tp::power_cut(in);
+  const double worst = 1.05 * (0.025 * std::pow(1.1 / 0.85, 2.0 / 3.0) + 0.013) + 0.0525 * 0.103 + 0.003298672,
+               mild = 0.95 * (0.025 * std::pow(0.9 / 1.15, 2.0 / 3.0) + 0.007) + 0.0475 * 0.097 + 0.003298672;
+  TW_CHECK(by_hand, cut.falls.total.high.value(), worst, relative(1e-7));
+  TW_CHECK(by_hand, cut.falls.total.low.value(), mild, relative(1e-7));
+  TW_CHECK(by_hand, cut.margin.low, metres(0.4 - 0.253 - worst / 0.475), within(millimetres(1e-5)));
+  TW_CHECK(by_hand, cut.margin.high, metres(0.4 - 0.247 - mild / 0.525), within(millimetres(1e-5)));
+}
+
+TEST_CASE("power cut: what it is taken to be where nothing is said") {
+  // Decisions of this library, written a second time.
+  const tp::power_cut_input in{
+      .display = display(), .sump = one_chamber(), .returns = {}, .edge_above_floor = metres(1.5)};
+  CHECK(in.area_uncertainty == percent(3.0));
+  CHECK(in.level_uncertainty == millimetres(3.0));
+  CHECK(in.flow_uncertainty == percent(0.0));
+  CHECK(in.check_valve_leak == percent(2.0));
+  CHECK(in.water.density.get() == kilograms_per_cubic_metre(1023.3));
+  CHECK(in.water.viscosity.get() == millipascal_seconds(0.96));
+  CHECK_FALSE(tp::return_line{.label = "A", .flow = flow_rate{}, .outlet_below_edge = metres(0.0)}.check_valve);
+  CHECK_FALSE(tp::shared_pipe{.pipe = fitting("main")}.check_valve);
+}
+
+TEST_CASE("power cut: pipes are refused in its own name and by their labels") {
+  const auto with = [](auto change) {
+    auto in = sharp(display(), one_chamber(), returns());
+    in.shared_pipes = {{.pipe = fitting("main"), .returns = {"return A"}}};
+    change(in);
+    return [in] { (void)tp::power_cut(in); };
+  };
+  CHECK_NOTHROW(with([](auto&) {})());
+  check_refusals({
+      {"plumbing::power_cut", "drain: bore",
+       with([](auto& in) { in.display.drains[0].bore = tp::pipe_bore{metres(15.0)}; })},
+      {"plumbing::power_cut", "drain: length", with([](auto& in) { in.display.drains[0].length = metres(1001.0); })},
+      {"plumbing::power_cut", "drain: length", with([](auto& in) { in.display.drains[0].length = metres(-1.0); })},
+      {"plumbing::power_cut", "return A: length", with([](auto& in) { in.returns[0].pipe->length = metres(1001.0); })},
+      {"plumbing::power_cut", "main: length", with([](auto& in) { in.shared_pipes[0].pipe.length = metres(1001.0); })},
+      {"plumbing::power_cut", "main: side_by_side", with([](auto& in) { in.shared_pipes[0].side_by_side = 0; })},
+      {"plumbing::power_cut", "return A: break_below_edge",
+       with([](auto& in) { in.returns[0].break_below_edge = metres(-20.1); })},
+      {"plumbing::power_cut", "display: horizontal area of the box",
+       with([](auto& in) { in.display.box->horizontal_area = square_metres(0.0); })},
+  });
+  CHECK(message_of(with([](auto& in) { in.shared_pipes[0].returns = {"return X"}; })) ==
+        "tankwright::plumbing::power_cut: main is shared by 'return X', which is no return of this system");
+}
+
+TEST_CASE("power cut: the limits end at the crest and at the deepest of several openings") {
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::identity, "the crest by hand"};
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::identity, "volumes by hand"};
+  // Two chambers below a high rim: the pump chamber may run up to the crest before it, and no higher.
+  auto tall = sharp(display(), one_chamber(), returns());
+  tall.sump.rim = metres(2.0);
+  tall.sump.chambers.insert(tall.sump.chambers.begin(), {.label = "first", .horizontal_area = square_metres(0.2)});
+  tall.sump.baffles = {{.crest = metres(0.3), .width = metres(0.5)}};
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(tall), metres(0.3), tolerance{});
+  // A single one with its walls far above all that comes down: up to where the worst case reaches the rim, 0.4 m:
+  // (25 mm 0.85^(-2/3) + 10 mm) of 1 m2, 5 L and 3.298672 L, on 0.5 m2.
+  const double others = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.005 + 0.003298672;
+  auto in = sharp(display(), one_chamber(), returns());
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.4 - (others + 0.010) / 0.5),
+           within(millimetres(1e-5)));
+  // The deepest opening, the second of three, sets what comes down; the break of the first is not in its way.
+  in.returns[0].break_below_edge = millimetres(1.0);
+  in.returns.push_back({.label = "B",
+                        .flow = flow_rate{},
+                        .outlet_below_edge = millimetres(20.0),
+                        .break_below_edge = millimetres(12.0),
+                        .pipe = fitting("B")});
+  in.returns.push_back(
+      {.label = "C", .flow = flow_rate{}, .outlet_below_edge = millimetres(5.0), .pipe = fitting("C")});
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), metres(0.075 - others), within(millimetres(1e-5)));
+  // Room of half a millimetre of sump more than what comes anyway leaves a quarter of one of display below the edge; half
+  // a millimetre less leaves none.
+  auto tight = sharp(display(), one_chamber(), returns());
+  tight.sump.running_level = metres(0.4 - others / 0.5 - 0.0005);
+  const auto depth = tp::deepest_safe_outlet(tight);
+  REQUIRE(depth);
+  TW_CHECK(limit, *depth, millimetres(0.25), within(millimetres(1e-5)));
+  tight.sump.running_level = metres(0.4 - others / 0.5 + 0.0005);
+  CHECK_FALSE(tp::deepest_safe_outlet(tight));
+}
+
+TEST_CASE("power cut: the highest running level is the crest as long as the rim takes it") {
+  // 0.7 m2 that run at the crest of 0.3 m, with the head over it on 0.2 m2, take what comes: a rim half a millimetre higher
+  // than that leaves the crest, one half a millimetre lower 0.7/0.5 of it less in the pump chamber.
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::identity, "volumes by hand"};
+  auto in = sharp(display(), one_chamber(), returns());
+  in.sump.chambers.insert(in.sump.chambers.begin(), {.label = "first", .horizontal_area = square_metres(0.2)});
+  in.sump.baffles = {{.crest = metres(0.3), .width = metres(0.5)}};
+  in.sump.rim = metres(2.0);
+  const double head = tp::running_levels(in.sump, litres_per_hour(6000.0)).chambers[0].level.high.value() - 0.3;
+  const double comes = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.010 + 0.005 + 0.003298672;
+  const double rest = 0.3 + (0.2 * head + comes) / 0.7;
+  in.sump.rim = metres(rest + 0.0005);
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.3), tolerance{});
+  in.sump.rim = metres(rest - 0.0005);
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.3 - 0.0005 * 0.7 / 0.5),
+           within(millimetres(0.05)));
 }

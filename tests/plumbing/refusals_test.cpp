@@ -14,6 +14,7 @@ namespace {
 
 constexpr double none = std::numeric_limits<double>::quiet_NaN();
 const water::liquid sea{.density = kilograms_per_cubic_metre(1023.0), .viscosity = millipascal_seconds(0.96)};
+const water::liquid bad_water{.density = kilograms_per_cubic_metre(none), .viscosity = millipascal_seconds(0.96)};
 const pipe_bore d50{metres(0.05)};
 const flow_rate some = litres_per_hour(1000.0);
 
@@ -52,12 +53,16 @@ TEST_CASE("plumbing: drains refuse in their own name") {
       TW_REFUSED("plumbing::part_full_flow", "slope", part_full_flow(pipe(0.05, none, 0.0), m(0.01))),
       TW_REFUSED("plumbing::part_full_flow", "roughness", part_full_flow(pipe(0.05, 0.01, none), m(0.01))),
       TW_REFUSED("plumbing::part_full_flow", "relative roughness", part_full_flow(pipe(0.05, 0.01, 0.01), m(0.01))),
+      TW_REFUSED("plumbing::part_full_depth", "bore", part_full_depth(level(none, 0.01, 0.01), some)),
+      TW_REFUSED("plumbing::part_full_depth", "slope", part_full_depth(level(0.05, none, 0.01), some)),
+      TW_REFUSED("plumbing::part_full_depth", "manning_n", part_full_depth(level(0.05, 0.01, none), some)),
       TW_REFUSED("plumbing::part_full_depth", "flow", part_full_depth(level(0.05, 0.01, 0.01), q(none))),
       TW_REFUSED("plumbing::part_full_depth", "flow", part_full_depth(level(0.05, 0.01, 0.01), q(0.0))),
       TW_REFUSED("plumbing::drain_mode_for", "r: bore", mode(none, 1, 0.1, 0)),
       TW_REFUSED("plumbing::drain_mode_for", "r: drop", mode(0.05, none, 0.1, 0)),
       TW_REFUSED("plumbing::drain_mode_for", "r: inlet_head", mode(0.05, 1, none, 0)),
       TW_REFUSED("plumbing::drain_mode_for", "r: flow", mode(0.05, 1, 0.1, none)),
+      TW_REFUSED("plumbing::drain_mode_for", "density of the liquid", drain_mode_for(two[0], some, bad_water)),
       TW_REFUSED("plumbing::one_drain_blocked", "number of drains", one_drain_blocked({two[0]}, some, sea)),
       TW_REFUSED("plumbing::one_drain_blocked", "flow", one_drain_blocked(two, q(none), sea)),
       TW_REFUSED("plumbing::primes_itself", "r: bore",
@@ -66,6 +71,8 @@ TEST_CASE("plumbing: drains refuse in their own name") {
                  primes_itself({.pipe = run(0.05), .drop = m(none), .inlet_head = m(1)}, some)),
       TW_REFUSED("plumbing::held_up_while_priming", "priming", held_up_while_priming(two, some, sea, seconds(none))),
       TW_REFUSED("plumbing::held_up_while_priming", "flow", held_up_while_priming(two, q(-1.0), sea)),
+      TW_REFUSED("plumbing::held_up_while_priming", "density of the liquid",
+                 held_up_while_priming({}, some, bad_water)),
   });
 }
 
