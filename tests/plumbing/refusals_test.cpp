@@ -259,3 +259,94 @@ TEST_CASE("plumbing: overflow edges refuse in the name of both functions") {
                  flow_over(contracted_edge{m(0.5), m(1), m(0.1)}, m(0.21))),
   });
 }
+
+TEST_CASE("plumbing: vessels and their outlets refuse in the name of what was asked") {
+  const effective_area hole{square_metres(1e-4)};
+  const auto both = [&](std::string argument, any_vessel vessel) {
+    return std::vector<refusal>{
+        {"plumbing::emptying_time", argument, [=] { (void)emptying_time(vessel, {.outlet = hole, .from = m(0.1)}); }},
+        {"plumbing::fill_stages", argument, [=] {
+           (void)fill_stages({.vessel = vessel, .flow = some, .stops = {{"s", m(0.1)}}});
+         }}};
+  };
+  for (const double bad : {none, 0.0, -1.0}) {
+    check_refusals(both("radius", bowl{m(bad)}));
+    check_refusals(both("height", cone{m(bad), m(1)}));
+    check_refusals(both("radius", cone{m(1), m(bad)}));
+    check_refusals(both("diameter", lying_cylinder{m(bad), m(1)}));
+    check_refusals(both("axial_length", lying_cylinder{m(1), m(bad)}));
+  }
+  CHECK(message_of([&] { (void)emptying_time(any_vessel{bowl{m(-1)}}, {.outlet = hole, .from = m(0.1)}); }) ==
+        "tankwright::plumbing::emptying_time: radius = -1 m is not possible; expected more than 0 m");
+  CHECK(message_of([&] {
+          (void)emptying_time(any_vessel{cone{m(-1), m(1)}}, {.outlet = hole, .from = m(0.1)});
+        }) == "tankwright::plumbing::emptying_time: height = -1 m is not possible; expected more than 0 m");
+  CHECK(message_of([&] {
+          (void)emptying_time(any_vessel{lying_cylinder{m(-1), m(1)}}, {.outlet = hole, .from = m(0.1)});
+        }) == "tankwright::plumbing::emptying_time: diameter = -1 m is not possible; expected more than 0 m");
+  CHECK(message_of([&] {
+          (void)emptying_time(any_vessel{lying_cylinder{m(1), m(-1)}}, {.outlet = hole, .from = m(0.1)});
+        }) == "tankwright::plumbing::emptying_time: axial_length = -1 m is not possible; expected more than 0 m");
+  const auto laminar = [](double l) {
+    return laminar_emptying_time({.horizontal_area = m2(0.06),
+                                  .bore = bore(0.004),
+                                  .pipe_length = m(l),
+                                  .from = m(0.4),
+                                  .to = m(0.2),
+                                  .water = sea});
+  };
+  const inflow_and_outlet tank{.horizontal_area = m2(1), .inflow = some, .outlet = hole};
+  check_refusals({
+      TW_REFUSED("plumbing::laminar_emptying_time", "pipe_length", laminar(none)),
+      TW_REFUSED("plumbing::laminar_emptying_time", "pipe_length", laminar(-1.0)),
+      TW_REFUSED("plumbing::level_change_time", "from", level_change_time(tank, {m(none), m(0.1)})),
+      TW_REFUSED("plumbing::level_change_time", "from", level_change_time(tank, {m(-0.1), m(0.1)})),
+      TW_REFUSED("plumbing::level_change_time", "to", level_change_time(tank, {m(0.1), m(none)})),
+      TW_REFUSED("plumbing::edge_tail_time", "bore",
+                 edge_tail_time({.horizontal_area = m2(1), .edge = standpipe{bore(-1)}, .from = m(0.02)})),
+      TW_REFUSED("plumbing::fill_stages", "s: hold",
+                 fill_stages({.vessel = m2(1.0), .flow = some, .stops = {{"s", m(0.1), seconds(-1.0)}}})),
+  });
+}
+
+TEST_CASE("plumbing: friction and losses refuse in their own name") {
+  const auto factors = [](std::size_t re, std::size_t e, std::size_t result) {
+    return message_of([=] {
+      std::vector<darcy_factor> f(result, darcy_factor{0.0});
+      friction_factor(std::vector<reynolds_number>(re, reynolds_number{1e5}),
+                      std::vector<relative_roughness>(e, relative_roughness{0.0}), f);
+    });
+  };
+  const std::string sizes = "tankwright::plumbing::friction_factor: size of a span = ";
+  CHECK(factors(2, 3, 2) == sizes + "3 differs from the size of the first span, 2");
+  CHECK(factors(2, 2, 1) == sizes + "1 differs from the size of the first span, 2");
+  const auto rough = [](double e) {
+    std::vector<darcy_factor> f(2, darcy_factor{0.0});
+    friction_factor(std::vector<reynolds_number>(2, reynolds_number{1e5}),
+                    std::vector<relative_roughness>{relative_roughness{0.0}, relative_roughness{e}}, f);
+  };
+  const pipe_run nothing{.label = "r", .bore = d50}, straight{.label = "r", .bore = d50, .length = m(1)};
+  check_refusals({
+      {"plumbing::friction_factor", "relative roughness", [&] { rough(-0.1); }},
+      TW_REFUSED("plumbing::friction_factor_haaland", "relative roughness",
+                 friction_factor_haaland(reynolds_number{1e5}, relative_roughness{-0.1})),
+      TW_REFUSED("plumbing::friction_factor_churchill", "relative roughness",
+                 friction_factor_churchill(reynolds_number{1e5}, relative_roughness{-0.1})),
+      TW_REFUSED("plumbing::friction_factor_serghides", "relative roughness",
+                 friction_factor_serghides(reynolds_number{1e5}, relative_roughness{-0.1})),
+      TW_REFUSED("plumbing::head_loss_hazen_williams", "r: flow",
+                 head_loss_hazen_williams(straight, q(none), hazen_williams_c{150.0})),
+      TW_REFUSED("plumbing::flow_for_head", "density of the liquid", flow_for_head(straight, m(1), bad_water)),
+      // 4 Q/(pi D nu) = 4 x 10/(pi 0.05 9.4e-7) = 2.7e8, and 100 km of head through a bore of 20 m.
+      TW_REFUSED("plumbing::head_loss", "r: Reynolds number", head_loss(straight, q(10.0), sea)),
+      TW_REFUSED("plumbing::flow_for_head", "r: Reynolds number",
+                 flow_for_head({.label = "r", .bore = bore(20.0), .length = m(100)}, m(1000), sea)),
+      TW_REFUSED("plumbing::head_loss", "r: loss coefficient",
+                 head_loss({.label = "r",
+                            .bore = d50,
+                            .fittings = {loss_coefficient{0}, loss_coefficient{0}, loss_coefficient{1.1e15}, ""}},
+                           some, sea)),
+  });
+  CHECK(message_of([&] { (void)flow_for_head(nothing, m(1), sea); }) ==
+        "tankwright::plumbing::flow_for_head: r resists nothing: give it a length or a loss coefficient");
+}
