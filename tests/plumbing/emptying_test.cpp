@@ -309,7 +309,7 @@ TEST_CASE("emptying: what cannot be is refused by name") {
 
 TEST_CASE("emptying: a profile that leans above a straight part, and shapes of another size") {
   const evidence closed{"tankwright::plumbing::emptying_time", kind::identity, "closed form = quadrature"};
-  // 1 m2 up to 0.3 m, then growing by 2 m2 a metre: A = 0.4 + 2 z, whose integral of A/sqrt(z) is 0.8 sqrt(z) + 4/3 z^1.5.
+  // 1 m2 up to 0.3 m, then growing by 2 m2 a metre: A = 0.4 + 2 z; the integral of A/sqrt(z) is 0.8 sqrt(z) + 4/3 z^1.5.
   const tp::area_profile vessel{
       {metres(0.0), square_metres(1.0)}, {metres(0.3), square_metres(1.0)}, {metres(0.6), square_metres(1.6)}};
   const auto upper = [](double z) { return 0.8 * std::sqrt(z) + 4.0 / 3.0 * z * std::sqrt(z); };
