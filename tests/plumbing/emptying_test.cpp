@@ -341,6 +341,9 @@ TEST_CASE("emptying: the steady level itself is never reached, and where it stan
                          doctest::Contains("to = 1 m is not reached"), invalid_input);
     CHECK_NOTHROW((void)tp::level_change_time(tank, {metres(from), metres(1.0 + 1e-9 * (from - 1.0))}));
   }
+  CHECK_THROWS_WITH_AS((void)tp::level_change_time(tank, {metres(0.5), metres(-0.1)}),
+                       "tankwright::plumbing::level_change_time: to = -0.1 m is not possible; expected at least 0 m",
+                       invalid_input);
   for (const double h : {0.0, 0.001, 0.5, 1.0, 2.0}) {
     TW_CHECK(still, tp::level_change_time(tank, {metres(h), metres(h)}), seconds(0.0), tolerance{});
   }

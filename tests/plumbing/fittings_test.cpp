@@ -324,3 +324,11 @@ TEST_CASE("fittings: Crane's rules for a tee change where he says, the lower one
   TW_CHECK(through, tee(dividing, ninety, 0.6, 0.50025).run.central.value(), 0.3 * 0.0005 * 0.50025 * 0.50025,
            relative(1e-9));
 }
+
+TEST_CASE("fittings: a lip rounder than the last row of the table loses what that row says") {
+  const auto table = about("entrance_loss", kind::published, "Crane TP-410 appendix A: 0.04 from r/D = 0.15 on");
+  for (const double r : {0.15, 0.151, 0.2, 0.3, 0.45, 0.55, 0.8, 1.0, 5.0, 100.0}) {
+    TW_CHECK(table, twp::entrance_loss({.bore = metre_bore(0.1), .lip_radius = metres(0.1 * r)}).central.value(), 0.04,
+             relative(1e-13));
+  }
+}

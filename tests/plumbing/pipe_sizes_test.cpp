@@ -61,6 +61,8 @@ TEST_CASE("pipe sizes: a size that is not made says which are") {
 }
 
 TEST_CASE("pipe sizes: a nominal size, a metric size and a bore do not mix") {
+  CHECK(twp::pipe_bore{millimetres(34.0)} == twp::pipe_bore{millimetres(34.0)});
+  CHECK(twp::pipe_bore{millimetres(34.0)} != twp::pipe_bore{millimetres(34.1)});
   static_assert(!std::is_convertible_v<twp::nominal_size, twp::pipe_bore>);
   static_assert(!std::is_convertible_v<twp::metric_size, twp::pipe_bore>);
   static_assert(!std::is_convertible_v<twp::metric_size, twp::nominal_size>);

@@ -675,8 +675,7 @@ TEST_CASE("power cut: the highest running level is the crest as long as the rim 
   in.sump.rim = metres(rest + 0.0005);
   TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.3), tolerance{});
   in.sump.rim = metres(rest - 0.0005);
-  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.3 - 0.0005 * 0.7 / 0.5),
-           within(millimetres(0.05)));
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.3 - 0.0005 * 0.7 / 0.5), within(metres(5e-9)));
 }
 
 TEST_CASE("power cut: where the way there decides, the limits keep the reserve, and 0.1 mm more does not") {
@@ -732,4 +731,63 @@ TEST_CASE("power cut: where the way there decides, the limits keep the reserve, 
     }
   }
   CHECK(decided_on_the_way > 20);
+}
+
+TEST_CASE("power cut: a limit within half a millimetre of the floor, and one just below it") {
+  // One chamber of such an area that what comes, 25 mm 0.85^(-2/3) and 10 mm of 1 m2, 5 L and 3.298672 L, leaves 0.5 mm
+  // of 0.4 m, or lacks as much.
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::identity, "volumes by hand"};
+  const double comes = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.010 + 0.005 + 0.003298672;
+  const auto level = tp::highest_safe_running_level(sharp(display(), one_chamber(comes / 0.3995), returns()));
+  REQUIRE(level);
+  TW_CHECK(level_limit, *level, millimetres(0.5), within(millimetres(1e-5)));
+  CHECK_FALSE(tp::highest_safe_running_level(sharp(display(), one_chamber(comes / 0.4005), returns())));
+}
+
+TEST_CASE("power cut: where a first chamber fills too high at once, no level and no depth help") {
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::property,
+                             "none where the reserve is not kept at any level"};
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::property,
+                       "none where the reserve is not kept at any depth"};
+  auto in = sharp(
+      {.surface = square_metres(1.0),
+       .edge = tp::full_width_edge{.width = metres(0.5), .crest_height = metres(0.5)},
+       .drains = {pipe("drain 1", 52.0, 2.2), pipe("drain 2", 52.0, 2.2)}},
+      {.rim = metres(0.36),
+       .running_level = metres(0.02),
+       .chambers = {{.label = "drains", .horizontal_area = square_metres(0.10)},
+                    {.label = "skimmer", .horizontal_area = square_metres(0.20)},
+                    {.label = "pump", .horizontal_area = square_metres(0.60)}},
+       .baffles = {{.crest = metres(0.30), .width = metres(0.25)}, {.crest = metres(0.15), .width = metres(0.40)}}},
+      {{.label = "return",
+        .flow = litres_per_hour(8000.0),
+        .outlet_below_edge = millimetres(5.0),
+        .pipe = fitting("return")}});
+  const auto kept = [&](double level, double depth) {
+    auto moved = in;
+    moved.sump.running_level = metres(level);
+    moved.returns[0].outlet_below_edge = metres(depth);
+    const auto cut = tp::power_cut(moved);
+    for (const auto& c : cut.settled) CHECK(c.level.high < metres(0.30) + millimetres(1.0));  // at rest all is well
+    return cut.margin.low - in.reserve;
+  };
+  for (const double more : {0.0005, 0.005}) {
+    in.reserve = metres(0.0);
+    in.reserve = kept(0.02, 0.005) + metres(more);
+    for (const double level : {0.0, 0.05, 0.15}) TW_HOLDS(level_limit, kept(level, 0.005) < metres(0.0));
+    CHECK_FALSE(tp::highest_safe_running_level(in));
+  }
+  for (const double depth : {-0.5, 0.0, 0.02}) TW_HOLDS(limit, kept(0.02, depth) < metres(0.0));
+  CHECK_FALSE(tp::deepest_safe_outlet(in));
+}
+
+TEST_CASE("power cut: the depth that is asked for is that of the deepest opening, not of one behind a check valve") {
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::identity, "volumes by hand"};
+  const double others = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.005 + 0.003298672;
+  auto in = sharp(display(), one_chamber(), returns(5.0));
+  in.returns[0].check_valve = true;
+  in.check_valves = tp::check_valve_state::hold;
+  in.returns.push_back(
+      {.label = "B", .flow = flow_rate{}, .outlet_below_edge = millimetres(20.0), .pipe = fitting("B")});
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), metres(0.075 - (others - 0.001413717)), within(millimetres(1e-5)));
 }

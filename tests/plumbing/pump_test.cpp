@@ -315,3 +315,16 @@ TEST_CASE("pump: a flow too small to be a second point, and what an idle pump is
   CHECK(idle.forwards.central.value() == 0.35);
   CHECK(idle.forwards.high.value() == 0.56);
 }
+
+TEST_CASE("pump: a curve hardly steeper than a straight line is followed down to the smallest flows") {
+  // H = 10 - Q^1.0005, in m and m3/h, to 2 m3/h: at a millionth of a cubic metre an hour too.
+  const auto back = about("flow_at", kind::identity, "the power law by hand");
+  const auto curve = twp::curve_from_three_points({.label = "P",
+                                                   .shutoff_head = metres(10.0),
+                                                   .middle = point(1.0, 9.0),
+                                                   .last = point(2.0, 10.0 - std::pow(2.0, 1.0005))});
+  for (const double q : {1e-6, 1e-3, 0.5}) {
+    TW_CHECK(back, in_cubic_metres_per_hour(*twp::flow_at(curve, metres(10.0 - std::pow(q, 1.0005))).flow), q,
+             relative(1e-5));
+  }
+}
