@@ -202,3 +202,22 @@ TEST_CASE("circuit ends: courses in time refuse what is no number") {
   bad("power_cut_transient: sample_every", [](auto& x) { x.sample_every = seconds(0.0); });
   bad("power_cut_transient: number of samples", [](auto& x) { x.sample_every = seconds(0.99e-4); });
 }
+
+TEST_CASE("circuit ends: water that leaves loses its velocity head unless another exit is given") {
+  const twp::circuit_outlet end{.label = "T1", .kind = twp::outlet_kind::submerged, .level = metres(2.0)};
+  CHECK(end.exit.low.value() == 1.0);
+  CHECK(end.exit.central.value() == 1.0);
+  CHECK(end.exit.high.value() == 1.0);
+}
+
+TEST_CASE("circuit ends: a part that a solution does not have is refused, with those that it has") {
+  const auto solved = with([](auto&) {});
+  const std::string here = "tankwright::plumbing::circuit_solution: X is no ";
+  CHECK(message_of<invalid_input>([&] { (void)solved.run("X"); }) ==
+        here + "run of this circuit; there are 'trunk' 'A' 'B'");
+  CHECK(message_of<invalid_input>([&] { (void)solved.outlet("X"); }) ==
+        here + "outlet of this circuit; there are 'T1' 'T2'");
+  CHECK(message_of<invalid_input>([&] { (void)solved.pump("X"); }) == here + "pump of this circuit; there are 'P1'");
+  CHECK(message_of<invalid_input>([&] { (void)solved.source("X"); }) ==
+        here + "source of this circuit; there are 'sump'");
+}

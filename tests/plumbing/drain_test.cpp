@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: BSL-1.0
 #include <tankwright/plumbing/drain.hpp>
 
+#include <cmath>
+#include <functional>
+
 #include "support/edges.hpp"
 #include "support/reference.hpp"
 
@@ -184,4 +187,74 @@ TEST_CASE("drain: what cannot be is refused by name") {
   CHECK_THROWS_AS((void)tp::flow_at_drain_number(d, -0.1), invalid_input);
   check_edges(tp::stack_share_limits,
               [&](double r, range_policy policy) { return tp::stack_capacity(d, fraction(r), policy); });
+}
+
+TEST_CASE("drain: a pipe is taken as smooth plastic unless said otherwise") {
+  // Full, 1 m: R = 0.25 m, V = 0.25^(2/3) sqrt(0.01)/0.010 = 3.9685026 m/s.
+  const evidence manning{"tankwright::plumbing::part_full_flow", kind::identity, "Manning by hand, n = 0.010"};
+  const tp::part_full_drain level{.bore = tp::pipe_bore{metres(1.0)}, .slope = 0.01};
+  TW_CHECK(manning, tp::part_full_flow(level, metres(1.0)).velocity, metres_per_second(3.9685026), relative(1e-7));
+}
+
+TEST_CASE("drain: the most a level drain carries, it carries; more is refused") {
+  // theta = 2 acos(1 - 2 x 0.93818): there the flow is the most, and the depth is found up to it.
+  const evidence most{"tankwright::plumbing::part_full_depth", kind::property, "up to the most flow"};
+  const tp::part_full_drain level{.bore = tp::pipe_bore{metres(1.0)}, .slope = 0.01};
+  const double q = tp::part_full_flow(level, metres(0.93818)).flow.value();
+  TW_CHECK(most, tp::part_full_depth(level, cubic_metres_per_second(q)), metres(0.93818), relative(1e-12));
+  TW_CHECK(most, tp::part_full_depth(level, cubic_metres_per_second(q * (1.0 - 1e-7))), metres(0.93818),
+           relative(1e-3));
+  CHECK_THROWS_AS((void)tp::part_full_depth(level, cubic_metres_per_second(q * (1.0 + 1e-12))), out_of_range);
+}
+
+TEST_CASE("drain: at the limit of a mode the next one begins, and what it carries is not too much") {
+  const evidence limit{"tankwright::plumbing::drain_mode_for", kind::property, "below 0.3, below 1, up to what counts"};
+  const auto mode = [](const tp::drain& d, double q) {
+    return tp::drain_mode_for(d, flow_rate::from_value(q), sea).mode;
+  };
+  const auto up = [](double q) { return std::nextafter(q, 1.0); };
+  const auto down = [](double q) { return std::nextafter(q, 0.0); };
+  const tp::drain d = drain("main", 40.9, 100.0);
+  const double most = tp::drain_mode_for(d, flow_rate{}, sea).carries.central.value();
+  TW_HOLDS(limit, mode(d, most) == tp::drain_mode::full);
+  TW_HOLDS(limit, mode(d, up(most)) == tp::drain_mode::overloaded);
+  // Flows of which J* is 0.3 and 1 to the last digit: some bore near this one has them.
+  for (const double number : {0.3, 1.0}) {
+    int found = 0;
+    for (double bore = 40.0; bore < 42.0; bore += 0.01) {
+      const tp::drain one = drain("main", bore, 100.0);
+      const double q = tp::flow_at_drain_number(one.pipe.bore, number).value();
+      if (tp::drain_number(one.pipe.bore, flow_rate::from_value(q)) != number) continue;
+      ++found;
+      TW_HOLDS(limit, mode(one, q) == (number < 1.0 ? tp::drain_mode::surging : tp::drain_mode::full));
+      TW_HOLDS(limit,
+               mode(one, down(down(q))) == (number < 1.0 ? tp::drain_mode::self_venting : tp::drain_mode::surging));
+    }
+    REQUIRE(found > 0);
+  }
+}
+
+TEST_CASE("drain: what the others carry exactly they hold, and a last digit more they do not") {
+  const evidence left{"tankwright::plumbing::one_drain_blocked", kind::property, "up to what the others carry"};
+  // Little water over the tops: they let in less than the pipes carry quietly. Much of it: more.
+  const std::vector<tp::drain> shallow{drain("a", 40.9, 10.0), drain("b", 40.9, 10.0), drain("c", 40.9, 12.0)};
+  const std::vector<tp::drain> deep{drain("a", 40.9, 90.0), drain("b", 40.9, 90.0), drain("c", 40.9, 100.0)};
+  for (const auto& drains : {shallow, deep}) {
+    const auto first = tp::one_drain_blocked(drains, flow_rate{}, sea);
+    CHECK(first.caution.text == tp::drain_caution.text);
+    const auto& least = first.cases[2];  // the best of them is shut
+    const flow_rate quiet = std::min(least.self_venting, least.surely);
+    const auto more = [](flow_rate q) { return flow_rate::from_value(std::nextafter(q.value(), 1.0)); };
+    const auto at = [&](flow_rate q) { return tp::one_drain_blocked(drains, q, sea); };
+    TW_HOLDS(left, at(least.surely).holds);
+    TW_HOLDS(left, at(least.surely).cases[2].holds);
+    TW_HOLDS(left, !at(more(least.surely)).holds);
+    TW_HOLDS(left, !at(more(least.surely)).cases[2].holds);
+    TW_HOLDS(left, at(quiet).cases[2].quiet);
+    TW_HOLDS(left, !at(more(quiet)).cases[2].quiet);
+  }
+  CHECK(tp::one_drain_blocked(shallow, flow_rate{}, sea).cases[2].surely <
+        tp::one_drain_blocked(shallow, flow_rate{}, sea).cases[2].self_venting);
+  CHECK(tp::one_drain_blocked(deep, flow_rate{}, sea).cases[2].surely >
+        tp::one_drain_blocked(deep, flow_rate{}, sea).cases[2].self_venting);
 }

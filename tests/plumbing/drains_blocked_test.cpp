@@ -4,6 +4,7 @@
 #include <tankwright/plumbing/drains_blocked.hpp>
 
 #include "support/check.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -127,4 +128,57 @@ TEST_CASE("all drains blocked: both ends of the band, by hand") {
   // An inlet at the floor: all of it goes.
   in.inlet.reset();
   TW_CHECK(by_hand, tp::all_drains_blocked(in).delivered.central.value(), 0.001 + 0.4 * 0.2, relative(1e-9));
+}
+
+TEST_CASE("all drains blocked: a narrow gap joins chambers as a wide one does") {
+  auto in = system();
+  in.system.sump.baffles[0].gap = millimetres(0.5);
+  const auto running = tp::running_levels(in.system.sump, litres_per_hour(6000.0));
+  TW_CHECK(by_hand, tp::all_drains_blocked(in).delivered.central.value(),
+           0.4 * 0.20 + 0.3 * running.chambers[0].level.central.value(), relative(1e-9));
+}
+
+TEST_CASE("all drains blocked: an inlet at the floor draws all, at either end") {
+  auto in = system();
+  in.system.sump.chambers = {{.label = "pump", .horizontal_area = square_metres(0.4)}};
+  in.system.sump.baffles.clear();
+  in.system.level_uncertainty = millimetres(5.0);
+  const auto all = tp::all_drains_blocked(in);
+  TW_CHECK(by_hand, all.delivered.low.value(), 0.4 * 0.195, relative(1e-9));
+  TW_CHECK(by_hand, all.delivered.high.value(), 0.4 * 0.205, relative(1e-9));
+  // A bore wider than it lies high draws down to the floor at the worst end, and no deeper.
+  in.inlet = tp::pump_inlet{.above_floor = metres(0.01), .bore = tp::pipe_bore{millimetres(40.0)}};
+  TW_CHECK(by_hand, tp::all_drains_blocked(in).delivered.high.value(), 0.4 * 0.205, relative(1e-9));
+}
+
+TEST_CASE("all drains blocked: what stands over a baffle is that of the flow at the end of its band") {
+  auto in = system();
+  in.system.flow_uncertainty = percent(10.0);
+  const auto answer = tp::all_drains_blocked(in);
+  const auto& sump = in.system.sump;
+  const double high = tp::running_levels(sump, litres_per_hour(6600.0)).chambers[0].level.high.value(),
+               low = tp::running_levels(sump, litres_per_hour(5400.0)).chambers[0].level.low.value();
+  TW_CHECK(by_hand, answer.delivered.high.value(), 0.4 * 0.20 + 0.3 * (high - 0.30), relative(1e-9));
+  TW_CHECK(by_hand, answer.delivered.low.value(), 0.4 * 0.20 + 0.3 * (low - 0.30), relative(1e-9));
+  // Drains that end in the pump chamber leave the one before it at its crest.
+  in.system.drains_into = 1;
+  TW_CHECK(by_hand, tp::all_drains_blocked(in).delivered.central.value(), 0.4 * 0.20, relative(1e-12));
+}
+
+TEST_CASE("all drains blocked: refused in its own name") {
+  const auto message = [](const tp::drains_blocked_input& in) {
+    return message_of<invalid_input>([&] { (void)tp::all_drains_blocked(in); });
+  };
+  auto in = system();
+  in.system.returns[0].flow = litres_per_hour(0.0);
+  CHECK(message(in) == "tankwright::plumbing::all_drains_blocked: display has returns without flow: nothing fills it");
+  in = system();
+  in.system.reserve = metres(-1.0);
+  CHECK(message(in).find("tankwright::plumbing::all_drains_blocked: reserve = -1 m") == 0);
+  in = system();
+  in.edge_to_rim = metres(-0.01);
+  CHECK(message(in).find("tankwright::plumbing::all_drains_blocked: edge_to_rim = -0.01 m") == 0);
+  in = system();
+  in.inlet = tp::pump_inlet{.above_floor = metres(-0.01), .bore = tp::pipe_bore{millimetres(40.0)}};
+  CHECK(message(in).find("tankwright::plumbing::all_drains_blocked: above_floor of the inlet = -0.01 m") == 0);
 }

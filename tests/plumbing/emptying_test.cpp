@@ -306,3 +306,45 @@ TEST_CASE("emptying: what cannot be is refused by name") {
                                        .water = {kilograms_per_cubic_metre(1023.3), millipascal_seconds(0.96)}}),
       out_of_range);
 }
+
+TEST_CASE("emptying: a profile that leans above a straight part, and shapes of another size") {
+  const evidence closed{"tankwright::plumbing::emptying_time", kind::identity, "closed form = quadrature"};
+  // 1 m2 up to 0.3 m, then growing by 2 m2 a metre: A = 0.4 + 2 z; the integral of A/sqrt(z) is 0.8 sqrt(z) + 4/3 z^1.5.
+  const tp::area_profile vessel{
+      {metres(0.0), square_metres(1.0)}, {metres(0.3), square_metres(1.0)}, {metres(0.6), square_metres(1.6)}};
+  const auto upper = [](double z) { return 0.8 * std::sqrt(z) + 4.0 / 3.0 * z * std::sqrt(z); };
+  const double sum = upper(0.5) - upper(0.3) + 2.0 * (std::sqrt(0.3) - std::sqrt(0.1));
+  TW_CHECK(closed, tp::emptying_time(vessel, {.outlet = hole, .from = metres(0.5), .to = metres(0.1)}),
+           seconds(sum / (hole.value().value() * std::sqrt(2.0 * 9.80665))), relative(1e-13));
+  // A full tank on its side, to the brim: 4/3 L d^1.5.
+  const double brim = 4.0 / 3.0 * 3.0 * 0.7 * std::sqrt(0.7);
+  TW_CHECK(closed,
+           tp::emptying_time(tp::lying_cylinder{metres(0.7), metres(3.0)}, {.outlet = hole, .from = metres(0.7)}),
+           seconds(brim / (hole.value().value() * std::sqrt(2.0 * 9.80665))), relative(1e-13));
+}
+
+TEST_CASE("emptying: two tanks level out all the way unless a rest is given") {
+  const evidence level{"tankwright::plumbing::levelling_time", kind::identity, "closed form by hand"};
+  // 2 x 1 x 3/4 x sqrt(0.25) = 0.75 over the opening's a sqrt(2g).
+  TW_CHECK(level,
+           tp::levelling_time(
+               {.first = square_metres(1.0), .second = square_metres(3.0), .opening = hole, .from = metres(0.25)}),
+           seconds(0.75 / (hole.value().value() * std::sqrt(2.0 * 9.80665))), relative(1e-13));
+}
+
+TEST_CASE("emptying: the steady level itself is never reached, and where it stands the water is at once") {
+  const evidence still{"tankwright::plumbing::level_change_time", kind::property, "no change takes no time"};
+  tp::inflow_and_outlet tank{
+      .horizontal_area = square_metres(1.3), .inflow = tp::outflow(hole, metres(1.0)), .outlet = hole};
+  for (const double from : {2.0, 0.5}) {
+    CHECK_THROWS_WITH_AS((void)tp::level_change_time(tank, {metres(from), metres(1.0)}),
+                         doctest::Contains("to = 1 m is not reached"), invalid_input);
+    CHECK_NOTHROW((void)tp::level_change_time(tank, {metres(from), metres(1.0 + 1e-9 * (from - 1.0))}));
+  }
+  CHECK_THROWS_WITH_AS((void)tp::level_change_time(tank, {metres(0.5), metres(-0.1)}),
+                       "tankwright::plumbing::level_change_time: to = -0.1 m is not possible; expected at least 0 m",
+                       invalid_input);
+  for (const double h : {0.0, 0.001, 0.5, 1.0, 2.0}) {
+    TW_CHECK(still, tp::level_change_time(tank, {metres(h), metres(h)}), seconds(0.0), tolerance{});
+  }
+}

@@ -74,3 +74,22 @@ TEST_CASE("filling: what cannot be is refused, naming the stop") {
   CHECK_THROWS_AS((void)fill({{"first", metres(0.3)}}, litres_per_minute(0.0)), invalid_input);
   CHECK(fill({}).empty());
 }
+
+TEST_CASE("filling: the hose goes on at once unless a hold is given, and half a millimetre is a stop") {
+  const evidence stages{"tankwright::plumbing::fill_stages", kind::identity, "volume over flow, by hand"};
+  // A tank on its side, 0.6 m across and 2 m long, half full: pi/8 0.36 2 = 0.09 pi m3.
+  const auto fill = tp::fill_stages({.vessel = tp::lying_cylinder{metres(0.6), metres(2.0)},
+                                     .flow = litres_per_minute(12.0),
+                                     .stops = {{"half", metres(0.3)}, {"full", metres(0.6)}}});
+  TW_CHECK(stages, fill[0].in_vessel, cubic_metres(0.09 * pi), relative(1e-13));
+  TW_CHECK(stages, fill[1].in_vessel, cubic_metres(0.18 * pi), relative(1e-13));
+  TW_CHECK(stages, fill[1].resumed, fill[1].reached, tolerance{});
+  const auto low = tp::fill_stages(
+      {.vessel = square_metres(2.0), .flow = litres_per_minute(12.0), .stops = {{"wet", millimetres(0.5)}}});
+  TW_CHECK(stages, low[0].added, litres(1.0), relative(1e-13));
+  TW_CHECK(stages, low[0].reached, seconds(5.0), relative(1e-13));
+  CHECK_THROWS_WITH_AS((void)tp::fill_stages({.vessel = square_metres(2.0),
+                                              .flow = litres_per_minute(12.0),
+                                              .stops = {{"first", metres(0.3)}, {"second", metres(0.3)}}}),
+                       "tankwright::plumbing::fill_stages: second is not above the stop before it", invalid_input);
+}

@@ -258,3 +258,77 @@ TEST_CASE("fittings: a coefficient is read in the units that it was made of") {
   TW_CHECK(metric, in_kv(twp::flow_coefficient::from_kv(14.2)), 14.2, relative(1e-15));
   TW_CHECK(us, 1.0 / in_cv(twp::flow_coefficient::from_kv(1.0)), 0.865, within(0.0005));
 }
+
+TEST_CASE("fittings: every band lies around its value, as wide as it is said to be") {
+  const auto width = [](const char* function, const estimate<twp::loss_coefficient>& k, double share) {
+    const evidence printed = about(function, kind::identity, "the share that its accuracy names, either way");
+    TW_CHECK(printed, k.low.value(), k.central.value() * (1.0 - share), relative(1e-14));
+    TW_CHECK(printed, k.high.value(), k.central.value() * (1.0 + share), relative(1e-14));
+    CHECK(ordered(k));
+  };
+  const auto is_bend = [](twp::fitting kind) {
+    return kind == twp::fitting::elbow_90 || kind == twp::fitting::elbow_45 || kind == twp::fitting::return_bend ||
+           kind == twp::fitting::tee_through_run || kind == twp::fitting::tee_through_branch ||
+           kind == twp::fitting::mitre_90 || kind == twp::fitting::mitre_45;
+  };
+  for (const twp::fitting kind : all_fittings) {
+    CAPTURE(static_cast<int>(kind));
+    width("fitting_loss", twp::fitting_loss(kind, inch_bore(1.5)), is_bend(kind) ? 0.3 : 0.5);
+  }
+  const std::string_view of_bends = twp::fitting_loss(twp::fitting::elbow_90, inch_bore(1.0)).reason,
+                         of_valves = twp::fitting_loss(twp::fitting::ball_valve, inch_bore(1.0)).reason;
+  CHECK(of_bends.find("steel fittings") != std::string_view::npos);
+  CHECK(of_valves.find("prefer the Kv of yours") != std::string_view::npos);
+  width("entrance_loss", twp::entrance_loss({.bore = inch_bore(1.0), .projecting = true}), 0.15);
+  width("entrance_loss", twp::entrance_loss({.bore = inch_bore(1.0)}), 0.15);
+  width("section_change_loss", twp::section_change_loss({inch_bore(1.0), inch_bore(2.0)}), 0.2);
+  width("section_change_loss", twp::section_change_loss({inch_bore(2.0), inch_bore(1.0)}), 0.2);
+  width("hooper_loss", twp::hooper_loss(twp::hooper_elbow_90, twp::reynolds_number{5e3}, inch_bore(1.0)), 0.3);
+  width("darby_loss",
+        twp::darby_loss(twp::darby_elbow_90, twp::reynolds_number{5e3}, twp::nominal_size::from_inches(1.0)), 0.3);
+}
+
+TEST_CASE("fittings: Crane's rules for a tee change where he says, the lower one up to the limit itself") {
+  // C = 1 up to b^2 = 0.35, else the larger of 0.9 (1 - y) and 0.55; M = 0.4 up to 0.4, else 2 (2y - 1) up to y = 0.5
+  // and 0.3 (2y - 1) above; G and the two forms of a dividing 90 degree branch likewise.
+  const auto branch = about("tee_losses", kind::identity, "Crane's branch by hand");
+  const auto through = about("tee_losses", kind::identity, "Crane's run by hand");
+  const auto tee = [](twp::tee_direction direction, twp::tee_branch_angle angle, double b2, double y) {
+    return twp::tee_losses({.direction = direction,
+                            .angle = angle,
+                            .run_bore = metre_bore(1.0),
+                            .branch_bore = metre_bore(std::sqrt(b2)),
+                            .branch_share = fraction(y)});
+  };
+  constexpr auto joining = twp::tee_direction::joining, dividing = twp::tee_direction::dividing;
+  constexpr auto ninety = twp::tee_branch_angle::ninety, wye = twp::tee_branch_angle::forty_five;
+  const double y = 0.3;
+  const auto joins = [&](double c, double b2) { return c * (1.0 + y * y / (b2 * b2) - 2.0 * 0.49); };
+  REQUIRE(std::sqrt(0.35) * std::sqrt(0.35) == 0.35);
+  REQUIRE(std::sqrt(0.4) * std::sqrt(0.4) == 0.4);
+  TW_CHECK(branch, tee(joining, ninety, 0.35, y).branch.central.value(), joins(1.0, 0.35), relative(1e-12));
+  TW_CHECK(branch, tee(joining, ninety, 0.3501, y).branch.central.value(), joins(0.63, 0.3501), relative(1e-12));
+  const auto leaves = [&](double g, double b2) { return g * (1.0 + y * y / (b2 * b2) - std::sqrt(2.0) * y / b2); };
+  TW_CHECK(branch, tee(dividing, wye, 0.35, y).branch.central.value(), leaves(1.1 - 0.21, 0.35), relative(1e-12));
+  TW_CHECK(branch, tee(dividing, wye, 0.3501, y).branch.central.value(), leaves(1.0 - 0.18, 0.3501), relative(1e-12));
+  const double b2 = 4.0 / 9.0;
+  const auto third = twp::tee_losses({.direction = dividing,
+                                      .angle = ninety,
+                                      .run_bore = metre_bore(1.0),
+                                      .branch_bore = metre_bore(2.0 / 3.0),
+                                      .branch_share = fraction(y)});
+  TW_CHECK(branch, third.branch.central.value(), 1.0 + y * y / (b2 * b2), relative(1e-12));
+  TW_CHECK(through, tee(dividing, ninety, 0.4, y).run.central.value(), 0.4 * y * y, relative(1e-12));
+  TW_CHECK(through, tee(dividing, ninety, 0.4001, y).run.central.value(), 2.0 * (2.0 * y - 1.0) * y * y,
+           relative(1e-12));
+  TW_CHECK(through, tee(dividing, ninety, 0.6, 0.50025).run.central.value(), 0.3 * 0.0005 * 0.50025 * 0.50025,
+           relative(1e-9));
+}
+
+TEST_CASE("fittings: a lip rounder than the last row of the table loses what that row says") {
+  const auto table = about("entrance_loss", kind::published, "Crane TP-410 appendix A: 0.04 from r/D = 0.15 on");
+  for (const double r : {0.15, 0.151, 0.2, 0.3, 0.45, 0.55, 0.8, 1.0, 5.0, 100.0}) {
+    TW_CHECK(table, twp::entrance_loss({.bore = metre_bore(0.1), .lip_radius = metres(0.1 * r)}).central.value(), 0.04,
+             relative(1e-13));
+  }
+}

@@ -277,3 +277,61 @@ TEST_CASE("friction: a bad element of a batch throws before anything is written"
   std::vector<twp::darcy_factor> short_result(1, twp::darcy_factor{-1.0});
   CHECK_THROWS_AS(twp::friction_factor(re, e, short_result), invalid_input);
 }
+
+TEST_CASE("friction: a batch may begin and end in any regime") {
+  for (const double r : {1000.0, 3000.0, 4000.0, 1e6}) {
+    const std::vector<twp::reynolds_number> re{twp::reynolds_number{r}};
+    const std::vector<twp::relative_roughness> e{twp::relative_roughness{1e-4}};
+    std::vector<twp::darcy_factor> f{twp::darcy_factor{-1.0}};
+    twp::friction_factor(re, e, f);
+    TW_CHECK(batch_is_scalar, f[0], twp::friction_factor(re[0], e[0]), relative(1e-15));
+  }
+}
+
+TEST_CASE("friction: a shut valve lets nothing pass and loses nothing at rest") {
+  const twp::pipe_run shut{.label = "r",
+                           .bore = twp::pipe_bore{millimetres(34.0)},
+                           .length = metres(1.0),
+                           .valve = twp::flow_coefficient::from_kv(0.0)};
+  CHECK(twp::head_loss(shut, flow_rate{}, water_20) == metres(0.0));
+  CHECK_THROWS_AS((void)twp::head_loss(shut, cubic_metres_per_second(-0.001), water_20), invalid_input);
+  CHECK(twp::flow_for_head(shut, metres(1.0), water_20) == flow_rate{});
+  // A Kv of 1e-9 is the least that is not shut; a last digit less is.
+  twp::pipe_run ajar = shut;
+  ajar.valve = twp::flow_coefficient::from_kv(1e-9);
+  REQUIRE(twp::in_kv(*ajar.valve) == 1e-9);
+  CHECK(twp::flow_for_head(ajar, metres(1.0), water_20) > flow_rate{});
+  ajar.valve = twp::flow_coefficient::from_kv(std::nextafter(1e-9, 0.0));
+  CHECK(twp::flow_for_head(ajar, metres(1.0), water_20) == flow_rate{});
+}
+
+TEST_CASE("friction: a sum of loss coefficients below zero counts as none, and so does none given") {
+  const evidence none{"tankwright::plumbing::head_loss", kind::identity, "the wall alone"};
+  twp::pipe_run run{.bore = twp::pipe_bore{millimetres(34.0)}, .length = metres(2.0)};
+  const auto loss = [&] { return twp::head_loss(run, litres_per_second(1.0), water_20); };
+  const head plain = loss();
+  run.fittings = twp::known_loss(0.0);
+  TW_CHECK(none, plain, loss(), tolerance{});
+  run.fittings = twp::known_loss(-0.0005);
+  TW_CHECK(none, loss(), plain, tolerance{});
+  run.fittings = twp::known_loss(-2.0);
+  TW_CHECK(none, loss(), plain, tolerance{});
+}
+
+TEST_CASE("friction: the flow for a head loses that head, from a seep to a torrent") {
+  const evidence inverse{"tankwright::plumbing::flow_for_head", kind::identity, "inverse of head_loss"};
+  for (const double d : {0.002, 0.02, 0.2}) {
+    for (const double l : {0.0, 0.01, 1.0, 300.0}) {
+      for (const double k : {0.0, 0.02, 30.0}) {
+        if (l == 0.0 && k == 0.0) continue;
+        const twp::pipe_run run{.bore = twp::pipe_bore{metres(d)}, .length = metres(l), .fittings = twp::known_loss(k)};
+        for (const double h : {1e-9, 1e-6, 0.001, 0.03, 1.0}) {
+          const flow_rate q = twp::flow_for_head(run, metres(h), water_20);
+          CHECK(q > flow_rate{});
+          TW_CHECK(inverse, twp::head_loss(run, q, water_20), metres(h), relative(1e-12));
+          CHECK(twp::flow_for_head(run, metres(-h), water_20) == -q);
+        }
+      }
+    }
+  }
+}

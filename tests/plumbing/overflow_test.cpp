@@ -126,3 +126,87 @@ TEST_CASE("overflow: what cannot be is refused by name") {
   CHECK(message(tp::standpipe{tp::pipe_bore{metres(0.0)}}) == "bore");
   CHECK_THROWS_AS((void)tp::head_over(wall, litres_per_hour(-1.0)), invalid_input);
 }
+
+TEST_CASE("overflow: the band is that of its range of heads, up to where the next begins") {
+  const evidence band{"tankwright::plumbing::flow_over", kind::identity,
+                      "3 % from 60 mm, 10 % from 30 mm down, 1 mm below 10 mm, at most 80 %"};
+  const auto spread = [&](double mm) {
+    const auto q = tp::flow_over(tp::v_notch{degrees(60.0)}, millimetres(mm)).flow;
+    TW_CHECK(band, (q.high - q.central) / (q.central - q.low), 1.0, relative(1e-9));
+    return q.high / q.central - 1.0;
+  };
+  for (const double mm : {60.0, 60.03, 100.0}) TW_CHECK(band, spread(mm), 0.03, relative(1e-10));
+  TW_CHECK(band, spread(45.0), 0.065, relative(1e-10));
+  TW_CHECK(band, spread(59.97), 0.03 + 0.07 * 0.03 / 30.0, relative(1e-10));
+  for (const double mm : {10.0, 10.005, 20.0, 29.99, 30.0}) TW_CHECK(band, spread(mm), 0.10, relative(1e-10));
+  TW_CHECK(band, spread(30.015), 0.10 - 0.07 * 0.015 / 30.0, relative(1e-10));
+  for (const double mm : {9.99, 5.0, 1.2506}) TW_CHECK(band, spread(mm), 1.0 / mm, relative(1e-10));
+  for (const double mm : {1.0, 1.25}) TW_CHECK(band, spread(mm), 0.8, relative(1e-10));
+}
+
+TEST_CASE("overflow: a thick edge is broad up to 0.4 of its thickness and sharp from twice that on") {
+  const evidence thick{"tankwright::plumbing::flow_over", kind::identity, "straight between the two ends"};
+  const auto share = [](double of_thickness) {
+    const length h = millimetres(12.0 * of_thickness);
+    return tp::flow_over(thick_wall, h).flow.central / tp::flow_over(wall, h).flow.central;
+  };
+  const double broad = 2.80 / 3.32;
+  for (const double at : {0.1, 0.3999, 0.4}) TW_CHECK(thick, share(at), broad, relative(1e-12));
+  for (const double at : {0.4002, 1.2, 1.999}) {
+    TW_CHECK(thick, share(at), broad + (1.0 - broad) * (at - 0.4) / 1.6, relative(1e-12));
+  }
+  for (const double at : {2.0, 2.001, 3.0}) TW_CHECK(thick, share(at), 1.0, relative(1e-14));
+}
+
+TEST_CASE("overflow: at the ends of a published range nothing is flagged, a last digit beyond it is") {
+  const evidence flag{"tankwright::plumbing::flow_over", kind::property, "the ends belong to the published range"};
+  const auto flagged = [](const tp::overflow_edge& edge, double h) {
+    return tp::flow_over(edge, metres(h), extrapolate).extrapolated;
+  };
+  const auto less = [](double x) { return std::nextafter(x, 0.0); };
+  const auto more = [](double x) { return std::nextafter(x, 9.0); };
+  const auto full = [](double b, double p, double t = 0.0) {
+    return tp::full_width_edge{.width = metres(b), .crest_height = metres(p), .thickness = metres(t)};
+  };
+  // Rehbock: 0.3 m wide, 0.1 m high, heads of 30 to 750 mm and up to the height of the crest; sharp from twice the
+  // thickness on.
+  TW_HOLDS(flag, !flagged(full(0.3, 0.5), 0.04));
+  TW_HOLDS(flag, flagged(full(less(0.3), 0.5), 0.04));
+  TW_HOLDS(flag, !flagged(full(0.5, 0.1), 0.04));
+  TW_HOLDS(flag, flagged(full(0.5, less(0.1)), 0.04));
+  TW_HOLDS(flag, !flagged(full(0.5, 0.5), 0.03));
+  TW_HOLDS(flag, flagged(full(0.5, 0.5), less(0.03)));
+  TW_HOLDS(flag, !flagged(full(0.5, 1.0), 0.75));
+  TW_HOLDS(flag, flagged(full(0.5, 1.0), more(0.75)));
+  TW_HOLDS(flag, !flagged(full(0.5, 0.2), 0.2));
+  TW_HOLDS(flag, flagged(full(0.5, 0.2), more(0.2)));
+  TW_HOLDS(flag, !flagged(full(0.5, 0.5, 0.02), 0.04));
+  TW_HOLDS(flag, flagged(full(0.5, 0.5, 0.02), less(0.04)));
+  // Kindsvater and Carter: 0.15 m wide, 0.1 m high, from 30 mm up to twice the height of the crest.
+  const auto notch = [](double b, double p) {
+    return tp::contracted_edge{.width = metres(b), .channel_width = metres(1.0), .crest_height = metres(p)};
+  };
+  TW_HOLDS(flag, !flagged(notch(0.15, 0.5), 0.04));
+  TW_HOLDS(flag, flagged(notch(less(0.15), 0.5), 0.04));
+  TW_HOLDS(flag, !flagged(notch(0.5, 0.1), 0.04));
+  TW_HOLDS(flag, flagged(notch(0.5, less(0.1)), 0.04));
+  TW_HOLDS(flag, !flagged(notch(0.5, 0.5), 0.03));
+  TW_HOLDS(flag, flagged(notch(0.5, 0.5), less(0.03)));
+  TW_HOLDS(flag, !flagged(notch(0.5, 0.125), 0.25));
+  TW_HOLDS(flag, flagged(notch(0.5, 0.125), more(0.25)));
+  // Shen: from 60 mm up.
+  TW_HOLDS(flag, !flagged(tp::v_notch{degrees(60.0)}, 0.06));
+  TW_HOLDS(flag, flagged(tp::v_notch{degrees(60.0)}, less(0.06)));
+}
+
+TEST_CASE("overflow: no flow stands nowhere, and one litre a second is some") {
+  const evidence inverse{"tankwright::plumbing::head_over", kind::identity, "inverse of flow_over"};
+  for (const auto& edge : edges) {
+    const auto still = tp::head_over(edge, flow_rate{}).head;
+    CHECK(still.low == length{});
+    CHECK(still.high == length{});
+    const flow_rate litre = litres_per_second(1.0);
+    TW_CHECK(inverse, tp::flow_over(edge, tp::head_over(edge, litre).head.central).flow.central, litre,
+             relative(1e-11));
+  }
+}

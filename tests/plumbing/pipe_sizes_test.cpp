@@ -61,9 +61,35 @@ TEST_CASE("pipe sizes: a size that is not made says which are") {
 }
 
 TEST_CASE("pipe sizes: a nominal size, a metric size and a bore do not mix") {
+  CHECK(twp::pipe_bore{millimetres(34.0)} == twp::pipe_bore{millimetres(34.0)});
+  CHECK(twp::pipe_bore{millimetres(34.0)} != twp::pipe_bore{millimetres(34.1)});
   static_assert(!std::is_convertible_v<twp::nominal_size, twp::pipe_bore>);
   static_assert(!std::is_convertible_v<twp::metric_size, twp::pipe_bore>);
   static_assert(!std::is_convertible_v<twp::metric_size, twp::nominal_size>);
   static_assert(!std::is_convertible_v<length, twp::pipe_bore>);
   static_assert(!std::is_constructible_v<twp::pipe_bore, twp::nominal_size>);
+}
+
+TEST_CASE("pipe sizes: every inch pipe as ASTM D1785 gives it") {
+  // Nominal, outside, minimum walls of Schedule 40 and 80; the wall varies by the larger of 0.020 in and 12 % of it.
+  const evidence table{"tankwright::plumbing::pvc_pipe", kind::from_memory, "ASTM D1785 tables 1 and 2"};
+  const struct {
+    double nominal, outside, wall_40, wall_80;
+  } rows[] = {{0.5, 0.840, 0.109, 0.147},  {0.75, 1.050, 0.113, 0.154}, {1.0, 1.315, 0.133, 0.179},
+              {1.25, 1.660, 0.140, 0.191}, {1.5, 1.900, 0.145, 0.200},  {2.0, 2.375, 0.154, 0.218},
+              {2.5, 2.875, 0.203, 0.276},  {3.0, 3.500, 0.216, 0.300},  {4.0, 4.500, 0.237, 0.337}};
+  for (const auto& row : rows) {
+    for (const bool thick : {false, true}) {
+      const auto pipe = twp::pvc_pipe(twp::nominal_size::from_inches(row.nominal),
+                                      thick ? twp::pvc_schedule::schedule_80 : twp::pvc_schedule::schedule_40);
+      const double wall = thick ? row.wall_80 : row.wall_40, varies = wall > 1.0 / 6.0 ? 0.12 * wall : 0.020;
+      TW_CHECK(table, in_inches(pipe.outside_diameter), row.outside, relative(1e-12));
+      TW_CHECK(table, in_inches(pipe.minimum_wall), wall, relative(1e-12));
+      TW_CHECK(table, in_inches(pipe.minimum_wall_bore.diameter()), row.outside - 2.0 * wall, relative(1e-12));
+      TW_CHECK(table, in_inches(pipe.average_bore.diameter()), row.outside - 2.0 * wall - varies, relative(1e-12));
+    }
+  }
+  const evidence metric{"tankwright::plumbing::metric_pvc_pipe", kind::identity, "dn less two walls"};
+  const auto pipe = twp::metric_pvc_pipe(twp::metric_size::from_millimetres(50), twp::pressure_class::pn16);
+  TW_CHECK(metric, in_millimetres(pipe.bore.diameter()), 50.0 - 7.4, relative(1e-12));
 }

@@ -2,6 +2,7 @@
 #include <tankwright/plumbing/power_cut_failures.hpp>
 
 #include "support/check.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -117,4 +118,31 @@ TEST_CASE("power cut failures: what there is not is not asked") {
   CHECK_THROWS_AS((void)tp::power_cut_failures(in, cubic_metres(std::numeric_limits<double>::quiet_NaN())),
                   invalid_input);
   CHECK_THROWS_AS((void)tp::power_cut_failures(in, cubic_metres(1e100)), invalid_input);
+}
+
+TEST_CASE("power cut failures: one break is one case, one valve of a shared pipe is two, half a litre is asked") {
+  auto in = system();
+  in.returns[1].break_below_edge.reset();
+  const auto breaks = tp::power_cut_breaks_blocked(in);
+  REQUIRE(breaks.size() == 1);
+  CHECK(breaks[0].label == "left");
+  for (auto& r : in.returns) r.check_valve = false;
+  CHECK(tp::power_cut_check_valves(in).empty());
+  in.shared_pipes = {{.pipe = *in.returns[0].pipe}};
+  in.shared_pipes[0].pipe.label = "riser";
+  CHECK(tp::power_cut_check_valves(in).empty());
+  in.shared_pipes[0].check_valve = true;
+  CHECK(tp::power_cut_check_valves(in).size() == 2);
+  CHECK(tp::power_cut_failures(in, litres(0.5)).back().failure == tp::power_cut_failure::top_off_stuck);
+  CHECK(tp::power_cut_failures(in).back().failure == tp::power_cut_failure::check_valve_holds);
+}
+
+TEST_CASE("power cut failures: each question refuses in its own name") {
+  auto bad = system();
+  bad.reserve = metres(-1.0);
+  check_refusals({
+      TW_REFUSED("plumbing::power_cut_breaks_blocked", "reserve", tp::power_cut_breaks_blocked(bad)),
+      TW_REFUSED("plumbing::power_cut_check_valves", "reserve", tp::power_cut_check_valves(bad)),
+      TW_REFUSED("plumbing::power_cut_failures", "top_off", tp::power_cut_failures(system(), cubic_metres(10001.0))),
+  });
 }

@@ -8,6 +8,7 @@
 
 #include "plumbing/random_power_cut.hpp"
 #include "support/check.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -566,4 +567,227 @@ TEST_CASE("power cut: two risers side by side are two systems beside each other"
   CHECK(tp::power_cut(together).falls.return_pipes < a.falls.return_pipes);
   together.shared_pipes.front().side_by_side = 0;
   CHECK_THROWS_AS((void)tp::power_cut(together), invalid_input);
+}
+
+TEST_CASE("power cut: both ends of the band, by hand") {
+  // 5 % of the areas, 3 mm of the levels, 10 % of the flow, 15 % of the standpipe, all at one end together. The worst:
+  // 1.05 m2 with 25 mm (1.1/0.85)^(2/3) and 13 mm, a box of 0.0525 m2 x 103 mm, the pipes' 3.298672 L, into 0.475 m2
+  // that run at 253 mm; the mild: 0.95 m2 with 25 mm (0.9/1.15)^(2/3) and 7 mm, 0.0475 m2 x 97 mm, 0.525 m2 at 247 mm.
+  auto in = sharp(display(), one_chamber(), returns());
+  in.area_uncertainty = percent(5.0);
+  in.level_uncertainty = millimetres(3.0);
+  in.flow_uncertainty = percent(10.0);
+  const auto cut = tp::power_cut(in);
+  const double worst = 1.05 * (0.025 * std::pow(1.1 / 0.85, 2.0 / 3.0) + 0.013) + 0.0525 * 0.103 + 0.003298672,
+               mild = 0.95 * (0.025 * std::pow(0.9 / 1.15, 2.0 / 3.0) + 0.007) + 0.0475 * 0.097 + 0.003298672;
+  TW_CHECK(by_hand, cut.falls.total.high.value(), worst, relative(1e-7));
+  TW_CHECK(by_hand, cut.falls.total.low.value(), mild, relative(1e-7));
+  TW_CHECK(by_hand, cut.margin.low, metres(0.4 - 0.253 - worst / 0.475), within(millimetres(1e-5)));
+  TW_CHECK(by_hand, cut.margin.high, metres(0.4 - 0.247 - mild / 0.525), within(millimetres(1e-5)));
+}
+
+TEST_CASE("power cut: what it is taken to be where nothing is said") {
+  // Decisions of this library, written a second time.
+  const tp::power_cut_input in{
+      .display = display(), .sump = one_chamber(), .returns = {}, .edge_above_floor = metres(1.5)};
+  CHECK(in.area_uncertainty == percent(3.0));
+  CHECK(in.level_uncertainty == millimetres(3.0));
+  CHECK(in.flow_uncertainty == percent(0.0));
+  CHECK(in.check_valve_leak == percent(2.0));
+  CHECK(in.water.density.get() == kilograms_per_cubic_metre(1023.3));
+  CHECK(in.water.viscosity.get() == millipascal_seconds(0.96));
+  CHECK_FALSE(tp::return_line{.label = "A", .flow = flow_rate{}, .outlet_below_edge = metres(0.0)}.check_valve);
+  CHECK_FALSE(tp::shared_pipe{.pipe = fitting("main")}.check_valve);
+}
+
+TEST_CASE("power cut: pipes are refused in its own name and by their labels") {
+  const auto with = [](auto change) {
+    auto in = sharp(display(), one_chamber(), returns());
+    in.shared_pipes = {{.pipe = fitting("main"), .returns = {"return A"}}};
+    change(in);
+    return [in] { (void)tp::power_cut(in); };
+  };
+  CHECK_NOTHROW(with([](auto&) {})());
+  check_refusals({
+      {"plumbing::power_cut", "drain: bore",
+       with([](auto& in) { in.display.drains[0].bore = tp::pipe_bore{metres(15.0)}; })},
+      {"plumbing::power_cut", "drain: length", with([](auto& in) { in.display.drains[0].length = metres(1001.0); })},
+      {"plumbing::power_cut", "drain: length", with([](auto& in) { in.display.drains[0].length = metres(-1.0); })},
+      {"plumbing::power_cut", "return A: length", with([](auto& in) { in.returns[0].pipe->length = metres(1001.0); })},
+      {"plumbing::power_cut", "main: length", with([](auto& in) { in.shared_pipes[0].pipe.length = metres(1001.0); })},
+      {"plumbing::power_cut", "main: side_by_side", with([](auto& in) { in.shared_pipes[0].side_by_side = 0; })},
+      {"plumbing::power_cut", "return A: break_below_edge",
+       with([](auto& in) { in.returns[0].break_below_edge = metres(-20.1); })},
+      {"plumbing::power_cut", "display: horizontal area of the box",
+       with([](auto& in) { in.display.box->horizontal_area = square_metres(0.0); })},
+  });
+  CHECK(message_of(with([](auto& in) { in.shared_pipes[0].returns = {"return X"}; })) ==
+        "tankwright::plumbing::power_cut: main is shared by 'return X', which is no return of this system");
+}
+
+TEST_CASE("power cut: the limits end at the crest and at the deepest of several openings") {
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::identity, "the crest by hand"};
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::identity, "volumes by hand"};
+  // Two chambers below a high rim: the pump chamber may run up to the crest before it, and no higher.
+  auto tall = sharp(display(), one_chamber(), returns());
+  tall.sump.rim = metres(2.0);
+  tall.sump.chambers.insert(tall.sump.chambers.begin(), {.label = "first", .horizontal_area = square_metres(0.2)});
+  tall.sump.baffles = {{.crest = metres(0.3), .width = metres(0.5)}};
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(tall), metres(0.3), tolerance{});
+  // A single one with its walls far above all that comes down: up to where the worst case reaches the rim, 0.4 m:
+  // (25 mm 0.85^(-2/3) + 10 mm) of 1 m2, 5 L and 3.298672 L, on 0.5 m2.
+  const double others = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.005 + 0.003298672;
+  auto in = sharp(display(), one_chamber(), returns());
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.4 - (others + 0.010) / 0.5),
+           within(millimetres(1e-5)));
+  // The deepest opening, the second of three, sets what comes down; the break of the first is not in its way.
+  in.returns[0].break_below_edge = millimetres(1.0);
+  in.returns.push_back({.label = "B",
+                        .flow = flow_rate{},
+                        .outlet_below_edge = millimetres(20.0),
+                        .break_below_edge = millimetres(12.0),
+                        .pipe = fitting("B")});
+  in.returns.push_back(
+      {.label = "C", .flow = flow_rate{}, .outlet_below_edge = millimetres(5.0), .pipe = fitting("C")});
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), metres(0.075 - others), within(millimetres(1e-5)));
+  // Room of half a millimetre of sump more than what comes anyway leaves a quarter of one of display below the edge;
+  // half a millimetre less leaves none.
+  auto tight = sharp(display(), one_chamber(), returns());
+  tight.sump.running_level = metres(0.4 - others / 0.5 - 0.0005);
+  const auto depth = tp::deepest_safe_outlet(tight);
+  REQUIRE(depth);
+  TW_CHECK(limit, *depth, millimetres(0.25), within(millimetres(1e-5)));
+  tight.sump.running_level = metres(0.4 - others / 0.5 + 0.0005);
+  CHECK_FALSE(tp::deepest_safe_outlet(tight));
+}
+
+TEST_CASE("power cut: the highest running level is the crest as long as the rim takes it") {
+  // 0.7 m2 that run at the crest of 0.3 m, with the head over it on 0.2 m2, take what comes: a rim half a millimetre
+  // higher than that leaves the crest, one half a millimetre lower 0.7/0.5 of it less in the pump chamber.
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::identity, "volumes by hand"};
+  auto in = sharp(display(), one_chamber(), returns());
+  in.sump.chambers.insert(in.sump.chambers.begin(), {.label = "first", .horizontal_area = square_metres(0.2)});
+  in.sump.baffles = {{.crest = metres(0.3), .width = metres(0.5)}};
+  in.sump.rim = metres(2.0);
+  const double head = tp::running_levels(in.sump, litres_per_hour(6000.0)).chambers[0].level.high.value() - 0.3;
+  const double comes = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.010 + 0.005 + 0.003298672;
+  const double rest = 0.3 + (0.2 * head + comes) / 0.7;
+  in.sump.rim = metres(rest + 0.0005);
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.3), tolerance{});
+  in.sump.rim = metres(rest - 0.0005);
+  TW_CHECK(level_limit, *tp::highest_safe_running_level(in), metres(0.3 - 0.0005 * 0.7 / 0.5), within(metres(5e-9)));
+}
+
+TEST_CASE("power cut: where the way there decides, the limits keep the reserve, and 0.1 mm more does not") {
+  // The back-siphon heaps up in a small pump chamber before it gets away under the baffle.
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::property,
+                             "the reserve is kept there, and 0.1 mm higher it is not"};
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::property,
+                       "the reserve is kept there, and 0.1 mm deeper it is not"};
+  int decided_on_the_way = 0;
+  for (const double width : {0.21, 0.35}) {
+    for (const double pump : {0.03, 0.08}) {
+      for (const double reserve : {0.0, 0.02, 0.15}) {
+        tp::power_cut_input in{
+            .display = {.surface = square_metres(1.4),
+                        .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
+            .sump = {.rim = metres(0.45),
+                     .running_level = metres(0.15),
+                     .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
+                                  {.label = "pump", .horizontal_area = square_metres(pump)}},
+                     .baffles = {{.crest = metres(0.44), .width = metres(width), .gap = metres(0.021)}}},
+            .returns = {{.label = "return",
+                         .flow = litres_per_hour(9000.0),
+                         .outlet_below_edge = millimetres(40.0),
+                         .pipe = tp::pipe_run{.label = "return",
+                                              .bore = tp::pipe_bore{millimetres(50.0)},
+                                              .length = metres(2.0),
+                                              .fittings = tp::known_loss(1.3)}}},
+            .edge_above_floor = metres(1.5),
+            .reserve = metres(reserve)};
+        const auto margin_at = [&](double level, double depth) {
+          auto moved = in;
+          moved.sump.running_level = metres(level);
+          moved.returns[0].outlet_below_edge = metres(depth);
+          const auto cut = tp::power_cut(moved);
+          if (cut.worst.margin < moved.sump.rim.get() - cut.settled[1].level.central - millimetres(1.0)) {
+            ++decided_on_the_way;
+          }
+          return cut.margin.low.value() - reserve;
+        };
+        if (const auto level = tp::highest_safe_running_level(in)) {
+          TW_HOLDS(level_limit, margin_at(level->value(), 0.040) >= -1e-9);
+          TW_HOLDS(level_limit, margin_at(level->value() + 1e-4, 0.040) < 0.0);
+        } else {
+          TW_HOLDS(level_limit, margin_at(0.0, 0.040) < 0.0);
+        }
+        if (const auto depth = tp::deepest_safe_outlet(in)) {
+          TW_HOLDS(limit, margin_at(0.15, depth->value()) >= -1e-9);
+          TW_HOLDS(limit, margin_at(0.15, depth->value() + 1e-4) < 0.0);
+        } else {
+          TW_HOLDS(limit, margin_at(0.15, -0.5) < 0.0);
+        }
+      }
+    }
+  }
+  CHECK(decided_on_the_way > 20);
+}
+
+TEST_CASE("power cut: a limit within half a millimetre of the floor, and one just below it") {
+  // One chamber of such an area that what comes, 25 mm 0.85^(-2/3) and 10 mm of 1 m2, 5 L and 3.298672 L, leaves 0.5 mm
+  // of 0.4 m, or lacks as much.
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::identity, "volumes by hand"};
+  const double comes = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.010 + 0.005 + 0.003298672;
+  const auto level = tp::highest_safe_running_level(sharp(display(), one_chamber(comes / 0.3995), returns()));
+  REQUIRE(level);
+  TW_CHECK(level_limit, *level, millimetres(0.5), within(millimetres(1e-5)));
+  CHECK_FALSE(tp::highest_safe_running_level(sharp(display(), one_chamber(comes / 0.4005), returns())));
+}
+
+TEST_CASE("power cut: where a first chamber fills too high at once, no level and no depth help") {
+  const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::property,
+                             "none where the reserve is not kept at any level"};
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::property,
+                       "none where the reserve is not kept at any depth"};
+  auto in = sharp(
+      {.surface = square_metres(1.0),
+       .edge = tp::full_width_edge{.width = metres(0.5), .crest_height = metres(0.5)},
+       .drains = {pipe("drain 1", 52.0, 2.2), pipe("drain 2", 52.0, 2.2)}},
+      {.rim = metres(0.36),
+       .running_level = metres(0.02),
+       .chambers = {{.label = "drains", .horizontal_area = square_metres(0.10)},
+                    {.label = "skimmer", .horizontal_area = square_metres(0.20)},
+                    {.label = "pump", .horizontal_area = square_metres(0.60)}},
+       .baffles = {{.crest = metres(0.30), .width = metres(0.25)}, {.crest = metres(0.15), .width = metres(0.40)}}},
+      {{.label = "return",
+        .flow = litres_per_hour(8000.0),
+        .outlet_below_edge = millimetres(5.0),
+        .pipe = fitting("return")}});
+  const auto kept = [&](double level, double depth) {
+    auto moved = in;
+    moved.sump.running_level = metres(level);
+    moved.returns[0].outlet_below_edge = metres(depth);
+    const auto cut = tp::power_cut(moved);
+    for (const auto& c : cut.settled) CHECK(c.level.high < metres(0.30) + millimetres(1.0));  // at rest all is well
+    return cut.margin.low - in.reserve;
+  };
+  for (const double more : {0.0005, 0.005}) {
+    in.reserve = metres(0.0);
+    in.reserve = kept(0.02, 0.005) + metres(more);
+    for (const double level : {0.0, 0.05, 0.15}) TW_HOLDS(level_limit, kept(level, 0.005) < metres(0.0));
+    CHECK_FALSE(tp::highest_safe_running_level(in));
+  }
+  for (const double depth : {-0.5, 0.0, 0.02}) TW_HOLDS(limit, kept(0.02, depth) < metres(0.0));
+  CHECK_FALSE(tp::deepest_safe_outlet(in));
+}
+
+TEST_CASE("power cut: the depth that is asked for is that of the deepest opening, not of one behind a check valve") {
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::identity, "volumes by hand"};
+  const double others = 0.025 * std::pow(0.85, -2.0 / 3.0) + 0.005 + 0.003298672;
+  auto in = sharp(display(), one_chamber(), returns(5.0));
+  in.returns[0].check_valve = true;
+  in.check_valves = tp::check_valve_state::hold;
+  in.returns.push_back(
+      {.label = "B", .flow = flow_rate{}, .outlet_below_edge = millimetres(20.0), .pipe = fitting("B")});
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), metres(0.075 - (others - 0.001413717)), within(millimetres(1e-5)));
 }

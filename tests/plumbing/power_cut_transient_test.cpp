@@ -246,3 +246,35 @@ TEST_CASE("transient: what cannot be is refused by name") {
   in.system.sump.running_level = metres(0.26);
   CHECK(message(in).starts_with(here + "pump: running level = 0.26 m stands above the crest"));
 }
+
+TEST_CASE("transient: the peak is when it was first reached, from the moment the power fails") {
+  // Nothing runs and nothing siphons: all stands still, and its peak is that of the beginning.
+  auto still = lagoon();
+  for (auto& r : still.system.returns) {
+    r.flow = flow_rate{};
+    r.outlet_below_edge = millimetres(-30.0);
+    r.pipe.reset();
+  }
+  still.system.display.box.reset();
+  still.system.display.drains.clear();
+  still.until = seconds(10.0);
+  still.sample_every = seconds(1.0);
+  const auto history = tp::power_cut_transient(still);
+  REQUIRE(history.time.size() == 11);
+  TW_CHECK(ends, history.time.front(), seconds(0.0), tolerance{});
+  for (const auto& c : history.chambers) {
+    TW_CHECK(ends, c.peak_at, seconds(0.0), tolerance{});
+    TW_CHECK(ends, c.peak, c.level.front(), tolerance{});
+  }
+  // A chamber that only falls has its peak at the beginning too: the first one, whose drain holds next to nothing.
+  auto in = lagoon();
+  in.system.sump.chambers[2].horizontal_area = square_metres(2.0);
+  in.system.display.drains.clear();
+  in.system.display.box.reset();
+  in.until = seconds(60.0);
+  in.sample_every = seconds(1.0);
+  const auto fall = tp::power_cut_transient(in);
+  TW_CHECK(ends, fall.chambers[0].peak, fall.chambers[0].level.front(), tolerance{});
+  TW_CHECK(ends, fall.chambers[0].peak_at, seconds(0.0), tolerance{});
+  CHECK(fall.chambers[0].level.back() < fall.chambers[0].level.front());
+}

@@ -68,6 +68,15 @@ TEST_CASE("priming: the volume held up is flow less what is taken, for half a mi
 }
 
 TEST_CASE("priming: from J* = 1 on the flow sweeps the air out by itself") {
+  // At J* = 1 to the last digit it does: some bore has such a flow.
+  int found = 0;
+  for (double bore = 40.0; bore < 42.0; bore += 0.01) {
+    const flow_rate q = tp::flow_at_drain_number(siphon(bore).pipe.bore, 1.0);
+    if (tp::drain_number(siphon(bore).pipe.bore, q) != 1.0) continue;
+    ++found;
+    TW_HOLDS(by_hand("tankwright::plumbing::primes_itself"), tp::primes_itself(siphon(bore), q));
+  }
+  CHECK(found > 0);
   const double at_one = quiet(0.04) / 0.3;
   TW_HOLDS(by_hand("tankwright::plumbing::primes_itself"),
            tp::primes_itself(siphon(40.0), flow_rate::from_value(at_one * (1.0 + 1e-9))));

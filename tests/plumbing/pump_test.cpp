@@ -285,3 +285,46 @@ TEST_CASE("pump: a curve that cannot be is refused by name") {
                             of_density(kilograms_per_cubic_metre(1000.0)));
   });
 }
+
+TEST_CASE("pump: both ends of a curve belong to it, and a last digit beyond them does not") {
+  const auto end = about("flow_at", kind::property, "shut-off head and last point are on the curve");
+  for (const auto* curve : {&p1, &p2, &eight_points}) {
+    const auto at = [&](head h) { return twp::flow_at(*curve, h); };
+    TW_HOLDS(end, at(curve->shutoff_head()).region == twp::curve_region::on_curve);
+    TW_CHECK(end, *at(curve->shutoff_head()).flow, flow_rate{}, tolerance{});
+    TW_HOLDS(end, at(head::from_value(std::nextafter(curve->shutoff_head().value(), 1e9))).region ==
+                      twp::curve_region::above_shutoff);
+    TW_HOLDS(end, at(curve->end_head()).region == twp::curve_region::on_curve);
+    TW_CHECK(end, *at(curve->end_head()).flow, curve->end_flow(), tolerance{});
+  }
+}
+
+TEST_CASE("pump: a flow too small to be a second point, and what an idle pump is taken to lose") {
+  CHECK_THROWS_WITH_AS((void)twp::curve_from_three_points({.label = "P",
+                                                           .shutoff_head = metres(6.0),
+                                                           .middle = {flow_rate::from_value(1e-10), metres(5.0)},
+                                                           .last = point(14.0, 1.0)}),
+                       doctest::Contains("P point 2 has a flow of 1e-10 m3/s, not more than the point before it"),
+                       invalid_input);
+  // Decisions of this library, written a second time.
+  const twp::idle_pump_losses idle;
+  CHECK(idle.backwards.low.value() == 0.69);
+  CHECK(idle.backwards.central.value() == 1.3);
+  CHECK(idle.backwards.high.value() == 2.4);
+  CHECK(idle.forwards.low.value() == 0.22);
+  CHECK(idle.forwards.central.value() == 0.35);
+  CHECK(idle.forwards.high.value() == 0.56);
+}
+
+TEST_CASE("pump: a curve hardly steeper than a straight line is followed down to the smallest flows") {
+  // H = 10 - Q^1.0005, in m and m3/h, to 2 m3/h: at a millionth of a cubic metre an hour too.
+  const auto back = about("flow_at", kind::identity, "the power law by hand");
+  const auto curve = twp::curve_from_three_points({.label = "P",
+                                                   .shutoff_head = metres(10.0),
+                                                   .middle = point(1.0, 9.0),
+                                                   .last = point(2.0, 10.0 - std::pow(2.0, 1.0005))});
+  for (const double q : {1e-6, 1e-3, 0.5}) {
+    TW_CHECK(back, in_cubic_metres_per_hour(*twp::flow_at(curve, metres(10.0 - std::pow(q, 1.0005))).flow), q,
+             relative(1e-5));
+  }
+}

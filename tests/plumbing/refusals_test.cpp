@@ -14,6 +14,7 @@ namespace {
 
 constexpr double none = std::numeric_limits<double>::quiet_NaN();
 const water::liquid sea{.density = kilograms_per_cubic_metre(1023.0), .viscosity = millipascal_seconds(0.96)};
+const water::liquid bad_water{.density = kilograms_per_cubic_metre(none), .viscosity = millipascal_seconds(0.96)};
 const pipe_bore d50{metres(0.05)};
 const flow_rate some = litres_per_hour(1000.0);
 
@@ -52,12 +53,16 @@ TEST_CASE("plumbing: drains refuse in their own name") {
       TW_REFUSED("plumbing::part_full_flow", "slope", part_full_flow(pipe(0.05, none, 0.0), m(0.01))),
       TW_REFUSED("plumbing::part_full_flow", "roughness", part_full_flow(pipe(0.05, 0.01, none), m(0.01))),
       TW_REFUSED("plumbing::part_full_flow", "relative roughness", part_full_flow(pipe(0.05, 0.01, 0.01), m(0.01))),
+      TW_REFUSED("plumbing::part_full_depth", "bore", part_full_depth(level(none, 0.01, 0.01), some)),
+      TW_REFUSED("plumbing::part_full_depth", "slope", part_full_depth(level(0.05, none, 0.01), some)),
+      TW_REFUSED("plumbing::part_full_depth", "manning_n", part_full_depth(level(0.05, 0.01, none), some)),
       TW_REFUSED("plumbing::part_full_depth", "flow", part_full_depth(level(0.05, 0.01, 0.01), q(none))),
       TW_REFUSED("plumbing::part_full_depth", "flow", part_full_depth(level(0.05, 0.01, 0.01), q(0.0))),
       TW_REFUSED("plumbing::drain_mode_for", "r: bore", mode(none, 1, 0.1, 0)),
       TW_REFUSED("plumbing::drain_mode_for", "r: drop", mode(0.05, none, 0.1, 0)),
       TW_REFUSED("plumbing::drain_mode_for", "r: inlet_head", mode(0.05, 1, none, 0)),
       TW_REFUSED("plumbing::drain_mode_for", "r: flow", mode(0.05, 1, 0.1, none)),
+      TW_REFUSED("plumbing::drain_mode_for", "density of the liquid", drain_mode_for(two[0], some, bad_water)),
       TW_REFUSED("plumbing::one_drain_blocked", "number of drains", one_drain_blocked({two[0]}, some, sea)),
       TW_REFUSED("plumbing::one_drain_blocked", "flow", one_drain_blocked(two, q(none), sea)),
       TW_REFUSED("plumbing::primes_itself", "r: bore",
@@ -66,6 +71,8 @@ TEST_CASE("plumbing: drains refuse in their own name") {
                  primes_itself({.pipe = run(0.05), .drop = m(none), .inlet_head = m(1)}, some)),
       TW_REFUSED("plumbing::held_up_while_priming", "priming", held_up_while_priming(two, some, sea, seconds(none))),
       TW_REFUSED("plumbing::held_up_while_priming", "flow", held_up_while_priming(two, q(-1.0), sea)),
+      TW_REFUSED("plumbing::held_up_while_priming", "density of the liquid",
+                 held_up_while_priming({}, some, bad_water)),
   });
 }
 
@@ -251,4 +258,95 @@ TEST_CASE("plumbing: overflow edges refuse in the name of both functions") {
       TW_REFUSED("plumbing::flow_over", "head / crest_height",
                  flow_over(contracted_edge{m(0.5), m(1), m(0.1)}, m(0.21))),
   });
+}
+
+TEST_CASE("plumbing: vessels and their outlets refuse in the name of what was asked") {
+  const effective_area hole{square_metres(1e-4)};
+  const auto both = [&](std::string argument, any_vessel vessel) {
+    return std::vector<refusal>{
+        {"plumbing::emptying_time", argument, [=] { (void)emptying_time(vessel, {.outlet = hole, .from = m(0.1)}); }},
+        {"plumbing::fill_stages", argument, [=] {
+           (void)fill_stages({.vessel = vessel, .flow = some, .stops = {{"s", m(0.1)}}});
+         }}};
+  };
+  for (const double bad : {none, 0.0, -1.0}) {
+    check_refusals(both("radius", bowl{m(bad)}));
+    check_refusals(both("height", cone{m(bad), m(1)}));
+    check_refusals(both("radius", cone{m(1), m(bad)}));
+    check_refusals(both("diameter", lying_cylinder{m(bad), m(1)}));
+    check_refusals(both("axial_length", lying_cylinder{m(1), m(bad)}));
+  }
+  CHECK(message_of([&] { (void)emptying_time(any_vessel{bowl{m(-1)}}, {.outlet = hole, .from = m(0.1)}); }) ==
+        "tankwright::plumbing::emptying_time: radius = -1 m is not possible; expected more than 0 m");
+  CHECK(message_of([&] {
+          (void)emptying_time(any_vessel{cone{m(-1), m(1)}}, {.outlet = hole, .from = m(0.1)});
+        }) == "tankwright::plumbing::emptying_time: height = -1 m is not possible; expected more than 0 m");
+  CHECK(message_of([&] {
+          (void)emptying_time(any_vessel{lying_cylinder{m(-1), m(1)}}, {.outlet = hole, .from = m(0.1)});
+        }) == "tankwright::plumbing::emptying_time: diameter = -1 m is not possible; expected more than 0 m");
+  CHECK(message_of([&] {
+          (void)emptying_time(any_vessel{lying_cylinder{m(1), m(-1)}}, {.outlet = hole, .from = m(0.1)});
+        }) == "tankwright::plumbing::emptying_time: axial_length = -1 m is not possible; expected more than 0 m");
+  const auto laminar = [](double l) {
+    return laminar_emptying_time({.horizontal_area = m2(0.06),
+                                  .bore = bore(0.004),
+                                  .pipe_length = m(l),
+                                  .from = m(0.4),
+                                  .to = m(0.2),
+                                  .water = sea});
+  };
+  const inflow_and_outlet tank{.horizontal_area = m2(1), .inflow = some, .outlet = hole};
+  check_refusals({
+      TW_REFUSED("plumbing::laminar_emptying_time", "pipe_length", laminar(none)),
+      TW_REFUSED("plumbing::laminar_emptying_time", "pipe_length", laminar(-1.0)),
+      TW_REFUSED("plumbing::level_change_time", "from", level_change_time(tank, {m(none), m(0.1)})),
+      TW_REFUSED("plumbing::level_change_time", "from", level_change_time(tank, {m(-0.1), m(0.1)})),
+      TW_REFUSED("plumbing::level_change_time", "to", level_change_time(tank, {m(0.1), m(none)})),
+      TW_REFUSED("plumbing::edge_tail_time", "bore",
+                 edge_tail_time({.horizontal_area = m2(1), .edge = standpipe{bore(-1)}, .from = m(0.02)})),
+      TW_REFUSED("plumbing::fill_stages", "s: hold",
+                 fill_stages({.vessel = m2(1.0), .flow = some, .stops = {{"s", m(0.1), seconds(-1.0)}}})),
+  });
+}
+
+TEST_CASE("plumbing: friction and losses refuse in their own name") {
+  const auto factors = [](std::size_t re, std::size_t e, std::size_t result) {
+    return message_of([=] {
+      std::vector<darcy_factor> f(result, darcy_factor{0.0});
+      friction_factor(std::vector<reynolds_number>(re, reynolds_number{1e5}),
+                      std::vector<relative_roughness>(e, relative_roughness{0.0}), f);
+    });
+  };
+  const std::string sizes = "tankwright::plumbing::friction_factor: size of a span = ";
+  CHECK(factors(2, 3, 2) == sizes + "3 differs from the size of the first span, 2");
+  CHECK(factors(2, 2, 1) == sizes + "1 differs from the size of the first span, 2");
+  const auto rough = [](double e) {
+    std::vector<darcy_factor> f(2, darcy_factor{0.0});
+    friction_factor(std::vector<reynolds_number>(2, reynolds_number{1e5}),
+                    std::vector<relative_roughness>{relative_roughness{0.0}, relative_roughness{e}}, f);
+  };
+  const pipe_run nothing{.label = "r", .bore = d50}, straight{.label = "r", .bore = d50, .length = m(1)};
+  check_refusals({
+      {"plumbing::friction_factor", "relative roughness", [&] { rough(-0.1); }},
+      TW_REFUSED("plumbing::friction_factor_haaland", "relative roughness",
+                 friction_factor_haaland(reynolds_number{1e5}, relative_roughness{-0.1})),
+      TW_REFUSED("plumbing::friction_factor_churchill", "relative roughness",
+                 friction_factor_churchill(reynolds_number{1e5}, relative_roughness{-0.1})),
+      TW_REFUSED("plumbing::friction_factor_serghides", "relative roughness",
+                 friction_factor_serghides(reynolds_number{1e5}, relative_roughness{-0.1})),
+      TW_REFUSED("plumbing::head_loss_hazen_williams", "r: flow",
+                 head_loss_hazen_williams(straight, q(none), hazen_williams_c{150.0})),
+      TW_REFUSED("plumbing::flow_for_head", "density of the liquid", flow_for_head(straight, m(1), bad_water)),
+      // 4 Q/(pi D nu) = 4 x 10/(pi 0.05 9.4e-7) = 2.7e8, and 100 km of head through a bore of 20 m.
+      TW_REFUSED("plumbing::head_loss", "r: Reynolds number", head_loss(straight, q(10.0), sea)),
+      TW_REFUSED("plumbing::flow_for_head", "r: Reynolds number",
+                 flow_for_head({.label = "r", .bore = bore(20.0), .length = m(100)}, m(1000), sea)),
+      TW_REFUSED("plumbing::head_loss", "r: loss coefficient",
+                 head_loss({.label = "r",
+                            .bore = d50,
+                            .fittings = {loss_coefficient{0}, loss_coefficient{0}, loss_coefficient{1.1e15}, ""}},
+                           some, sea)),
+  });
+  CHECK(message_of([&] { (void)flow_for_head(nothing, m(1), sea); }) ==
+        "tankwright::plumbing::flow_for_head: r resists nothing: give it a length or a loss coefficient");
 }

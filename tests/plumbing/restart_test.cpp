@@ -154,8 +154,13 @@ TEST_CASE("restart: after a power cut that is worked out already it is the same"
   TW_CHECK(same, after.margin.central, whole.margin.central, tolerance{});
   TW_CHECK(same, after.until_steady, whole.until_steady, tolerance{});
   in.system.sump.chambers.emplace_back(in.system.sump.chambers.back());
-  in.system.sump.baffles.push_back({.crest = metres(0.1), .width = metres(0.4)});
-  CHECK_THROWS_AS((void)tp::restart_after(cut, in), invalid_input);
+  in.system.sump.baffles.push_back({.crest = metres(0.39), .width = metres(0.4)});
+  CHECK_THROWS_WITH_AS((void)tp::restart_after(cut, in),
+                       "tankwright::plumbing::restart: size of a span = 2 differs from the size of the first span, 1",
+                       invalid_input);
+  in.system.reserve = metres(-1.0);
+  CHECK_THROWS_WITH_AS((void)tp::restart_after(cut, in), doctest::Contains("tankwright::plumbing::restart: reserve"),
+                       invalid_input);
 }
 
 TEST_CASE("restart: what cannot be is refused by name") {
@@ -196,6 +201,8 @@ TEST_CASE("restart: both ends of the band, by hand") {
   TW_CHECK(by_hand, start.lowest_level.central, metres(0.25 - 0.030 / 0.5), within(metres(1e-12)));
   TW_CHECK(by_hand, start.lowest_level.high, metres(0.253 - 0.015 / 0.525), within(metres(1e-12)));
   TW_CHECK(by_hand, start.held_up, litres(30.0), relative(1e-12));
+  // 43.298672 L of the power cut's middle, and the 30 L, at 6000 L/h.
+  TW_CHECK(by_hand, start.until_steady, seconds(73.298672 / (6000.0 / 3600.0)), relative(1e-7));
   TW_CHECK(by_hand, start.margin.low, start.lowest_level.low - millimetres(50.0) - start.submergence.high,
            within(metres(1e-12)));
   TW_CHECK(by_hand, start.margin.high, start.lowest_level.high - millimetres(50.0) - start.submergence.low,
@@ -209,4 +216,39 @@ TEST_CASE("restart: both ends of the band, by hand") {
   in.surge.reset();
   in.taken = estimate<flow_rate>{taken(90.0)};
   CHECK(tp::restart(in).held_up == litres(0.0));
+}
+
+TEST_CASE("restart: the last millimetre of the pump chamber is water, and what lacks half of one is dry") {
+  // 0.5 m2 at 250 mm hold 125 L; the box of 0.05 m2 takes 0.05 m3 a metre.
+  const auto lowest = [](double litre) {
+    auto in = system();
+    in.surge = metres(litre * 1e-3 / 0.05);
+    return tp::restart(in);
+  };
+  TW_CHECK(by_hand, lowest(124.75).lowest_level.low, millimetres(0.5), within(millimetres(1e-9)));
+  CHECK_FALSE(lowest(124.75).runs_dry);
+  TW_CHECK(by_hand, lowest(125.0).lowest_level.low, metres(0.0), within(millimetres(1e-9)));
+  TW_CHECK(by_hand, lowest(125.25).lowest_level.low, metres(0.0), tolerance{});
+  CHECK(lowest(125.25).runs_dry);
+  TW_CHECK(by_hand, lowest(1.0).lowest_level.central, millimetres(248.0), within(millimetres(1e-9)));
+  auto shallow = system();
+  shallow.system.sump.running_level = millimetres(0.5);
+  shallow.surge = metres(0.0);
+  TW_CHECK(by_hand, tp::restart(shallow).lowest_level.low, millimetres(0.5), tolerance{});
+  CHECK_FALSE(tp::restart(shallow).runs_dry);
+}
+
+TEST_CASE("restart: a chamber joined by a gap stands higher by its head, and falls with the pump chamber") {
+  // Under the baffle v = Q/(0.61 x 10 mm x 0.4 m): it stands h = v^2/2g = 23.8 mm higher, between walls that lean,
+  // A = 0.05 + 0.5 z. 2 L come out of both, each lower by x: 0.2 x + 0.05 x + 0.25 (z^2 - (z - x)^2), z = 0.2 + h.
+  auto in = system();
+  in.system.sump.chambers = {
+      {.label = "trap",
+       .horizontal_area = tp::area_profile{{metres(0.0), square_metres(0.05)}, {metres(0.4), square_metres(0.25)}}},
+      {.label = "pump", .horizontal_area = square_metres(0.2)}};
+  in.system.sump.baffles = {{.crest = metres(0.38), .width = metres(0.4), .gap = metres(0.01)}};
+  in.system.sump.running_level = metres(0.2);
+  const double v = (6.0 / 3600.0) / (0.61 * 0.01 * 0.4), z = 0.2 + v * v / (2.0 * 9.80665);
+  const double b = 0.25 + 0.5 * z, x = (b - std::sqrt(b * b - 0.002)) / 0.5;
+  TW_CHECK(by_hand, tp::restart(in).lowest_level.central, metres(0.2 - x), within(metres(1e-9)));
 }

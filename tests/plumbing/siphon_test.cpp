@@ -144,3 +144,33 @@ TEST_CASE("siphon: what cannot be is refused by name") {
                                                   .vapour_pressure = absolute_pressure{kilopascals(3.0)}}),
                   invalid_input);
 }
+
+TEST_CASE("siphon: nothing is lost before the crest unless said otherwise") {
+  // p = air - rho (g z + v^2/2) with nothing lost: 101325 - 1000 (9.80665 + 0.5) Pa.
+  const evidence by_hand{"tankwright::plumbing::siphon_crest_pressure", kind::identity, "by hand"};
+  const evidence highest{"tankwright::plumbing::highest_siphon_crest", kind::identity, "by hand"};
+  const absolute_pressure air{pascals(101325.0)};
+  const mass_density rho = kilograms_per_cubic_metre(1000.0);
+  TW_CHECK(by_hand,
+           tp::siphon_crest_pressure(
+               {.above_surface = metres(1.0), .speed = metres_per_second(1.0), .density = rho, .air = air})
+               .value(),
+           pascals(101325.0 - 1000.0 * 10.30665), relative(1e-12));
+  TW_CHECK(highest,
+           tp::highest_siphon_crest({.speed = metres_per_second(1.0),
+                                     .density = rho,
+                                     .vapour_pressure = absolute_pressure{pascals(3000.0)},
+                                     .air = air}),
+           metres((98325.0 / 1000.0 - 0.5) / 9.80665), relative(1e-12));
+}
+
+TEST_CASE("siphon: down to where it starts it runs no time at all") {
+  const evidence none{"tankwright::plumbing::siphon_until_exposed", kind::identity, "nothing between equal drops"};
+  const auto ran = tp::siphon_until_exposed({.horizontal_area = square_metres(2.16),
+                                             .run = pipe(0.034, 1.0, 1.0),
+                                             .from = metres(1.0),
+                                             .to = metres(1.0),
+                                             .water = liquid_of(1e-6)});
+  TW_CHECK(none, ran.time, seconds(0.0), tolerance{});
+  TW_CHECK(none, ran.volume, litres(0.0), tolerance{});
+}

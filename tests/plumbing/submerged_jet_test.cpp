@@ -82,3 +82,23 @@ TEST_CASE("submerged jet: order and edges") {
       (void)twp::speed_that_moves({.size = metres(0.001), .density = kilograms_per_cubic_metre(1000.0)}, sea),
       invalid_input);
 }
+
+TEST_CASE("submerged jet: as fast as at its opening it is up to the end of its core") {
+  // 2 m/s out of 30 mm, asked for 2 m/s and half of it: 6.2 bores and 12.4 bores.
+  const flow_rate q = flow_rate::from_value(2.0 * (0.25 * std::numbers::pi * 0.03 * 0.03));
+  const twp::submerged_jet fast{.bore = twp::pipe_bore{metres(0.03)}, .flow = q};
+  const double u0 = q.value() / (0.25 * std::numbers::pi * 0.03 * 0.03);
+  TW_CHECK(reach, twp::jet_reaches(fast, metres_per_second(u0)).central, metres(6.2 * 0.03), relative(1e-12));
+  TW_CHECK(reach, twp::jet_reaches(fast, metres_per_second(std::nextafter(u0, 9.0))).central, metres(0.0), tolerance{});
+  TW_CHECK(reach, twp::jet_reaches(fast, metres_per_second(0.5 * u0)).central, metres(12.4 * 0.03), relative(1e-12));
+}
+
+TEST_CASE("submerged jet: grains are aragonite unless said otherwise, and no grain is denser than osmium") {
+  const auto sea = water::seawater(practical_salinity{35.0}, celsius(25.0));
+  const auto moves = [&](twp::loose_grains grains) { return twp::friction_velocity_that_moves(grains, sea); };
+  TW_CHECK(friction, moves({.size = millimetres(1.0)}),
+           moves({.size = millimetres(1.0), .density = kilograms_per_cubic_metre(2800.0)}), tolerance{});
+  CHECK_NOTHROW((void)moves({.size = millimetres(1.0), .density = kilograms_per_cubic_metre(22999.0)}));
+  CHECK_THROWS_AS((void)moves({.size = millimetres(1.0), .density = kilograms_per_cubic_metre(23001.0)}),
+                  invalid_input);
+}

@@ -6,6 +6,7 @@
 
 #include "support/edges.hpp"
 #include "support/reference.hpp"
+#include "support/refusals.hpp"
 
 using namespace tankwright;
 using namespace tankwright::testing;
@@ -350,4 +351,74 @@ TEST_CASE("sump: what cannot be is refused by the name of the element") {
   CHECK_THROWS_AS((void)pour(good, levels_of({0.30, 0.25, 0.1}), 1.0, 3), invalid_input);
   CHECK_THROWS_AS((void)tp::running_levels(good, litres_per_second(-1.0)), invalid_input);
   CHECK_THROWS_AS((void)tp::water_in_sump(good, levels_of({0.30, 0.25})), invalid_input);
+}
+
+TEST_CASE("sump: heights that are just possible are taken") {
+  const auto runs = [](const tp::sump& s) { (void)tp::running_levels(s, litres_per_second(0.1)); };
+  // A crest as high as the rim, a level at the rim, a pump chamber at its crest.
+  CHECK_NOTHROW(runs(sump_of({0.1, 0.1}, {over(0.40)})));
+  CHECK_NOTHROW(runs(sump_of({0.1}, {}, 0.40)));
+  CHECK_NOTHROW(runs(sump_of({0.1, 0.1}, {over(0.25)}, 0.25)));
+  const auto rest = pour(sump_of({0.1, 0.1}, {over(0.40)}), levels_of({0.40, 0.10}), 0.0);
+  TW_CHECK(by_hand, rest.over_the_rim, litres(0.0), tolerance{});
+  // Joined from the first chamber on, by whatever gap, no crest lies before the pump.
+  CHECK_NOTHROW(runs(sump_of({0.1, 0.1}, {under(0.03)}, 0.39)));
+  tp::sump narrow = sump_of({0.1, 0.1}, {under(0.0005)}, 0.39);
+  CHECK_NOTHROW((void)tp::sump_capacity(narrow));
+}
+
+TEST_CASE("sump: a baffle that cannot be built is refused by its name, whatever it is") {
+  const auto message = [](double crest, double gap, double thickness) {
+    tp::sump s = sump_of({0.1, 0.1}, {over(crest)});
+    s.baffles[0].gap = metres(gap);
+    s.baffles[0].thickness = metres(thickness);
+    return message_of<invalid_input>([&] { (void)tp::sump_capacity(s); });
+  };
+  const std::string here = "tankwright::plumbing::sump_capacity: baffle between drains and pump: ";
+  CHECK(message(0.0, 0.0, 0.0) == here + "crest = 0 m is not possible; expected 0.001 to 20 m");
+  CHECK(message(0.3, -0.01, 0.0) == here + "gap = -0.01 m is not possible; expected 0 to 20 m");
+  CHECK(message(0.3, 0.0, -0.01) == here + "thickness = -0.01 m is not possible; expected 0 to 10 m");
+  CHECK(message(0.3, 0.3, 0.0) == here + "gap = 0.3 m is not below the crest, 0.3 m");
+  CHECK(message(0.4, 0.4, 0.0) == here + "gap = 0.4 m is not below the crest, 0.4 m");
+}
+
+TEST_CASE("sump: every question refuses in its own name") {
+  const tp::sump good = sump_of({0.1, 0.1}, {over(0.3)});
+  tp::sump bad = good;
+  bad.rim = metres(0.0);
+  check_refusals({
+      TW_REFUSED("plumbing::water_in_sump", "sump: rim", tp::water_in_sump(bad, levels_of({0.1, 0.1}))),
+      TW_REFUSED("plumbing::sump_capacity", "sump: rim", tp::sump_capacity(bad)),
+      TW_REFUSED("plumbing::pour_into_sump", "sump: rim", pour(bad, levels_of({0.1, 0.1}), 1.0)),
+      TW_REFUSED("plumbing::level_after_evaporation", "sump: rim", tp::level_after_evaporation({bad, litres(1.0)})),
+      TW_REFUSED("plumbing::water_in_sump", "drains: level", tp::water_in_sump(good, levels_of({-0.25, 0.1}))),
+      TW_REFUSED("plumbing::water_in_sump", "pump: level", tp::water_in_sump(good, levels_of({0.25, -0.1}))),
+  });
+}
+
+TEST_CASE("sump: all but the last drop may evaporate, and the last one too") {
+  const evidence loss{"tankwright::plumbing::level_after_evaporation", kind::identity, "worked by hand"};
+  const tp::sump s = sump_of({0.5}, {}, 0.25);  // 125 L
+  TW_CHECK(loss, tp::level_after_evaporation({s, litres(125.0)}), metres(0.0), tolerance{});
+  TW_CHECK(loss, tp::level_after_evaporation({s, litres(124.5)}), metres(0.001), within(metres(1e-12)));
+  CHECK_THROWS_AS((void)tp::level_after_evaporation({s, litres(125.5)}), invalid_input);
+}
+
+TEST_CASE("sump: what is poured goes into the first chamber unless said otherwise") {
+  const tp::sump two = sump_of({0.1, 0.1}, {over(0.25)});
+  const tp::sump_pour into_first{.sump = two, .levels = levels_of({0.1, 0.1}), .added = litres(5.0)};
+  check_levels(tp::pour_into_sump(into_first), {0.15, 0.10});
+}
+
+TEST_CASE("sump: the last chamber runs at its level without a band, and a baffle is sharp unless said otherwise") {
+  const tp::sump three = sump_of({0.12, 0.25, 0.18}, {over(0.30), over(0.25)}, 0.15);
+  // 0.02 L/s stand about 0.9 mm over 0.4 m: a baffle of 1 mm would not be sharp there.
+  const flow_rate q = litres_per_second(0.02);
+  const auto run = tp::running_levels(three, q);
+  TW_CHECK(running_by_hand, run.chambers[2].level.low, metres(0.15), tolerance{});
+  TW_CHECK(running_by_hand, run.chambers[2].level.central, metres(0.15), tolerance{});
+  TW_CHECK(running_by_hand, run.chambers[2].level.high, metres(0.15), tolerance{});
+  const tp::full_width_edge sharp{.width = metres(0.4), .crest_height = metres(0.25), .thickness = metres(0.0)};
+  const length head = metres(run.chambers[1].level.central.value() - 0.25);
+  TW_CHECK(running_by_hand, tp::flow_over(sharp, head).flow.central, q, relative(1e-9));
 }

@@ -250,3 +250,35 @@ TEST_CASE("weirs: what cannot be is refused by name") {
       (void)tp::toothed_weir({millimetres(8.0), 0, millimetres(8.0), millimetres(20.0), metres(0.5)}, metres(0.01)),
       invalid_input);
 }
+
+TEST_CASE("weirs: water below the crest holds nothing back") {
+  const evidence free{"tankwright::plumbing::submerged_share", kind::property, "1 at the crest and below it"};
+  for (const double below : {0.0, -0.001, -0.05, -3.0}) {
+    TW_CHECK(free, tp::submerged_share({metres(0.1), metres(below)}), fraction(1.0), tolerance{});
+  }
+  TW_CHECK(free, tp::submerged_share({metres(0.1), metres(0.1)}), fraction(0.0), tolerance{});
+}
+
+TEST_CASE("weirs: no end stands free and no water approaches unless it is said") {
+  // (2/3) 0.6 sqrt(2g) 0.4 x 0.1^1.5, and 1.838 of it in Francis' form.
+  const evidence plain{"tankwright::plumbing::rectangular_weir", kind::identity, "the formula by hand"};
+  const evidence francis{"tankwright::plumbing::francis_weir", kind::identity, "no contraction, no approach"};
+  TW_CHECK(plain,
+           tp::rectangular_weir({.width = metres(0.4), .head = metres(0.1), .discharge_coefficient = 0.6}).value(),
+           2.0 / 3.0 * 0.6 * std::sqrt(2.0 * 9.80665) * 0.4 * 0.1 * std::sqrt(0.1), relative(1e-13));
+  TW_CHECK(francis, tp::francis_weir({.width = metres(0.4), .head = metres(0.1)}),
+           tp::francis_weir({.width = metres(0.4),
+                             .head = metres(0.1),
+                             .contractions = 0.0,
+                             .approach_velocity = metres_per_second(0.0)}),
+           tolerance{});
+}
+
+TEST_CASE("weirs: a V-notch between two rows of the table, just above one") {
+  // At 40.01 degrees, a two-thousandth of the way from 40 to 60: C = 0.58 - 0.005/2000, k = 1.7 mm - 0.5 mm/2000.
+  const evidence between{"tankwright::plumbing::shen_weir", kind::identity, "straight between the rows, by hand"};
+  const double c = 0.58 - 0.005 / 2000.0, h = 0.1 + 0.0017 - 0.0005 / 2000.0;
+  TW_CHECK(between, tp::shen_weir({degrees(40.01)}, metres(0.1)).value(),
+           8.0 / 15.0 * c * std::sqrt(2.0 * 9.80665) * std::tan(degrees(20.005).value()) * h * h * std::sqrt(h),
+           relative(1e-12));
+}

@@ -96,16 +96,13 @@ inline void drawn_down(const sump& plan, double stop, std::vector<double>& level
     double delivered = pipes + in.top_off.value();
     for (std::size_t i = 0; i < n; ++i) {
       // A sump that is larger than it was measured has more to deliver.
-      delivered += (2.0 - by.sump_area) * std::max(0.0, shape.below(i, running[i]) - shape.below(i, drawn[i]));
+      delivered += (2.0 - by.sump_area) * (shape.below(i, running[i]) - shape.below(i, drawn[i]));
     }
     const double area = system.display.surface->value() * (2.0 - by.display_area);
-    double head = 0.0;
-    std::visit(
-        [&](const auto& e) {
-          const double q = flow * by.flow;
-          head = detail::edge_head(here, e, q, by.side, detail::guess_head(e, q));
-        },
-        system.display.edge);
+    const double q = flow * by.flow;
+    const double head =
+        std::visit([&](const auto& e) { return detail::edge_head(here, e, q, by.side, detail::guess_head(e, q)); },
+                   system.display.edge);
     return state{delivered, head + delivered / area, area};
   };
   const state mild = at_end(-1), middle = at_end(0), worst = at_end(1);
@@ -117,7 +114,7 @@ inline void drawn_down(const sump& plan, double stop, std::vector<double>& level
           .over_edge = detail::banded<length>(mild.over_edge, middle.over_edge, worst.over_edge, why),
           .margin = detail::banded<length>(room - worst.over_edge, room - middle.over_edge, room - mild.over_edge, why),
           .on_the_floor = detail::banded<volume>(floor(mild), floor(middle), floor(worst), why),
-          .until_dry = duration::from_value(std::max(0.0, middle.delivered - in.top_off.value()) / fastest),
+          .until_dry = duration::from_value((middle.delivered - in.top_off.value()) / fastest),
           .caution = drains_blocked_caution};
 }
 

@@ -189,7 +189,7 @@ struct crane_row {
     case fitting::union_or_coupling:
       break;
   }
-  return {0.0, 0.5};  // has a K of its own
+  return {};  // has a K of its own
 }
 
 /// Crane's tee coefficients; y is the branch's share of the flow, b2 the square of the ratio of bores. Crane's pieces

@@ -126,7 +126,7 @@ struct colebrook_law {
   const colebrook_law<double> law = law_for(water);
   const darcy_run<double> prepared = law.prepare(numbers);
   const double size = std::fabs(q);
-  if (size > 0.0) core::check_element(function, run.label, pipe_reynolds_limits, prepared.re_per_flow * size, policy);
+  core::check_element(function, run.label, pipe_reynolds_limits, prepared.re_per_flow * size, policy);
   return law(prepared, size);
 }
 
@@ -285,8 +285,8 @@ inline void friction_factor(std::span<const reynolds_number> re, std::span<const
   const auto prepared = law.prepare(numbers);
   // f stays above 0.001 and above the laminar line: each gives a flow that is too large.
   const double rough_pipe = std::sqrt(h / (0.001 * prepared.friction + prepared.minor));
-  const double laminar = h * prepared.re_per_flow / (64.0 * prepared.friction);
-  const double most = prepared.friction > 0.0 && laminar < rough_pipe ? laminar : rough_pipe;
+  const double laminar = h * prepared.re_per_flow / (64.0 * prepared.friction);  // infinite without a wall
+  const double most = std::fmin(laminar, rough_pipe);
   const double q = numerics::bracketed_root<double>(
       here, "flow", [&](double x) { return law(prepared, x).h - h; }, 0.0, most * (1.0 + 1e-12));
   core::check_element(here, run.label, pipe_reynolds_limits, prepared.re_per_flow * q, policy);

@@ -130,7 +130,6 @@ inline constexpr caution restart_caution{
       return sum;
     };
     if (level <= 0.0 || held(level) - lost <= held(0.0)) return 0.0;
-    if (lost == 0.0) return level;
     return numerics::bracketed_root(
         here, "lowest level", [&](double z) { return held(z) - (held(level) - lost); }, 0.0, level);
   };

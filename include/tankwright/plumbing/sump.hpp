@@ -149,7 +149,7 @@ struct sump_at_rest {
   water[pour.into] += pour.added->value();
   const double highest = detail::settle(here, shape, 1.0, {water.data(), water.size()}, {levels.data(), levels.size()});
   const double rim = pour.sump.rim->value();
-  sump_at_rest result{{}, length::from_value(rim - highest), volume::from_value(0.0)};
+  sump_at_rest result{{}, length::from_value(rim - highest), {}};
   double over = 0.0;
   for (std::size_t i = 0; i < levels.size(); ++i) {
     result.levels.push_back(length::from_value(levels[i]));

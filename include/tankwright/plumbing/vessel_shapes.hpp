@@ -46,7 +46,7 @@ namespace detail {
   return pi * slope * slope * 0.4 * z * z * std::sqrt(z);
 }
 [[nodiscard]] inline double drain_integral(const lying_cylinder& c, double z) noexcept {
-  const double d = c.diameter->value(), left = d - z > 0.0 ? d - z : 0.0;
+  const double d = c.diameter->value(), left = d - z;  // z is at most d
   return 4.0 / 3.0 * c.axial_length->value() * (d * std::sqrt(d) - left * std::sqrt(left));
 }
 [[nodiscard]] inline double drain_integral(const area_profile& p, double top) noexcept {
@@ -70,7 +70,7 @@ namespace detail {
 }
 [[nodiscard]] inline double volume_to(const lying_cylinder& c, double z) noexcept {
   const double r = 0.5 * c.diameter->value();
-  return numerics::kernel::lying_cylinder_volume(r, c.axial_length->value(), 0.0, std::clamp(z, 0.0, 2.0 * r));
+  return numerics::kernel::lying_cylinder_volume(r, c.axial_length->value(), 0.0, z);
 }
 [[nodiscard]] inline double volume_to(const area_profile& p, double z) noexcept { return numbers_of(p).below(z); }
 

@@ -199,7 +199,7 @@ struct shen_coefficients {
   constexpr double c[] = {0.59, 0.58, 0.575, 0.575, 0.58};
   constexpr double k[] = {0.0028, 0.0017, 0.0012, 0.0010, 0.0010};
   const double x = degrees / 20.0 - 1.0;
-  const int i = x < 1.0 ? 0 : x < 3.0 ? static_cast<int>(x) : 3;
+  const int i = x < 3.0 ? static_cast<int>(x) : 3;  // 0 below 20 degrees too
   const double part = x - i;
   return {c[i] + part * (c[i + 1] - c[i]), k[i] + part * (k[i + 1] - k[i])};
 }
