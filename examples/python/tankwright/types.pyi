@@ -3692,7 +3692,7 @@ StripSpans: TypeAlias = Literal["one", "three_or_more"]
 class StuckHeaterResult(Result):
     value: StuckHeaterResultParts
     reaches_highest: TemperatureCrossingParts
-    #: Where it ends; empty: above 90 degC.
+    #: Where it ends; empty: above 90 degC or below -2 degC.
     settles_at: Optional[Quantity]
     #: the largest change
     in_an_hour: Quantity
@@ -3701,7 +3701,7 @@ class StuckHeaterResult(Result):
 
 class StuckHeaterResultParts(TypedDict):
     reaches_highest: TemperatureCrossingParts
-    #: Where it ends; empty: above 90 degC.
+    #: Where it ends; empty: above 90 degC or below -2 degC.
     settles_at: Optional[Quantity]
     #: the largest change
     in_an_hour: Quantity
@@ -3924,13 +3924,13 @@ TemperatureCompensation: TypeAlias = Literal["none", "automatic"]
 class TemperatureCourse(Result):
     value: TemperatureCourseParts
     points: List[TemperaturePointParts]
-    #: In the room as it will be; empty: above 90 degC.
+    #: In the room as it will be; empty: above 90 degC, or below -2 degC, where sea water is ice.
     settles_at: Optional[Quantity]
     caution: str
 
 class TemperatureCourseParts(TypedDict):
     points: List[TemperaturePointParts]
-    #: In the room as it will be; empty: above 90 degC.
+    #: In the room as it will be; empty: above 90 degC, or below -2 degC, where sea water is ice.
     settles_at: Optional[Quantity]
     caution: str
 
