@@ -193,14 +193,15 @@ class Folder:
     # ---- run
 
     def own_tests(self, header):
-        """The tests of a header's topic; of a private header, those of the headers that include it."""
-        topics = [Path(header.name).stem]
-        own = [t for t in self.tests if t.stem.startswith(topics[0])]
-        if not own:
-            line = f'#include <tankwright/{header.name}>'.encode()
-            topics = [Path(h.name).stem for h in self.headers if line in h.bytes]
-            own = [t for t in self.tests if any(t.stem.startswith(topic) for topic in topics)]
-        return own or self.tests[:1]
+        """The tests of a header's topic; of a private header, those of the nearest headers that include it."""
+        near = {header.name}
+        while near:
+            own = [t for t in self.tests if any(t.stem.startswith(Path(name).stem) for name in near)]
+            if own:
+                return own
+            lines = [f'#include <tankwright/{name}>'.encode() for name in near]
+            near = {h.name for h in self.headers if any(line in h.bytes for line in lines)}
+        return self.tests[:1]
 
     def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
             quiet=False):
