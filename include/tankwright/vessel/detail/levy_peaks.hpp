@@ -32,8 +32,8 @@ template <class T>
   if (std::fabs(upper) > std::fabs(peaks.twist.value)) peaks.twist = {upper, T(0), T(1)};
   if (std::fabs(peaks.twist.value) > known) peaks.principal = peaks.twist;
   // Where the panel is wide for its water and the top is free or far, the sides carry the load by twisting, and the
-  // worst place is in between.
-  const bool shallow = p.load.partly_filled && p.load.level < T(0.0072L) * p.width;  // too few modes for so thin a layer
+  // worst place is in between. For a thinner layer there are too few modes.
+  const bool shallow = p.load.partly_filled && p.load.level < T(0.0072L) * p.width;
   if (!shallow && std::fabs(peaks.twist.value) > T(0.5L) * std::fabs(peaks.principal.value)) {
     const plate_peak<T> off = largest_principal(modes, std::fabs(peaks.principal.value));
     if (std::fabs(off.value) > std::fabs(peaks.principal.value)) peaks.principal = off;
