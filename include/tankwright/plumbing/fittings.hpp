@@ -279,16 +279,12 @@ template <class T>
   const double d = detail::checked_fitting_bore(here, opening.bore);
   core::check(here, lip_radius_limits, opening.lip_radius.value());
   if (opening.projecting) return detail::with_band(0.78, 0.15, reason);
-  constexpr double ratio[] = {0.0, 0.02, 0.04, 0.06, 0.10, 0.15};
-  constexpr double k[] = {0.50, 0.28, 0.24, 0.15, 0.09, 0.04};
+  constexpr double ratio[] = {0.0, 0.02, 0.04, 0.06, 0.10, 0.15, core::largest};
+  constexpr double k[] = {0.50, 0.28, 0.24, 0.15, 0.09, 0.04, 0.04};
   const double r = opening.lip_radius.value() / d;
-  double found = k[5];
-  for (int i = 0; i < 5; ++i) {
-    if (r < ratio[i + 1]) {
-      found = k[i] + (k[i + 1] - k[i]) * (r - ratio[i]) / (ratio[i + 1] - ratio[i]);
-      break;
-    }
-  }
+  int i = 0;
+  while (r >= ratio[i + 1]) ++i;
+  const double found = k[i] + (k[i + 1] - k[i]) * (r - ratio[i]) / (ratio[i + 1] - ratio[i]);
   return detail::with_band(found, 0.15, reason);
 }
 
