@@ -789,5 +789,43 @@ TEST_CASE("power cut: the depth that is asked for is that of the deepest opening
   in.check_valves = tp::check_valve_state::hold;
   in.returns.push_back(
       {.label = "B", .flow = flow_rate{}, .outlet_below_edge = millimetres(20.0), .pipe = fitting("B")});
-  TW_CHECK(limit, *tp::deepest_safe_outlet(in), metres(0.075 - (others - 0.001413717)), within(millimetres(1e-5)));
+  const auto expected = metres(0.075 - (others - 0.001413717));
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), expected, within(millimetres(1e-5)));
+  // Deeper than the one that runs back, and named after it: it would be safe at any depth, which is not the question.
+  std::swap(in.returns[0], in.returns[1]);
+  in.returns[1].outlet_below_edge = millimetres(30.0);
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), expected, within(millimetres(1e-5)));
+  std::swap(in.returns[0], in.returns[1]);
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), expected, within(millimetres(1e-5)));
+  // A valve in the pipe of both, or of one by its label, holds as one's own does.
+  in.returns[0].check_valve = false;
+  in.shared_pipes.push_back({.pipe = fitting("riser"), .returns = {"return A"}, .check_valve = true});
+  TW_CHECK(limit, *tp::deepest_safe_outlet(in), expected, within(millimetres(1e-5)));
+}
+
+TEST_CASE("power cut: a display that levels out with the sump before its outlets draw air ends there") {
+  // The edge lies 0.6 m above the floor of the sump. From some depth on the outlet lies below the water of the sump: the
+  // siphon comes to rest with both at one level, and no chamber stands higher than if all down to the opening came.
+  const evidence rest{"tankwright::plumbing::power_cut", kind::property, "no higher than all that can come, at rest"};
+  for (const double depth : {0.30, 0.40, 0.45, 0.50, 0.60}) {
+    const tp::power_cut_input in{
+        .display = {.surface = square_metres(0.2),
+                    .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
+        .sump = {.rim = metres(0.45),
+                 .running_level = metres(0.10),
+                 .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
+                              {.label = "pump", .horizontal_area = square_metres(0.03)}},
+                 .baffles = {{.crest = metres(0.44), .width = metres(0.21), .gap = metres(0.021)}}},
+        .returns = {{.label = "return",
+                     .flow = litres_per_hour(9000.0),
+                     .outlet_below_edge = metres(depth),
+                     .pipe = tp::pipe_run{.label = "return",
+                                          .bore = tp::pipe_bore{millimetres(50.0)},
+                                          .length = metres(2.0),
+                                          .fittings = tp::known_loss(1.3)}}},
+        .edge_above_floor = metres(0.6)};
+    const auto cut = tp::power_cut(in);
+    TW_HOLDS(rest, cut.margin.low > in.sump.rim.get() - cut.settled[0].level.high - millimetres(1.0));
+    TW_HOLDS(rest, cut.on_the_floor.high == litres(0.0));
+  }
 }

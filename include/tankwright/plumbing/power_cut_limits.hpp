@@ -4,6 +4,7 @@
 /// reserve below the rim?
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <vector>
@@ -101,9 +102,24 @@ template <class SystemAt>
   return length::from_value(*level);
 }
 
+namespace detail {
+
+/// Whether the water of a return can run back: no check valve on its way holds.
+[[nodiscard]] inline bool runs_back(const power_cut_input& in, std::size_t i) {
+  if (in.check_valves != check_valve_state::hold) return true;
+  const return_line& line = in.returns[i];
+  return !line.check_valve && std::none_of(in.shared_pipes.begin(), in.shared_pipes.end(), [&](const shared_pipe& s) {
+    const auto& passes = s.returns;
+    return s.check_valve && (passes.empty() || std::find(passes.begin(), passes.end(), line.label) != passes.end());
+  });
+}
+
+}  // namespace detail
+
 /// Greatest depth below the overflow edge at which returns may draw air, so that the worst case keeps the reserve.
 ///
-///   the largest depth d with margin.low >= reserve, when the deepest opening lies at d and none deeper
+///   the largest depth d with margin.low >= reserve, when the deepest opening lies at d and none deeper; openings
+///   behind a check valve that holds count only where no other is
 ///
 /// @param in as for `power_cut`
 /// @return   depth [m below the edge; negative above it]; none where no return is safe at any height
@@ -116,7 +132,8 @@ template <class SystemAt>
   std::size_t deepest = 0;
   const auto opening = [&](std::size_t i) { return detail::opening_of(in.returns[i], in.breaks_blocked); };
   for (std::size_t i = 1; i < in.returns.size(); ++i) {
-    if (opening(i) > opening(deepest)) deepest = i;
+    const bool flows = detail::runs_back(in, i), deepest_flows = detail::runs_back(in, deepest);
+    if (flows != deepest_flows ? flows : opening(i) > opening(deepest)) deepest = i;
   }
   power_cut_input moved = in;
   const auto system_at = [&](double x) -> const power_cut_input& {

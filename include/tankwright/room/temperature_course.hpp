@@ -166,7 +166,8 @@ struct checked_course {
                           o.water};
 }
 
-/// Where the water settles at the three ends of the band; empty above 90 degC and below -2 degC, where sea water is ice.
+/// Where the water settles at the three ends of the band; empty above 90 degC, and below -2 degC, where sea water is
+/// ice.
 [[nodiscard]] inline std::optional<estimate<temperature>> settles_in(std::string_view here, const checked_course& c,
                                                                      std::string_view why) {
   using ends = conductances<double>;

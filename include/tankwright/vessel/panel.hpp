@@ -191,8 +191,9 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
 ///               stress for seconds), out_of_range
 /// @accuracy     of thin-plate theory: moments and deflection at mid-width 1e-10 to width/height 5, 1e-9 to 10 (1e-8
 ///               where the water stands below a fifth of a panel wider than 7), 1e-7 where it stands below a tenth;
-///               the governing moment 2e-3 in 97 plates of 100, the worst of 48 000 1.2 % low and 0.3 % high; under water
-///               shallower than a 140th of the width up to a third low. Real edges are neither quite free nor quite held
+///               the governing moment 2e-3 in 97 plates of 100, the worst of 48 000 1.2 % low and 0.3 % high; under
+///               water shallower than a 140th of the width up to a third low. Real edges are neither quite free nor
+///               quite held
 /// @source       Timoshenko & Woinowsky-Krieger 1959, ch. 5 (Levy's solution); published tables in the theory page
 [[nodiscard]] inline panel_result water_on(const panel& panel, const water_behind& water,
                                            range_policy policy = range_policy::published) {
