@@ -400,6 +400,9 @@ TEST_CASE("temperature course: where it settles, up to 90 degC and down to -2 de
   CHECK_FALSE(settles(12.0 * 72.0 + 5e-4, 18.0));
   CHECK(std::fabs(in_celsius(settles(0.0, -1.9)->central) + 1.9) < 1e-8);
   CHECK_FALSE(settles(0.0, -2.1));  // the course of the hours before it freezes is told all the same
+  // 12 W/K of panels: half a milliwatt more or less of what keeps it at -2 degC.
+  CHECK(settles(12.0 * 6.0 + 5e-4, -8.0));
+  CHECK_FALSE(settles(12.0 * 6.0 - 5e-4, -8.0));
   // Between what strong and what weak evaporation loses at 90 degC.
   auto o = without_power(25.0, 18.0, 50.0);
   auto hot = o.tank;
