@@ -78,6 +78,10 @@ TEST_CASE("humidity control: mistakes") {
   CHECK(message_of([] {
           (void)twr::ventilation_for(cellar(24.0, air_of(28, 60)), humid(50.0));
         }).ends_with("ventilation cannot dry it; a dehumidifier can"));
+  // Bone-dry air outside, and next to none inside: the difference carries nothing.
+  CHECK(message_of([] {
+          (void)twr::ventilation_for(cellar(24.0, air_of(5, 0)), relative_humidity::from_fraction(1e-307));
+        }).ends_with("ventilation cannot dry it; a dehumidifier can"));
   CHECK_THROWS_AS((void)twr::dehumidifier_for(cellar(24.0, air_of(28, 60)), relative_humidity::from_fraction(55.0)),
                   invalid_input);
   CHECK(message_of([] {

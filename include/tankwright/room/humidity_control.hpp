@@ -110,17 +110,18 @@ namespace detail {
   room.model.changes = 1.0;  // what one change a second would carry out
   const double vapour = target.value() * room.model.saturation;
   const double carried = room.model.ventilation(vapour);
-  if (!(carried > 0.0)) {
+  room.model.changes = 0.0;
+  const auto gain = detail::gains_at(room, vapour);
+  const auto needed = [&](double g) { return std::max(g, 0.0) / carried; };
+  // Also where the difference of two next to nothings would have to carry everything.
+  if (!(carried > 0.0 && std::max(needed(gain.low), needed(gain.high)) <= core::vast)) {
     core::fail<invalid_input>(
         here, "outdoor humidity ratio", 1e3 * room.model.outdoor, "g/kg",
         "is no drier than the room shall be, " +
             core::number_with_unit(1e3 * detail::humidity_ratio(vapour, room.model.total()), "g/kg") +
             ": ventilation cannot dry it; a dehumidifier can");
   }
-  room.model.changes = 0.0;
-  const auto gain = detail::gains_at(room, vapour);
   const std::string_view why = room.areas.agitated ? agitated_band : still_band;
-  const auto needed = [&](double g) { return std::max(g, 0.0) / carried; };
   const double volume = room.model.volume;
   const double dry =
       volume * (room.model.total() - vapour) / (detail::dry_air_gas_constant<double> * room.model.surface.air);
