@@ -213,6 +213,8 @@ TEST_CASE("circuit of any shape: water runs back through a pump without a check 
   TW_CHECK(falls, weak.pump("P").flow.value(), -std::sqrt(against / (0.69 * square + square_of(5.0, 40.0))),
            relative(1e-10));
   TW_HOLDS(falls, weak.pump("P").state == twp::pump_state::reversed);
+  const double through = against / (0.69 * square + square_of(5.0, 40.0));  // Q^2
+  TW_CHECK(falls, weak.pump("P").head.value(), 0.16 * 6.0 + 0.69 * square * through, relative(1e-9));
   // Behind a check valve both stand.
   c.pumps[0].check_valve = twp::check_valve{};
   TW_HOLDS(falls, twp::operating_point(c, reference_water).pump("P").state == twp::pump_state::shut);
