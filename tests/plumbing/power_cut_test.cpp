@@ -138,6 +138,16 @@ TEST_CASE("power cut: three chambers by hand") {
   TW_CHECK(by_hand, more.margin.central, millimetres(82.095958), within(millimetres(1e-5)));
 }
 
+TEST_CASE("power cut: where nothing ran, what stands in the box and the drain comes at once") {
+  auto in = sharp(display(), one_chamber(), {});
+  in.returns.push_back(
+      {.label = "B", .flow = flow_rate{}, .outlet_below_edge = millimetres(-30.0), .pipe = fitting("B")});
+  // 0.05 m2 x 100 mm = 5 L, and 1.5 m of 40 mm, 1.884956 L, on 0.5 m2.
+  const auto cut = tp::power_cut(in);
+  TW_CHECK(by_hand, cut.settled[0].level.central, millimetres(250.0 + 13.769911), within(millimetres(1e-5)));
+  TW_CHECK(by_hand, cut.margin.central, millimetres(150.0 - 13.769911), within(millimetres(1e-5)));
+}
+
 TEST_CASE("power cut: what the trade knows") {
   // A display that falls by 1 1/4 in needs 2 1/2 in of spare height in a sump of half its horizontal area.
   const evidence half{"tankwright::plumbing::power_cut", kind::common_practice,
