@@ -203,12 +203,16 @@ class Folder:
             near = {h.name for h in self.headers if any(line in h.bytes for line in lines)}
         return self.tests[:1]
 
-    def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
-            quiet=False):
+    def environment(self, mutant, evidence_only=True):
         environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant)}
         environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
         if evidence_only:
             environment['TANKWRIGHT_EVIDENCE_ONLY'] = '1'
+        return environment
+
+    def run(self, program=None, mutant=-1, seconds=600, reached=None, evidence_only=True, files=None, cases=None,
+            quiet=False):
+        environment = self.environment(mutant, evidence_only)
         if reached:
             environment['TANKWRIGHT_MUTANT_REACHED'] = str(reached)
         command = [str(program or self.program), '--abort-after=1', '--no-breaks']
@@ -225,9 +229,7 @@ class Folder:
 
     def run_cases(self, mutant, cases, seconds):
         """The case that notices a mutant, '' for one that cannot be named; None when all of them pass."""
-        environment = {**os.environ, 'TANKWRIGHT_LIVE_DIR': str(self.live), 'TANKWRIGHT_MUTANT_ON': str(mutant),
-                       'TANKWRIGHT_EVIDENCE_ONLY': '1'}
-        environment.pop('TANKWRIGHT_EVIDENCE_DIR', None)
+        environment = self.environment(mutant)
         command = [str(self.program), '--abort-after=1', '--no-breaks', '--reporters=xml', as_filter(cases)]
         try:
             result = subprocess.run(command, env=environment, timeout=100 + 10 * seconds, stdout=subprocess.PIPE,

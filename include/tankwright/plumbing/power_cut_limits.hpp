@@ -109,8 +109,7 @@ namespace detail {
   if (in.check_valves != check_valve_state::hold) return true;
   const return_line& line = in.returns[i];
   return !line.check_valve && std::none_of(in.shared_pipes.begin(), in.shared_pipes.end(), [&](const shared_pipe& s) {
-    const auto& passes = s.returns;
-    return s.check_valve && (passes.empty() || std::find(passes.begin(), passes.end(), line.label) != passes.end());
+    return s.check_valve && is_shared_by(s, line.label);
   });
 }
 

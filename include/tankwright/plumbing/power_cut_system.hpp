@@ -4,6 +4,7 @@
 /// when the power fails.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <span>
 #include <string>
@@ -103,6 +104,12 @@ inline constexpr limits falling_pipe_length_limits{"length", "m", {0.0, 1e3}};
 inline constexpr limits falling_pipe_bore_limits{"bore", "m", {1e-4, 10.0}};
 
 namespace detail {
+
+/// Whether the water of a return passes a shared pipe.
+[[nodiscard]] inline bool is_shared_by(const shared_pipe& shared, const std::string& label) noexcept {
+  const auto& names = shared.returns;
+  return names.empty() || std::find(names.begin(), names.end(), label) != names.end();
+}
 
 [[nodiscard]] inline pipe_run labelled(pipe_run pipe, const std::string& label) {
   pipe.label = label;

@@ -245,8 +245,7 @@ class siphon_lines {
       lay_side_by_side(n, shared.side_by_side);
       nodes_.push_back(n);
       for (std::size_t i = 0; i < leaves; ++i) {
-        const auto& names = shared.returns;
-        if (!names.empty() && std::find(names.begin(), names.end(), in.returns[i].label) == names.end()) continue;
+        if (!is_shared_by(shared, in.returns[i].label)) continue;
         std::size_t last = i;
         while (nodes_[last].parent != none) last = nodes_[last].parent;
         if (last != at) nodes_[last].parent = at;
