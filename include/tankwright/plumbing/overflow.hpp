@@ -40,39 +40,48 @@ namespace detail {
 /// Which side of the band: the edge that passes least, the central one, the edge that passes most.
 enum class band_side { least, central, most };
 
+/// A factor of the flow and its slope by the head, 1/m.
+struct factor_at_head {
+  double value, slope;
+};
+
 /// Half width of the band from the head alone: 3 % from 60 mm up (formula and level reading), 10 % below 30 mm
 /// (surface tension, clinging nappe, wet edge), and below 10 mm the share that one millimetre is.
-[[nodiscard]] inline double head_spread(double h) noexcept {
-  if (h >= 0.06) return 0.03;
-  if (h >= 0.03) return 0.03 + 0.07 * (0.06 - h) / 0.03;
-  if (h >= 0.01) return 0.10;
-  return h > 0.00125 ? 0.001 / h : 0.8;
+[[nodiscard]] inline factor_at_head head_spread(double h) noexcept {
+  if (h >= 0.06) return {0.03, 0.0};
+  if (h >= 0.03) return {0.03 + 0.07 * (0.06 - h) / 0.03, -0.07 / 0.03};
+  if (h >= 0.01) return {0.10, 0.0};
+  if (h > 0.00125) return {0.001 / h, -0.001 / (h * h)};
+  return {0.8, 0.0};
 }
 
-[[nodiscard]] inline double spread_factor(double h, band_side side) noexcept {
-  if (side == band_side::central) return 1.0;
-  return side == band_side::most ? 1.0 + head_spread(h) : 1.0 - head_spread(h);
+[[nodiscard]] inline factor_at_head spread_factor(double h, band_side side) noexcept {
+  if (side == band_side::central) return {1.0, 0.0};
+  const factor_at_head spread = head_spread(h);
+  if (side == band_side::most) return {1.0 + spread.value, spread.slope};
+  return {1.0 - spread.value, -spread.slope};
 }
 
 /// What a thick edge passes of what a sharp one passes: 2.80/3.32 where the head is at most 0.4 of the thickness
 /// (broad), all of it where it is twice the thickness and more (the nappe springs clear), straight in between.
-[[nodiscard]] inline double thickness_factor(double h, double thickness) noexcept {
+[[nodiscard]] inline factor_at_head thickness_factor(double h, double thickness, band_side side) noexcept {
   constexpr double broad = 2.80 / 3.32;
-  if (h >= 2.0 * thickness) return 1.0;
-  if (h <= 0.4 * thickness) return broad;
-  return broad + (1.0 - broad) * (h / thickness - 0.4) / 1.6;
+  if (side == band_side::most || h >= 2.0 * thickness) return {1.0, 0.0};
+  if (h <= 0.4 * thickness) return {broad, 0.0};
+  const double slope = (1.0 - broad) / (1.6 * thickness);
+  return {broad + slope * (h - 0.4 * thickness), slope};
 }
 
 // One edge, in three overloads: its flow on a side of the band, whether a head is outside the published range,
 // and the check of its geometry and of the head's upper limits.
 
 [[nodiscard]] inline double edge_flow(const full_width_edge& e, double h, band_side side) noexcept {
-  const double thick = side == band_side::most ? 1.0 : thickness_factor(h, e.thickness.value());
-  return rehbock(h, e.width->value(), e.crest_height->value()) * thick * spread_factor(h, side);
+  return rehbock(h, e.width->value(), e.crest_height->value()) * thickness_factor(h, e.thickness.value(), side).value *
+         spread_factor(h, side).value;
 }
 [[nodiscard]] inline double edge_flow(const contracted_edge& e, double h, band_side side) noexcept {
   return kindsvater_carter(h, e.width->value(), e.channel_width->value(), e.crest_height->value()) *
-         spread_factor(h, side);
+         spread_factor(h, side).value;
 }
 [[nodiscard]] inline double edge_flow(const toothed_edge& e, double h, band_side side) noexcept {
   const double gap = e.gap_width->value();
@@ -83,10 +92,10 @@ enum class band_side { least, central, most };
                                                    : 1.0 - 0.2 * (h < gap ? h / gap : 1.0);
   return toothed_flow<double>(h, gap, e.gaps.get(), e.tooth_width->value(), e.gap_height->value(),
                               e.crest_height->value()) *
-         factor * spread_factor(h, side);
+         factor * spread_factor(h, side).value;
 }
 [[nodiscard]] inline double edge_flow(const v_notch& e, double h, band_side side) noexcept {
-  return shen(h, e.opening->value()) * spread_factor(h, side);
+  return shen(h, e.opening->value()) * spread_factor(h, side).value;
 }
 [[nodiscard]] inline double edge_flow(const standpipe& e, double h, band_side side) noexcept {
   const double factor = side == band_side::central ? 1.0 : side == band_side::most ? 1.15 : 0.85;

@@ -190,11 +190,11 @@ class siphon_lines {
   static constexpr std::size_t none = static_cast<std::size_t>(-1);
   struct node {
     const std::string* label = nullptr;
-    darcy_run<double> run{0.0, 0.0, 0.0, 0.0};
-    double per_velocity_head = 0.0;
-    double depth = 0.0, water = 0.0;
+    darcy_run<double> run{};
+    double per_velocity_head{};
+    double depth{}, water{};
     double factor = 0.02, factor_of = 0.0;  // of friction, and the flow it belongs to
-    double resistance = 0.0, sum = 0.0, conductance = 0.0, left = 0.0;
+    double resistance{}, sum{}, conductance{}, left{};  // of the last flow
     std::size_t parent = none;
     bool known = true, shut = false;  // shut: by a valve, or by a check valve that holds
     bool held = false, runs = false, fallen = false;

@@ -162,6 +162,7 @@ class baffle_passage {
     under_ = cd * b.gap.value() * width_ * sqrt_2g<double>;
   }
 
+  [[nodiscard]] double width() const noexcept { return width_; }
   [[nodiscard]] double crest() const noexcept { return crest_; }
   /// Cd w s sqrt(2g); zero where there is no gap.
   [[nodiscard]] double under() const noexcept { return under_; }
@@ -191,9 +192,11 @@ class baffle_passage {
 
   void add_over(passing& p, double h, double h_down) const noexcept {
     constexpr rehbock_constants<double> c{};
-    const double free = edge_flow_raw(h);
+    const factor_at_head thick = thickness_factor(h, thickness_, side_), spread = spread_factor(h, side_);
+    const double free = rehbock(h, width_, crest_) * thick.value * spread.value;
     const double he = effective_head(h, c.addition), he_slope = h >= 0.005 ? 1.0 : 1.0 + c.addition / 0.005;
-    const double slope = free * (1.5 * he_slope / he + c.slope / (c.at_zero * crest_ + c.slope * h));
+    const double slope = free * (1.5 * he_slope / he + c.slope / (c.at_zero * crest_ + c.slope * h) +
+                                 thick.slope / thick.value + spread.slope / spread.value);
     if (h_down <= 0.0) {
       p.flow += free;
       p.by_up += slope;
@@ -217,43 +220,30 @@ class baffle_passage {
     p.by_down += by_ratio / h;
   }
 
-  [[nodiscard]] double edge_flow_raw(double h) const noexcept {
-    const double thick = side_ == band_side::most ? 1.0 : thickness_factor(h, thickness_);
-    return rehbock(h, width_, crest_) * thick * spread_factor(h, side_);
-  }
-
   double width_ = 0.0, crest_ = 0.0, thickness_ = 0.0, under_ = 0.0;
   band_side side_ = band_side::central;
 };
 
 /// Level before a baffle that passes q > 0, when the next chamber stands at `next`.
 [[nodiscard]] inline double level_before(const baffle_passage& passage, double q, double next) noexcept {
-  double low = next;
   if (passage.under() > 0.0) {
-    const double root = q / passage.under(), under = next + root * root;
-    if (under <= passage.crest()) return under;
-    low = next > passage.crest() ? next : passage.crest();
-  } else if (passage.crest() > next) {
-    low = passage.crest();
+    const double root = q / passage.under(), level = next + root * root;
+    if (level <= passage.crest()) return level;
   }
-  const auto excess = [&](double h) { return passage(low + h, next).flow - q; };
-  if (excess(0.0) >= 0.0) return low;
-  double guess = low > next ? 0.01 : 1e-3;
-  while (guess < 1e6 && excess(guess) < 0.0) guess *= 2.0;
-  double a = 0.0, b = guess, h = guess;
+  const bool drowned = next > passage.crest();
+  const double low = drowned ? next : passage.crest();
+  double a = 0.0, b = std::numeric_limits<double>::infinity(), h = drowned ? 1e-3 : plain_head(passage.width(), q);
   for (int i = 0; i < 100; ++i) {  // Newton's method, kept between a and b
     const auto p = passage(low + h, next);
     (p.flow < q ? a : b) = h;
     const double to = h - (p.flow - q) / p.by_up;
-    const double moved = to > a && to < b ? to : 0.5 * (a + b);
-    if (std::fabs(moved - h) <= 1e-14 * (low + h) || moved == h) return low + moved;
-    h = moved;
+    if (std::fabs(to - h) <= 1e-14 * (low + h)) return low + to;
+    h = to > a && to < b ? to : 0.5 * (a + b);
   }
   return low + h;
 }
 
-/// Levels in motion: from the last chamber upwards, written to `levels`. `shift` is added to the running level.
-/// Chambers
+/// Levels in motion: from the last chamber upwards, written to `levels`. `shift` is added to the running level. Chambers
 /// before the one that the drains lead to carry nothing: they stand at their crest, or at the level of the next.
 /// @return whether a head is outside the published range
 inline bool run(const sump& plan, std::size_t drains_into, double q, band_side side, double shift,
