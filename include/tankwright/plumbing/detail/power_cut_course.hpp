@@ -95,9 +95,9 @@ class power_cut_course {
     if (fall > 0.0 && h > 0.0) dt = smaller(dt, larger(display_part() * h, siphoning ? 1e-3 : 1e-5) / fall);
     // Near the level of the sump no more than half of the way there: the middle of a longer step lies below it.
     if (siphoning) dt = smaller(dt, larger(1e-9, smaller(0.01, 0.5 * height())) / fall);
+    if (lines_.falling_flow() > 0.0) dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
     bool draws_air = siphoning && h - fall * dt <= first;
     if (draws_air) dt = smaller(dt, (h - first) / fall);
-    if (lines_.falling_flow() > 0.0) dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
     for (;; dt *= 0.5, draws_air = false) {
       double middle = h - 0.5 * dt * fall;
       double edge_water = dt * edge(middle);
