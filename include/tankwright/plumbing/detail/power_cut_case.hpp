@@ -145,7 +145,7 @@ class power_cut_engine {
     if (course.on_the_floor() > 0.0) c.floods_at = 0.0;
     for (int i = 0; i < most_steps_ && !course.trickles() && !course.full() && course.bound() > rim(); ++i) {
       t += course.step(core::largest);
-      if (course.on_the_floor() > 0.0 && c.floods_at > t) c.floods_at = t;
+      if (course.on_the_floor() > 0.0) c.floods_at = std::fmin(c.floods_at, t - course.spilling());
     }
     for (std::size_t i = 0; i < n; ++i) water_[i] = course.volume_in(i);
     water_[in_->drains_into] += course.to_come_by_drains();
@@ -153,6 +153,7 @@ class power_cut_engine {
     const double rest = settle(here_, shape_, c.sump_scale, {water_.data(), n}, c.settled);
     c.floor = course.on_the_floor();
     if (rest > rim()) {
+      c.floods_at = std::fmin(c.floods_at, t);  // with the last trickle: no earlier than its beginning
       c.floor += c.sump_scale * (held(c.settled) - shape_.below_all(rim()));
       for (double& level : c.settled) level = std::fmin(level, rim());
     }

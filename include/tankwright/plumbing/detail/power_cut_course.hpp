@@ -137,6 +137,8 @@ class power_cut_course {
   /// In box and pipes, still to come down.
   [[nodiscard]] double under_way() const noexcept { return box_ + hold_ + lines_.falling() + lines_.standing(); }
   [[nodiscard]] double on_the_floor() const noexcept { return floor_; }
+  /// How long before the end of the last step water first stood above the rim in it, s.
+  [[nodiscard]] double spilling() const noexcept { return spilling_; }
   [[nodiscard]] double highest() const noexcept { return z()[highest_]; }
   [[nodiscard]] std::size_t highest_chamber() const noexcept { return highest_; }
 
@@ -447,6 +449,7 @@ class power_cut_course {
       row(13)[i] = (z()[i] - before) / dt;
     }
     next_ = dt * std::clamp(allowed_change() / larger(change_, 1e-9), 0.3, 2.0);
+    spilling_ = 0.0;
     spill();
     note_highest();
   }
@@ -455,6 +458,7 @@ class power_cut_course {
     if (rim_ != above_rim::runs_over) return;
     for (std::size_t i = 0; i < n_; ++i) {
       if (z()[i] <= start_.rim) continue;
+      spilling_ = larger(spilling_, (z()[i] - start_.rim) / row(13)[i]);
       const double full = start_.sump_scale * shape_->below(i, start_.rim);
       floor_ += v()[i] - full;
       v()[i] = full;
@@ -477,7 +481,7 @@ class power_cut_course {
   std::size_t n_, highest_ = 0;
   std::vector<double> numbers_;
   std::vector<baffle_passage> passages_;
-  double over_ = 0.0, box_ = 0.0, hold_ = 0.0, floor_ = 0.0;
+  double over_ = 0.0, box_ = 0.0, hold_ = 0.0, floor_ = 0.0, spilling_ = 0.0;
   double edge_now_ = 0.0, back_now_ = 0.0;
   double change_ = 0.0, next_ = 0.1, least_area_ = 0.0;
   double level_step_ = 0.003, fineness_ = 1.0, reference_ = 0.0;
