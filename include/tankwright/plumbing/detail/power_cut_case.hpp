@@ -118,10 +118,15 @@ class power_cut_engine {
     for (const double z : c.settled) level = level && z == c.highest;
     if (level && course.never_above(c.highest)) return;
     double t = 0.0;
-    for (int i = 0; i < most_steps_; ++i) {
-      // no later moment can be worse
-      if (course.bound() <= c.highest + 1e-5 || course.trickles()) return;
-      if (i % 3 == 2 && course.highest() < c.highest && course.stays_below(c.highest)) return;
+    for (int i = 0;; ++i) {
+      const double bound = course.bound();
+      if (bound <= c.highest + 1e-5 || course.trickles()) return;  // no later moment can be worse
+      if (i == most_steps_) {
+        c.highest = bound;
+        c.at = t;
+        c.chamber = course.highest_chamber();
+        return;
+      }
       course.refine_near(c.highest);
       t += course.step(core::largest);
       if (course.highest() > c.highest) {
@@ -129,11 +134,6 @@ class power_cut_engine {
         c.at = t;
         c.chamber = course.highest_chamber();
       }
-    }
-    if (course.bound() > c.highest) {
-      c.highest = course.bound();
-      c.at = t;
-      c.chamber = course.highest_chamber();
     }
   }
 

@@ -186,23 +186,6 @@ class power_cut_course {
     if (start_.drains_into > 0 && !falls_below(rest, down, by_drains, false)) return false;
     return falls_below(rest, back, columns.water, false);
   }
-  /// Whether no chamber passes a level at any later time. It is not below any of them now.
-  ///
-  /// Suppose one did, and look at the first that does. The last chamber cannot: all that can still come into it stays
-  /// below, or what comes back runs off over the baffle before it, behind which the water left is too little to stand
-  /// as high. Nor can the others, from the last to that of the drains: what comes in, at most what now comes down or
-  /// what passes a baffle whose chamber stands at the level, runs off over the next one.
-  [[nodiscard]] bool stays_below(double level) const noexcept {
-    const std::size_t last = n_ - 1, first = start_.drains_into;
-    const double down = most_down(), back = most_back() + (first == last ? down : 0.0);
-    double next = last_below(level, back);
-    for (std::size_t i = last; i-- > first && next <= level;) {
-      const double in = i == first ? down : larger(down, passages_[i - 1](level, 0.0).flow);
-      if (i == first && z()[i] <= level) return in <= passages_[i](level, next).flow || in <= still_flow;
-      next = larger(z()[i], in > still_flow ? level_before(passages_[i], in, next) : next);
-    }
-    return next <= level;
-  }
   /// Every chamber stands at the rim.
   [[nodiscard]] bool full() const noexcept {
     return std::all_of(z(), z() + n_, [&](double level) { return level >= start_.rim; });
@@ -232,40 +215,6 @@ class power_cut_course {
   }
   /// What the drain pipes let go as the flow over the edge falls, no steeper than the h^2.5 of a notch.
   [[nodiscard]] double released(double leaves, double display) const noexcept { return hold_ * 2.5 * leaves / display; }
-  /// No more comes down the drains, or back through the returns, at any later time.
-  [[nodiscard]] double most_down() const noexcept {
-    const double display = larger(0.0, over_) * start_.display_area, full = start_.box_area * start_.box_depth;
-    double down = larger(edge_now_, drain_flow(box_));
-    if (hold_ <= 0.0 || down <= 0.0) return down;
-    if (full <= 0.0 || start_.flow <= 0.0) return down + (display > 0.0 ? released(down + most_back(), display) : 0.0);
-    const double part = down / start_.flow, stands = full * std::cbrt(part * part);  // in the box when it lets this out
-    return down + start_.drain_pipes * part * 1.5 * down / stands;
-  }
-  [[nodiscard]] double most_back() const noexcept { return larger(back_now_, lines_.columns_at(height()).flow); }
-
-  /// What the last chamber does not pass, `level` at most, if only `back` runs into it but over its baffle; more
-  /// than `level` where that is not known.
-  [[nodiscard]] double last_below(double level, double back) const noexcept {
-    const std::size_t last = n_ - 1;
-    double to_come = to_come_back() + to_come_by_drains(), behind = 0.0;  // behind: of the chamber before it
-    const double lowest = *std::min_element(z(), z() + n_);               // no chamber falls below it
-    for (std::size_t i = 0; i < last; ++i) {
-      const double stays = passages_[i].under() > 0.0 ? lowest : passages_[i].crest();
-      if (z()[i] > stays) (i + 1 < last ? to_come : behind) += v()[i] - start_.sump_scale * shape_->below(i, stays);
-    }
-    const double alone = z()[last] + (to_come + behind) / (start_.sump_scale * shape_->least_area(last));
-    if (alone <= level || n_ == 1) return alone;
-    const double before_area = row(12)[last - 1], area = row(12)[last];
-    if (!(before_area > 0.0 && area > 0.0)) return alone;
-    const double pool = (v()[last - 1] + v()[last] + to_come) / (before_area + area);
-    for (const double part : {0.3, 1.0}) {
-      const double stands = pool + part * (level - pool);
-      const double before = pool - (stands - pool) * area / before_area;
-      if (stands > before && stands >= z()[last] && passages_[last - 1](stands, before).flow > back) return stands;
-    }
-    return alone;
-  }
-
   static constexpr double gamma = 0.29289321881345254;  // 1 - 1/sqrt(2)
 
   // Rows of numbers, one number a chamber.
