@@ -61,11 +61,9 @@ struct pool_watch {
 class start_up_run {
  public:
   start_up_run(const nitrogen_cycle<double>& cycle, const pools<double>& start, pool_watch a, pool_watch n)
-      : system{cycle}, state{start}, ammonia_watch{a}, nitrite_watch{n} {
-    jumped();
-  }
+      : system{cycle}, state{start}, ammonia_watch{a}, nitrite_watch{n} {}
 
-  /// What runs, and where it is. Change them between stretches and say `jumped`.
+  /// What runs, and where it is. Say `jumped` at the start, and after a change between stretches.
   nitrogen_cycle<double> system;
   pools<double> state;
   pool_watch ammonia_watch;
