@@ -34,10 +34,10 @@ struct load_here {
 /// q(y) = constant + slope y, or water up to a level below the top: max(level - y, 0).
 template <class T>
 struct plate_load {
-  T constant = T(0);
-  T slope = T(0);
+  T constant{};
+  T slope{};
   bool partly_filled = false;
-  T level = T(0);
+  T level{};
 
   [[nodiscard]] load_here<T> at(T y) const noexcept {
     if (!partly_filled) return {constant + slope * y, slope, T(1), T(1)};
