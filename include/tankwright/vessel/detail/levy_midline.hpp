@@ -114,14 +114,13 @@ struct midline_peaks {
   plate_peak<T> deflection, across, up;
 };
 
-/// Between two heights at which the slope of a function differs in sign.
+/// Between two heights a function stops rising.
 template <class T>
 struct summit {
   line_of<T> of;
   plate_peak<T>* peak;  ///< the largest of this function so far
   T low, high;
-  bool rises;  ///< at `low`
-  T y;         ///< where to look next
+  T y;  ///< where to look next
 };
 
 /// Newton's method on the slope, for four summits side by side, kept within their brackets.
@@ -133,7 +132,7 @@ void climb(const midline<T>& line, summit<T>* four) noexcept {
     for (std::size_t j = 0; j < at.size(); ++j) {
       summit<T>& s = four[j];
       const along_height<T> f = at[j].*s.of;
-      ((f.slope >= T(0)) == s.rises ? s.low : s.high) = s.y;
+      (f.slope > T(0) ? s.low : s.high) = s.y;
       s.peak->look(f.value, s.y);
       T next = s.y - f.slope / f.curve;
       if (!(next >= s.low && next <= s.high)) next = (s.low + s.high) / T(2);
@@ -144,45 +143,42 @@ void climb(const midline<T>& line, summit<T>* four) noexcept {
   }
 }
 
-/// The largest deflection and moments on the middle line: at the heights of a grid, and wherever between two of them
-/// the slope changes its sign.
+/// The largest deflection and moments on the middle line: at the heights of a grid, and wherever between two of them a
+/// function stops rising. What the load bends the other way is largest at a clamped edge.
 template <class T>
 [[nodiscard]] midline_peaks<T> peaks_on_midline(plate_modes<T>& modes) noexcept {
   const plate<T>& p = modes.of();
-  constexpr std::size_t coarse = 12, closer = 8, room = coarse + 3 * closer;
-  std::array<T, room> y;
+  constexpr std::size_t coarse = 12, closer = 8;
+  std::array<T, coarse + closer> y;
   std::size_t size = 0;
+  T from{};
+  // What happens at the bottom happens within one width of it, and what shallow water does near its level. At the top
+  // the load is no larger.
+  const T near = T(3) * (p.load.partly_filled ? std::fmin(p.width, p.load.level) : p.width);
+  if (near < T(1)) {
+    for (; size < closer; from += near / T(closer)) y[size++] = from;
+  }
   for (std::size_t i = 0; i < coarse; ++i) {
     const T part = T(i) / T(coarse - 1);
-    y[size++] = part * (T(3) + part) / T(4);
+    y[size++] = from + (T(1) - from) * part * (T(3) + part) / T(4);
   }
-  // What happens at an edge happens within one width of it; what shallow water does, near its level.
-  const auto look_closer = [&](T from, T reach) {
-    if (std::fabs(reach) > T(3) / T(closer)) return;
-    for (std::size_t i = 1; i <= closer; ++i) y[size++] = from + reach * T(i) / T(3);
-  };
-  look_closer(T(0), p.width);
-  look_closer(T(1), -p.width);
-  if (p.load.partly_filled) look_closer(T(0), p.load.level);
-  std::sort(y.begin(), y.begin() + std::ptrdiff_t(size));
   const midline<T> line(modes);
-  std::array<midline_point<T>, room> at;
+  std::array<midline_point<T>, coarse + closer> at;
   for (std::size_t i = 0; i < size; i += 4) {
     const auto four = line.at(std::array<T, 4>{y[i], y[i + 1], y[i + 2], y[i + 3]});
     std::copy(four.begin(), four.end(), at.begin() + std::ptrdiff_t(i));
   }
   midline_peaks<T> peaks{};
-  std::array<summit<T>, 3 * room> summits;
+  std::array<summit<T>, 3 * (coarse + closer)> summits;
   std::size_t count = 0;
   const auto look = [&](line_of<T> of, plate_peak<T>& peak) {
     peak.x = p.width / T(2);
     for (std::size_t i = 0; i < size; ++i) peak.look((at[i].*of).value, y[i]);
     for (std::size_t i = 0; i + 1 < size; ++i) {
       const along_height<T>&a = at[i].*of, &b = at[i + 1].*of;
-      const bool up = a.value + b.value > T(0);
-      if ((a.slope > T(0)) == up && (b.slope < T(0)) == up) {
-        const T next = y[i] + (y[i + 1] - y[i]) * a.slope / (a.slope - b.slope);
-        summits[count++] = {of, &peak, y[i], y[i + 1], up, next};
+      if (a.slope > T(0) && b.slope < T(0)) {
+        const T low = y[i], high = y[i + 1];
+        summits[count++] = {of, &peak, low, high, low + (high - low) * a.slope / (a.slope - b.slope)};
       }
     }
   };
