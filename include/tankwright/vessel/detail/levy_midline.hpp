@@ -154,9 +154,9 @@ template <class T>
   T from{};
   // What happens at the bottom happens within one width of it, and what shallow water does near its level. At the top
   // the load is no larger.
-  const T near = T(3) * (p.load.partly_filled ? std::fmin(p.width, p.load.level) : p.width);
-  if (near < T(1)) {
-    for (; size < closer; from += near / T(closer)) y[size++] = from;
+  const T nearby = T(3) * (p.load.partly_filled ? std::fmin(p.width, p.load.level) : p.width);
+  if (nearby < T(1)) {
+    for (; size < closer; from += nearby / T(closer)) y[size++] = from;
   }
   for (std::size_t i = 0; i < coarse; ++i) {
     const T part = T(i) / T(coarse - 1);
