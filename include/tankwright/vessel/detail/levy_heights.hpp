@@ -18,9 +18,9 @@ struct plate_peak {
   T x;
   T y;
 
-  /// Keep the larger of two, at the same x.
-  void look(T other, T at) noexcept {
-    if (std::fabs(other) > std::fabs(value)) value = other, y = at;
+  /// Keep the larger of two.
+  void look(const plate_peak& other) noexcept {
+    if (std::fabs(other.value) > std::fabs(value)) *this = other;
   }
 };
 

@@ -133,7 +133,7 @@ void climb(const midline<T>& line, summit<T>* four) noexcept {
       summit<T>& s = four[j];
       const along_height<T> f = at[j].*s.of;
       (f.slope > T(0) ? s.low : s.high) = s.y;
-      s.peak->look(f.value, s.y);
+      s.peak->look({f.value, s.peak->x, s.y});
       T next = s.y - f.slope / f.curve;
       if (!(next >= s.low && next <= s.high)) next = (s.low + s.high) / T(2);
       // What another step may still add.
@@ -172,8 +172,7 @@ template <class T>
   std::array<summit<T>, 3 * (coarse + closer)> summits;
   std::size_t count = 0;
   const auto look = [&](line_of<T> of, plate_peak<T>& peak) {
-    peak.x = p.width / T(2);
-    for (std::size_t i = 0; i < size; ++i) peak.look((at[i].*of).value, y[i]);
+    for (std::size_t i = 0; i < size; ++i) peak.look({(at[i].*of).value, p.width / T(2), y[i]});
     for (std::size_t i = 0; i + 1 < size; ++i) {
       const along_height<T>&a = at[i].*of, &b = at[i + 1].*of;
       if (a.slope > T(0) && b.slope < T(0)) {

@@ -25,10 +25,11 @@ template <class T>
   const midline_peaks<T> middle = peaks_on_midline(modes);
   plate_peaks<T> peaks{middle.deflection, middle.across, middle.up, {}, {}};
   // On the middle line there is no twist, and at a corner nothing else: both are principal moments.
-  peaks.principal = std::fabs(peaks.up.value) > std::fabs(peaks.across.value) ? peaks.up : peaks.across;
-  peaks.twist.value = corner_twist(modes, false);
-  peaks.twist.look(corner_twist(modes, true), T(1));
-  if (std::fabs(peaks.twist.value) > std::fabs(peaks.principal.value)) peaks.principal = peaks.twist;
+  peaks.twist = {corner_twist(modes, false), T(0), T(0)};
+  peaks.twist.look({corner_twist(modes, true), T(0), T(1)});
+  peaks.principal = middle.across;
+  peaks.principal.look(middle.up);
+  peaks.principal.look(peaks.twist);
   // Where the panel is wide for its water and the top is free or far, the sides carry the load by twisting, and the
   // worst place is in between. For a thinner layer there are too few modes.
   const bool shallow = p.load.partly_filled && p.load.level < T(0.0072L) * p.width;

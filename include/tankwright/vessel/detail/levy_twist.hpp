@@ -155,9 +155,6 @@ template <class T>
   const plate<T>& p = modes.of();
   const field<T> moments(modes);
   const T half = p.width / T(2);
-  const auto look = [&](plate_peak<T>& best, T value, T x, T y) {
-    if (std::fabs(value) > std::fabs(best.value)) best = {value, x, y};
-  };
   // The peak stands within about one height (of panel or water) of a side.
   const T high = p.load.partly_filled ? std::fmin(T(2) * p.load.level, T(1)) : T(1), reach = half < high ? half : high;
   // As many modes as tell the water's depth from none, and more for water that is shallow beside the width.
@@ -172,7 +169,7 @@ template <class T>
   const auto coarse = moments.template principal<side>(moments.at_heights(ys, modes_for(8)), T(0), reach / T(cells));
   for (std::size_t i = 0; i < side; ++i) {
     const T x = reach * T(i) / T(cells);
-    for (std::size_t j = 0; j < side; ++j) look(starts[2 * i > cells], coarse[i][j], x, ys[j]);
+    for (std::size_t j = 0; j < side; ++j) starts[2 * i > cells].look({coarse[i][j], x, ys[j]});
   }
   plate_peak<T> highest = known;
   for (plate_peak<T>& best : starts) {
@@ -189,7 +186,7 @@ template <class T>
       for (std::size_t i = 0; i < x.size(); ++i) {
         for (std::size_t j = 0; j < y.size(); ++j) {
           f[i][j] = std::fabs(values[i][j]);
-          look(best, values[i][j], x[i], y[j]);
+          best.look({values[i][j], x[i], y[j]});
         }
       }
       const T gx = (f[2][1] - f[0][1]) / T(2), gy = (f[1][2] - f[1][0]) / T(2);
@@ -200,10 +197,10 @@ template <class T>
       const auto inside = [](T v, T end) { return std::fmin(std::fmax(v, T(0)), end); };
       const T top_x = inside(x0 - hx * (gx * yy - gy * xy) / det, half);
       const T top_y = inside(y0 - hy * (gy * xx - gx * xy) / det, T(1));
-      look(best, moments.principal(top_x, top_y, count), top_x, top_y);
+      best.look({moments.principal(top_x, top_y, count), top_x, top_y});
       hx /= T(3), hy /= T(3);
     }
-    look(highest, best.value, best.x, best.y);
+    highest.look(best);
   }
   return highest;
 }
