@@ -120,7 +120,8 @@ struct summit {
   line_of<T> of;
   plate_peak<T>* peak;  ///< the largest of this function so far
   T low, high;
-  T y;  ///< where to look next
+  T y;        ///< where to look next
+  T value{};  ///< there, by the parabola that led to it
 };
 
 /// Newton's method on the slope, for four summits side by side, kept within their brackets.
@@ -133,14 +134,15 @@ void climb(const midline<T>& line, summit<T>* four) noexcept {
       summit<T>& s = four[j];
       const along_height<T> f = at[j].*s.of;
       (f.slope > T(0) ? s.low : s.high) = s.y;
-      s.peak->look({f.value, s.peak->x, s.y});
       T next = s.y - f.slope / f.curve;
       if (!(next >= s.low && next <= s.high)) next = (s.low + s.high) / T(2);
-      // What another step may still add.
-      again = again || std::fabs(f.slope * (next - s.y)) > T(1e-11L) * std::fabs(s.peak->value);
+      const T more = f.slope * (next - s.y) / T(2);
+      again = again || more > T(1e-8L) * std::fabs(s.peak->value);
+      s.value = f.value + more;
       s.y = next;
     }
   }
+  for (std::size_t j = 0; j < 4; ++j) four[j].peak->look({four[j].value, four[j].peak->x, four[j].y});
 }
 
 /// The largest deflection and moments on the middle line: at the heights of a grid, and wherever between two of them a
