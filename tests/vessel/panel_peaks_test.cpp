@@ -57,6 +57,9 @@ TEST_CASE(
            partly(0.0571, 0.38, clamped, supported, 0.0531),
            partly(0.0211, 0.38, clamped, supported, 0.416),
            full(0.02018, 0.389, clamped, free_edge, 4.75),
+           // A peak below the free edge, towards which the moment rises again.
+           partly(0.9397, 0.0243, clamped, free_edge, 0.9862),
+           partly(1.0817, 0.0264, clamped, free_edge, 0.813),
            even(0.05, 0.4, supported, free_edge),
            even(0.4816, 0.381, supported, supported),  // two peaks, and the middle between them is lower
            even(0.727, 0.035, supported, supported),

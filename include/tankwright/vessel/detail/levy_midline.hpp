@@ -162,7 +162,7 @@ template <class T>
   }
   for (std::size_t i = 0; i < coarse; ++i) {
     const T part = T(i) / T(coarse - 1);
-    y[size++] = from + (T(1) - from) * part * (T(3) + part) / T(4);
+    y[size++] = from + (T(1) - from) * part * (T(5) - part) / T(4);
   }
   const midline<T> line(modes);
   std::array<midline_point<T>, coarse + closer> at;
