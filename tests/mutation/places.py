@@ -14,7 +14,7 @@ FLOAT = re.compile(r"(\d[\d']*\.[\d']*(e[+-]?\d+)?|\.\d+(e[+-]?\d+)?|\d[\d']*e[+
 INTEGER = re.compile(r"\d[\d']*[uUlLzZ]*")
 COMPARE = {'<': ('lt', '<=', '>'), '<=': ('le', '<', '>='), '>': ('gt', '>=', '<'), '>=': ('ge', '>', '<=')}
 OTHER = {'==': ('eq', '!='), '!=': ('ne', '=='), '+': ('add', '-'), '-': ('sub', '+'), '*': ('mul', '/'), '/': ('div', '*')}
-SYMMETRIC = {'min', 'max', 'fmin', 'fmax', 'hypot', 'swap'}
+SYMMETRIC = {'min', 'max', 'fmin', 'fmax', 'smaller', 'larger', 'hypot', 'swap'}
 SIMPLE = re.compile(r'[A-Za-z_][\w.:]*(?:->\w+)*(?:\(\))?$')
 FUNCTIONS = (K.FUNCTION_DECL, K.CXX_METHOD, K.FUNCTION_TEMPLATE, K.CONSTRUCTOR, K.CONVERSION_FUNCTION, K.DESTRUCTOR)
 TYPED = (K.VAR_DECL, K.FIELD_DECL, K.PARM_DECL, K.FUNCTION_DECL, K.CXX_METHOD)

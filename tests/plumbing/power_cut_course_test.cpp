@@ -159,6 +159,20 @@ TEST_CASE("power cut course: box and drain pipes hold water back, and let it go 
     TW_CHECK(stepped, course.under_way(), y[1] + holds, relative(3e-3));
     TW_CHECK(stepped, course.level_in(0), 0.2 + 2.0 * (over - y[0] + full - y[1] + drain - holds), within(4e-6));
   }
+  // A quarter of the flow, and a box of half a litre.
+  in.display.box->falls_by = millimetres(10.0);
+  cut small{in, {.flow = 0.25}};
+  auto little = small.course();
+  const double quarter = 0.25 * flow, half_a_litre = 0.0005;
+  TW_CHECK(by_hand, little.coming(), 2.0 * quarter, relative(1e-9));
+  y = {over * std::pow(0.25, 2.0 / 3.0), half_a_litre};
+  t = 0.0;
+  go_to(little, t, 20.0);
+  y = advance(y, 20.0, [&](const std::array<double, 2>& x) {
+    const double q = over_standpipe(x[0]);
+    return std::array<double, 2>{-q, q - quarter * std::pow(std::max(x[1], 0.0) / half_a_litre, 1.5)};
+  });
+  TW_CHECK(stepped, little.under_way(), y[1] + drain * std::pow(y[1] / half_a_litre, 1.5), relative(1e-3));
   // Without a box the pipes carry what comes over the edge.
   in.display.box.reset();
   cut bare{in};
@@ -196,6 +210,15 @@ TEST_CASE("power cut course: a siphon levels two tanks until its opening draws a
   TW_CHECK(closed, course.level_in(0), 0.22, within(1e-12));
   TW_CHECK(by_hand, course.to_come_back(), 0.0, within(1e-15));
   CHECK(course.still());
+}
+
+TEST_CASE("power cut course: what comes is told of the edge, of a siphon and of a column that falls") {
+  auto in = system_of({0.4});
+  in.returns = {fitting(0.03), fitting(-0.03, 0.0)};
+  in.returns[1].pipe->length = metres(0.001);
+  cut one{in};
+  // The column stands 1.53 m over the sump, whose water is 0.2 m high; its wall counts for a thousandth.
+  TW_CHECK(by_hand, one.course().coming(), flow + through(1.525 - 0.2) + through(1.53 - 0.2), relative(2e-3));
 }
 
 TEST_CASE("power cut course: edge and siphon together, by small steps") {
@@ -336,6 +359,27 @@ TEST_CASE("power cut course: what bounds all later levels, by hand") {
   const double in_last = 0.2 + (0.025 + (before - 0.2) * 0.1) / 0.3;
   CHECK(in_last < 0.3);
   TW_CHECK(by_hand, gap.course().bound(), std::min(before + 0.25, std::max(before, in_last) + 0.25), relative(1e-12));
+  // 5 L down and 40 L back, into three chambers that hold more than their crests: all of it in the last stands higher
+  // than the first does, and lower than both ways at once would.
+  auto thrice = system_of({0.1, 0.08, 0.25}, {made(0.35, 0.4), made(0.3, 0.4)}, 0.2);
+  thrice.display.surface = square_metres(0.2);
+  thrice.returns = {fitting(0.2)};
+  cut three{thrice};
+  const double middle = plain::level_for({0.3, 0.4, 0.0}, flow, 0.2);
+  const double top = plain::level_for({0.35, 0.4, 0.0}, flow, middle);
+  const double above = 0.1 * (top - 0.35) + 0.08 * (middle - 0.3), all = 0.2 + (0.045 + above) / 0.25;
+  CHECK(all > top);
+  TW_CHECK(by_hand, three.course().bound(), all + 0.005 / 0.1, relative(1e-12));
+  // Through a gap of a millimetre the second may run down to the last, and not below it.
+  thrice.sump.baffles[1] = made(0.3, 0.4, 0.001);
+  thrice.returns[0].flow = cubic_metres_per_second(1e-4);
+  cut narrow{thrice};
+  const plain_baffle slit{0.3, 0.4, 0.001};
+  const double second = plain::level_for(slit, 1e-4, 0.2), first = plain::level_for({0.35, 0.4, 0.0}, 1e-4, second);
+  const double head = over * std::pow(1e-4 / flow, 2.0 / 3.0), down = 0.2 * head;
+  const double in_all = 0.2 + (0.040 + down + 0.1 * (first - 0.35) + 0.08 * (second - 0.2)) / 0.25;
+  CHECK(in_all > first);
+  TW_CHECK(by_hand, narrow.course().bound(), in_all + down / 0.1, relative(1e-9));
   // The drains lead to the last chamber: nothing is counted twice.
   auto direct = system_of({0.1, 0.25}, {made(0.3, 0.4)}, 0.2);
   direct.drains_into = 1;
@@ -351,6 +395,16 @@ TEST_CASE("power cut course: where nothing ran, box and drains come down at once
   in.display.box = tp::overflow_box{.horizontal_area = square_metres(0.05), .falls_by = millimetres(100.0)};
   in.display.drains = {{.label = "drain", .bore = tp::pipe_bore{millimetres(40.0)}, .length = metres(1.5)}};
   in.returns = {fitting(-0.5, 0.0)};
+  in.drains_into = 1;
+  cut behind{in};
+  TW_CHECK(by_hand, behind.course().level_in(1), 0.2 + 0.00688496 / 0.25, within(1e-7));
+  CHECK(behind.course().highest_chamber() == 0);
+  in.display.box->horizontal_area = square_metres(1.0);
+  cut much{in};  // 101.884956 L on 0.25 m2
+  TW_CHECK(by_hand, much.course().highest(), 0.2 + 0.10188496 / 0.25, within(1e-7));
+  CHECK(much.course().highest_chamber() == 1);
+  in.display.box->horizontal_area = square_metres(0.05);
+  in.drains_into = 0;
   cut one{in};
   auto course = one.course();
   // 5 L of the box and 1.884956 L of the drain on 0.1 m2, whose level was its crest.
@@ -425,8 +479,8 @@ TEST_CASE("power cut course: whether the level at rest is never passed, at the g
   const auto gap_for = [](double q, double to_come, double area, double baffles) {
     return q / (0.61 * 0.4 * std::sqrt(2.0 * plain::g * 0.5 * to_come / area / baffles));
   };
-  const auto decided_at = [&](tp::power_cut_input in, double gap) {
-    for (const double part : {1.002, 0.998}) {
+  const auto decided_at = [&](tp::power_cut_input in, double gap, double apart = 2e-4) {
+    for (const double part : {1.0 + apart, 1.0 - apart}) {
       for (tp::baffle& b : in.sump.baffles) b.gap = metres(part * gap);
       cut one{in};
       CAPTURE(part);
@@ -451,9 +505,14 @@ TEST_CASE("power cut course: whether the level at rest is never passed, at the g
   boxed.display.surface = square_metres(1.0);
   boxed.display.drains = {{.label = "drain", .bore = tp::pipe_bore{millimetres(40.0)}, .length = metres(1.5)}};
   decided_at(boxed, gap_for(flow * (1.0 + 1.5 * drain / 0.005), 0.005, 0.6, 2.0));
+  boxed.display.box->falls_by = millimetres(10.0);  // half a litre, and half a litre in the pipe
+  boxed.display.drains[0].length = metres(0.4);
+  const double short_drain = 0.4 * plain::pi / 4.0 * 0.0016;
+  decided_at(boxed, gap_for(flow * (1.0 + 1.5 * short_drain / 0.0005), 0.0005, 0.6, 2.0));
   // Without a box no steeper than h^2.5 over the edge: 2.5 H Q/(A h).
   auto piped = three(0);
   piped.display.drains = boxed.display.drains;
+  piped.display.drains[0].length = metres(1.5);
   decided_at(piped, gap_for(flow * (1.0 + 2.5 * drain / 0.025), 0.025, 0.6, 2.0));
   // What comes back takes its column with it: two metres of 30 mm.
   auto siphons = three(0);
@@ -462,7 +521,33 @@ TEST_CASE("power cut course: whether the level at rest is never passed, at the g
   const double back = through(1.5 + over - 0.2), column = 0.001 * plain::pi / 4.0 * 9e-4;
   cut short_column{siphons};
   TW_CHECK(by_hand, short_column.course().coming(), flow + back, relative(2e-3));
-  decided_at(siphons, gap_for(short_column.course().coming() - flow, column, 0.6, 2.0));
+  decided_at(siphons, gap_for(short_column.course().coming() - flow, column, 0.6, 2.0), 2e-3);
+}
+
+TEST_CASE("power cut course: which way the water runs to the lowest chamber decides too") {
+  const evidence decides{"tankwright::plumbing::power_cut", kind::identity, "falls over gap and crest, by hand"};
+  // A gap that needs 20 mm, and a crest at 0.3 m. From the crest's side the head over it comes on top of the fall; from
+  // the gap's side the fall ends below the crest.
+  const double gap = flow / (0.61 * 0.4 * std::sqrt(2.0 * plain::g * 0.02));
+  const double over_crest = plain::level_for({0.3, 0.4, 0.0}, flow, 0.2) - 0.3;
+  const double rest = 0.3 + over_crest + 0.01;
+  const auto decided = [&](bool gap_first, std::size_t drains_into, double depth = -0.5) {
+    const tp::baffle slit = made(0.6, 0.4, gap), crest = made(0.3, 0.4);
+    auto in = system_of({0.2, 0.2, 0.2}, {gap_first ? slit : crest, gap_first ? crest : slit}, 0.25);
+    in.drains_into = drains_into;
+    in.display.surface = square_metres(4.0);  // 100 L still to come: the lowest chamber stands 83 mm below the rest
+    in.returns[0].outlet_below_edge = metres(depth);
+    cut one{in};
+    return one.course().never_above(rest);
+  };
+  // Downstream the flow is asked from the last chamber upwards: over the crest, then through the gap, or the other way.
+  CHECK(rest - 0.5 * 0.1 / 0.6 + 0.02 < 0.3);
+  TW_HOLDS(decides, !decided(true, 0));
+  TW_HOLDS(decides, decided(false, 0));
+  // Where the drains end further on, it runs upstream too.
+  TW_HOLDS(decides, !decided(true, 1));
+  TW_HOLDS(decides, !decided(false, 1));
+  TW_HOLDS(decides, !decided(false, 2));
 }
 
 TEST_CASE("power cut course: a course that is ended early has passed its highest level, in random systems") {

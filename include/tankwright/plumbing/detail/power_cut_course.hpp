@@ -55,7 +55,7 @@ class power_cut_course {
         start_{start},
         rim_{rim},
         n_{shape.size()},
-        numbers_(14 * shape.size()) {
+        numbers_(13 * shape.size()) {
     reference_ = start.rim;
     level_step_ = larger(0.002, start.rim / 150.0) / fineness;
     fineness_ = fineness;
@@ -63,8 +63,7 @@ class power_cut_course {
     for (std::size_t i = 0; i + 1 < n_; ++i) passages_.emplace_back(in.sump.baffles[i], start.side);
     for (std::size_t i = 0; i < n_; ++i) {
       z()[i] = start.running[i];
-      v()[i] = start.sump_scale * shape.below(i, z()[i]);
-      row(12)[i] = shape.upright(i) ? start.sump_scale * shape.free_area(i, 0.0) : 0.0;
+      v()[i] = below(i, z()[i]);
     }
     over_ = start.head;
     lines_.start(over_, start.deeper, height());
@@ -157,7 +156,7 @@ class power_cut_course {
     const double together = highest() + down / raised + to_come_back() / (start_.sump_scale * shape_->least_area(last));
     for (std::size_t i = 0; i < last; ++i) {
       const double stays = passages_[i].under() > 0.0 ? smaller(z()[i], z()[last]) : passages_[i].crest();
-      if (z()[i] > stays) into_last += v()[i] - start_.sump_scale * shape_->below(i, stays);
+      if (z()[i] > stays) into_last += v()[i] - below(i, stays);
     }
     const double in_last = z()[last] + into_last / (start_.sump_scale * shape_->least_area(last));
     const double apart = larger(highest(), in_last) + (first == last ? 0.0 : down / raised);
@@ -175,7 +174,7 @@ class power_cut_course {
     const auto columns = lines_.columns_at(height());
     const double back = larger(back_now_, columns.flow);
     double down = larger(start_.flow, edge_now_);
-    if (hold_ > 0.0 && display > 0.0) down += box > 0.0 ? hold_ * 1.5 * down / box : released(down + back, display);
+    if (hold_ > 0.0) down += box > 0.0 ? hold_ * 1.5 * down / box : released(down + back, display);
     const double by_drains = box > 0.0 ? smaller(display, box) : display;
     if (!falls_below(rest, down, by_drains, true)) return false;
     if (start_.drains_into > 0 && !falls_below(rest, down, by_drains, false)) return false;
@@ -227,7 +226,7 @@ class power_cut_course {
   }
   /// The water that the siphons end in does not stand above the rim.
   [[nodiscard]] double height_at(double over, double later) const noexcept {
-    const double last = z()[n_ - 1] + later * row(13)[n_ - 1];
+    const double last = z()[n_ - 1] + later * row(12)[n_ - 1];
     return start_.height + over - smaller(last, start_.rim);
   }
   [[nodiscard]] double height() const noexcept { return height_at(over_, 0.0); }
@@ -244,22 +243,18 @@ class power_cut_course {
     const double full = start_.box_area * start_.box_depth;
     if (full > 0.0 && start_.flow > 0.0) {
       const double in = edge_water / full, c = gamma * dt * start_.flow / full;
-      const auto solve = [c](double x, double right) {  // x + c x^1.5 = right, from above
+      const auto solve = [c](double right) {  // x + c x^1.5 = right, by Newton's method in sqrt x, falling from above
         if (right <= 0.0) return 0.0;
-        x = smaller(larger(x, 1e-12), right);
-        for (int i = 0; i < 30; ++i) {
-          const double root = std::sqrt(x), to = x - (x + c * x * root - right) / (1.0 + 1.5 * c * root);
-          const double next = larger(to, 1e-300);
-          const bool done = std::fabs(next - x) <= 1e-14 * right;
-          x = next;
-          if (done) break;
+        for (double root = std::sqrt(right);;) {
+          const double to = root - (root * root * (1.0 + c * root) - right) / (root * (2.0 + 3.0 * c * root));
+          if (!(to < root)) return root * root;
+          root = to;
         }
-        return x;
       };
       const double before = box / full;
-      const double first = solve(before, before + gamma * in);
+      const double first = solve(before + gamma * in);
       const double slope = (first - before) / gamma;  // dt times the rate
-      const double last = larger(0.0, solve(first, before + (1.0 - gamma) * slope + gamma * in));
+      const double last = solve(before + (1.0 - gamma) * slope + gamma * in);
       drained = larger(0.0, box + edge_water - last * full);
       box = box + edge_water - drained;
       carried = drain_flow(box);
@@ -272,18 +267,14 @@ class power_cut_course {
     return drained;
   }
 
-  /// The area of chamber i at a level; with vertical walls it is in row 12.
+  /// The area of chamber i at a level, the water in it up to one, and the level of its volume.
   [[nodiscard]] double area_at(std::size_t i, double level) const noexcept {
-    return row(12)[i] > 0.0 ? row(12)[i] : start_.sump_scale * shape_->free_area(i, level);
+    return start_.sump_scale * shape_->free_area(i, level);
   }
-  /// The level of chamber i for its volume.
-  void level(std::size_t i) {
-    if (row(12)[i] > 0.0) {
-      z()[i] = v()[i] / row(12)[i];
-      return;
-    }
-    z()[i] = shape_->level(here_, i, i, v()[i] / start_.sump_scale);
+  [[nodiscard]] double below(std::size_t i, double level) const noexcept {
+    return start_.sump_scale * shape_->below(i, level);
   }
+  void level(std::size_t i) { z()[i] = shape_->level(here_, i, i, v()[i] / start_.sump_scale); }
 
   /// One stage: levels z with V(z) = base + weight (what flows in - what flows out). Fluxes are those of the solved
   /// linear system, so that they and the volumes agree.
@@ -296,8 +287,7 @@ class power_cut_course {
     for (int iteration = 0; iteration < 14; ++iteration) {
       for (std::size_t i = 0; i < n_; ++i) {
         diagonal[i] = area_at(i, levels[i]);
-        right[i] =
-            base[i] - (row(12)[i] > 0.0 ? row(12)[i] * levels[i] : start_.sump_scale * shape_->below(i, levels[i]));
+        right[i] = base[i] - below(i, levels[i]);
       }
       for (std::size_t i = 0; i + 1 < n_; ++i) {
         const bool down = levels[i] >= levels[i + 1];
@@ -311,15 +301,13 @@ class power_cut_course {
         diagonal[i + 1] -= weight * by_next[i];
       }
       // Thomas: rows are (-w by_here[i-1], diagonal[i], w by_next[i])
-      for (std::size_t i = 0; i < n_; ++i) {
-        if (i > 0) {
-          const double below = -weight * by_here[i - 1];
-          diagonal[i] -= below * upper[i - 1];
-          right[i] -= below * right[i - 1];
-        }
-        upper[i] = i + 1 < n_ ? weight * by_next[i] / diagonal[i] : 0.0;
+      for (std::size_t i = 0; i + 1 < n_; ++i) {
+        upper[i] = weight * by_next[i] / diagonal[i];
         right[i] /= diagonal[i];
+        diagonal[i + 1] += weight * by_here[i] * upper[i];
+        right[i + 1] += weight * by_here[i] * right[i];
       }
+      right[n_ - 1] /= diagonal[n_ - 1];
       for (std::size_t i = n_ - 1; i-- > 0;) right[i] -= upper[i] * right[i + 1];
       double most = 0.0;
       for (std::size_t i = 0; i < n_; ++i) most = larger(most, std::fabs(right[i]));
@@ -341,7 +329,7 @@ class power_cut_course {
     double* first = row(4);  // fluxes
     double* second = row(5);
     double* volumes = row(6);
-    const double* rate = row(13);  // of the last step: where to look first
+    const double* rate = row(12);  // of the last step: where to look first
     const std::size_t k = start_.drains_into;
     for (std::size_t i = 0; i < n_; ++i) volumes[i] = v()[i];
     volumes[k] += by_drains;
@@ -390,7 +378,7 @@ class power_cut_course {
       const double before = z()[i];
       v()[i] = row(6)[i];
       level(i);
-      row(13)[i] = (z()[i] - before) / dt;
+      row(12)[i] = (z()[i] - before) / dt;
     }
     next_ = dt * std::clamp(allowed_change() / larger(change_, 1e-9), 0.3, 2.0);
     spilling_ = 0.0;
@@ -402,8 +390,8 @@ class power_cut_course {
     if (rim_ != above_rim::runs_over) return;
     for (std::size_t i = 0; i < n_; ++i) {
       if (z()[i] <= start_.rim) continue;
-      spilling_ = larger(spilling_, (z()[i] - start_.rim) / row(13)[i]);
-      const double full = start_.sump_scale * shape_->below(i, start_.rim);
+      spilling_ = larger(spilling_, (z()[i] - start_.rim) / row(12)[i]);
+      const double full = below(i, start_.rim);
       floor_ += v()[i] - full;
       v()[i] = full;
       z()[i] = start_.rim;

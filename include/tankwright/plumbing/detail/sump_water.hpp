@@ -51,12 +51,12 @@ class sump_shape {
   /// The one level that a volume reaches in a range of chambers.
   [[nodiscard]] double level(std::string_view here, std::size_t first, std::size_t last, double water) const {
     double sum = 0.0;
-    bool upright = true;
+    bool vertical = true;
     for (std::size_t i = first; i <= last; ++i) {
-      upright = upright && numbers_of(plan_->chambers[i].horizontal_area).vertical();
+      vertical = vertical && upright(i);
       sum += free_area(i, 0.0);
     }
-    if (upright) return water / sum;
+    if (vertical) return water / sum;
     if (water <= 0.0) return water / sum;
     double high = 2.0 * plan_->rim->value();
     while (below(first, last, high) < water) high *= 2.0;
