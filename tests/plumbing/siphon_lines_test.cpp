@@ -130,9 +130,9 @@ TEST_CASE("siphon lines: friction is that of the flow that runs, and follows it"
   // Two returns with walls, before a shared pipe that takes half of the height.
   {
     const plain_pipe a{0.026, 3.0, 0.5}, b{0.034, 1.0, 2.0};
-    const auto own = [](const plain_pipe& p, double left) {
+    const auto own = [](const plain_pipe& one, double left) {
       double q = 1e-3;
-      for (int i = 0; i < 60; ++i) q = std::sqrt(left / plain::resistance(p, q, 0.0));
+      for (int i = 0; i < 60; ++i) q = std::sqrt(left / plain::resistance(one, q, 0.0));
       return q;
     };
     double low = 0.0, high = 1.0;  // of what the shared pipe leaves them
