@@ -34,25 +34,25 @@ inline constexpr double least_flow = 1e-10;        // m^3/s, a drop in eight min
 /// a fixed one.
 template <class Law>
 struct network_link {
-  int from = 0;
-  int to = 0;
+  int from{};
+  int to{};
   bool shut_forwards = false;   // what is shut both ways carries nothing
   bool shut_backwards = false;  // a check valve that holds, an open outlet
 
   typename Law::prepared pipe{};           // of a run
-  double square = 0.0;                     // h/q^2, roughly
-  double first_flow = 0.0;                 // where to start from
-  const curve_data* curve = nullptr;       // of a pump that turns
-  double speed = 1.0;                      // of that
-  bool is_pump = false;                    // turning or not
-  double forwards = 0.0, backwards = 0.0;  // h/q^2 beyond law and curve: of a pump that stands, of a leak
+  double square{};                    // h/q^2, roughly
+  double first_flow{};                // where to start from
+  const curve_data* curve = nullptr;  // of a pump that turns
+  double speed{};                     // of that
+  bool is_pump = false;               // turning or not
+  double forwards{}, backwards{};     // h/q^2 beyond law and curve: of a pump that stands, of a leak
 
-  double q = 0.0;         // flow
-  double q_next = 0.0;    // flow after the step
-  double h = 0.0;         // where the link is made straight: head lost there; a pump's is negative
-  double at = 0.0;        // ... at this flow: q, or the wall that q lies behind
-  double gradient = 0.0;  // ... dq/dh there
-  bool at_wall = false;
+  double q{};         // flow
+  double q_next{};    // flow after the step
+  double h{};         // where the link is made straight: head lost there; a pump's is negative
+  double at{};        // ... at this flow: q, or the wall that q lies behind
+  double gradient{};  // ... dq/dh there
+  bool at_wall{};
   int branch = elimination::none;
   typename Law::memory memory{};
 };
@@ -66,9 +66,9 @@ struct network_options {
 
 struct network_outcome {
   bool converged = false;
-  int iterations = 0;
-  std::size_t worst_link = 0;   // where |h - (H_from - H_to)| was largest in the last step
-  double worst_residual = 0.0;  // that number, m
+  int iterations{};
+  std::size_t worst_link{};  // where |h(q) - (H_from - H_to)| is largest after the last step
+  double worst_residual{};   // that number, m
 };
 
 template <class Law>
@@ -115,7 +115,8 @@ class network {
     start();
     network_outcome outcome;
     double change_before = 0.0;
-    for (outcome.iterations = 1; outcome.iterations <= options.iterations; ++outcome.iterations) {
+    while (outcome.iterations < options.iterations) {
+      ++outcome.iterations;
       double steepest = 0.0;
       for (link& k : links) {
         linearise(k);
@@ -142,9 +143,9 @@ class network {
       }
       change_before = change;
     }
-    --outcome.iterations;
     for (std::size_t i = 0; i < links.size(); ++i) {
-      const link& k = links[i];
+      link& k = links[i];
+      linearise(k);  // a full step has met the line: what is left is to the curve
       const double residual = std::fabs(k.h + (k.q - k.at) / k.gradient - (head(k.from) - head(k.to)));
       if (!(residual <= outcome.worst_residual)) outcome = {false, outcome.iterations, i, residual};
     }
@@ -155,10 +156,10 @@ class network {
   struct line {
     double at;
     double h;
-    double resistance;  // dh/dq
-    bool wall = false;
+    double gradient;  // dq/dh
+    bool wall;
   };
-  [[nodiscard]] static line wall(double q, double h) noexcept { return {q, h, 1.0 / wall_conductance, true}; }
+  [[nodiscard]] static line wall(double q, double h) noexcept { return {q, h, wall_conductance, true}; }
 
   /// What a link loses at a flow, and how steeply that rises. What stands at a wall stays there until it opens; what
   /// does not must be beyond rounding to get there.
@@ -188,21 +189,19 @@ class network {
         lost = h;
         resistance = gradient;
       }
-      if (const double more = q < 0.0 ? k.backwards : k.forwards; more > 0.0) {
-        lost += more * q * q;
-        resistance += 2.0 * more * size;
-      }
+      const double more = q < 0.0 ? k.backwards : k.forwards;
+      lost += more * q * q;
+      resistance += 2.0 * more * size;
     }
-    if (lost < least_resistance * size) lost = least_resistance * size;
-    if (resistance < least_resistance) resistance = least_resistance;
-    return {q, still + std::copysign(lost, q), resistance};
+    lost = larger(lost, least_resistance * size);
+    return {q, still + std::copysign(lost, q), 1.0 / larger(resistance, least_resistance), false};
   }
 
   void linearise(link& k) const noexcept { set(k, line_at(k, k.q, k.memory)); }
   static void set(link& k, const line& l) noexcept {
     k.at = l.at;
     k.h = l.h;
-    k.gradient = l.wall ? wall_conductance : 1.0 / l.resistance;
+    k.gradient = l.gradient;
     k.at_wall = l.wall;
   }
 
@@ -231,9 +230,8 @@ class network {
       k.gradient = k.at_wall ? wall_conductance : 1.0 / larger(k.square * k.first_flow, least_resistance);
     }
     solve_linear();
-    double change = 1.0, total = 0.0;
-    for (int i = 0; i < 3 && change > 0.1 * total; ++i) {
-      change = total = 0.0;
+    for (int i = 0; i < 3; ++i) {
+      double change = 0.0, total = 0.0;
       for (link& k : links) {
         if (k.at_wall) continue;
         change += std::fabs(k.q_next - k.at);
@@ -244,6 +242,7 @@ class network {
         k.gradient = 0.5 / larger(k.square * size, least_resistance);
       }
       solve_linear();
+      if (change <= 0.1 * total) break;
     }
     for (link& k : links) k.q = k.q_next;
   }
@@ -264,7 +263,7 @@ class network {
         const double d = k.q_next - k.q, q = k.q + t * d;
         typename Law::memory memory = k.memory;
         const line there = line_at(k, q, memory);
-        slope += d * (there.h + there.resistance * (q - there.at) - (head(k.from) - head(k.to)));
+        slope += d * (there.h + (q - there.at) / there.gradient - (head(k.from) - head(k.to)));
       }
       return slope;
     };
@@ -284,9 +283,9 @@ class network {
 
   Law law_;
   elimination heads_{};
-  int junctions_ = 0;
-  double noise_ = 0.0;  // rounding of a head, m
-  double slack_ = 0.0;  // and of a flow: only beyond it does a wall count, m^3/s
+  int junctions_{};
+  double noise_{};  // rounding of a head, m
+  double slack_{};  // and of a flow: only beyond it does a wall count, m^3/s
 };
 
 }  // namespace tankwright::plumbing::detail
