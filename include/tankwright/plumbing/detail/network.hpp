@@ -39,7 +39,7 @@ struct network_link {
   bool shut_forwards = false;   // what is shut both ways carries nothing
   bool shut_backwards = false;  // a check valve that holds, an open outlet
 
-  typename Law::prepared pipe{};           // of a run
+  typename Law::prepared pipe{};      // of a run
   double square{};                    // h/q^2, roughly
   double first_flow{};                // where to start from
   const curve_data* curve = nullptr;  // of a pump that turns
