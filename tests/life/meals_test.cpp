@@ -206,14 +206,48 @@ TEST_CASE("meals: what is taken and what is refused") {
 }
 
 TEST_CASE("meals: a removal so slow that its powers lose their digits") {
-  // (T/T1)(1 - e^(-k T1))/(1 - e^(-k T)) in extended precision, on both sides of where the first term is taken.
-  CHECK(life::detail::meal_peak(0.0, 604800.0) == 1.0);
-  for (const double kt : {1e-12, 0.3e-9, 0.95e-9, 1.05e-9, 1e-7}) {
+  // (T/T1)(1 - e^(-k T1))/(1 - e^(-k T)) in extended precision.
+  const auto over_mean = [](double k, double every) {
+    const std::array one{
+        regular_meal{.mean = nitrogen_load::from_nitrogen(mass_flow::from_value(1.0)), .every = days(every)}};
+    return life::detail::asked_by(one, k);
+  };
+  CHECK(over_mean(0.0, 7.0) == 1.0);
+  for (const double kt : {1e-12, 0.3e-9, 0.95e-9, 1.05e-9, 1e-7, 1e-3, 1.0, 50.0}) {
     for (const double every : {1.5, 7.0, 30.0}) {
       const long double t = static_cast<long double>(every) * 86400.0L, k = static_cast<long double>(kt) / t;
       const long double exact = static_cast<long double>(every) * std::expm1(-k * 86400.0L) / std::expm1(-k * t);
-      CHECK(std::fabs(life::detail::meal_peak(kt / (every * 86400.0), every * 86400.0) - static_cast<double>(exact)) <
-            5e-15);
+      TW_CHECK(capacity, over_mean(kt / (every * 86400.0), every), static_cast<double>(exact), relative(5e-15));
+    }
+  }
+}
+
+TEST_CASE("meals: a film in half order, solved a second time by halving") {
+  // R = min(b sqrt(C), p) [g/d] at C [mg/L] into 500 L, where b sqrt(C) would be p at 0.8 mg/L and 20 degC.
+  const auto over_mean = [](double k, double every) {
+    return every <= 1.0 ? 1.0 : every * (1.0 - std::exp(-k)) / (1.0 - std::exp(-k * every));
+  };
+  life::film half = life::seawater_film;
+  half.order = life::film_order::square_root;
+  half.plateau_at = celsius(20.0);
+  half.plateau_from = water::total_ammonia::from_nitrogen(milligrams_per_litre(0.8));
+  for (const double every : {1.0, 3.5, 20.0}) {
+    for (const double film_area : {1.3, 2.0, 6.0, 40.0, 3000.0}) {
+      for (const double t : {18.0, 27.0}) {
+        const std::array meals{regular_meal{.mean = per_day_of(0.3), .every = days(every)}};
+        const double slope = 0.28 * std::pow(1.04275, t - 20.0), flat = 0.28 * std::pow(1.01108, t - 20.0);
+        double low = 1e-9, high = 1e4;  // mg/L
+        for (int i = 0; i < 200; ++i) {
+          const double c = std::sqrt(low * high), takes = film_area * std::fmin(slope * std::sqrt(c / 0.8), flat);
+          (takes < 0.3 * over_mean(takes / (c * 0.5), every) ? low : high) = c;
+        }
+        const auto found = life::highest_ammonia({.meals = meals,
+                                                  .film = square_metres(film_area),
+                                                  .net = litres(500.0),
+                                                  .temperature = celsius(t),
+                                                  .of = half});
+        TW_CHECK(highest, found->as_nitrogen(), milligrams_per_litre(low), relative(1e-9));
+      }
     }
   }
 }
@@ -225,6 +259,32 @@ TEST_CASE("meals: as much as the film takes at its plateau is held there") {
       {.meals = meals, .film = square_metres(1.0), .net = litres(700.0), .temperature = celsius(24.0)});
   REQUIRE(level);
   TW_CHECK(highest, level->as_nitrogen(), milligrams_per_litre(1.0), relative(1e-12));
+}
+
+TEST_CASE("meals: what the plateau takes in a mean is held at no level when it comes once a week") {
+  const auto most = nitrogen_load::from_nitrogen(mass_flow::from_value(life::seawater_film.plateau->value()));
+  const auto held = [&](nitrogen_load mean, double every, double film, life::film_order order) {
+    const std::array meals{regular_meal{.mean = mean, .every = days(every)}};
+    life::film of = life::seawater_film;
+    of.order = order;
+    return life::highest_ammonia(
+        {.meals = meals, .film = square_metres(film), .net = litres(700.0), .temperature = celsius(24.0), .of = of});
+  };
+  for (const auto order : {life::film_order::linear, life::film_order::square_root}) {
+    CHECK_FALSE(held(most, 7.0, 1.0, order));
+    CHECK_FALSE(held(most, 1.0, 0.9999, order));
+    CHECK_FALSE(held(most, 1.0, 0.0, order));
+    TW_CHECK(highest, held(most, 1.0, 1.0, order)->as_nitrogen(), milligrams_per_litre(1.0), relative(1e-12));
+    REQUIRE(held(per_day_of(0.0), 7.0, 0.0, order));
+    CHECK(held(per_day_of(0.0), 7.0, 0.0, order)->as_nitrogen().value() == 0.0);
+  }
+  // What 1 m2 takes at 1 mg/L, on 100 m2: at a hundredth of it, with the square root at a ten-thousandth.
+  TW_CHECK(highest, held(most, 1.0, 100.0, life::film_order::linear)->as_nitrogen(), milligrams_per_litre(1e-2),
+           relative(1e-12));
+  TW_CHECK(highest, held(most, 1.0, 100.0, life::film_order::square_root)->as_nitrogen(), milligrams_per_litre(1e-4),
+           relative(1e-12));
+  TW_CHECK(highest, held(per_day_of(1e-16), 1.0, 1e4, life::film_order::linear)->as_nitrogen(),
+           milligrams_per_litre(1e-16 / 2800.0), relative(1e-12));
 }
 
 TEST_CASE("meals: into next to no water, food of every hour counts once and a weekly meal seven times") {

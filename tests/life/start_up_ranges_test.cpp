@@ -102,6 +102,13 @@ TEST_CASE("start-up ranges: what is taken and what is refused") {
   CHECK(samples(10.0).samples.size() == 11);
   CHECK(samples(2000.0).samples.size() == 2001);
   CHECK_THROWS_AS((void)samples(1.00001e5), invalid_input);
+  // 117 days are 216 times 13 hours, which come out a digit short of them: still one sample at the end.
+  auto rounded = plain();
+  rounded.horizon = days(117.0);
+  rounded.every = hours(13.0);
+  rounded.oxygen = milligrams_per_litre(0.0);
+  CHECK(twl::simulate_start_up(rounded).samples.size() == 217);
+  CHECK(in_days(twl::simulate_start_up(rounded).samples.back().at) == 117.0);
   const auto times = [](int count) {
     auto p = plain();
     p.doses[0].when.times = count;

@@ -65,6 +65,8 @@ TEST_CASE("water changes: before the n-th change, by hand") {
   brief.lasts = days(1.5);
   TW_CHECK(by_hand, milligrams(tl::ammonia_with_changes(brief)), 7.5, relative(1e-12));
   TW_CHECK(by_hand, tl::ammonia_with_changes(brief).changes, 0.0, within(0.0));
+  brief.part = fraction(1.0);
+  TW_CHECK(by_hand, milligrams(tl::ammonia_with_changes(brief)), 7.5, relative(1e-12));
   // A filter that takes in proportion, never changed: L/(k V) in the end.
   auto filtered = none;
   filtered.removal = per_day(2.0);

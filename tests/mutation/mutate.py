@@ -80,20 +80,22 @@ class Folder:
                     self.mutants[number + i] = (header, place, change)
                 number += len(place.changes)
 
-        self.text = hashlib.sha256(b''.join(h.name.encode() + h.bytes for h in self.headers)).hexdigest()
-
     # ---- what the last run said
 
+    def names(self):
+        """Mutant -> its header as it is, its place and its change: those of headers that have not changed are known again."""
+        text = {h.name: hashlib.sha256(h.bytes).hexdigest()[:16] for h in self.headers}
+        return {i: f'{h.name}|{text[h.name]}|{p.start}|{p.end}|{p.kind}|{change}' for i, (h, p, change) in self.mutants.items()}
+
     def remembered(self):
-        """Verdicts of the last run of these very headers."""
+        """Verdicts of the last runs on headers that are still the same."""
         path = self.scratch / 'verdicts.json'
-        if not path.exists():
-            return {}
-        last = json.loads(path.read_text())
-        return {int(i): v for i, v in last['verdicts'].items()} if last['headers'] == self.text else {}
+        last = json.loads(path.read_text()) if path.exists() else {}
+        return {i: last[name] for i, name in self.names().items() if name in last}
 
     def remember(self, verdicts):
-        (self.scratch / 'verdicts.json').write_text(json.dumps({'headers': self.text, 'verdicts': verdicts}))
+        names = self.names()
+        (self.scratch / 'verdicts.json').write_text(json.dumps({names[i]: v for i, v in verdicts.items()}))
 
     # ---- build
 
@@ -132,24 +134,37 @@ class Folder:
             if not changed:
                 raise SystemExit(f'{self.name}: cannot be rewritten:\n' + next(iter(errors.values()))[:3000])
             waiting = {s: everything[s] for s in errors}
-        taken = {'headers': self.text, 'off': [i for i, (_, p, _) in self.mutants.items() if p.off],
-                 'kept': [[h.name, o] for h in self.headers for o, kept in h.variables.items() if kept]}
+        taken = {'off': [key for key, place in self.keys() if place.off],
+                 'kept': [key for key, header, offset in self.variables() if header.variables[offset]]}
         (self.scratch / 'taken_back.json').write_text(json.dumps(taken))
         self.program = self.scratch / f'{self.name}_tests'
         self.support = [everything[s] for s in support]
         self.link([everything[t] for t in self.tests], self.program)
 
+    def keys(self):
+        """Places by what they say, so that they are known again when other lines of the headers have changed."""
+        seen = {}
+        for header in self.headers:
+            for place in sorted(header.places.values(), key=lambda p: (p.start, p.end)):
+                key = f'{header.name}|{place.kind}|{place.changes[0]}|{place.code}'
+                seen[key] = seen.get(key, 0) + 1
+                yield f'{key}|{seen[key]}', place
+
+    def variables(self):
+        for header in self.headers:
+            for offset in header.variables:
+                line = header.bytes[offset:].split(b'\n')[0].decode(errors='ignore')
+                yield f'{header.name}|{line}', header, offset
+
     def take_back_again(self):
-        """What the last build of these very headers had to take back, so that it need not be found again."""
+        """What the last build had to take back, so that it need not be found again."""
         path = self.scratch / 'taken_back.json'
         last = json.loads(path.read_text()) if path.exists() else {}
-        if last.get('headers') != self.text:
-            return
-        for i in last['off']:
-            self.mutants[i][1].off = True
-        by_name = {h.name: h for h in self.headers}
-        for name, offset in last['kept']:
-            by_name[name].variables[offset] = True
+        off, kept = set(last.get('off', ())), set(last.get('kept', ()))
+        for key, place in self.keys():
+            place.off = place.off or key in off
+        for key, header, offset in self.variables():
+            header.variables[offset] = header.variables[offset] or key in kept
 
     def link(self, objects, program):
         subprocess.run(['clang++', *map(str, objects), *map(str, self.support), '-o', str(program)], check=True)
@@ -447,7 +462,7 @@ def main():
         if options.not_accepted:
             settled.update((i, 'survived') for i in chosen if i not in settled and named(accepted, *folder.mutants[i]))
         verdicts = {**settled, **folder.judge([i for i in chosen if i not in settled], options.budget)}
-        folder.remember({**last, **verdicts})
+        folder.remember({**folder.remembered(), **verdicts})
         count = {v: sum(w == v for w in verdicts.values())
                  for v in ('noticed', 'recorded', 'survived', 'not reached', 'the same', 'not built')}
         excused = 0

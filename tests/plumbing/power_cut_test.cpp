@@ -409,7 +409,7 @@ TEST_CASE("power cut: random systems against the equations by Euler's method") {
     const double beyond = beyond_plain();
     CAPTURE(seen);
     TW_HOLDS(equations, beyond <= 0.5e-3);
-    TW_HOLDS(equations, beyond >= -3e-3);  // on the safe side: what the bound of a short peak costs
+    TW_HOLDS(equations, beyond >= -1e-3);  // of 1,500 systems 0.53 mm; 0.13 mm the other way
     most = std::fmax(most, beyond);
     least = std::fmin(least, beyond);
     peaks += plain.peak > *std::max_element(plain.last.begin(), plain.last.end()) + 1e-3;

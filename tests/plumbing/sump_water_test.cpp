@@ -76,7 +76,8 @@ TEST_CASE("sump water: what passes a baffle, and how it changes with both levels
     for (const tp::baffle& b : baffles) {
       const baffle_passage passage{b, s.side};
       const auto flow = [&](double up, double down) { return under(s.cd, b, up, down) + over(s.side, b, up, down); };
-      for (const auto& [up, down] : levels) {
+      for (const levels_of_two& two : levels) {
+        const double up = two.up, down = two.down;
         CAPTURE(up);
         CAPTURE(down);
         CAPTURE(b.gap.value());

@@ -261,3 +261,54 @@ TEST_CASE("humidity: both ends of the band, with and without a machine, by halvi
     }
   }
 }
+
+TEST_CASE("humidity: where all ends hold the set point, the low one has the least evaporation") {
+  twr::tank_room r = cellar(24.0, air_of(28, 60));
+  r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(60.0)},
+                                                .set_point = relative_humidity::from_percent(55.0)};
+  const evidence ends{"tankwright::room::humidity_balance", kind::identity,
+                      "the three rates of `evaporation` at the set point"};
+  const auto b = twr::humidity_balance(r);
+  REQUIRE(b.set_point_kept);
+  const auto rate = twr::evaporation({.water = r.water, .air = air_of(24.0, 55.0), .surfaces = r.surfaces}).rate;
+  TW_CHECK(ends, b.low.evaporation, rate.low, relative(1e-12));
+  TW_CHECK(ends, b.central.evaporation, rate.central, relative(1e-12));
+  TW_CHECK(ends, b.high.evaporation, rate.high, relative(1e-12));
+}
+
+TEST_CASE("humidity: a machine that is set to saturation takes what would condense") {
+  const evidence balance{"tankwright::room::humidity_balance", kind::identity,
+                         "evaporation less ventilation at saturation, up to what the machine removes there"};
+  twr::tank_room r = cellar(22.0, air_of(22, 99), 0.1);
+  r.water = seawater(28.0);
+  const auto with = [&](double capacity) {
+    r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(capacity)},
+                                                  .set_point = relative_humidity::from_percent(100.0)};
+    return twr::humidity_balance(r, extrapolate).central;
+  };
+  const double p = in_pascals(twr::saturation_pressure(celsius(22.0)));
+  const double outdoor = twr::humidity_ratio_of(r.room.outdoor).value();
+  const double out = 0.1 / 3600.0 * 150.0 / (287.042 * 295.15) * (0.621945 * p - (101325.0 - p) * outdoor);
+  const double wet =
+      twr::evaporation({.water = r.water, .air = air_of(22.0, 100.0), .surfaces = r.surfaces}, extrapolate)
+          .rate.central.value();
+  TW_CHECK(balance, with(60.0).dehumidified.value(), wet - out, relative(1e-9));
+  CHECK(with(60.0).condensing.value() == 0.0);
+  CHECK(with(60.0).air.humidity.get().value() == 1.0);
+  const double most = twr::dehumidifier_output({.capacity = kilograms_per_day(1.0)}, celsius(22.0),
+                                               relative_humidity::from_percent(100.0))
+                          .removal.central.value();
+  TW_CHECK(balance, with(1.0).dehumidified.value(), most, relative(1e-12));
+  TW_CHECK(balance, with(1.0).condensing.value(), wet - out - most, relative(1e-9));
+  CHECK(with(1.0).duty.value() == 1.0);
+}
+
+TEST_CASE("humidity: bone-dry air outside and no water inside leave bone-dry air, with a machine and without") {
+  twr::tank_room r = cellar(22.0, air_of(5, 0), 0.5);
+  r.surfaces.clear();
+  CHECK(twr::humidity_balance(r).high.air.humidity.get().value() == 0.0);
+  r.dehumidifier = twr::controlled_dehumidifier{.machine = {.capacity = kilograms_per_day(10.0)},
+                                                .set_point = relative_humidity::from_percent(50.0)};
+  CHECK(twr::humidity_balance(r).high.air.humidity.get().value() == 0.0);
+  CHECK(twr::humidity_balance(r).high.dehumidified.value() == 0.0);
+}

@@ -2701,7 +2701,8 @@ class PowerCutAnswer(Result):
     on_the_floor: Quantity
     #: what the sump would still hold at the end; zero where it is full
     spare: Quantity
-    #: from when on water runs over the rim, in the worst credible case
+    #: From when on water runs over the rim, in the worst credible case; where only the last hundredth of the flow
+    #: brings it over, from when that is left.
     floods_after: Optional[Quantity]
     #: some weir head is outside its published range
     extrapolated: bool
@@ -2725,7 +2726,8 @@ class PowerCutAnswerGiven(TypedDict):
     on_the_floor: Estimate
     #: what the sump would still hold at the end; zero where it is full
     spare: Estimate
-    #: from when on water runs over the rim, in the worst credible case
+    #: From when on water runs over the rim, in the worst credible case; where only the last hundredth of the flow
+    #: brings it over, from when that is left.
     floods_after: NotRequired[Optional[Amount]]
     #: some weir head is outside its published range
     extrapolated: bool
@@ -2754,7 +2756,8 @@ class PowerCutAnswerParts(TypedDict):
     on_the_floor: Quantity
     #: what the sump would still hold at the end; zero where it is full
     spare: Quantity
-    #: from when on water runs over the rim, in the worst credible case
+    #: From when on water runs over the rim, in the worst credible case; where only the last hundredth of the flow
+    #: brings it over, from when that is left.
     floods_after: Optional[Quantity]
     #: some weir head is outside its published range
     extrapolated: bool

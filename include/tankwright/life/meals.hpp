@@ -10,6 +10,7 @@
 #include <string_view>
 
 #include <tankwright/life/nitrification.hpp>
+#include <tankwright/life/water_changes.hpp>
 #include <tankwright/numerics/root.hpp>
 
 namespace tankwright::life {
@@ -35,11 +36,14 @@ inline constexpr limits meal_level_limits{"ammonia", "mg/L", {1e-12, 1e12}};
 
 namespace detail {
 
-/// Highest over mean of a first-order removal k [1/s] fed for T1 = min(1 d, T) of every T [s].
-inline double meal_peak(double k, double every) noexcept {
-  const double fed = std::fmin(meal_excreted_in.value(), every);
-  if (k * every < 1e-9) return 1.0 + 0.5 * k * (every - fed);
-  return every / fed * std::expm1(-k * fed) / std::expm1(-k * every);
+/// What all meals ask for [kg/s] of a first-order removal k [1/s]: each is fed for T1 = min(1 d, T) of every T.
+[[nodiscard]] inline double asked_by(std::span<const regular_meal> meals, double k) noexcept {
+  double asked = 0.0;
+  for (const regular_meal& meal : meals) {
+    const double every = meal.every.value(), fed = std::fmin(meal_excreted_in.value(), every);
+    asked += meal.mean->as_nitrogen().value() * (kernel::mean_left(k * fed) / kernel::mean_left(k * every));
+  }
+  return asked;
 }
 
 inline void check_meal(std::string_view here, const regular_meal& meal) {
@@ -69,26 +73,16 @@ inline void check_meal(std::string_view here, const regular_meal& meal) {
   constexpr std::string_view here = "tankwright::life::capacity_for_meals";
   core::check(here, meal_level_limits, in_milligrams_per_litre(level.as_nitrogen()));
   core::check(here, net_volume_limits, in_litres(net));
-  double mean = 0.0, at_once = 0.0;
+  double at_once = 0.0;  // more than each meal in one day
   for (const regular_meal& meal : meals) {
     detail::check_meal(here, meal);
     const double load = meal.mean->as_nitrogen().value();
-    mean += load;
-    at_once += load * std::fmax(1.0, meal.every / meal_excreted_in);
+    at_once += load + load * (meal.every / meal_excreted_in);
   }
-  if (!(at_once > mean)) return nitrogen_load::from_nitrogen(mass_flow::from_value(mean));
   const double holds = level.as_nitrogen().value() * net.value();
-  const auto spare = [&](double n) {
-    double asked = 0.0;
-    for (const regular_meal& meal : meals) {
-      asked += meal.mean->as_nitrogen().value() * detail::meal_peak(n / holds, meal.every.value());
-    }
-    return n - asked;
-  };
-  if (!(spare(mean) < 0.0)) return nitrogen_load::from_nitrogen(mass_flow::from_value(mean));
-  if (!(spare(at_once) > 0.0)) return nitrogen_load::from_nitrogen(mass_flow::from_value(at_once));
-  return nitrogen_load::from_nitrogen(mass_flow::from_value(
-      numerics::bracketed_root<double>(here, "capacity", spare, mean, at_once, {.relative = 1e-14})));
+  const auto spare = [&](double n) { return n - detail::asked_by(meals, n / holds); };
+  return nitrogen_load::from_nitrogen(
+      mass_flow::from_value(numerics::bracketed_root<double>(here, "capacity", spare, 0.0, at_once)));
 }
 
 /// A filter that is fed by meals.
@@ -120,33 +114,30 @@ struct fed_filter {
   core::check(here, net_volume_limits, in_litres(on.net));
   core::check(here, film_temperature_limits, in_celsius(on.temperature), policy);
   detail::check_film(here, on.of);
+  const auto meals = on.meals.get();
   double mean = 0.0;
-  for (const regular_meal& meal : on.meals.get()) {
+  for (const regular_meal& meal : meals) {
     detail::check_meal(here, meal);
     mean += meal.mean->as_nitrogen().value();
   }
   const auto level = [](double c) { return water::total_ammonia::from_nitrogen(mass_concentration::from_value(c)); };
-  if (mean == 0.0) return level(0.0);
-  const double most = on.film->value() * detail::film_plateau(on.of, on.temperature);
-  if (!(mean <= most)) return std::nullopt;
-  const auto spare = [&](double c) {  // what the film takes, less what the meals ask for; rises with c
-    const double takes =
-        on.film->value() * detail::film_rate({.ammonia = level(c), .temperature = on.temperature, .film = on.of});
-    double asked = 0.0;
-    for (const regular_meal& meal : on.meals.get()) {
-      asked += meal.mean->as_nitrogen().value() * detail::meal_peak(takes / (c * on.net->value()), meal.every.value());
-    }
-    return takes - asked;
-  };
-  double high = on.of.plateau_from.as_nitrogen().value();
-  double low = high * 1e-12;
-  if (!(spare(low) < 0.0)) return level(low);
-  for (int doublings = 0; !(spare(high) >= 0.0); ++doublings) {
-    if (doublings > 200) return std::nullopt;  // as good as never
-    low = high;
-    high *= 2.0;
+  if (mean < core::tiny) return level(0.0);
+  const auto asked = [&](double k) { return detail::asked_by(meals, k); };
+  // Below the plateau: in proportion k is the same at each level; with the square root R^2/C is, which is k R V.
+  const double rising = on.film->value() * detail::film_slope(on.of, on.temperature);
+  const double steepest = rising / (on.of.plateau_from.as_nitrogen().value() * on.net->value());
+  double k = steepest;
+  if (on.of.order == film_order::square_root) {
+    const auto spare = [&](double x) { return rising * steepest - x * asked(x); };
+    k = numerics::bracketed_root<double>(here, "removal", spare, 0.0, 2.0 * steepest * (rising / mean));
   }
-  return level(numerics::bracketed_root<double>(here, "ammonia", spare, low, high, {.relative = 1e-14}));
+  const double most = on.film->value() * detail::film_plateau(on.of, on.temperature);
+  if (asked(k) > most) {
+    if (!(mean < most)) return std::nullopt;
+    const auto spare = [&](double ln_k) { return most - asked(std::exp(ln_k)); };
+    k = std::exp(numerics::bracketed_root<double>(here, "ln of the removal", spare, -700.0, std::log(k)));
+  }
+  return level(asked(k) / (k * on.net->value()));
 }
 
 }  // namespace tankwright::life

@@ -108,21 +108,15 @@ class start_up_simulation {
     for (const auto& d : plan.doses) doses_.emplace_back(d.when);
     for (const auto& w : plan.water_changes) water_changes_.emplace_back(w.when);
     for (const auto& l : plan.loads) loads_.emplace_back(schedule{.at = l.from});
-    added_ = run_.state[ammonia] + run_.state[nitrite] + run_.state[nitrate];
-    oxidised_before_ = run_.state[nitrite] + run_.state[nitrate];
   }
 
   [[nodiscard]] start_up_result simulate() {
     std::vector<start_up_sample> samples;
     const double every = in_days(plan_.every);
-    const auto count = static_cast<std::size_t>(horizon_ / every * (1.0 + 1e-12));
-    samples.reserve(count + 2);
-    for (std::size_t i = 0; i <= count; ++i) {
-      advance(std::fmin(every * static_cast<double>(i), horizon_));
-      samples.push_back(sample());
-    }
-    if (run_.now() < horizon_) {
-      advance(horizon_);
+    // What rounding adds is no sample.
+    const auto last = static_cast<std::size_t>(std::ceil(horizon_ / every * (1.0 - 1e-12)));
+    for (std::size_t i = 0; i <= last; ++i) {
+      advance(i == last ? horizon_ : every * static_cast<double>(i));
       samples.push_back(sample());
     }
     return {summary(), std::move(samples)};
@@ -134,10 +128,10 @@ class start_up_simulation {
   double horizon_;  // d
   start_up_run run_;
   std::vector<timer> seedings_, doses_, water_changes_, loads_;
-  double added_ = 0.0;    // mg/L, with what was there
-  double removed_ = 0.0;  // mg/L, by water changes
+  double oxidised_before_ = run_.state[nitrite] + run_.state[nitrate];  // mg/L
+  double added_ = run_.state[ammonia] + oxidised_before_;               // mg/L, with what was there
+  double removed_ = 0.0;                                                // mg/L, by water changes
   double removed_oxidised_ = 0.0;
-  double oxidised_before_ = 0.0;
 
   static start_up_run checked(const start_up& plan, range_policy policy) {
     const auto require = [&](const limits& limit, double value) {
@@ -205,10 +199,9 @@ class start_up_simulation {
   }
 
   void happen() {
-    bool anything = false;
     const auto each = [&](std::vector<timer>& timers, const auto& items, auto what) {
       for (std::size_t i = 0; i < timers.size(); ++i) {
-        while (timers[i].due(run_.now())) what(items[i]), anything = true;
+        while (timers[i].due(run_.now())) what(items[i]);
       }
     };
     pools<double>& y = run_.state;
@@ -228,7 +221,7 @@ class start_up_simulation {
     });
     each(loads_, plan_.loads,
          [&](const load_step& step) { run_.system.load = in_grams_per_day(step.load->as_nitrogen()) * 1e3 / volume_; });
-    if (anything) run_.jumped();
+    run_.jumped();
   }
 
   [[nodiscard]] start_up_sample sample() const {

@@ -122,7 +122,8 @@ template <class T>
     double to = std::min(1.0, share + widest);
     if (left(share, to) > level) {
       double low = share, high = to;
-      for (int i = 0; i < 60; ++i) (left(share, 0.5 * (low + high)) > level ? high : low) = 0.5 * (low + high);
+      const auto middle = [&] { return 0.5 * (low + high); };
+      for (double m = middle(); low < m && m < high; m = middle()) (left(share, m) > level ? high : low) = m;
       to = low;
     }
     dates.push_back({duration::from_value(day), fraction(to), of(left(share, to))});

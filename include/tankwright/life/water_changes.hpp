@@ -51,7 +51,7 @@ template <class T>
 template <class T>
 [[nodiscard]] inline T sum_of_powers(T log_a, T n) noexcept {
   using std::expm1;
-  if (n <= T(0)) return T(0);
+  if (n == T(0)) return n;  // of no powers, whatever they are of
   return log_a < T(0) ? expm1(n * log_a) / expm1(log_a) : n;
 }
 

@@ -160,7 +160,8 @@ inline void check_high_head(std::string_view, const standpipe&, double, range_po
 
 /// A first guess of the head, to be bracketed: from a plain weir as long as the edge.
 [[nodiscard]] inline double plain_head(double width, double q) noexcept {
-  return std::cbrt(q * q / (3.24 * width * width));
+  const double root = std::cbrt(q / (1.8 * width));
+  return root * root;
 }
 [[nodiscard]] inline double guess_head(const full_width_edge& e, double q) noexcept {
   return plain_head(e.width->value(), q);
@@ -176,36 +177,15 @@ inline void check_high_head(std::string_view, const standpipe&, double, range_po
   return plain_head(2.3 * e.bore->diameter().value(), q);
 }
 
-/// The head h > `floor` at which the flow, rising with h, is q: the zero of `excess`. A secant from a near guess needs
-/// four or five evaluations; where a kink throws it off, a bracket finishes.
-template <class Excess>
-[[nodiscard]] double head_where(std::string_view here, Excess excess, double q, double guess, double floor = 0.0) {
-  double h = guess, f = excess(h);
-  double step = -f * h / (1.5 * (f + q));  // as if the flow grew as h^1.5
-  for (int i = 0; i < 8; ++i) {
-    const double next = h + step;
-    if (!(next > floor && next < 10.0 * guess)) break;
-    if (std::fabs(step) <= 1e-14 * next) return next;
-    const double f_next = excess(next);
-    step = -f_next * step / (f_next - f);
-    if (f_next == 0.0) return next;
-    h = next;
-    f = f_next;
-  }
-  double low = floor, high = std::fmax(guess, floor + 1e-30);  // a guess of nothing cannot be doubled
-  while (excess(high) < 0.0) {
-    low = high;
-    high *= 2.0;
-  }
-  return numerics::bracketed_root(here, "head", excess, low, high, {.relative = 1e-14});
-}
-
 /// The head at which an edge passes q, on a side of the band. Every edge passes more as the water rises.
 template <class Edge>
 [[nodiscard]] double edge_head(std::string_view here, const Edge& e, double q, band_side side, double guess) {
   if (q == 0.0) return 0.0;
-  return head_where(
-      here, [&](double h) { return edge_flow(e, h, side) - q; }, q, guess);
+  const auto excess = [&](double h) { return edge_flow(e, h, side) - q; };
+  double low = guess, high = guess;
+  while (excess(low) > 0.0) low *= 0.5;
+  while (excess(high) < 0.0) high *= 2.0;
+  return numerics::bracketed_root(here, "head", excess, low, high, {.relative = 1e-14});
 }
 
 }  // namespace detail

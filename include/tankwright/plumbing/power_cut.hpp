@@ -47,11 +47,13 @@ struct power_cut_answer {
   /// From the highest level of the whole course, before, during or after, up to the rim. Negative: as if the walls went
   /// on above the rim, so by how much they are too low.
   estimate<length> margin;
-  worst_moment worst;                    ///< in the middle of the band
-  estimate<volume> on_the_floor;         ///< what runs over the rim; zero where it stays dry
-  estimate<volume> spare;                ///< what the sump would still hold at the end; zero where it is full
-  std::optional<duration> floods_after;  ///< from when on water runs over the rim, in the worst credible case
-  bool extrapolated;                     ///< some weir head is outside its published range
+  worst_moment worst;             ///< in the middle of the band
+  estimate<volume> on_the_floor;  ///< what runs over the rim; zero where it stays dry
+  estimate<volume> spare;         ///< what the sump would still hold at the end; zero where it is full
+  /// From when on water runs over the rim, in the worst credible case; where only the last hundredth of the flow brings
+  /// it over, from when that is left.
+  std::optional<duration> floods_after;
+  bool extrapolated;  ///< some weir head is outside its published range
   tankwright::caution caution;
 };
 

@@ -126,8 +126,6 @@ namespace detail {
   }
   const temperature dew = dew_point(a, policy);
   const double vapour = vapour_pressure(a, policy).value();
-  core::check(here, {"surface temperature", "degC", possible_surroundings, celsius_range(-100.0, 200.0)},
-              surface - 273.15, policy);
   const double humidity = vapour / detail::saturation_pressure(surface);
   const bool drips = humidity > 1.0;
   return {.surface = kelvins(surface),
@@ -158,7 +156,6 @@ namespace detail {
   const double face = detail::surface_kelvin(here, e);
   core::check(here, surface_humidity_limits, surface.value());
   constexpr interval range = saturation_temperature_limits.published;
-  core::check(here, {"surface temperature", "degC", possible_surroundings, range}, face - 273.15, policy);
   core::check(here, {"inside temperature", "degC", possible_surroundings, range}, in_celsius(e.inside), policy);
   const double humidity =
       surface.value() * detail::saturation_pressure(face) / detail::saturation_pressure(in_kelvins(e.inside));

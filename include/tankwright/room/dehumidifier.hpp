@@ -108,9 +108,8 @@ template <class T>
            ramp(celsius, T(machines_cut_out), hottest) * ramp(h, T(0.25L), T(dehumidifier_curve_humidity.low));
   }
   const T middle = curve * ramp(celsius, T(defrosted_machines_stop), T(undefrosted_machines_stop));
-  const T line = celsius < coldest ? std::max(T(0), capacity_curve(coldest, h)) * ramp(celsius, T(0), coldest) : T(0);
-  const T hotter = std::max(T(0), celsius - hottest);
-  return std::max(T(1.15L) * std::max(middle, line), (T(1.15L) + T(0.15L / 8) * hotter) * middle);
+  const T line = celsius < coldest ? capacity_curve(coldest, h) * ramp(celsius, T(0), coldest) : middle;
+  return std::max(T(1.15L) * std::max(middle, line), (T(1.15L) + T(0.15L / 8) * (celsius - hottest)) * middle);
 }
 
 /// What the electricity is in proportion to: the ratio of the two curves, at their ends beyond them.

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <algorithm>
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -113,7 +114,7 @@ template <class T>
   const double bare = s.area.get().value() * s.agitation.value() * wind_factor(s.air_speed.value());
   const double held = s.covered.value() * s.cover.effectiveness.value();
   const double leak = s.covered.value() * (1.0 - s.cover.effectiveness.value());
-  const double open = std::max(0.0, 1.0 - held);
+  const double open = 1.0 - held;
   // From still to moving water the band opens from 35 to 50 %.
   const double widening = 0.15 * std::min(1.0, (s.agitation.value() - 1.0) / (gently_moving.value() - 1.0));
   return {.low = bare * open * (1.0 - widening / 0.65),
@@ -213,7 +214,7 @@ template <class Q>
   detail::wet_areas sum;
   for (const wet_surface& surface : w.surfaces) {
     const detail::wet_areas a = detail::checked_areas(here, surface, policy);
-    const double area = surface.area.get().value() > 0.0 ? surface.area.get().value() : 1.0;
+    const double area = std::max(surface.area.get().value(), std::numeric_limits<double>::min());  // 0: nothing over it
     result.surfaces.push_back(
         {.label = surface.label,
          .rate = detail::signed_estimate<mass_flow>(k.low * a.low, k.central * a.central, k.high * a.high, difference,

@@ -122,7 +122,7 @@ struct checked_course {
   /// The longest step while the losses are smooth.
   [[nodiscard]] double longest_step(double conductances<double>::*end) const noexcept {
     const double tau = std::fabs(capacity / (start.net(water + 1.0, end) - start.net(water, end)));
-    return (room_tau > 0.0 ? std::min(tau, room_tau) : tau) / steps_per_time_constant;
+    return (room_tau == 0.0 ? tau : std::min(tau, room_tau)) / steps_per_time_constant;
   }
 };
 
@@ -145,10 +145,8 @@ struct checked_course {
                 c.room_end - 273.15, policy);
     core::check(function, room_time_constant_limits, c.room_tau);
     if (saturation_pressure(c.room_end) < c.start.vapour) {
-      // In parts of the time constant: after forty the drift has run out.
-      const auto spare = [&](double x) { return saturation_pressure(c.air_at(x * c.room_tau)) - c.start.vapour; };
-      c.condenses_from =
-          spare(0.0) <= 0.0 ? 0.0 : c.room_tau * numerics::bracketed_root(function, "time", spare, 0.0, 40.0);
+      const double dew = std::max(saturation_temperature(function, std::log(c.start.vapour)), c.room_end);
+      c.condenses_from = c.room_tau * std::log((c.room_start - c.room_end) / (dew - c.room_end));
     }
   }
   return c;
@@ -330,17 +328,18 @@ namespace detail {
   const auto strong = when(least, &ends::high);
   const bool strong_loses = least.loses_more_at(in_kelvins(limit));
   const auto weak = strong && strong_loses ? std::nullopt : when(least, &ends::low);
-  const bool strong_first = strong && (!weak || *strong < *weak);
+  const auto before = [](const std::optional<duration>& a, const std::optional<duration>& b) {
+    return a && (!b || *a < *b);
+  };
+  const bool strong_first = before(strong, weak);
+  const auto first = strong_first ? strong : weak;
   const auto expected = when(with(heat_capacity.central), &ends::central);
   const auto latest = when(with(heat_capacity.high), strong_first ? &ends::low : &ends::high);
   // Where one law of evaporation gives way to another the middle may come before, or after, both ends.
-  const auto earlier = [](const std::optional<duration>& a, const std::optional<duration>& b) {
-    return a && (!b || *a < *b) ? a : b;
-  };
   const auto later = [](const std::optional<duration>& a, const std::optional<duration>& b) {
     return a && b ? std::optional{std::max(*a, *b)} : std::nullopt;
   };
-  return {.soonest = earlier(strong_first ? strong : weak, expected),
+  return {.soonest = before(first, expected) ? first : expected,
           .expected = expected,
           .latest = later(latest, expected),
           .caution = uncontrolled_caution};

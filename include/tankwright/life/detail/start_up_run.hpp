@@ -17,8 +17,8 @@ namespace tankwright::life::detail {
 /// The highest level of one pool, when it came, and since when it is at or below its limit.
 struct pool_watch {
   double limit;
-  double highest = -1.0;
-  double highest_at = 0.0;
+  double highest = std::numeric_limits<double>::lowest();
+  double highest_at{};
   std::optional<double> clear_since{};
 
   void rise(double to, double at) {
@@ -61,11 +61,9 @@ struct pool_watch {
 class start_up_run {
  public:
   start_up_run(const nitrogen_cycle<double>& cycle, const pools<double>& start, pool_watch a, pool_watch n)
-      : system{cycle}, state{start}, ammonia_watch{a}, nitrite_watch{n} {
-    jumped();
-  }
+      : system{cycle}, state{start}, ammonia_watch{a}, nitrite_watch{n} {}
 
-  /// What runs, and where it is. Change them between stretches and say `jumped`.
+  /// What runs, and where it is. Say `jumped` at the start, and after a change between stretches.
   nitrogen_cycle<double> system;
   pools<double> state;
   pool_watch ammonia_watch;
@@ -84,21 +82,21 @@ class start_up_run {
       const double h = last ? end - time_ : step_;
       const auto result = rosenbrock_step(system, state, h);
       const double error = error_of(result);
-      // The error grows with h^4, where the two orders part.
-      const double factor = std::fmax(0.2, std::fmin(5.0, 0.9 * std::pow(error, -0.25)));
-      if (++steps_ > most_steps || !(step_ > 0.0)) {
+      // The error grows with h^4, where the two orders part. What is no number shrinks the step.
+      const double next = h * std::fmin(5.0, std::fmax(0.2, 0.9 * std::pow(error, -0.25)));
+      if (++steps_ > most_steps) {
         core::fail<no_convergence>(here, "time", time_, "d",
                                    "is as far as the simulation gets: its steps become too small");
       }
       if (!(error <= 1.0)) {
-        step_ = h * (std::isfinite(error) ? factor : 0.2);
+        step_ = next;
         continue;
       }
       watch(here, ammonia_watch, ammonia, result.state, h);
       watch(here, nitrite_watch, nitrite, result.state, h);
       state = positive_part(result.state);
       time_ = last ? end : time_ + h;
-      if (!last || factor * h > step_) step_ = factor * h;
+      step_ = last ? std::fmax(step_, next) : next;
     }
   }
 
@@ -119,7 +117,7 @@ class start_up_run {
       const double floor = living ? std::numeric_limits<double>::min() : absolute_tolerance;
       const double allowed = floor + relative_tolerance * std::fmax(std::fabs(state[i]), std::fabs(r.state[i]));
       worst = std::fmax(worst, std::fabs(r.error[i]) / allowed);
-      if (!std::isfinite(r.error[i])) return r.error[i];
+      if (!std::isfinite(r.error[i])) return std::fabs(r.error[i]);
     }
     return worst;
   }

@@ -4,6 +4,7 @@
 /// water comes to rest.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <span>
@@ -18,22 +19,22 @@ namespace tankwright::plumbing::detail {
 /// One case of a power cut.
 struct power_cut_case {
   std::span<double> running, settled;  // one level a chamber
-  double head = 0.0;
-  double over_edge = 0.0, back_siphon = 0.0, box = 0.0;
-  double sump_scale = 1.0, display_area = 0.0, box_area = 0.0, box_depth = 0.0;
-  double highest = 0.0;  // level at any moment, the walls continued above the rim
-  double at = 0.0;       // when, s; infinite when all has come to rest
-  std::size_t chamber = 0;
-  double spare = 0.0;  // below the rim, at rest
-  double floor = 0.0;  // what ran over the rim
+  double head{};
+  double over_edge{}, back_siphon{}, box{};
+  double sump_scale{}, display_area{}, box_area{}, box_depth{};
+  double highest{};  // level at any moment, the walls continued above the rim
+  double at{};       // when, s; infinite when all has come to rest
+  std::size_t chamber{};
+  double spare{};  // below the rim, at rest
+  double floor{};  // what ran over the rim
   double floods_at = std::numeric_limits<double>::infinity();
-  bool extrapolated = false;
+  bool extrapolated{};
 };
 
 /// A power cut that was checked, in any case of it.
 class power_cut_engine {
  public:
-  power_cut_engine(std::string_view here, const power_cut_input& in)
+  power_cut_engine(std::string_view here, const power_cut_input& in, int most_steps = 20'000)
       : here_{here},
         in_{&in},
         shape_{in.sump},
@@ -41,7 +42,8 @@ class power_cut_engine {
         flow_{total_flow(in.returns)},
         return_pipes_{lines_.contents_of_all()},
         depth_{lines_.deepest_opening()},
-        water_(2 * shape_.size()) {
+        most_steps_{most_steps},
+        water_(shape_.size()) {
     for (const pipe_run& pipe : in.display.drains) drain_pipes_ += contents(pipe);
   }
 
@@ -82,7 +84,7 @@ class power_cut_engine {
     const std::size_t n = shape_.size();
     c.sump_scale = by.sump_area;
     c.display_area = in_->display.surface->value() * by.display_area;
-    c.back_siphon = depth_ > -core::largest ? c.display_area * std::fmax(0.0, depth_ + by.outlets) : 0.0;
+    c.back_siphon = c.display_area * std::fmax(0.0, depth_ + by.outlets);
     c.box_area = c.box_depth = 0.0;
     if (in_->display.box) {
       c.box_depth = std::fmax(0.0, in_->display.box->falls_by->value() + by.box_falls);
@@ -94,18 +96,16 @@ class power_cut_engine {
     water_[in_->drains_into] += c.over_edge + c.box + drain_pipes_;
     water_[n - 1] += c.back_siphon + return_pipes_;
     const double rest = settle(here_, shape_, c.sump_scale, {water_.data(), n}, c.settled);
-    c.highest = 0.0;
+    const auto first_at = [](std::span<const double> levels, double level) {
+      return static_cast<std::size_t>(std::find(levels.begin(), levels.end(), level) - levels.begin());
+    };
+    c.highest = *std::max_element(c.running.begin(), c.running.end());
+    c.chamber = first_at(c.running, c.highest);
     c.at = 0.0;
-    for (std::size_t i = 0; i < n; ++i) {
-      if (c.running[i] > c.highest) {
-        c.highest = c.running[i];
-        c.chamber = i;
-      }
-    }
     if (rest > c.highest) {
       c.highest = rest;
+      c.chamber = first_at(c.settled, rest);
       c.at = std::numeric_limits<double>::infinity();
-      for (std::size_t i = n; i-- > 0;) c.chamber = c.settled[i] == rest ? i : c.chamber;
     }
     c.floor = 0.0;
     c.spare = std::fmax(0.0, c.sump_scale * (shape_.below_all(rim()) - held(c.settled)));
@@ -118,10 +118,15 @@ class power_cut_engine {
     for (const double z : c.settled) level = level && z == c.highest;
     if (level && course.never_above(c.highest)) return;
     double t = 0.0;
-    for (int i = 0; i < most_steps; ++i) {
-      // no later moment can be worse
-      if (course.bound() <= c.highest + 1e-5 || course.trickles()) return;
-      if (i % 3 == 2 && course.highest() < c.highest && course.stays_below(c.highest)) return;
+    for (int i = 0;; ++i) {
+      const double bound = course.bound();
+      if (bound <= c.highest + 1e-5 || course.trickles()) return;  // no later moment can be worse
+      if (i == most_steps_) {
+        c.highest = bound;
+        c.at = t;
+        c.chamber = course.highest_chamber();
+        return;
+      }
       course.refine_near(c.highest);
       t += course.step(core::largest);
       if (course.highest() > c.highest) {
@@ -129,11 +134,6 @@ class power_cut_engine {
         c.at = t;
         c.chamber = course.highest_chamber();
       }
-    }
-    if (course.bound() > c.highest) {
-      c.highest = course.bound();
-      c.at = t;
-      c.chamber = course.highest_chamber();
     }
   }
 
@@ -143,9 +143,9 @@ class power_cut_engine {
     power_cut_course course = start(by, c, above_rim::runs_over, 1.0);
     double t = 0.0;
     if (course.on_the_floor() > 0.0) c.floods_at = 0.0;
-    for (int i = 0; i < most_steps && !course.trickles() && !course.full() && course.bound() > rim(); ++i) {
+    for (int i = 0; i < most_steps_ && !course.trickles() && !course.full() && course.bound() > rim(); ++i) {
       t += course.step(core::largest);
-      if (course.on_the_floor() > 0.0 && c.floods_at > t) c.floods_at = t;
+      if (course.on_the_floor() > 0.0) c.floods_at = std::fmin(c.floods_at, t - course.spilling());
     }
     for (std::size_t i = 0; i < n; ++i) water_[i] = course.volume_in(i);
     water_[in_->drains_into] += course.to_come_by_drains();
@@ -153,6 +153,7 @@ class power_cut_engine {
     const double rest = settle(here_, shape_, c.sump_scale, {water_.data(), n}, c.settled);
     c.floor = course.on_the_floor();
     if (rest > rim()) {
+      c.floods_at = std::fmin(c.floods_at, t);  // with the last trickle: no earlier than its beginning
       c.floor += c.sump_scale * (held(c.settled) - shape_.below_all(rim()));
       for (double& level : c.settled) level = std::fmin(level, rim());
     }
@@ -194,13 +195,12 @@ class power_cut_engine {
   }
 
  private:
-  static constexpr int most_steps = 20000;
-
   std::string_view here_;
   const power_cut_input* in_;
   sump_shape shape_;
   siphon_lines lines_;
   double flow_, drain_pipes_ = 0.0, return_pipes_, depth_;
+  int most_steps_;
   std::vector<double> water_;
 };
 

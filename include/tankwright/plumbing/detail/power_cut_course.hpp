@@ -95,9 +95,9 @@ class power_cut_course {
     if (fall > 0.0 && h > 0.0) dt = smaller(dt, larger(display_part() * h, siphoning ? 1e-3 : 1e-5) / fall);
     // Near the level of the sump no more than half of the way there: the middle of a longer step lies below it.
     if (siphoning) dt = smaller(dt, larger(1e-9, smaller(0.01, 0.5 * height())) / fall);
+    if (lines_.falling_flow() > 0.0) dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
     bool draws_air = siphoning && h - fall * dt <= first;
     if (draws_air) dt = smaller(dt, (h - first) / fall);
-    if (lines_.falling_flow() > 0.0) dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
     for (;; dt *= 0.5, draws_air = false) {
       double middle = h - 0.5 * dt * fall;
       double edge_water = dt * edge(middle);
@@ -137,6 +137,8 @@ class power_cut_course {
   /// In box and pipes, still to come down.
   [[nodiscard]] double under_way() const noexcept { return box_ + hold_ + lines_.falling() + lines_.standing(); }
   [[nodiscard]] double on_the_floor() const noexcept { return floor_; }
+  /// How long before the end of the last step water first stood above the rim in it, s.
+  [[nodiscard]] double spilling() const noexcept { return spilling_; }
   [[nodiscard]] double highest() const noexcept { return z()[highest_]; }
   [[nodiscard]] std::size_t highest_chamber() const noexcept { return highest_; }
 
@@ -184,23 +186,6 @@ class power_cut_course {
     if (start_.drains_into > 0 && !falls_below(rest, down, by_drains, false)) return false;
     return falls_below(rest, back, columns.water, false);
   }
-  /// Whether no chamber passes a level at any later time. It is not below any of them now.
-  ///
-  /// Suppose one did, and look at the first that does. The last chamber cannot: all that can still come into it stays
-  /// below, or what comes back runs off over the baffle before it, behind which the water left is too little to stand
-  /// as high. Nor can the others, from the last to that of the drains: what comes in, at most what now comes down or
-  /// what passes a baffle whose chamber stands at the level, runs off over the next one.
-  [[nodiscard]] bool stays_below(double level) const noexcept {
-    const std::size_t last = n_ - 1, first = start_.drains_into;
-    const double down = most_down(), back = most_back() + (first == last ? down : 0.0);
-    double next = last_below(level, back);
-    for (std::size_t i = last; i-- > first && next <= level;) {
-      const double in = i == first ? down : larger(down, passages_[i - 1](level, 0.0).flow);
-      if (i == first && z()[i] <= level) return in <= passages_[i](level, next).flow || in <= still_flow;
-      next = larger(z()[i], in > still_flow ? level_before(passages_[i], in, next) : next);
-    }
-    return next <= level;
-  }
   /// Every chamber stands at the rim.
   [[nodiscard]] bool full() const noexcept {
     return std::all_of(z(), z() + n_, [&](double level) { return level >= start_.rim; });
@@ -230,40 +215,6 @@ class power_cut_course {
   }
   /// What the drain pipes let go as the flow over the edge falls, no steeper than the h^2.5 of a notch.
   [[nodiscard]] double released(double leaves, double display) const noexcept { return hold_ * 2.5 * leaves / display; }
-  /// No more comes down the drains, or back through the returns, at any later time.
-  [[nodiscard]] double most_down() const noexcept {
-    const double display = larger(0.0, over_) * start_.display_area, full = start_.box_area * start_.box_depth;
-    double down = larger(edge_now_, drain_flow(box_));
-    if (hold_ <= 0.0 || down <= 0.0) return down;
-    if (full <= 0.0 || start_.flow <= 0.0) return down + (display > 0.0 ? released(down + most_back(), display) : 0.0);
-    const double part = down / start_.flow, stands = full * std::cbrt(part * part);  // in the box when it lets this out
-    return down + start_.drain_pipes * part * 1.5 * down / stands;
-  }
-  [[nodiscard]] double most_back() const noexcept { return larger(back_now_, lines_.columns_at(height()).flow); }
-
-  /// What the last chamber does not pass, `level` at most, if only `back` runs into it but over its baffle; more
-  /// than `level` where that is not known.
-  [[nodiscard]] double last_below(double level, double back) const noexcept {
-    const std::size_t last = n_ - 1;
-    double to_come = to_come_back() + to_come_by_drains(), behind = 0.0;  // behind: of the chamber before it
-    const double lowest = *std::min_element(z(), z() + n_);               // no chamber falls below it
-    for (std::size_t i = 0; i < last; ++i) {
-      const double stays = passages_[i].under() > 0.0 ? lowest : passages_[i].crest();
-      if (z()[i] > stays) (i + 1 < last ? to_come : behind) += v()[i] - start_.sump_scale * shape_->below(i, stays);
-    }
-    const double alone = z()[last] + (to_come + behind) / (start_.sump_scale * shape_->least_area(last));
-    if (alone <= level || n_ == 1) return alone;
-    const double before_area = row(12)[last - 1], area = row(12)[last];
-    if (!(before_area > 0.0 && area > 0.0)) return alone;
-    const double pool = (v()[last - 1] + v()[last] + to_come) / (before_area + area);
-    for (const double part : {0.3, 1.0}) {
-      const double stands = pool + part * (level - pool);
-      const double before = pool - (stands - pool) * area / before_area;
-      if (stands > before && stands >= z()[last] && passages_[last - 1](stands, before).flow > back) return stands;
-    }
-    return alone;
-  }
-
   static constexpr double gamma = 0.29289321881345254;  // 1 - 1/sqrt(2)
 
   // Rows of numbers, one number a chamber.
@@ -447,6 +398,7 @@ class power_cut_course {
       row(13)[i] = (z()[i] - before) / dt;
     }
     next_ = dt * std::clamp(allowed_change() / larger(change_, 1e-9), 0.3, 2.0);
+    spilling_ = 0.0;
     spill();
     note_highest();
   }
@@ -455,6 +407,7 @@ class power_cut_course {
     if (rim_ != above_rim::runs_over) return;
     for (std::size_t i = 0; i < n_; ++i) {
       if (z()[i] <= start_.rim) continue;
+      spilling_ = larger(spilling_, (z()[i] - start_.rim) / row(13)[i]);
       const double full = start_.sump_scale * shape_->below(i, start_.rim);
       floor_ += v()[i] - full;
       v()[i] = full;
@@ -477,7 +430,7 @@ class power_cut_course {
   std::size_t n_, highest_ = 0;
   std::vector<double> numbers_;
   std::vector<baffle_passage> passages_;
-  double over_ = 0.0, box_ = 0.0, hold_ = 0.0, floor_ = 0.0;
+  double over_ = 0.0, box_ = 0.0, hold_ = 0.0, floor_ = 0.0, spilling_ = 0.0;
   double edge_now_ = 0.0, back_now_ = 0.0;
   double change_ = 0.0, next_ = 0.1, least_area_ = 0.0;
   double level_step_ = 0.003, fineness_ = 1.0, reference_ = 0.0;

@@ -193,7 +193,7 @@ class siphon_lines {
     darcy_run<double> run{};
     double per_velocity_head{};
     double depth{}, water{};
-    double factor = 0.02, factor_of = 0.0;  // of friction, and the flow it belongs to
+    double factor = 0.02, factor_of = 0.0;              // of friction, and the flow it belongs to
     double resistance{}, sum{}, conductance{}, left{};  // of the last flow
     std::size_t parent = none;
     bool known = true, shut = false;  // shut: by a valve, or by a check valve that holds

@@ -20,7 +20,7 @@ struct across {
   T at_water;  ///< vapour pressure at the surface, water activity included [Pa]
   T in_air;    ///< vapour pressure in the air [Pa]
   T total;     ///< air pressure [Pa]
-  T speed;     ///< [m/s]
+  T speed{};   ///< [m/s]
 };
 
 template <class T>
@@ -36,7 +36,6 @@ template <class T>
   const T rho_w = dry_air_density(s.water, s.at_water, s.total);
   const T lighter = dry_air_density(s.air, s.in_air, s.total) - rho_w;
   constexpr T floor = T(5e-5L);
-  if (!(lighter > T(0))) return floor;
   const T natural =
       T(35) * rho_w * cbrt(lighter) * molar_mass_ratio<T> * s.total / ((s.total - s.at_water) * (s.total - s.in_air));
   return natural > floor ? natural : floor;

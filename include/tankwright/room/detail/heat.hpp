@@ -96,7 +96,7 @@ struct heat_model {
   };
 
   [[nodiscard]] drives drives_at(double kelvin, double air_now, double vapour_now) const noexcept {
-    const across<double> s{kelvin, air_now, vapour_pressure_at(kelvin, activity), vapour_now, total, 0.0};
+    const across<double> s{kelvin, air_now, vapour_pressure_at(kelvin, activity), vapour_now, total};
     const double difference = s.at_water - vapour_now;
     const double latent = water::kernel::latent_heat_of_water(kelvin - 273.15);
     const double warmer = kelvin - air_now;

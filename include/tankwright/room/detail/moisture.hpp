@@ -44,7 +44,6 @@ struct moisture_model {
   }
   /// The wettest room has the weakest machine of its label.
   [[nodiscard]] double removal(double p) const noexcept {
-    if (capacity == 0.0) return 0.0;
     const band_end machine = end == band_end::low ? band_end::high : end == band_end::high ? band_end::low : end;
     return capacity * capacity_share(surface.air - 273.15, p / saturation, machine);
   }
@@ -61,23 +60,17 @@ struct settled_air {
 
 [[nodiscard]] inline settled_air settle(std::string_view function, const moisture_model& m) {
   const double top = m.saturation;
-  const auto root = [&](auto f, double low) {
-    return numerics::bracketed_root<double>(function, "vapour pressure", f, low, top, {.absolute = 1e-9});
+  const auto root = [&](auto f, double low, double high) {
+    return numerics::bracketed_root<double>(function, "vapour pressure", f, low, high, {.absolute = 1e-9});
   };
   const auto idle = [&](double p) { return m.gain(p); };
-  if (idle(0.0) <= 0.0) return {0.0};  // nothing comes in: bone-dry air
-  const bool runs = m.capacity > 0.0 && m.set_point < top && idle(m.set_point) > 0.0;
-  if (!runs) {
-    const double excess = idle(top);
-    if (excess >= 0.0) return {top, 0.0, excess};
-    return {root(idle, 0.0)};
-  }
-  const double wanted = idle(m.set_point);
-  if (wanted <= m.removal(m.set_point)) return {m.set_point, wanted};
   const auto running = [&](double p) { return m.gain(p) - m.removal(p); };
+  const double wanted = idle(m.set_point);
+  if (wanted <= 0.0) return {root(idle, 0.0, m.set_point)};  // bone-dry air loses nothing
+  if (running(m.set_point) <= 0.0) return {m.set_point, wanted};
   const double excess = running(top);
   if (excess >= 0.0) return {top, m.removal(top), excess};
-  const double p = root(running, m.set_point);
+  const double p = root(running, m.set_point, top);
   return {p, m.removal(p)};
 }
 

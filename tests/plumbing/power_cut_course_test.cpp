@@ -1,0 +1,371 @@
+// SPDX-License-Identifier: BSL-1.0
+/// @file
+/// The course of a power cut, piece by piece: what has a closed form by that, the rest by small steps written here.
+#include <tankwright/plumbing/detail/power_cut_case.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <random>
+
+#include "plumbing/random_power_cut.hpp"
+#include "support/check.hpp"
+
+using namespace tankwright;
+using namespace tankwright::testing;
+namespace tp = tankwright::plumbing;
+using tp::detail::above_rim;
+
+namespace {
+
+const evidence closed{"tankwright::plumbing::power_cut_transient", kind::identity, "closed form"};
+const evidence stepped{"tankwright::plumbing::power_cut_transient", kind::identity, "Runge-Kutta with steps of 1 ms"};
+const evidence by_hand{"tankwright::plumbing::power_cut", kind::identity, "worked by hand"};
+const evidence ends_early{"tankwright::plumbing::power_cut", kind::property,
+                          "a course that is ended early has passed its highest level"};
+
+constexpr double flow = 6.0 / 3600.0;  // 6000 L/h over a standpipe of 100 mm: 25 mm
+constexpr double over = 0.025;
+double over_standpipe(double h) { return h > 0.0 ? flow * std::pow(h / over, 1.5) : 0.0; }
+
+tp::return_line fitting(double depth, double q = flow) {
+  return {
+      .label = "A",
+      .flow = cubic_metres_per_second(q),
+      .outlet_below_edge = metres(depth),
+      .pipe = tp::pipe_run{.label = "A", .bore = tp::pipe_bore{millimetres(30.0)}, .fittings = tp::known_loss(4.0)}};
+}
+/// What the fitting passes under a height: 4 velocity heads and one at its end.
+double through(double height) {
+  return plain::pi / 4.0 * 9e-4 * std::sqrt(2.0 * plain::g * std::max(height, 0.0) / 5.0);
+}
+
+tp::power_cut_input system_of(std::vector<double> areas, std::vector<tp::baffle> baffles = {}, double running = 0.2) {
+  tp::power_cut_input in{
+      .display = {.surface = square_metres(1.0), .edge = tp::standpipe{tp::pipe_bore{millimetres(100.0)}}},
+      .sump = {.rim = metres(0.5), .running_level = metres(running), .chambers = {}, .baffles = std::move(baffles)},
+      .returns = {fitting(-0.5)},
+      .edge_above_floor = metres(1.5),
+      .area_uncertainty = percent(0.0),
+      .level_uncertainty = metres(0.0)};
+  for (const double a : areas) in.sump.chambers.push_back({.label = "c", .horizontal_area = square_metres(a)});
+  return in;
+}
+tp::baffle made(double crest, double width, double gap = 0.0) {
+  return {.crest = metres(crest), .width = metres(width), .gap = metres(gap)};
+}
+
+/// A power cut that has been worked out as far as its start.
+class cut {
+ public:
+  explicit cut(tp::power_cut_input in, const tp::detail::power_cut_moves& by = {})
+      : in_{std::move(in)}, engine_{"here", in_}, by_{by}, numbers_(2 * engine_.shape().size()) {
+    const std::size_t n = engine_.shape().size();
+    c.running = {numbers_.data(), n};
+    c.settled = {numbers_.data() + n, n};
+    engine_.run_moved(by_, c);
+    engine_.fall_moved(by_, c);
+  }
+  cut(const cut&) = delete;
+  cut& operator=(const cut&) = delete;
+  [[nodiscard]] tp::detail::power_cut_course course(double fineness = 30.0, above_rim rim = above_rim::walls_continue) {
+    return engine_.start(by_, c, rim, fineness);
+  }
+  tp::detail::power_cut_engine& engine() { return engine_; }
+  tp::detail::power_cut_case c{};
+
+ private:
+  tp::power_cut_input in_;
+  tp::detail::power_cut_engine engine_;
+  tp::detail::power_cut_moves by_;
+  std::vector<double> numbers_;
+};
+
+void go_to(tp::detail::power_cut_course& course, double& t, double end) {
+  while (t < end) t += course.step(end - t);
+}
+
+/// y' = f(y) by the classical Runge-Kutta method.
+template <class State, class F>
+State advance(State y, double time, F f) {
+  const int steps = static_cast<int>(std::ceil(time / 1e-3));
+  const double dt = time / steps;
+  const auto moved = [](State a, const State& k, double h) {
+    for (std::size_t i = 0; i < a.size(); ++i) a[i] += h * k[i];
+    return a;
+  };
+  for (int i = 0; i < steps; ++i) {
+    const State k1 = f(y), k2 = f(moved(y, k1, 0.5 * dt)), k3 = f(moved(y, k2, 0.5 * dt)), k4 = f(moved(y, k3, dt));
+    for (std::size_t j = 0; j < y.size(); ++j) y[j] += dt / 6.0 * (k1[j] + 2.0 * k2[j] + 2.0 * k3[j] + k4[j]);
+  }
+  return y;
+}
+
+}  // namespace
+
+TEST_CASE("power cut course: the display falls over its edge by the closed form, into one chamber") {
+  cut one{system_of({0.5})};
+  auto course = one.course();
+  TW_CHECK(by_hand, course.over_edge(), over, relative(1e-12));
+  TW_CHECK(by_hand, course.coming(), flow, relative(1e-12));
+  TW_CHECK(by_hand, course.to_come_by_drains(), 0.025, relative(1e-12));
+  TW_CHECK(by_hand, course.to_come_back(), 0.0, tolerance{});
+  TW_CHECK(by_hand, course.under_way(), 0.0, tolerance{});
+  TW_CHECK(by_hand, course.bound(), 0.25, relative(1e-12));  // 25 L more on half a square metre
+  double t = 0.0;
+  for (const double end : {1.0, 5.0, 20.0, 100.0, 400.0}) {
+    go_to(course, t, end);
+    // dh/dt = -Q/A with Q = Q0 (h/h0)^1.5: h = h0/(1 + Q0 t/(2 A h0))^2
+    const double h = over / std::pow(1.0 + flow * t / (2.0 * over), 2.0);
+    CAPTURE(end);
+    TW_CHECK(closed, course.over_edge(), h, (tolerance{2e-7, 3e-5}));
+    TW_CHECK(closed, course.level_in(0), 0.2 + 2.0 * (over - h), within(4e-7));
+    TW_CHECK(closed, course.volume_in(0), 0.1 + (over - h), within(2e-7));
+    TW_CHECK(closed, course.highest(), course.level_in(0), tolerance{});
+    TW_CHECK(closed, course.coming(), over_standpipe(h), relative(2e-3));
+    TW_CHECK(closed, course.bound(), 0.25, relative(1e-9));
+    CHECK(course.trickles() == (over_standpipe(h) < 0.01 * flow));
+  }
+}
+
+TEST_CASE("power cut course: box and drain pipes hold water back, and let it go with what they carry") {
+  auto in = system_of({0.5});
+  in.display.box = tp::overflow_box{.horizontal_area = square_metres(0.05), .falls_by = millimetres(100.0)};
+  in.display.drains = {
+      {.label = "drain", .bore = tp::pipe_bore{millimetres(40.0)}, .length = metres(1.5)}};  // 1.884956 L
+  const double full = 0.005, drain = 1.5 * plain::pi / 4.0 * 0.0016;
+  cut one{in};
+  auto course = one.course();
+  TW_CHECK(by_hand, course.under_way(), full + drain, relative(1e-12));
+  TW_CHECK(by_hand, course.to_come_by_drains(), 0.025 + full + drain, relative(1e-12));
+  TW_CHECK(by_hand, course.coming(), 2.0 * flow, relative(1e-9));  // over the edge and out of the box
+  double t = 0.0;
+  // h' = -Q(h)/A, V' = Q(h) - Q0 (V/V0)^1.5; the pipes hold in proportion to what they carry.
+  const auto change = [&](const std::array<double, 2>& y) {
+    const double q = over_standpipe(y[0]);
+    return std::array<double, 2>{-q, q - flow * std::pow(std::max(y[1], 0.0) / full, 1.5)};
+  };
+  std::array<double, 2> y{over, full};
+  for (const double end : {1.0, 5.0, 20.0, 60.0}) {
+    go_to(course, t, end);
+    y = advance(y, end == 1.0 ? 1.0 : end == 5.0 ? 4.0 : end == 20.0 ? 15.0 : 40.0, change);
+    const double carried = std::pow(y[1] / full, 1.5), holds = drain * carried;
+    CAPTURE(end);
+    TW_CHECK(stepped, course.over_edge(), y[0], relative(1e-4));
+    TW_CHECK(stepped, course.under_way(), y[1] + holds, relative(4e-4));
+    TW_CHECK(stepped, course.level_in(0), 0.2 + 2.0 * (over - y[0] + full - y[1] + drain - holds), within(4e-6));
+  }
+  // Without a box the pipes carry what comes over the edge.
+  in.display.box.reset();
+  cut bare{in};
+  auto second = bare.course();
+  TW_CHECK(by_hand, second.under_way(), drain, relative(1e-12));
+  t = 0.0;
+  go_to(second, t, 10.0);
+  const double h = over / std::pow(1.0 + flow * t / (2.0 * over), 2.0), holds = drain * over_standpipe(h) / flow;
+  TW_CHECK(closed, second.under_way(), holds, relative(1e-4));
+  TW_CHECK(closed, second.level_in(0), 0.2 + 2.0 * (over - h + drain - holds), within(1e-6));
+}
+
+TEST_CASE("power cut course: a siphon levels two tanks until its opening draws air") {
+  // Nothing ran; the opening lies 10 mm below the edge, at which the water stands.
+  auto in = system_of({0.5});
+  in.returns = {fitting(0.01, 0.0)};
+  cut one{in};
+  auto course = one.course();
+  TW_CHECK(by_hand, course.to_come_back(), 0.010, relative(1e-12));
+  TW_CHECK(by_hand, course.bound(), 0.22, relative(1e-12));
+  TW_CHECK(by_hand, course.coming(), through(1.3), relative(1e-9));
+  // H' = -q (1/A + 1/As), q = c sqrt H: sqrt H falls evenly.
+  const double c = through(1.0), k = 0.5 * c * (1.0 + 2.0);
+  const double root = std::sqrt(1.3) - k * 4.0;
+  double t = 0.0;
+  go_to(course, t, 4.0);
+  TW_CHECK(closed, course.over_edge(), -(1.3 - root * root) / 3.0, relative(1e-5));
+  TW_CHECK(closed, course.level_in(0), 0.2 + 2.0 * (1.3 - root * root) / 3.0, within(1e-7));
+  TW_CHECK(closed, course.coming(), c * root, relative(1e-6));
+  // All 10 L are out after (sqrt 1.3 - sqrt 1.27)/k.
+  const double end = (std::sqrt(1.3) - std::sqrt(1.27)) / k;
+  while (course.coming() > 0.0) t += course.step(100.0);
+  TW_CHECK(closed, t, end, relative(1e-3));
+  TW_CHECK(closed, course.over_edge(), -0.01, within(1e-12));
+  TW_CHECK(closed, course.level_in(0), 0.22, within(1e-12));
+  TW_CHECK(by_hand, course.to_come_back(), 0.0, within(1e-15));
+  CHECK(course.still());
+}
+
+TEST_CASE("power cut course: edge and siphon together, by small steps") {
+  auto in = system_of({0.4});
+  in.returns = {fitting(0.03)};
+  cut one{in};
+  auto course = one.course();
+  TW_CHECK(by_hand, course.coming(), flow + through(1.5 + over - 0.2), relative(1e-9));
+  // h' = -(Q(h) + q(1.5 + h - z))/A, z' = the same over the area of the sump
+  const auto change = [&](const std::array<double, 2>& y) {
+    const double q = over_standpipe(y[0]) + through(1.5 + y[0] - y[1]);
+    return std::array<double, 2>{-q, q / 0.4};
+  };
+  double t = 0.0, before = 0.0;
+  std::array<double, 2> y{over, 0.2};
+  for (const double end : {3.0, 10.0, 20.0}) {
+    go_to(course, t, end);
+    y = advance(y, end - before, change);
+    before = end;
+    CAPTURE(end);
+    TW_CHECK(stepped, course.over_edge(), y[0], within(6e-6));
+    TW_CHECK(stepped, course.level_in(0), y[1], within(1.5e-5));
+    TW_CHECK(by_hand, course.to_come_back(), std::min(y[0], 0.0) + 0.03, within(6e-6));
+    TW_CHECK(by_hand, course.to_come_by_drains(), std::max(y[0], 0.0), within(6e-6));
+  }
+}
+
+TEST_CASE("power cut course: two chambers level through a gap, and over a crest, by small steps") {
+  for (const double gap : {0.02, 0.0}) {
+    const tp::baffle b = made(0.25, 0.4, gap);
+    auto in = system_of({0.12, 0.3}, {b}, 0.15);
+    cut one{in};
+    auto course = one.course(60.0);
+    const plain_baffle plain_one{0.25, 0.4, gap};
+    const auto change = [&](const std::array<double, 3>& y) {
+      const double q = over_standpipe(y[0]);
+      const double p = y[1] >= y[2] ? plain::passes(plain_one, y[1], y[2]) : -plain::passes(plain_one, y[2], y[1]);
+      return std::array<double, 3>{-q, (q - p) / 0.12, p / 0.3};
+    };
+    std::array<double, 3> y{over, plain::level_for(plain_one, flow, 0.15), 0.15};
+    TW_CHECK(by_hand, course.level_in(0), y[1], relative(1e-9));
+    double t = 0.0, before = 0.0;
+    for (const double end : {2.0, 10.0, 40.0, 120.0}) {
+      go_to(course, t, end);
+      y = advance(y, end - before, change);
+      before = end;
+      CAPTURE(gap);
+      CAPTURE(end);
+      TW_CHECK(stepped, course.level_in(0), y[1], within(3e-6));
+      TW_CHECK(stepped, course.level_in(1), y[2], within(3e-6));
+      CHECK(course.highest_chamber() == (course.level_in(1) > course.level_in(0) ? 1u : 0u));
+      TW_CHECK(stepped, 0.12 * course.level_in(0) + 0.3 * course.level_in(1) + course.over_edge(),
+               0.12 * one.c.running[0] + 0.3 * 0.15 + over, relative(1e-12));
+    }
+  }
+}
+
+TEST_CASE("power cut course: what comes back into the last of three chambers runs upstream over the crests") {
+  auto in = system_of({0.1, 0.08, 0.12}, {made(0.25, 0.3), made(0.22, 0.3)}, 0.21);
+  in.returns = {fitting(0.06)};
+  cut one{in};
+  auto course = one.course(60.0);
+  // Drowned by little they follow Villemonte drawn straighter: the passages that sump_water_test.cpp holds.
+  const tp::detail::baffle_passage first{made(0.25, 0.3), tp::detail::band_side::central};
+  const tp::detail::baffle_passage second{made(0.22, 0.3), tp::detail::band_side::central};
+  const auto signed_flow = [](const tp::detail::baffle_passage& b, double up, double down) {
+    return up >= down ? b(up, down).flow : -b(down, up).flow;
+  };
+  const auto change = [&](const std::array<double, 4>& y) {
+    const double q = over_standpipe(y[0]), back = through(1.5 + y[0] - y[3]);
+    const double p1 = signed_flow(first, y[1], y[2]), p2 = signed_flow(second, y[2], y[3]);
+    return std::array<double, 4>{-q - back, (q - p1) / 0.1, (p1 - p2) / 0.08, (p2 + back) / 0.12};
+  };
+  const double second_level = plain::level_for({0.22, 0.3, 0.0}, flow, 0.21);
+  std::array<double, 4> y{over, plain::level_for({0.25, 0.3, 0.0}, flow, second_level), second_level, 0.21};
+  double t = 0.0, before = 0.0;
+  for (const double end : {2.0, 8.0, 20.0}) {
+    go_to(course, t, end);
+    y = advance(y, end - before, change);
+    before = end;
+    CAPTURE(end);
+    for (std::size_t i = 0; i < 3; ++i) TW_CHECK(stepped, course.level_in(i), y[i + 1], within(3e-5));
+  }
+}
+
+TEST_CASE("power cut course: above the rim the water leaves, or stands as if the walls went on") {
+  auto in = system_of({0.5}, {}, 0.49);
+  cut one{in};
+  auto walls = one.course(), floor = one.course(30.0, above_rim::runs_over);
+  double t = 0.0;
+  go_to(walls, t, 400.0);
+  t = 0.0;
+  go_to(floor, t, 400.0);
+  const double h = over / std::pow(1.0 + flow * t / (2.0 * over), 2.0);
+  TW_CHECK(closed, walls.level_in(0), 0.49 + 2.0 * (over - h), within(1e-6));
+  TW_CHECK(closed, walls.on_the_floor(), 0.0, tolerance{});
+  TW_CHECK(closed, floor.level_in(0), 0.5, tolerance{});
+  TW_CHECK(closed, floor.on_the_floor(), over - h - 0.005, within(1e-6));
+  CHECK(floor.full());
+  CHECK(walls.full());  // at the rim or above it
+  auto at_start = one.course();
+  CHECK_FALSE(at_start.full());
+  // A siphon is held back by the rim and not by walls that are not there: the water it ends in stands at the rim.
+  auto siphons = system_of({0.02}, {}, 0.49);
+  siphons.returns = {fitting(0.05)};
+  siphons.edge_above_floor = metres(0.9);
+  cut small{siphons};
+  auto back = small.course();
+  t = 0.0;
+  go_to(back, t, 10.0);
+  REQUIRE(back.level_in(0) > 0.6);
+  TW_CHECK(by_hand, back.coming(), over_standpipe(back.over_edge()) + through(0.9 + back.over_edge() - 0.5),
+           relative(1e-9));
+}
+
+TEST_CASE("power cut course: what bounds all later levels, by hand") {
+  // Into the first of two: 25 L over the edge, 5 L in the box; into the last: 10 L back. Chambers of 0.1 and 0.25 m2.
+  auto in = system_of({0.1, 0.25}, {made(0.3, 0.4)}, 0.2);
+  in.display.box = tp::overflow_box{.horizontal_area = square_metres(0.05), .falls_by = millimetres(100.0)};
+  in.returns = {fitting(0.01)};
+  cut one{in};
+  auto course = one.course();
+  const double up = plain::level_for({0.3, 0.4, 0.0}, flow, 0.2);
+  TW_CHECK(by_hand, course.highest(), up, relative(1e-12));
+  // Poured into both at once: the highest and 30 L on 0.1 m2 and 10 L on 0.25 m2. Or all into the last, with what stands
+  // over the crest, and 30 L on the first once more: more than the first is high.
+  const double last = 0.2 + (0.040 + (up - 0.3) * 0.1) / 0.25;
+  CHECK(last > up);
+  TW_CHECK(by_hand, course.bound(), std::min(up + 0.030 / 0.1 + 0.010 / 0.25, last + 0.030 / 0.1), relative(1e-12));
+  // With a small last chamber the first way is the lower.
+  in.sump.chambers[1].horizontal_area = square_metres(0.06);
+  cut small{in};
+  TW_CHECK(by_hand, small.course().bound(), up + 0.030 / 0.1 + 0.010 / 0.06, relative(1e-12));
+  // Joined by a gap, all that stands above the last chamber may run into it.
+  auto joined = system_of({0.1, 0.3}, {made(0.3, 0.4, 0.02)}, 0.2);
+  cut gap{joined};
+  const double before = plain::level_for({0.3, 0.4, 0.02}, flow, 0.2);
+  const double in_last = 0.2 + (0.025 + (before - 0.2) * 0.1) / 0.3;
+  CHECK(in_last < 0.3);
+  TW_CHECK(by_hand, gap.course().bound(), std::min(before + 0.25, std::max(before, in_last) + 0.25), relative(1e-12));
+  // The drains lead to the last chamber: nothing is counted twice.
+  auto direct = system_of({0.1, 0.25}, {made(0.3, 0.4)}, 0.2);
+  direct.drains_into = 1;
+  cut behind{direct};
+  TW_CHECK(by_hand, behind.course().bound(), 0.3, relative(1e-12));  // the first stands at its crest, the last below it
+  direct.sump.chambers[1].horizontal_area = square_metres(0.2);
+  cut higher{direct};
+  TW_CHECK(by_hand, higher.course().bound(), 0.2 + 0.025 / 0.2, relative(1e-12));
+}
+
+TEST_CASE("power cut course: a course that is ended early has passed its highest level, in random systems") {
+  constexpr unsigned seed = 20261131;
+  MESSAGE("seed ", seed);
+  std::mt19937 random{seed};
+  int seen = 0, on_the_way = 0;
+  while (seen < 400) {
+    const auto made_one = random_power_cut(random);
+    if (!made_one) continue;
+    ++seen;
+    cut one{made_one->in};
+    // To the very end, with steps that are fine everywhere.
+    auto course = one.course(3.0);
+    double highest = std::max(course.highest(), *std::max_element(one.c.settled.begin(), one.c.settled.end()));
+    const double rest = highest;
+    while (!course.still()) {
+      (void)course.step(core::largest);
+      highest = std::max(highest, course.highest());
+    }
+    one.engine().follow({}, one.c);
+    CAPTURE(seen);
+    TW_HOLDS(ends_early, one.c.highest >= highest - 2e-4);
+    TW_HOLDS(ends_early, one.c.highest <= highest + 2e-4);
+    on_the_way += highest > rest + 1e-3;
+  }
+  MESSAGE("of ", seen, ", ", on_the_way, " peak on the way");
+  CHECK(on_the_way > 20);
+}
