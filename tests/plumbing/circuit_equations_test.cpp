@@ -227,12 +227,16 @@ TEST_CASE("circuit equations: the losses of an idle pump that are asked for are 
 
 TEST_CASE("circuit equations: what does not converge names the link that lacks most") {
   // A straight curve is met in one step, a square is not; and the other way round where the run hardly resists.
-  const auto message = [](const twp::pump_curve& curve, double bore) {
+  const auto message = [](const twp::pump_curve& curve, double bore, bool alone = false) {
     twp::circuit c = between(0.0, 3.0);
     c.sources.push_back({.label = "S0", .level = metres(5.0)});
     c.pumps = {{.label = "P0", .from = "S0", .to = "J0", .curve = curve, .speed = twp::speed_ratio{0.0}},
                {.label = "P1", .from = "S", .to = "J1", .curve = curve}};
     c.runs = {pipe("R0", "J0", "T", 40.0, 1.0), pipe("R1", "J1", "T", bore, 4.0)};
+    if (alone) {  // the first run then stands right behind the last pump
+      c.pumps.erase(c.pumps.begin());
+      c.runs.erase(c.runs.begin());
+    }
     circuit_equations built{"here", c, reference_water};
     try {
       built.solve({.iterations = 1});
@@ -242,6 +246,7 @@ TEST_CASE("circuit equations: what does not converge names the link that lacks m
     }
     return std::string{"converged"};
   };
+  CHECK(message(three("straight", 8.0, 5.0, 4.0, 9.0, 0.8), 25.0, true) == "here: R1: error of the head ");
   CHECK(message(three("straight", 8.0, 5.0, 4.0, 9.0, 0.8), 25.0) == "here: R1: error of the head ");
   CHECK(message(three("bent", 6.0, 5.0, 5.5, 9.0, 0.5), 200.0) == "here: P1: error of the head ");
 }

@@ -3,6 +3,7 @@
 /// A circuit as the numbers that the solver works on, and its solution as the parts that the caller knows.
 #pragma once
 
+#include <bit>
 #include <cmath>
 #include <cstdint>
 #include <numeric>
@@ -23,9 +24,7 @@ class name_table {
   explicit name_table(std::size_t most) {
     names_.reserve(most);
     if (most <= few) return;
-    std::size_t size = 1;
-    while (size < 2 * most) size *= 2;
-    slots_.assign(size, 0);
+    slots_.assign(std::bit_ceil(2 * most), 0);
   }
   /// The number of a name; new names get the next number.
   int number(std::string_view name) {
@@ -38,7 +37,8 @@ class name_table {
     }
     std::uint32_t hash = 2166136261u;  // FNV-1a
     for (const char c : name) hash = (hash ^ static_cast<unsigned char>(c)) * 16777619u;
-    for (std::size_t i = hash & (slots_.size() - 1);; i = (i + 1) & (slots_.size() - 1)) {
+    const std::size_t last = slots_.size() - 1;
+    for (std::size_t i = hash & last;; i = (i + 1) & last) {
       if (slots_[i] == 0) {
         names_.push_back(name);
         slots_[i] = static_cast<int>(names_.size());

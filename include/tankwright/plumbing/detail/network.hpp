@@ -14,6 +14,7 @@
 /// stays on the wall to rounding.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <tankwright/plumbing/detail/curve_kernel.hpp>
@@ -27,8 +28,6 @@ inline constexpr double wall_conductance = 1e-13;  // m^3/s per m, against some 
 inline constexpr double least_resistance = 1e-3;   // m per m^3/s, so that every flow is one flow: 10 um at 10 L/s
 inline constexpr double least_change = 1e-12;      // m^3/s
 inline constexpr double least_flow = 1e-10;        // m^3/s, a drop in eight minutes: less is still water
-
-[[nodiscard]] constexpr double larger(double a, double b) noexcept { return a < b ? b : a; }
 
 /// A run of pipe or a pump, from one node to another. Nodes below `junctions` have an unknown head, those from there on
 /// a fixed one.
@@ -102,9 +101,9 @@ class network {
   void prepare() {
     heads_.prepare(junctions_, links);
     double most = 0.0;
-    for (const auto& node : heads_.nodes) most = larger(most, std::fabs(node.head));
+    for (const auto& node : heads_.nodes) most = std::max(most, std::fabs(node.head));
     for (const link& k : links) {
-      if (k.curve != nullptr) most = larger(most, k.speed * k.speed * std::fabs(k.curve->shutoff));
+      if (k.curve != nullptr) most = std::max(most, k.speed * k.speed * std::fabs(k.curve->shutoff));
     }
     noise_ = 4e-15 * most;
     slack_ = noise_ / least_resistance;
@@ -120,7 +119,7 @@ class network {
       double steepest = 0.0;
       for (link& k : links) {
         linearise(k);
-        steepest = larger(steepest, k.gradient);
+        steepest = std::max(steepest, k.gradient);
       }
       solve_linear();
       const double step = outcome.iterations > options.full_steps ? step_to_minimum() : 1.0;
@@ -193,8 +192,8 @@ class network {
       lost += more * q * q;
       resistance += 2.0 * more * size;
     }
-    lost = larger(lost, least_resistance * size);
-    return {q, still + std::copysign(lost, q), 1.0 / larger(resistance, least_resistance), false};
+    lost = std::max(lost, least_resistance * size);
+    return {q, still + std::copysign(lost, q), 1.0 / std::max(resistance, least_resistance), false};
   }
 
   void linearise(link& k) const noexcept { set(k, line_at(k, k.q, k.memory)); }
@@ -227,7 +226,7 @@ class network {
         k.first_flow = s * k.curve->end_flow;
         k.square = (k.curve->shutoff - k.curve->end_head) / (k.curve->end_flow * k.curve->end_flow);
       }
-      k.gradient = k.at_wall ? wall_conductance : 1.0 / larger(k.square * k.first_flow, least_resistance);
+      k.gradient = k.at_wall ? wall_conductance : 1.0 / std::max(k.square * k.first_flow, least_resistance);
     }
     solve_linear();
     for (int i = 0; i < 3; ++i) {
@@ -236,10 +235,10 @@ class network {
         if (k.at_wall) continue;
         change += std::fabs(k.q_next - k.at);
         total += std::fabs(k.q_next);
-        const double size = larger(std::fabs(k.q_next), 0.01 * k.first_flow);
+        const double size = std::max(std::fabs(k.q_next), 0.01 * k.first_flow);
         k.at = k.q_next;
         k.h = (k.curve != nullptr ? -k.speed * k.speed * k.curve->shutoff : 0.0) + k.square * size * k.at;
-        k.gradient = 0.5 / larger(k.square * size, least_resistance);
+        k.gradient = 0.5 / std::max(k.square * size, least_resistance);
       }
       solve_linear();
       if (change <= 0.1 * total) break;
