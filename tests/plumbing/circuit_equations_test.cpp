@@ -143,6 +143,15 @@ TEST_CASE("circuit equations: junctions that nothing open leads to are cut off, 
   TW_CHECK(by_hand, s.junction("J3").head->value(), 1.0, relative(1e-9));
 }
 
+TEST_CASE("circuit equations: more outlets than anything else, and no run to any of them") {
+  twp::circuit c = between(3.0, 1.0);
+  for (int i = 0; i < 4; ++i) c.outlets.push_back(outlet(numbered("T", i), 1.0));
+  const auto s = solved(c);
+  TW_HOLDS(by_hand, s.outlets.size() == 5 && s.junctions.empty());
+  for (const auto& one : s.outlets) TW_HOLDS(by_hand, one.state == twp::outlet_state::still);
+  TW_CHECK(by_hand, s.delivered.value(), 0.0, tolerance{});
+}
+
 TEST_CASE("circuit equations: pumps at the end of their curve, slow ones, and ones that stand") {
   // 10 m against 3 m is beyond what half a litre a second loses.
   twp::circuit c = between(10.0, 3.0);
