@@ -141,17 +141,20 @@ TEST_CASE("curve: the best point of a line is half of where it would end, or its
 TEST_CASE("curve: of several peaks the best point is the highest, wherever it lies") {
   struct {
     std::vector<double> q, h;
-    double near;  // in sixty-fourths of the end
+    double place;  // in sixty-fourths of the end
     bool at_end = false;
   } const cases[] = {{{0.0, 0.02, 1.0}, {10.0, 0.1, 0.001}, 0.504},              // before the first of them
                      {{0.0, 0.06, 1.0}, {10.0, 0.1, 0.001}, 1.506},              // before the second
                      {{0.0, 0.032, 0.04, 1.0}, {10.0, 9.0, 0.1, 0.001}, 2.065},  // after it, and little at the third
+                     {{0.0, 0.0375, 0.040625, 0.0515625, 0.05625, 1.0},          // a lower one shortly before it
+                      {10.1, 10.0, 8.0, 7.9, 1.0, 0.01},
+                      3.30},
                      {{0.0, 0.24, 0.28, 0.52, 0.56, 1.0}, {10.0, 9.0, 5.0, 4.9, 1.0, 0.5}, 33.3},
                      {{0.0, 0.31, 0.35, 1.0}, {10.0, 8.0, 2.6, 2.5}, 64.0, true}};
   for (const auto& each : cases) {
     curve_data curve = through(each.q, each.h);
     set_best_point(curve);
-    TW_CHECK(best, curve.best_flow, each.near / 64.0, relative(0.01));
+    TW_CHECK(best, curve.best_flow, each.place / 64.0, relative(0.01));
     TW_CHECK(best, curve.best_head, value_on_curve(curve, curve.best_flow).head, tolerance{});
     std::size_t i = 0;
     while (i + 2 < curve.q.size() && curve.best_flow > curve.q[i + 1]) ++i;
