@@ -62,11 +62,20 @@ class Header:
             return
         if kind in ('both', 'either') and b'//' in self.bytes[parts[1][0] : parts[1][1]]:
             return
+        if self.makes_room(start, end):
+            same = changes
         place = Place(start, end, kind, changes, list(parts), context.mode, context.variable, same=tuple(same))
         place.line = self.line_of(start)
         lines = self.bytes.split(b'\n')
         place.code = lines[place.line - 1].decode().strip()
         self.places[start, end, kind] = place
+
+    def makes_room(self, start, end):
+        """Inside `x.reserve(...)`: how much room is made in advance changes no answer."""
+        line = self.bytes[self.bytes.rfind(b'\n', 0, start) + 1 : end].decode()
+        open_at = line.rfind('.reserve(')
+        inside = line[open_at + len('.reserve') :] if open_at >= 0 else ''
+        return inside.count('(') > inside.count(')')
 
     # ---- the rewritten text
 
@@ -243,7 +252,9 @@ class Finder:
                     change = f'dropped: {" ".join(text.split())[:70]}'
                     header.add(start, end, 'drop', [change], context, same=[change] if '.reserve(' in change else [])
                 if cursor.spelling not in SYMMETRIC and not cursor.spelling.startswith('operator'):
-                    self.swaps(list(cursor.get_arguments()), header, context)
+                    # The ends of a bracket: the root between them is the same.
+                    ends = 3 if re.match(r'(numerics::)?bracketed_root\b', text) else None
+                    self.swaps(list(cursor.get_arguments()), header, context, ends)
         elif kind == K.INIT_LIST_EXPR:
             self.swaps(list(cursor.get_children()), header, context)
         elif kind in (K.DECL_REF_EXPR, K.MEMBER_REF_EXPR) and (parent is None or parent.kind != K.MEMBER_REF_EXPR):
@@ -266,8 +277,8 @@ class Finder:
         texts = [header.text(*p) for p in extents]
         return len(texts) == 3 and sorted(texts[1:]) == sorted(header.text(*p) for p in parts)
 
-    def swaps(self, arguments, header, context):
-        for one, two in zip(arguments, arguments[1:]):
+    def swaps(self, arguments, header, context, symmetric=None):
+        for i, (one, two) in enumerate(zip(arguments, arguments[1:])):
             if one is None or two is None:
                 continue
             a, b = one.extent, two.extent
@@ -282,4 +293,5 @@ class Finder:
                 continue
             if types[0].kind == TypeKind.INVALID:
                 continue
-            header.add(parts[0][0], parts[1][1], 'swap', [f'{texts[0]} and {texts[1]} swapped'], context, parts)
+            change = f'{texts[0]} and {texts[1]} swapped'
+            header.add(parts[0][0], parts[1][1], 'swap', [change], context, parts, [change] if i == symmetric else [])

@@ -28,13 +28,12 @@ namespace detail {
   return c.highest;
 }
 
-/// A root of what falls from `low` (not negative there) to `high` (negative there), some `close` on the safe side.
+/// A root of what falls from `low` (not negative there) to `high` (negative there), on the safe side.
 template <class Left>
-[[nodiscard]] double safe_side(std::string_view here, std::string_view what, double low, double high, double close,
-                               Left left) {
-  const double root = numerics::bracketed_root(here, what, left, low, high, {.absolute = close, .relative = 0.0});
-  double safe = root - 2.0 * close;
-  for (int i = 0; i < 20 && safe > low && left(safe) < 0.0; ++i) safe -= close * static_cast<double>(1 << i);
+[[nodiscard]] double safe_side(std::string_view here, std::string_view what, double low, double high, Left left) {
+  constexpr double close = 1e-5;  // m
+  double safe = numerics::bracketed_root(here, what, left, low, high, {.absolute = close, .relative = 0.0});
+  while (safe > low && left(safe) < 0.0) safe -= close;
   return std::fmax(low, safe);
 }
 
@@ -44,34 +43,20 @@ template <class Left>
 template <class SystemAt>
 [[nodiscard]] std::optional<double> largest_safe(std::string_view here, std::string_view what, double target,
                                                  double low, double high, SystemAt system_at) {
-  const auto left = [&](double x, bool whole_course) { return target - worst_level(here, system_at(x), whole_course); };
-  if (!(left(low, false) >= 0.0)) return std::nullopt;
+  const auto at_rest = [&](double x) { return target - worst_level(here, system_at(x), false); };
+  const auto on_the_way = [&](double x) { return target - worst_level(here, system_at(x), true); };
+  if (!(at_rest(low) >= 0.0)) return std::nullopt;
   double at = high;
-  if (left(high, false) < 0.0) {
-    at = numerics::bracketed_root(here, what, [&](double x) { return left(x, false); }, low, high, {.absolute = 1e-12});
-  }
-  const double over = left(at, true);
+  if (at_rest(high) < 0.0) at = numerics::bracketed_root(here, what, at_rest, low, high, {.absolute = 1e-12});
+  const double over = on_the_way(at);
   if (over >= -1e-9) return at;
-  // The course rises a little further than where it comes to rest, by much the same over some millimetres: steps along
-  // the quick answer's slope end close below the root.
-  constexpr double close = 1e-5;  // m
-  const double apart = std::fmin(1e-3, 0.5 * (at - low));
-  double slope = apart > 0.0 ? (left(at - apart, false) - left(at, false)) / apart : 0.0;
-  double bad = at, below_zero = over;
-  for (int i = 0; i < 6 && slope > 1e-6; ++i) {
-    const double next = std::fmax(low, bad + below_zero / slope - close);
-    const double f = left(next, true);
-    if (f >= 0.0) {
-      if (f <= 3.0 * close * slope) return next;
-      return safe_side(here, what, next, bad, close, [&](double x) { return left(x, true); });
-    }
+  // The course rises a little further than where it comes to rest: the answer lies about as much lower.
+  for (double unsafe = at, step = -over;; step *= 2.0) {
+    const double next = std::fmax(low, at - step);
+    if (on_the_way(next) >= 0.0) return safe_side(here, what, next, unsafe, on_the_way);
     if (next <= low) return std::nullopt;
-    slope = std::fmin(slope, (f - below_zero) / (bad - next));
-    bad = next;
-    below_zero = f;
+    unsafe = next;
   }
-  if (!(left(low, true) >= 0.0)) return std::nullopt;
-  return safe_side(here, what, low, bad, close, [&](double x) { return left(x, true); });
 }
 
 }  // namespace detail

@@ -17,16 +17,16 @@ namespace tankwright::plumbing::detail {
 
 /// What a course starts from, in SI: levels while the pump runs, and what will come down.
 struct power_cut_start {
-  double flow = 0.0, head = 0.0;  // of the pump; over the edge
-  double display_area = 0.0;
-  double box_area = 0.0, box_depth = 0.0;
-  double drain_pipes = 0.0;
-  double sump_scale = 1.0;
-  double deeper = 0.0;
-  double height = 0.0;  // edge of the display over the floor of the sump
-  double rim = 0.0;
-  std::size_t drains_into = 0;
-  band_side side = band_side::central;
+  double flow, head;  // of the pump; over the edge
+  double display_area;
+  double box_area, box_depth;
+  double drain_pipes;
+  double sump_scale;
+  double deeper;
+  double height;  // edge of the display over the floor of the sump
+  double rim;
+  std::size_t drains_into;
+  band_side side;
   std::span<const double> running;  // one level a chamber
 };
 
@@ -91,25 +91,20 @@ class power_cut_course {
     double dt = smaller(longest, next_);
     const double fall = (inflow + back) / start_.display_area;
     const double first = -lines_.next_opening();
-    const bool siphoning = std::isfinite(first) && back > 0.0;
+    const bool siphoning = back > 0.0;
     if (fall > 0.0 && h > 0.0) dt = smaller(dt, larger(display_part() * h, siphoning ? 1e-3 : 1e-5) / fall);
     // Near the level of the sump no more than half of the way there: the middle of a longer step lies below it.
     if (siphoning) dt = smaller(dt, larger(1e-9, smaller(0.01, 0.5 * height())) / fall);
     if (lines_.falling_flow() > 0.0) dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
     bool draws_air = siphoning && h - fall * dt <= first;
-    if (draws_air) dt = smaller(dt, (h - first) / fall);
+    if (draws_air) dt = (h - first) / fall;
     for (;; dt *= 0.5, draws_air = false) {
-      double middle = h - 0.5 * dt * fall;
-      double edge_water = dt * edge(middle);
+      const double middle = h - 0.5 * dt * fall, edge_water = dt * edge(middle);
       double siphon_water = siphoning ? dt * lines_.flow(height_at(middle, 0.5 * dt)) : 0.0;
-      if (h <= 0.0) edge_water = 0.0;
       double next = h - (edge_water + siphon_water) / start_.display_area;
       if (draws_air) {  // lands on the opening
         siphon_water = larger(0.0, (h - first) * start_.display_area - edge_water);
         next = first;
-      } else if (!siphoning && next < 0.0 && h > 0.0) {
-        edge_water = h * start_.display_area;
-        next = 0.0;
       } else if (siphoning && next < first) {
         continue;
       }
@@ -149,7 +144,7 @@ class power_cut_course {
   [[nodiscard]] double to_come_back() const noexcept {
     const double deepest = lines_.deepest_opening();
     const double low = smaller(over_, 0.0);
-    const double display = deepest > -core::largest ? larger(0.0, low + deepest) * start_.display_area : 0.0;
+    const double display = larger(0.0, low + deepest) * start_.display_area;  // of none it is far above the edge
     return display + lines_.falling() + lines_.standing();
   }
   /// No chamber stands higher at any later time: all that can still come into the last chamber poured into it at once,
