@@ -102,6 +102,8 @@ TEST_CASE("power cut case: the worst moment is the first of several, in the firs
   const auto nothing = tp::power_cut(dry);
   TW_CHECK(by_hand, nothing.margin.central, metres(0.4), tolerance{});
   CHECK(nothing.worst.chamber == "first");
+  REQUIRE(nothing.worst.at);
+  TW_CHECK(by_hand, *nothing.worst.at, seconds(0.0), tolerance{});
 }
 
 TEST_CASE("power cut case: a sump that takes the last drop is full and dry, one that does not is full too") {
@@ -118,10 +120,13 @@ TEST_CASE("power cut case: a sump that takes the last drop is full and dry, one 
   TW_CHECK(by_hand, over.settled[0].level.central, metres(0.4), tolerance{});
   REQUIRE(over.floods_after);
   CHECK(*over.floods_after > seconds(10.0));
+  in.sump.running_level = metres(0.4);  // over from the first moment on
+  TW_CHECK(by_hand, *tp::power_cut(in).floods_after, seconds(0.0), within(seconds(1e-9)));
   in.sump.running_level = metres(0.34);
   const auto spare = tp::power_cut(in);
   TW_CHECK(by_hand, spare.spare.central, litres(5.0), within(litres(1e-9)));
   CHECK_FALSE(spare.floods_after);
+  in.sump.running_level = metres(0.36);
   // In the worst case 25 mm 0.85^(-2/3) = 27.861 mm stand over the edge: h = 27.861 mm/(1 + Q t/55.722 L)^2 has let 20 L
   // go, and the rim is met, at 55.722 L (sqrt(27.861/7.861) - 1)/Q = 29.508 s.
   TW_CHECK(by_hand, *over.floods_after, seconds(29.508), within(seconds(0.25)));

@@ -139,6 +139,8 @@ TEST_CASE("power cut course: box and drain pipes hold water back, and let it go 
   TW_CHECK(by_hand, course.under_way(), full + drain, relative(1e-12));
   TW_CHECK(by_hand, course.to_come_by_drains(), 0.025 + full + drain, relative(1e-12));
   TW_CHECK(by_hand, course.coming(), 2.0 * flow, relative(1e-9));  // over the edge and out of the box
+  cut more{in, {.flow = 1.1}};
+  TW_CHECK(by_hand, more.course().coming(), 2.2 * flow, relative(1e-9));
   double t = 0.0;
   // h' = -Q(h)/A, V' = Q(h) - Q0 (V/V0)^1.5; the pipes hold in proportion to what they carry.
   const auto change = [&](const std::array<double, 2>& y) {

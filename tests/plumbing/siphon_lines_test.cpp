@@ -104,6 +104,12 @@ TEST_CASE("siphon lines: pipes in which only the wall resists, and what passes n
   TW_CHECK(by_hand, wide.flow(0.9), std::sqrt(0.9 / (resistance(0.03, 4.0) + resistance(10.0, 1.0))), relative(1e-9));
 }
 
+TEST_CASE("siphon lines: a return that resists nothing before a shared pipe leaves it all of the height") {
+  auto lines =
+      started(system_of({line("A", 0.02, pipe("A", 0.03, 0.0, 0.0))}, {{.pipe = pipe("trunk", 0.04, 0.0, 2.0)}}));
+  TW_CHECK(by_hand, lines.flow(0.9), through(0.04, 3.0, 0.9), relative(1e-9));
+}
+
 TEST_CASE("siphon lines: friction is that of the flow that runs, and follows it") {
   const plain_pipe p{0.034, 2.0, 4.0};
   const auto solved = [&](double height) {
@@ -120,6 +126,26 @@ TEST_CASE("siphon lines: friction is that of the flow that runs, and follows it"
       for (int i = 0; i < 3; ++i) (void)lines.flow(fall * height);
       TW_CHECK(friction, lines.flow(fall * height), solved(fall * height), relative(3e-4));
     }
+  }
+  // Two returns with walls, before a shared pipe that takes half of the height.
+  {
+    const plain_pipe a{0.026, 3.0, 0.5}, b{0.034, 1.0, 2.0};
+    const auto own = [](const plain_pipe& p, double left) {
+      double q = 1e-3;
+      for (int i = 0; i < 60; ++i) q = std::sqrt(left / plain::resistance(p, q, 0.0));
+      return q;
+    };
+    double low = 0.0, high = 1.0;  // of what the shared pipe leaves them
+    for (int i = 0; i < 60; ++i) {
+      const double left = 0.5 * (low + high), q = own(a, left) + own(b, left);
+      (left + resistance(0.04, 21.0) * q * q < 1.0 ? low : high) = left;
+    }
+    const double both = own(a, low) + own(b, low);
+    auto lines = started(system_of({line("A", 0.02, pipe("A", a.bore, a.length, a.k)),
+                                    line("B", 0.02, pipe("B", b.bore, b.length, b.k))},
+                                   {{.pipe = pipe("trunk", 0.04, 0.0, 20.0)}}),
+                         0.0, 1.0);
+    TW_CHECK(friction, lines.flow(1.0), both, relative(1e-4));
   }
   // Two pipes with half of the flow each, as one return.
   auto two = started(system_of({line("A", 0.02, pipe("A", 0.05, 0.0, 0.5))},
@@ -247,6 +273,10 @@ TEST_CASE("siphon lines: of several columns the flow and the water that ends wit
   const auto one_falls = lines.columns_at(h);
   TW_CHECK(falling, one_falls.flow, 0.5 * qa + qb, relative(1e-4));
   TW_CHECK(falling, one_falls.water, both(0.5 * qa, 0.25 * va, qb, vb), relative(1e-4));
+  auto ended = lines;
+  ended.fall(end);  // the first is empty, and counts no longer
+  TW_CHECK(falling, ended.columns_at(h).flow, qb, relative(1e-4));
+  TW_CHECK(falling, ended.columns_at(h).water, vb, relative(1e-4));
   // From no height nothing falls but what is falling.
   const auto level = lines.columns_at(0.0);
   TW_CHECK(falling, level.flow, 0.5 * qa, relative(1e-4));

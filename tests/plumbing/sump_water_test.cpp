@@ -241,6 +241,13 @@ TEST_CASE("sump water: a litre a second runs over the crests, and a head of 50 m
   }
   // 50 mm over a crest of 0.3 m; the level itself, 0.65 m, would be more than the crest is high.
   CHECK_FALSE(tp::detail::run(plan, 0, 0.009, band_side::central, 0.0, levels));
+  // Before the chamber of the drains nothing flows: a gap of half a millimetre levels it with the next.
+  plan.baffles[0].gap = metres(0.0005);
+  (void)tp::detail::run(plan, 1, 0.002, band_side::central, 0.0, levels);
+  TW_CHECK(running, levels[0], 0.1, tolerance{});
+  plan.baffles[0].gap = metres(0.0);
+  (void)tp::detail::run(plan, 1, 0.002, band_side::central, 0.0, levels);
+  TW_CHECK(running, levels[0], 0.3, tolerance{});
   // A running level that is moved moves the last chamber alone.
   (void)tp::detail::run(plan, 0, 0.002, band_side::central, 0.004, levels);
   TW_CHECK(running, levels[1], 0.104, relative(1e-14));

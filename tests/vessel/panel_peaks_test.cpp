@@ -20,6 +20,9 @@ constexpr auto supported = vd::edge_kind::supported, clamped = vd::edge_kind::cl
 vd::plate<double> full(double width, double nu, vd::edge_kind bottom, vd::edge_kind top, double level) {
   return {width, nu, bottom, top, {.constant = level, .slope = -1.0}};
 }
+vd::plate<double> even(double width, double nu, vd::edge_kind bottom, vd::edge_kind top) {
+  return {width, nu, bottom, top, {.constant = 1.0}};
+}
 vd::plate<double> partly(double width, double nu, vd::edge_kind bottom, vd::edge_kind top, double level) {
   return {width, nu, bottom, top, {.partly_filled = true, .level = level}};
 }
@@ -53,6 +56,14 @@ TEST_CASE(
            partly(0.34, 0.22, clamped, supported, 0.216),
            partly(0.0571, 0.38, clamped, supported, 0.0531),
            partly(0.0211, 0.38, clamped, supported, 0.416),
+           full(0.02018, 0.389, clamped, free_edge, 4.75),
+           // A peak below the free edge, towards which the moment rises again.
+           partly(0.9397, 0.0243, clamped, free_edge, 0.9862),
+           partly(1.0817, 0.0264, clamped, free_edge, 0.813),
+           even(0.05, 0.4, supported, free_edge),
+           even(0.4816, 0.381, supported, supported),  // two peaks, and the middle between them is lower
+           even(0.727, 0.035, supported, supported),
+           even(2.0, 0.22, supported, supported),
        }) {
     CAPTURE(p.width);
     CAPTURE(p.load.level);

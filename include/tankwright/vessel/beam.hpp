@@ -127,7 +127,7 @@ struct deflection_curve {
   const std::size_t n = b.size();
   for (std::size_t i = 0; i < n; ++i) {
     std::size_t pivot = i;
-    for (std::size_t j = i + 1; j < n; ++j) {
+    for (std::size_t j = i; j < n; ++j) {
       if (std::fabs(a[j][i]) > std::fabs(a[pivot][i])) pivot = j;
     }
     if (std::fabs(a[pivot][i]) < 1e-13) return false;
@@ -150,18 +150,14 @@ struct deflection_curve {
 /// slope. Between two zeros of one derivative the one below it is monotone, so that no zero is missed.
 [[nodiscard]] inline std::vector<double> turning_points(const deflection_curve& curve) {
   std::vector<double> points{0.0, 1.0};
-  for (const curve_term& t : curve.terms) {
-    if (t.a > 0.0 && t.a < 1.0) points.push_back(t.a);
-  }
+  for (const curve_term& t : curve.terms) points.push_back(t.a);
   std::sort(points.begin(), points.end());
   for (int order = 4; order >= 1; --order) {
     const std::size_t count = points.size();
     for (std::size_t i = 0; i + 1 < count; ++i) {
       const double low = points[i], high = points[i + 1];
-      if (!(low < high)) continue;
       const auto f = [&](double x) { return curve.at(x, order, x == low); };
-      const double at_low = f(low), at_high = f(high);
-      if (at_low == 0.0 || at_high == 0.0 || (at_low < 0.0) == (at_high < 0.0)) continue;
+      if ((f(low) < 0.0) == (f(high) < 0.0)) continue;
       points.push_back(numerics::bracketed_root<double>("tankwright::vessel::bend", "turning point", f, low, high));
     }
     std::sort(points.begin(), points.end());
@@ -264,23 +260,22 @@ struct beam_result {
       unknown.push_back({at, 2, 1.0});
     }
   }
-  const std::size_t n = unknown.size() + 2;
   std::vector<std::vector<double>> a;
   std::vector<double> b;
-  const auto equation = [&](double x, int order, bool right) {  // sum of all unknowns' parts = - the loads' part
+  const auto equation = [&](double x, int order) {  // sum of all unknowns' parts = - the loads' part
     std::vector<double> row{order == 0 ? 1.0 : 0.0, order == 0 ? x : order == 1 ? 1.0 : 0.0};
-    for (const auto& u : unknown) row.push_back(detail::deflection_curve{0.0, 0.0, {u}}.at(x, order, right));
+    for (const auto& u : unknown) row.push_back(detail::deflection_curve{0.0, 0.0, {u}}.at(x, order, true));
     a.push_back(std::move(row));
-    b.push_back(-curve.at(x, order, right));
+    b.push_back(-curve.at(x, order, true));
   };
   for (const beam_support& s : supports) {
     const double at = s.at->value() / l;
-    equation(at, 0, false);
-    if (s.kind == support_kind::fixed) equation(at, 1, false);
+    equation(at, 0);
+    if (s.kind == support_kind::fixed) equation(at, 1);
   }
-  equation(1.0, 2, true);  // beyond the right end there is neither moment nor shear
-  equation(1.0, 3, true);
-  if (n < 4 || !detail::solve_linear(a, b)) {
+  equation(1.0, 2);  // beyond the right end there is neither moment nor shear
+  equation(1.0, 3);
+  if (!detail::solve_linear(a, b)) {
     detail::refuse_of(here, beam.label, "number of supports", static_cast<double>(supports.size()), "",
                       "cannot hold the beam: it needs two supports, or one that is fixed");
   }

@@ -189,11 +189,11 @@ inline void check_panel(std::string_view here, const panel& p, range_policy poli
 /// @return       push, moments, stress, deflection, utilisation, and what is outside the theory
 /// @throws       invalid_input (also: water above a free top edge, a Poisson ratio outside 0 to 0.5, an allowable
 ///               stress for seconds), out_of_range
-/// @accuracy     of thin-plate theory: moments and deflection at mid-width 1e-10 to width/height 5, 1e-9 to 10 (1e-8
-///               where the water stands below a fifth of a panel wider than 7), 1e-7 where it stands below a tenth;
-///               the governing moment 2e-3 in 97 plates of 100, the worst of 48 000 1.2 % low and 0.3 % high; under
-///               water shallower than a 140th of the width up to a third low. Real edges are neither quite free nor
-///               quite held
+/// @accuracy     of thin-plate theory: moments and deflection at mid-width 1e-10 to width/height 5, 1e-8 to 10; where
+///               the water stands below a fifth of the height, moments 1e-9, below a tenth 1e-7, a thirtieth 1e-6, a
+///               hundredth 1e-2, and the deflection, next to nothing then, 1e-12 rho g height^5/D; the governing
+///               moment 2e-3 in 97 plates of 100, the worst of 48 000 1.2 % low and 0.3 % high; under water shallower
+///               than a 140th of the width up to a third low. Real edges are neither quite free nor quite held
 /// @source       Timoshenko & Woinowsky-Krieger 1959, ch. 5 (Levy's solution); published tables in the theory page
 [[nodiscard]] inline panel_result water_on(const panel& panel, const water_behind& water,
                                            range_policy policy = range_policy::published) {

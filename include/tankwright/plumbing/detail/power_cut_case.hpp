@@ -96,15 +96,15 @@ class power_cut_engine {
     water_[in_->drains_into] += c.over_edge + c.box + drain_pipes_;
     water_[n - 1] += c.back_siphon + return_pipes_;
     const double rest = settle(here_, shape_, c.sump_scale, {water_.data(), n}, c.settled);
-    const auto first_at = [](std::span<const double> levels, double level) {
-      return static_cast<std::size_t>(std::find(levels.begin(), levels.end(), level) - levels.begin());
+    const auto highest_in = [](std::span<const double> levels) {
+      return static_cast<std::size_t>(std::max_element(levels.begin(), levels.end()) - levels.begin());
     };
-    c.highest = *std::max_element(c.running.begin(), c.running.end());
-    c.chamber = first_at(c.running, c.highest);
+    c.chamber = highest_in(c.running);
+    c.highest = c.running[c.chamber];
     c.at = 0.0;
     if (rest > c.highest) {
+      c.chamber = highest_in(c.settled);
       c.highest = rest;
-      c.chamber = first_at(c.settled, rest);
       c.at = std::numeric_limits<double>::infinity();
     }
     c.floor = 0.0;
@@ -142,7 +142,6 @@ class power_cut_engine {
     const std::size_t n = shape_.size();
     power_cut_course course = start(by, c, above_rim::runs_over, 1.0);
     double t = 0.0;
-    if (course.on_the_floor() > 0.0) c.floods_at = 0.0;
     for (int i = 0; i < most_steps_ && !course.trickles() && !course.full() && course.bound() > rim(); ++i) {
       t += course.step(core::largest);
       if (course.on_the_floor() > 0.0) c.floods_at = std::fmin(c.floods_at, t - course.spilling());

@@ -5,6 +5,8 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 #include <vector>
 
 #include <tankwright/plumbing/power_cut_system.hpp>
@@ -57,12 +59,7 @@ class siphon_lines {
       if (!n.runs) continue;
       if (!n.known) core::refuse_element(here_, *n.label, "has no pipe: how fast it siphons back is not known");
     }
-    double before = -1.0;
-    for (int i = 0; i < 12; ++i) {  // friction factors
-      const double now = flow(height);
-      if (std::fabs(now - before) <= 1e-4 * now) break;
-      before = now;
-    }
+    for (int i = 0; i < 8; ++i) (void)flow(height);  // friction factors
     for (std::size_t i = 0; i < leaves_; ++i) {
       if (!nodes_[i].runs && !nodes_[i].held) let_fall(i, height - over + std::fmax(0.0, -nodes_[i].depth));
     }
@@ -70,29 +67,25 @@ class siphon_lines {
 
   /// Flow of all siphons together under a height between both surfaces.
   double flow(double height) noexcept {
-    if (height <= 0.0 || !any_) return 0.0;
-    any_ = false;
+    if (height <= 0.0) return 0.0;
     for (node& n : nodes_) n.sum = 0.0;
     for (std::size_t i = 0; i < nodes_.size(); ++i) {  // from the leaves down
       node& n = nodes_[i];
       n.resistance = n.run.friction * n.factor + n.run.minor;
-      const double resistance = n.resistance > 1e-9 ? n.resistance : 1e-9;
+      const double resistance = std::fmax(n.resistance, 1e-9);
       if (i < leaves_)
         n.conductance = n.runs ? 1.0 / std::sqrt(resistance) : 0.0;
-      else
-        n.conductance = n.sum > 0.0 ? 1.0 / std::sqrt(1.0 / (n.sum * n.sum) + resistance) : 0.0;
-      any_ = any_ || n.conductance > 0.0;
+      else  // of no conductance before it: none, as one over infinitely much
+        n.conductance = 1.0 / std::sqrt(1.0 / (n.sum * n.sum) + resistance);
       if (n.parent != none) nodes_[n.parent].sum += n.conductance;
     }
     double total = 0.0;
     for (std::size_t i = nodes_.size(); i-- > 0;) {  // and back up
       node& n = nodes_[i];
-      if (n.conductance == 0.0) continue;
       const double head = n.parent == none ? height : nodes_[n.parent].left;
       const double q = n.conductance * std::sqrt(head);
-      const double left = head - n.resistance * q * q;
-      n.left = left > 0.0 ? left : 0.0;
-      if (n.run.friction > 0.0 && !(std::fabs(q - n.factor_of) <= 0.003 * q)) {
+      n.left = std::fmax(0.0, head - n.resistance * q * q);
+      if (!(std::fabs(q - n.factor_of) <= 0.003 * q)) {
         n.factor = friction_factor(std::fmax(n.run.re_per_flow * q, 1.0), n.run.e).f;
         n.factor_of = q;
       }
@@ -131,7 +124,7 @@ class siphon_lines {
   [[nodiscard]] double falls_in(double time) const noexcept {
     double sum = 0.0;
     for (const column& c : columns_) {
-      const double part = c.part - 0.5 * c.flow * time / c.water, after = part > 0.0 ? part : 0.0;
+      const double after = std::fmax(0.0, c.part - 0.5 * c.flow * time / c.water);
       sum += c.water * (c.part * c.part - after * after);
     }
     return sum;
@@ -155,11 +148,7 @@ class siphon_lines {
     }
     for (std::size_t i = 0; i < leaves_; ++i) {
       if (!nodes_[i].runs) continue;
-      double resistance = 0.0;
-      for (std::size_t j = i; j != none; j = nodes_[j].parent) {
-        resistance += nodes_[j].run.friction * nodes_[j].factor + nodes_[j].run.minor;
-      }
-      add(height > 0.0 && resistance > 0.0 ? std::sqrt(height / resistance) : 0.0, nodes_[i].water);
+      add(flow_of_column(i, height), nodes_[i].water);
     }
     return {sum, sum > 0.0 ? sum * sum / squares : 0.0};
   }
@@ -187,17 +176,17 @@ class siphon_lines {
   }
 
  private:
-  static constexpr std::size_t none = static_cast<std::size_t>(-1);
+  static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
   struct node {
     const std::string* label = nullptr;
     darcy_run<double> run{};
     double per_velocity_head{};
     double depth{}, water{};
-    double factor = 0.02, factor_of = 0.0;              // of friction, and the flow it belongs to
+    double factor = 0.02, factor_of{};                  // of friction, and the flow it belongs to
     double resistance{}, sum{}, conductance{}, left{};  // of the last flow
     std::size_t parent = none;
-    bool known = true, shut = false;  // shut: by a valve, or by a check valve that holds
-    bool held = false, runs = false, fallen = false;
+    bool known{}, shut{};  // shut: by a valve, or by a check valve that holds
+    bool held{}, runs{}, fallen{};
   };
   struct column {
     double water, flow, part;  // part: the root of what is left over what there was
@@ -212,8 +201,8 @@ class siphon_lines {
     }
     n.shut = numbers.closed || (check_valve && in.check_valves == check_valve_state::hold);
     n.run = law.prepare(numbers);
-    constexpr double pi = 3.14159265358979323846;
-    n.per_velocity_head = 8.0 / (pi * pi * law.g * numbers.d * numbers.d * numbers.d * numbers.d);
+    const double area = circle(numbers.d);
+    n.per_velocity_head = 0.5 / (law.g * area * area);
     n.water = contents(pipe);
   }
 
@@ -260,13 +249,21 @@ class siphon_lines {
     return false;
   }
 
-  /// The column of a return, with those shared pipes that no other return holds full any longer.
-  void let_fall(std::size_t leaf, double height) {
-    double water = nodes_[leaf].water, resistance = 0.0;
-    nodes_[leaf].fallen = true;
+  /// How fast the column of a return falls from a height, through all that it passes.
+  [[nodiscard]] double flow_of_column(std::size_t leaf, double height) const noexcept {
+    double resistance{};
     for (std::size_t j = leaf; j != none; j = nodes_[j].parent) {
       resistance += nodes_[j].run.friction * nodes_[j].factor + nodes_[j].run.minor;
-      if (j == leaf || nodes_[j].fallen) continue;
+    }
+    return std::sqrt(std::fmax(0.0, height) / resistance);
+  }
+
+  /// The column of a return, with those shared pipes that no other return holds full any longer.
+  void let_fall(std::size_t leaf, double height) {
+    double water = nodes_[leaf].water;
+    nodes_[leaf].fallen = true;
+    for (std::size_t j = nodes_[leaf].parent; j != none; j = nodes_[j].parent) {
+      if (nodes_[j].fallen) continue;
       bool last = true;
       for (std::size_t k = 0; k < leaves_; ++k) last = last && (!nodes_[k].runs || !passes(k, j));
       if (last) {
@@ -274,16 +271,13 @@ class siphon_lines {
         water += nodes_[j].water;
       }
     }
-    if (water <= 0.0) return;
-    const double flow = height > 0.0 && resistance > 0.0 ? std::sqrt(height / resistance) : 0.0;
-    columns_.push_back({water, std::fmax(flow, 10.0 * still_flow), 1.0});
+    if (water > 0.0) columns_.push_back({water, std::fmax(flow_of_column(leaf, height), 10.0 * still_flow), 1.0});
   }
 
   std::string_view here_;
   std::vector<node> nodes_;
   std::vector<column> columns_;
-  std::size_t leaves_ = 0;
-  bool any_ = true;
+  std::size_t leaves_{};
 };
 
 }  // namespace tankwright::plumbing::detail

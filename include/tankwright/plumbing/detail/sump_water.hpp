@@ -220,16 +220,14 @@ class baffle_passage {
     p.by_down += by_ratio / h;
   }
 
-  double width_ = 0.0, crest_ = 0.0, thickness_ = 0.0, under_ = 0.0;
+  double width_{}, crest_{}, thickness_{}, under_{};
   band_side side_ = band_side::central;
 };
 
 /// Level before a baffle that passes q > 0, when the next chamber stands at `next`.
 [[nodiscard]] inline double level_before(const baffle_passage& passage, double q, double next) noexcept {
-  if (passage.under() > 0.0) {
-    const double root = q / passage.under(), level = next + root * root;
-    if (level <= passage.crest()) return level;
-  }
+  const double root = q / passage.under(), under = next + root * root;  // without a gap as high as one likes
+  if (under <= passage.crest()) return under;
   const bool drowned = next > passage.crest();
   const double low = drowned ? next : passage.crest();
   double a = 0.0, b = std::numeric_limits<double>::infinity(), h = drowned ? 1e-3 : plain_head(passage.width(), q);

@@ -17,7 +17,19 @@ struct plate_peak {
   T value;  ///< with its sign
   T x;
   T y;
+
+  /// Keep the larger of two.
+  void look(const plate_peak& other) noexcept {
+    if (std::fabs(other.value) > std::fabs(value)) *this = other;
+  }
 };
+
+/// How many of `count` modes have waves larger than e^-2 folds at a distance `phase`/k of the first mode: that of mode
+/// i falls 2 i + 1 times as fast.
+template <class T>
+[[nodiscard]] std::size_t modes_alive(std::size_t count, T phase, T folds) noexcept {
+  return std::size_t(std::min(folds / phase + T(1), T(count)));
+}
 
 /// N heights looked at side by side: the loops over them become vector instructions.
 template <class T, std::size_t N>
@@ -25,31 +37,28 @@ class heights {
  public:
   heights(const plate_modes<T>& modes, const std::array<T, N>& y) noexcept {
     const plate_load<T>& load = modes.of().load;
-    nearest_ = T(1);
+    nearest_ = y[0];
     for (std::size_t j = 0; j < N; ++j) {
       y_[j] = y[j];
       here_[j] = load.at(y[j]);
       from_line_[j] = here_[j].from_line;
       side_[j] = here_[j].side;
-      nearest_ = std::min(nearest_, std::min(y[j], T(1) - y[j]));
-      if (load.partly_filled) nearest_ = std::min(nearest_, from_line_[j]);
+      nearest_ = std::min({nearest_, y[j], T(1) - y[j], from_line_[j]});
     }
     const T across = modes.first_across(), level = modes.first_from_level();
     for (std::size_t j = 0; j < N; ++j) {
       from_bottom_[j] = std::exp(-modes.k1() * y_[j]);
       from_top_[j] = across / from_bottom_[j];
-      from_level_[j] =
-          load.partly_filled ? (side_[j] > T(0) ? level / from_bottom_[j] : from_bottom_[j] / level) : T(0);
+      from_level_[j] = std::min(level / from_bottom_[j], from_bottom_[j] / level);  // e^-|s|; 0 without a water line
     }
     k1_ = modes.k1();
   }
 
   [[nodiscard]] const load_here<T>& load(std::size_t j) const noexcept { return here_[j]; }
 
-  /// How many of `count` modes have waves larger than e^-folds at any of the heights.
+  /// How many of `count` modes have waves that can be seen at any of the heights.
   [[nodiscard]] std::size_t alive(std::size_t count, T folds) const noexcept {
-    const T last = folds / (k1_ * nearest_);
-    return last >= T(0) && last < T(2 * count) ? std::size_t(last / T(2)) + 1 : count;
+    return modes_alive(count, k1_ * nearest_, folds);
   }
 
   /// What edges and water line send to each height: use(i, k, j, jet) for the first `count` modes.

@@ -72,7 +72,7 @@ class midline {
   [[nodiscard]] std::array<midline_point<T>, N> at(const std::array<T, N>& y) const noexcept {
     const heights<T, N> there(modes_, y);
     T w[5][N]{}, x[3][N]{};  // derivatives of w and of -d^2w/dx^2 along y
-    there.each_wave(modes_, there.alive(count_, T(42)), [&](std::size_t i, T k, std::size_t j, const jet<T>& g) {
+    there.each_wave(modes_, there.alive(count_, T(21)), [&](std::size_t i, T k, std::size_t j, const jet<T>& g) {
       const T s0 = weight_[i], s1 = k * s0, s2 = k * s1, s3 = k * s2, s4 = k * s3;
       w[0][j] += s0 * g[0];
       w[1][j] += s1 * g[1];
@@ -109,121 +109,85 @@ class midline {
 template <class T>
 using line_of = along_height<T> midline_point<T>::*;
 
-/// A place on the middle line where a function may be largest: where its slope is zero between two heights, or an end.
-template <class T>
-struct summit {
-  line_of<T> of;
-  T low, high;
-  bool rises;  ///< at `low`
-  T y;
-  T value = T(0);
-  bool found = false;
-};
-
-/// The summit between two heights whose slopes differ in sign, from the cubic through the slopes and their derivatives.
-template <class T>
-[[nodiscard]] summit<T> summit_between(line_of<T> of, T low, const along_height<T>& a, T high,
-                                       const along_height<T>& b) noexcept {
-  const T h = high - low, da = h * a.curve, db = h * b.curve;
-  const T square = T(3) * (b.slope - a.slope) - T(2) * da - db, cube = T(2) * (a.slope - b.slope) + da + db;
-  const T secant = a.slope / (a.slope - b.slope);
-  T t = secant;
-  for (int i = 0; i < 2; ++i) {
-    t -= (a.slope + t * (da + t * (square + t * cube))) / (da + t * (T(2) * square + t * T(3) * cube));
-    if (!(t >= T(0) && t <= T(1))) t = secant;
-  }
-  const T value = a.value + h * t * (a.slope + t * (da / T(2) + t * (square / T(3) + t * cube / T(4))));
-  // A little more than the cell: with few modes the zero may seem to be on the other side of its end.
-  return {of, std::fmax(low - h / T(16), T(0)), std::fmin(high + h / T(16), T(1)), a.slope >= T(0), low + h * t, value};
-}
-
-/// Newton's method on the slope, for four summits side by side, kept within its bracket.
-template <class T>
-void climb(const midline<T>& line, summit<T>* first, std::size_t size, T close) noexcept {
-  std::array<T, 4> y{};
-  for (int round = 0; round < 60; ++round) {
-    for (std::size_t j = 0; j < 4; ++j) y[j] = first[std::min(j, size - 1)].y;
-    const auto at = line.at(y);
-    bool all = true;
-    for (std::size_t j = 0; j < size; ++j) {
-      summit<T>& s = first[j];
-      if (s.found) continue;
-      const along_height<T> f = at[j].*s.of;
-      ((f.slope >= T(0)) == s.rises ? s.low : s.high) = s.y;
-      const T step = -f.slope / f.curve, next = s.y + step;
-      const bool inside = next > s.low && next < s.high;
-      s.found = (inside && std::fabs(step) <= close) || s.high - s.low <= T(1e-7L);
-      s.value = inside && s.found ? f.value + step * f.slope / T(2) : f.value;
-      if (inside || !s.found) s.y = inside ? next : (s.low + s.high) / T(2);
-      all = all && s.found;
-    }
-    if (all) return;
-  }
-}
-
 template <class T>
 struct midline_peaks {
   plate_peak<T> deflection, across, up;
 };
 
-/// The largest deflection and moments on the middle line: a grid with few modes, then every cell in which the slope
-/// changes its sign near the top of the range with all of them.
+/// Between two heights a function stops rising.
+template <class T>
+struct summit {
+  line_of<T> of;
+  plate_peak<T>* peak;  ///< the largest of this function so far
+  T low, high;
+  T y;        ///< where to look next
+  T value{};  ///< there, by the parabola that led to it
+};
+
+/// Newton's method on the slope, for four summits side by side, kept within their brackets.
+template <class T>
+void climb(const midline<T>& line, summit<T>* four) noexcept {
+  for (bool again = true; again;) {
+    const auto at = line.at(std::array<T, 4>{four[0].y, four[1].y, four[2].y, four[3].y});
+    again = false;
+    for (std::size_t j = 0; j < at.size(); ++j) {
+      summit<T>& s = four[j];
+      const along_height<T> f = at[j].*s.of;
+      (f.slope > T(0) ? s.low : s.high) = s.y;
+      T next = s.y - f.slope / f.curve;
+      if (!(next >= s.low && next <= s.high)) next = (s.low + s.high) / T(2);
+      const T more = f.slope * (next - s.y) / T(2);
+      again = again || more > T(1e-8L) * std::fabs(s.peak->value);
+      s.value = f.value + more;
+      s.y = next;
+    }
+  }
+  for (std::size_t j = 0; j < 4; ++j) four[j].peak->look({four[j].value, four[j].peak->x, four[j].y});
+}
+
+/// The largest deflection and moments on the middle line: at the heights of a grid, and wherever between two of them a
+/// function stops rising. What the load bends the other way is largest at a clamped edge.
 template <class T>
 [[nodiscard]] midline_peaks<T> peaks_on_midline(plate_modes<T>& modes) noexcept {
-  const T width = modes.of().width;
-  constexpr std::size_t even = 12, room = even + 12 + 8;
-  std::array<T, room> y;
+  const plate<T>& p = modes.of();
+  constexpr std::size_t coarse = 12, closer = 8;
+  std::array<T, coarse + closer> y;
   std::size_t size = 0;
-  for (std::size_t i = 0; i < even; ++i) y[size++] = T(i) / T(even - 1);
-  if (width < T(0.6L)) {  // tall panels: what happens at an edge happens within one width of it
-    for (const T part : {T(0.15L), T(0.3L), T(0.5L), T(0.7L), T(0.9L), T(1.2L)}) {
-      y[size++] = part * width;
-      y[size++] = T(1) - part * width;
-    }
+  T from{};
+  // What happens at the bottom happens within one width of it, and what shallow water does near its level. At the top
+  // the load is no larger.
+  const T nearby = T(3) * (p.load.partly_filled ? std::fmin(p.width, p.load.level) : p.width);
+  if (nearby < T(1)) {
+    for (; size < closer; from += nearby / T(closer)) y[size++] = from;
   }
-  const plate_load<T>& load = modes.of().load;
-  if (load.partly_filled && load.level < T(0.25L)) {  // and what shallow water does, near its level
-    for (const T part : {T(0.25L), T(0.5L), T(0.75L), T(1), T(1.4L), T(2), T(2.8L), T(4)})
-      y[size++] = part * load.level;
-  }
-  if (size > even) std::sort(y.begin(), y.begin() + std::ptrdiff_t(size));
-  const midline<T, 8> rough(modes);
-  std::array<midline_point<T>, room> at;
-  for (std::size_t i = 0; i < size; i += 4) {
-    const auto four = rough.at(std::array<T, 4>{y[i], y[i + 1], y[i + 2], y[i + 3]});
-    std::copy(four.begin(), four.end(), at.begin() + std::ptrdiff_t(i));
-  }
-
-  summit<T> summits[3 * (room + 1)];
-  std::size_t count = 0;
-  for (const line_of<T> of : {&midline_point<T>::deflection, &midline_point<T>::across, &midline_point<T>::up}) {
-    const std::size_t from = count;
-    for (const std::size_t i : {std::size_t(0), size - 1})
-      summits[count++] = {of, y[i], y[i], true, y[i], (at[i].*of).value};
-    for (std::size_t i = 0; i + 1 < size; ++i) {
-      const along_height<T>&a = at[i].*of, &b = at[i + 1].*of;
-      if ((a.slope < T(0)) != (b.slope < T(0))) summits[count++] = summit_between(of, y[i], a, y[i + 1], b);
-    }
-    // Those that are clearly lower need no more digits.
-    T most = T(0);
-    for (std::size_t i = from; i < count; ++i) most = std::fmax(most, std::fabs(summits[i].value));
-    const auto low = [&](const summit<T>& s) { return std::fabs(s.value) < T(0.9L) * most; };
-    count = std::size_t(std::remove_if(summits + from, summits + count, low) - summits);
+  for (std::size_t i = 0; i < coarse; ++i) {
+    const T part = T(i) / T(coarse - 1);
+    y[size++] = from + (T(1) - from) * part * (T(5) - part) / T(4);
   }
   const midline<T> line(modes);
-  const T least = std::fmin(width, load.partly_filled ? load.level : T(1));
-  for (std::size_t i = 0; i < count; i += 4) {
-    climb(line, summits + i, std::min(count - i, std::size_t(4)), T(1e-5L) * std::fmin(least, T(1)));
+  std::array<midline_point<T>, coarse + closer> at;
+  for (std::size_t i = 0; i < size; i += 4) {
+    const auto four = line.at(std::array<T, 4>{y[i], y[i + 1], y[i + 2], y[i + 3]});
+    std::copy(four.begin(), four.end(), at.begin() + std::ptrdiff_t(i));
   }
-  const plate_peak<T> none{T(0), width / T(2), T(0)};
-  midline_peaks<T> peaks{none, none, none};
-  for (std::size_t i = 0; i < count; ++i) {
-    const summit<T>& s = summits[i];
-    plate_peak<T>& best = s.of == &midline_point<T>::deflection ? peaks.deflection
-                          : s.of == &midline_point<T>::across   ? peaks.across
-                                                                : peaks.up;
-    if (std::fabs(s.value) > std::fabs(best.value)) best = {s.value, width / T(2), s.y};
-  }
+  midline_peaks<T> peaks{};
+  std::array<summit<T>, 3 * (coarse + closer)> summits;
+  std::size_t count = 0;
+  const auto look = [&](line_of<T> of, plate_peak<T>& peak) {
+    for (std::size_t i = 0; i < size; ++i) peak.look({(at[i].*of).value, p.width / T(2), y[i]});
+    for (std::size_t i = 0; i + 1 < size; ++i) {
+      const along_height<T>&a = at[i].*of, &b = at[i + 1].*of;
+      if (a.slope > T(0) && b.slope < T(0)) {
+        const T low = y[i], high = y[i + 1];
+        summits[count++] = {of, &peak, low, high, low + (high - low) * a.slope / (a.slope - b.slope)};
+      }
+    }
+  };
+  look(&midline_point<T>::deflection, peaks.deflection);
+  look(&midline_point<T>::across, peaks.across);
+  look(&midline_point<T>::up, peaks.up);
+  for (std::size_t i = count; i % 4 != 0; ++i) summits[i] = summits[i - 1];
+  for (std::size_t i = 0; i < count; i += 4) climb(line, &summits[i]);
   return peaks;
 }
 

@@ -27,20 +27,20 @@ template <class T>
 struct load_here {
   T q;
   T slope;      ///< dq/dy
-  T from_line;  ///< distance to the water line
+  T from_line;  ///< distance to the water line; one height where there is none
   T side;       ///< +1 below the water line, -1 above it
 };
 
 /// q(y) = constant + slope y, or water up to a level below the top: max(level - y, 0).
 template <class T>
 struct plate_load {
-  T constant = T(0);
-  T slope = T(0);
+  T constant{};
+  T slope{};
   bool partly_filled = false;
-  T level = T(0);
+  T level{};
 
   [[nodiscard]] load_here<T> at(T y) const noexcept {
-    if (!partly_filled) return {constant + slope * y, slope, T(0), T(1)};
+    if (!partly_filled) return {constant + slope * y, slope, T(1), T(1)};
     if (y < level) return {level - y, T(-1), level - y, T(1)};
     return {T(0), T(0), y - level, T(-1)};
   }

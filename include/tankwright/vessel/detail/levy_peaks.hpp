@@ -25,18 +25,16 @@ template <class T>
   const midline_peaks<T> middle = peaks_on_midline(modes);
   plate_peaks<T> peaks{middle.deflection, middle.across, middle.up, {}, {}};
   // On the middle line there is no twist, and at a corner nothing else: both are principal moments.
-  peaks.principal = std::fabs(peaks.up.value) > std::fabs(peaks.across.value) ? peaks.up : peaks.across;
-  const T known = std::fabs(peaks.principal.value);
-  peaks.twist = {corner_twist(modes, false, known, T(0)), T(0), T(0)};
-  const T upper = corner_twist(modes, true, known, std::fabs(peaks.twist.value));
-  if (std::fabs(upper) > std::fabs(peaks.twist.value)) peaks.twist = {upper, T(0), T(1)};
-  if (std::fabs(peaks.twist.value) > known) peaks.principal = peaks.twist;
+  peaks.twist = {corner_twist(modes, false), T(0), T(0)};
+  peaks.twist.look({corner_twist(modes, true), T(0), T(1)});
+  peaks.principal = middle.across;
+  peaks.principal.look(middle.up);
+  peaks.principal.look(peaks.twist);
   // Where the panel is wide for its water and the top is free or far, the sides carry the load by twisting, and the
   // worst place is in between. For a thinner layer there are too few modes.
   const bool shallow = p.load.partly_filled && p.load.level < T(0.0072L) * p.width;
   if (!shallow && std::fabs(peaks.twist.value) > T(0.5L) * std::fabs(peaks.principal.value)) {
-    const plate_peak<T> off = largest_principal(modes, std::fabs(peaks.principal.value));
-    if (std::fabs(off.value) > std::fabs(peaks.principal.value)) peaks.principal = off;
+    peaks.principal = largest_principal(modes, peaks.principal);
   }
   return peaks;
 }

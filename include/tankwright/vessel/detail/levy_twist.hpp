@@ -9,7 +9,6 @@
 #include <cmath>
 #include <cstddef>
 #include <numbers>
-#include <utility>
 
 #include <tankwright/vessel/detail/levy_heights.hpp>
 #include <tankwright/vessel/detail/levy_modes.hpp>
@@ -21,9 +20,8 @@ namespace tankwright::vessel::detail {
 /// The terms fall as 1/m^3, but with the two edges taken alone they are A/m^3 + B/m^4 exactly, and those sums are
 /// known: 7 zeta(3)/8 and pi^4/96 over odd m. What the edges do to each other falls as e^-kH, and what the water line
 /// does as e^-k times its distance.
-/// @param known a moment of the plate; the sum ends at 1e-12 of the larger, or when it must stay below `rival`
 template <class T>
-[[nodiscard]] T corner_twist(plate_modes<T>& modes, bool at_top, T known, T rival) noexcept {
+[[nodiscard]] T corner_twist(plate_modes<T>& modes, bool at_top) noexcept {
   const plate<T>& p = modes.of();
   const T pi = std::numbers::pi_v<T>, pi3 = pi * pi * pi;
   if ((at_top ? p.top : p.bottom) == edge_kind::clamped) return T(0);
@@ -40,26 +38,18 @@ template <class T>
   constexpr T odd_cubes = T(7) / T(8) * T(1.202056903159594285399738161511449990764986L);
   const T odd_fourths = pi3 * pi / T(96);
   T sum = T(4) * p.width * p.width / pi3 * (of_constant * odd_cubes + of_slope * (p.width / pi) * odd_fourths);
-  const T nearest = p.load.partly_filled ? std::fmin(load.from_line, T(1)) : T(1);
-  const T ratio = std::exp(T(-2) * modes.k1() * nearest), tail = ratio / (T(1) - ratio), twist = T(1) - p.poisson;
-  T before = HUGE_VAL;
-  for (std::size_t i = 0; i < plate_modes<T>::most; ++i) {
-    modes.solve(i + 1);
+  const std::size_t count = modes_alive(plate_modes<T>::most, modes.k1() * load.from_line, T(14));
+  modes.solve(count);
+  for (std::size_t i = 0; i < count; ++i) {
     const mode<T> f = modes[i];
     const T* own = at_top ? f.c + 2 : f.c;
     const T* other = at_top ? f.c : f.c + 2;
     const T k2 = f.k * f.k, s = f.k * load.from_line;
     const T slope = own[1] - own[0] + modes.across_height(i) * (other[0] + other[1] * (f.k - T(1))) +
                     f.line * (T(4) * slope_inward + direction * load.side * modes.from_level(i, at_top) * (T(2) + s));
-    const T term = k2 * slope - f.size * (of_constant + of_slope / f.k) / k2;
-    sum += term;
-    // Of two terms, because one may be small where it changes its sign.
-    const T left = std::fmax(std::fabs(term), before * ratio) * tail;
-    if (left <= T(1e-12L) * std::fmax(std::fabs(sum), known / twist)) break;
-    if (twist * (std::fabs(sum) + T(2) * left) < rival) break;
-    before = std::fabs(term);
+    sum += k2 * slope - f.size * (of_constant + of_slope / f.k) / k2;
   }
-  return -twist * direction * sum;
+  return (p.poisson - T(1)) * direction * sum;
 }
 
 /// Moments anywhere, for the search off the middle line. The particular solution is summed in closed form (a strip
@@ -84,7 +74,7 @@ class field {
     const heights<T, N> there(modes_, y);
     const T nu = modes_.of().poisson;
     rows<N> r;
-    r.count = there.alive(count, T(23));
+    r.count = there.alive(count, T(12));
     modes_.solve(r.count);
     for (std::size_t j = 0; j < N; ++j) r.curve[j] = there.load(j).q, r.twist_slope[j] = there.load(j).slope;
     there.each_wave(modes_, r.count, [&](std::size_t i, T k, std::size_t j, const jet<T>& g) {
@@ -157,21 +147,18 @@ class field {
   plate_modes<T>& modes_;
 };
 
-/// The largest |principal moment| off the middle line, where it may be above `known`: a coarse grid, then parabolas
+/// The largest |principal moment| off the middle line, or `known` where that is larger: a coarse grid, then parabolas
 /// through nine points, from the best point near the side and from the best one near the middle, because there may be a
 /// peak in either.
 template <class T>
-[[nodiscard]] plate_peak<T> largest_principal(plate_modes<T>& modes, T known) noexcept {
+[[nodiscard]] plate_peak<T> largest_principal(plate_modes<T>& modes, const plate_peak<T>& known) noexcept {
   const plate<T>& p = modes.of();
   const field<T> moments(modes);
   const T half = p.width / T(2);
-  const auto look = [&](plate_peak<T>& best, T value, T x, T y) {
-    if (std::fabs(value) > std::fabs(best.value)) best = {value, x, y};
-  };
   // The peak stands within about one height (of panel or water) of a side.
-  const T high = p.load.partly_filled ? std::fmin(T(2) * p.load.level, T(1)) : T(1), reach = std::fmin(half, high);
+  const T high = p.load.partly_filled ? std::fmin(T(2) * p.load.level, T(1)) : T(1), reach = half < high ? half : high;
   // As many modes as tell the water's depth from none, and more for water that is shallow beside the width.
-  const T depth = p.load.partly_filled ? p.load.level : T(1), shallow = std::fmax(T(0.03L) * p.width / depth, T(1));
+  const T shallow = std::fmax(T(0.06L) * p.width / high, T(1));
   const auto modes_for = [&](std::size_t deep) {
     return std::min(std::size_t(std::ceil(T(deep) * shallow)), field<T>::most);
   };
@@ -182,39 +169,38 @@ template <class T>
   const auto coarse = moments.template principal<side>(moments.at_heights(ys, modes_for(8)), T(0), reach / T(cells));
   for (std::size_t i = 0; i < side; ++i) {
     const T x = reach * T(i) / T(cells);
-    for (std::size_t j = 0; j < side; ++j) look(starts[2 * i > cells], coarse[i][j], x, ys[j]);
+    for (std::size_t j = 0; j < side; ++j) starts[2 * i > cells].look({coarse[i][j], x, ys[j]});
   }
-  if (std::fabs(starts[1].value) > std::fabs(starts[0].value)) std::swap(starts[0], starts[1]);
-  plate_peak<T> highest{};
+  plate_peak<T> highest = known;
   for (plate_peak<T>& best : starts) {
     // What lies between the points was never found to be more than 15 % above the coarse grid.
-    if (std::fabs(best.value) < T(0.85L) * std::fmax(known, std::fabs(highest.value))) continue;
+    if (std::fabs(best.value) < T(0.85L) * std::fabs(highest.value)) continue;
     T hx = reach / T(2 * cells), hy = high / T(2 * cells);
     for (const std::size_t count : {modes_for(16), modes_for(48)}) {
       best.value = T(0);  // fewer modes are not enough for the value
       const T x0 = std::fmin(std::fmax(best.x, hx), half - hx), y0 = std::fmin(std::fmax(best.y, hy), T(1) - hy);
+      const std::array<T, 3> x{x0 - hx, x0, x0 + hx};
       const std::array<T, 4> y{y0 - hy, y0, y0 + hy, y0};  // the fourth fills the vector
-      const auto values = moments.template principal<3>(moments.at_heights(y, count), x0 - hx, hx);
-      T f[3][3];
-      for (std::size_t i = 0; i < 3; ++i) {
-        for (std::size_t j = 0; j < 3; ++j) {
+      const auto values = moments.template principal<3>(moments.at_heights(y, count), x[0], hx);
+      T f[3][4];
+      for (std::size_t i = 0; i < x.size(); ++i) {
+        for (std::size_t j = 0; j < y.size(); ++j) {
           f[i][j] = std::fabs(values[i][j]);
-          look(best, values[i][j], x0 + hx * (T(i) - T(1)), y[j]);
+          best.look({values[i][j], x[i], y[j]});
         }
       }
       const T gx = (f[2][1] - f[0][1]) / T(2), gy = (f[1][2] - f[1][0]) / T(2);
       const T xx = f[2][1] - T(2) * f[1][1] + f[0][1], yy = f[1][2] - T(2) * f[1][1] + f[1][0];
       const T xy = (f[2][2] - f[2][0] - f[0][2] + f[0][0]) / T(4);
       const T det = xx * yy - xy * xy;
-      if (xx < T(0) && det > T(0)) {
-        const auto inside = [](T v, T end) { return std::fmin(std::fmax(v, T(0)), end); };
-        const T x = inside(x0 - hx * (gx * yy - gy * xy) / det, half);
-        const T top = inside(y0 - hy * (gy * xx - gx * xy) / det, T(1));
-        look(best, moments.principal(x, top, count), x, top);
-      }
+      // Where the parabola has no top this is just another place.
+      const auto inside = [](T v, T end) { return std::fmin(std::fmax(v, T(0)), end); };
+      const T top_x = inside(x0 - hx * (gx * yy - gy * xy) / det, half);
+      const T top_y = inside(y0 - hy * (gy * xx - gx * xy) / det, T(1));
+      best.look({moments.principal(top_x, top_y, count), top_x, top_y});
       hx /= T(3), hy /= T(3);
     }
-    if (std::fabs(best.value) > std::fabs(highest.value)) highest = best;
+    highest.look(best);
   }
   return highest;
 }
