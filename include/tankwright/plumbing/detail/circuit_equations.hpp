@@ -3,8 +3,10 @@
 /// A circuit as the numbers that the solver works on, and its solution as the parts that the caller knows.
 #pragma once
 
+#include <bit>
 #include <cmath>
 #include <cstdint>
+#include <numeric>
 #include <string>
 #include <string_view>
 #include <tankwright/plumbing/circuit_parts.hpp>
@@ -22,23 +24,21 @@ class name_table {
   explicit name_table(std::size_t most) {
     names_.reserve(most);
     if (most <= few) return;
-    std::size_t size = 8;
-    while (size < 2 * most) size *= 2;
-    slots_.assign(size, 0);
+    slots_.assign(std::bit_ceil(2 * most), 0);
   }
   /// The number of a name; new names get the next number.
   int number(std::string_view name) {
     if (slots_.empty()) {
       for (std::size_t i = 0; i < names_.size(); ++i) {
-        const std::string_view other = names_[i];
-        if (other.size() == name.size() && other.front() == name.front() && other == name) return static_cast<int>(i);
+        if (names_[i].front() == name.front() && names_[i] == name) return static_cast<int>(i);
       }
       names_.push_back(name);
       return static_cast<int>(names_.size()) - 1;
     }
     std::uint32_t hash = 2166136261u;  // FNV-1a
     for (const char c : name) hash = (hash ^ static_cast<unsigned char>(c)) * 16777619u;
-    for (std::size_t i = hash & (slots_.size() - 1);; i = (i + 1) & (slots_.size() - 1)) {
+    const std::size_t last = slots_.size() - 1;
+    for (std::size_t i = hash & last;; i = (i + 1) & last) {
       if (slots_[i] == 0) {
         names_.push_back(name);
         slots_[i] = static_cast<int>(names_.size());
@@ -132,11 +132,11 @@ class circuit_equations {
     const auto& link = solver_.links[i];
     const double q = passing(link);
     const double s = link.speed;
-    double added = 0.0;
+    double added{};
     pump_state state = pump_state::running;
     if (link.curve == nullptr) {
       state = q < 0.0 ? pump_state::reversed : pump_state::standing;
-      added = q == 0.0 ? -drop(link) : -(q < 0.0 ? link.backwards : link.forwards) * q * std::fabs(q);
+      added = -drop(link);
     } else if (q < 0.0) {
       state = pump_state::reversed;
       added = s * s * link.curve->shutoff + link.backwards * q * q;
@@ -176,9 +176,9 @@ class circuit_equations {
       if (part.label.empty()) core::refuse_element(function_, what, "needs a label");
     }
     if (parts.size() <= name_table::few) {
-      for (std::size_t i = 1; i < parts.size(); ++i) {
-        for (std::size_t j = 0; j < i; ++j) {
-          if (parts[i].label == parts[j].label) twice(parts[i]);
+      for (const Part& part : parts) {
+        for (const Part* before = parts.data(); before != &part; ++before) {
+          if (before->label == part.label) twice(part);
         }
       }
       return;
@@ -287,10 +287,8 @@ class circuit_equations {
     const double k = pick(outlet.exit, which_);
     core::check_element(function_, outlet.label, exit_limits, k);
     if (!outlet.opening) return k;
-    const double opening = outlet.opening->diameter().value();
-    core::check_element(function_, outlet.label, opening_limits, opening);
-    const double ratio = bore / opening * (bore / opening);
-    return k * ratio * ratio;
+    const double ratio = bore / outlet.opening->diameter().value();
+    return k * ratio * ratio * ratio * ratio;
   }
 
   [[nodiscard]] bool before_a_pump(const solver::link& run) const noexcept {
@@ -306,10 +304,8 @@ class circuit_equations {
     for (std::size_t i = 0; i < circuit_.runs.size(); ++i) {
       const solver::link& link = solver_.links[run_link(i)];
       const double q = passing(link), d = circuit_.runs[i].bore->diameter().value();
-      if (q != 0.0) {
-        core::check_element(function_, circuit_.runs[i].label, pipe_reynolds_limits,
-                            link.pipe.re_per_flow * std::fabs(q), policy_);
-      }
+      core::check_element(function_, circuit_.runs[i].label, pipe_reynolds_limits, link.pipe.re_per_flow * std::fabs(q),
+                          policy_);
       const double v = q / (0.7853981633974483 * d * d);
       const velocity limit = before_a_pump(link) ? recommended_suction_velocity : recommended_velocity;
       result.runs.push_back({circuit_.runs[i].label, flow_rate::from_value(q), velocity::from_value(v),
@@ -340,7 +336,7 @@ class circuit_equations {
   [[nodiscard]] std::vector<char> joined_to_fixed() const {
     const std::size_t count = junctions();
     std::vector<int> root(count + 1);  // the last stands for all fixed heads
-    for (std::size_t i = 0; i <= count; ++i) root[i] = static_cast<int>(i);
+    std::iota(root.begin(), root.end(), 0);
     const auto find = [&](int node) {
       int at = solver_.is_fixed(node) ? static_cast<int>(count) : node;
       while (root[static_cast<std::size_t>(at)] != at) {
@@ -396,7 +392,7 @@ class circuit_equations {
   solver solver_;
   name_table names_;
   std::size_t first_fixed_ = 0;  // node; while the circuit is built, fixed nodes come first
-  int iterations_ = 0;
+  int iterations_{};
 };
 
 }  // namespace tankwright::plumbing::detail

@@ -13,14 +13,14 @@ namespace tankwright::plumbing::detail {
 /// Head against flow between zero flow and the last point; flows in m^3/s, heads in m.
 struct curve_data {
   std::string label{};
-  double shutoff = 0.0;   // head at zero flow
-  double end_flow = 0.0;  // the last point
-  double end_head = 0.0;
-  double best_flow = 0.0;  // where flow times head is largest: the best point, or near it
-  double best_head = 0.0;
+  double shutoff{};   // head at zero flow
+  double end_flow{};  // the last point
+  double end_head{};
+  double best_flow{};  // where flow times head is largest: the best point, or near it
+  double best_head{};
   // Without points H = shutoff - b Q^c.
-  double b = 0.0;
-  double c = 1.0;
+  double b{};
+  double c{};
   // Points and slopes dH/dQ of the cubic through them.
   std::vector<double> q{}, h{}, m{};
 };
@@ -92,19 +92,20 @@ inline void set_best_point(curve_data& curve) {
     return;
   }
   const auto power = [&](double q) { return q * value_on_curve(curve, q).head; };
-  double low = 0.0, high = curve.end_flow;
   constexpr int parts = 64;  // a curve through points may have more than one peak
   int best = 1;
   for (int i = 2; i <= parts; ++i) {
-    if (power(high * i / parts) > power(high * best / parts)) best = i;
+    if (power(curve.end_flow * i / parts) > power(curve.end_flow * best / parts)) best = i;
   }
-  low = curve.end_flow * (best - 1) / parts;
-  high = curve.end_flow * (best < parts ? best + 1 : parts) / parts;
-  for (int i = 0; i < 40; ++i) {  // thirds
-    const double a = (2.0 * low + high) / 3.0, b = (low + 2.0 * high) / 3.0;
-    (power(a) < power(b) ? low : high) = power(a) < power(b) ? a : b;
+  double low = curve.end_flow * (best - 1) / parts;
+  double high = curve.end_flow * (best < parts ? best + 1 : parts) / parts;
+  for (;;) {  // halves, until there is no number between
+    const double middle = 0.5 * (low + high);
+    if (!(low < middle && middle < high)) break;
+    const curve_value there = value_on_curve(curve, middle);
+    (there.head + middle * there.gradient > 0.0 ? low : high) = middle;
   }
-  curve.best_flow = 0.5 * (low + high);
+  curve.best_flow = high;
   curve.best_head = value_on_curve(curve, curve.best_flow).head;
 }
 

@@ -19,17 +19,17 @@ class elimination {
 
   /// A junction, or behind those a fixed head.
   struct node {
-    double ground = 0.0;  // conductance to fixed heads
-    double inflow = 0.0;
-    double head = 0.0;
+    double ground{};  // conductance to fixed heads
+    double inflow{};
+    double head{};
     int neighbours = 0;  // that are eliminated later
     int ends = 0;        // of links that meet here
     int open_ends = 0;   // while ordering: links to junctions not yet eliminated
     int links = 0;       // while ordering: their numbers, by exclusive or
   };
   struct branch {  // from a junction to one that is eliminated later
-    double conductance = 0.0;
-    double share = 0.0;  // of the inflow of the junction that leaves this way
+    double conductance{};
+    double share{};  // of the inflow of the junction that leaves this way
     int to = none;
   };
 
@@ -67,9 +67,8 @@ class elimination {
       Link& k = links[static_cast<std::size_t>(leaf.links)];
       const int to = k.from == order_[at] ? k.to : k.from;
       k.branch = static_cast<int>(branches.size());
-      branches.push_back({0.0, 0.0, to});
+      branches.emplace_back().to = to;
       leaf.neighbours = 1;
-      leaf.open_ends = 0;
       node& next = nodes[static_cast<std::size_t>(to)];
       next.links ^= leaf.links;
       if (--next.open_ends == 1) order_.push_back(to);
@@ -155,22 +154,16 @@ class elimination {
     for (const Link& k : links) {
       if (in_loops(k)) join(k.from, k.to);
     }
-    std::vector<std::vector<int>> by_degree;  // a junction stands there once for each degree it has had
-    const auto file = [&](int j) {
-      const std::size_t degree = around[static_cast<std::size_t>(j)].size();
-      if (by_degree.size() <= degree) by_degree.resize(degree + 1);
-      by_degree[degree].push_back(j);
-    };
+    std::vector<std::vector<int>> by_degree(n);  // a junction stands there once for each degree it has had
+    const auto file = [&](int j) { by_degree[around[static_cast<std::size_t>(j)].size()].push_back(j); };
     for (int j = count; j-- > 0;) {
       if (place[static_cast<std::size_t>(j)] == none) file(j);
     }
-    std::vector<std::size_t> first(n, 0);  // branch of each junction
+    std::vector<std::size_t> first(n);  // branch of each junction
     const std::size_t leaves = order_.size();
-    for (std::size_t degree = 0; order_.size() < n;) {
-      if (by_degree[degree].empty()) {
-        ++degree;
-        continue;
-      }
+    while (order_.size() < n) {
+      std::size_t degree{};
+      while (by_degree[degree].empty()) ++degree;
       const int j = by_degree[degree].back();
       const auto at = static_cast<std::size_t>(j);
       by_degree[degree].pop_back();
@@ -180,7 +173,7 @@ class elimination {
       first[at] = branches.size();
       nodes[at].neighbours = static_cast<int>(degree);
       for (const int other : around[at]) {
-        branches.push_back({0.0, 0.0, other});
+        branches.emplace_back().to = other;
         auto& list = around[static_cast<std::size_t>(other)];
         for (std::size_t i = 0;; ++i) {
           if (list[i] != j) continue;
@@ -189,11 +182,10 @@ class elimination {
           break;
         }
       }
-      for (std::size_t a = 1; a < degree; ++a) {
-        for (std::size_t b = 0; b < a; ++b) join(around[at][a], around[at][b]);
+      for (const int& a : around[at]) {
+        for (const int* b = around[at].data(); b != &a; ++b) join(a, *b);
       }
       for (const int other : around[at]) file(other);
-      degree = degree > 0 ? degree - 1 : 0;
     }
     const auto branch_between = [&](int a, int b) {
       if (place[static_cast<std::size_t>(a)] > place[static_cast<std::size_t>(b)]) std::swap(a, b);
@@ -206,17 +198,16 @@ class elimination {
     }
     for (std::size_t i = leaves; i < n; ++i) {
       const auto at = static_cast<std::size_t>(order_[i]);
-      for (std::size_t b = 1; b < static_cast<std::size_t>(nodes[at].neighbours); ++b) {
-        for (std::size_t c = 0; c < b; ++c) {
-          meshed_.push_back(branch_between(branches[first[at] + b].to, branches[first[at] + c].to));
-        }
+      const branch* const own = branches.data() + first[at];
+      for (const branch* b = own; b != own + nodes[at].neighbours; ++b) {
+        for (const branch* c = own; c != b; ++c) meshed_.push_back(branch_between(b->to, c->to));
       }
     }
   }
 
   std::vector<int> order_{};
   std::vector<int> meshed_{};  // branch that each pair of neighbours adds to, in the order of use
-  bool floating_ = false;
+  bool floating_{};
 };
 
 }  // namespace tankwright::plumbing::detail

@@ -14,6 +14,7 @@
 /// stays on the wall to rounding.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <tankwright/plumbing/detail/curve_kernel.hpp>
@@ -28,31 +29,29 @@ inline constexpr double least_resistance = 1e-3;   // m per m^3/s, so that every
 inline constexpr double least_change = 1e-12;      // m^3/s
 inline constexpr double least_flow = 1e-10;        // m^3/s, a drop in eight minutes: less is still water
 
-[[nodiscard]] constexpr double larger(double a, double b) noexcept { return a < b ? b : a; }
-
 /// A run of pipe or a pump, from one node to another. Nodes below `junctions` have an unknown head, those from there on
 /// a fixed one.
 template <class Law>
 struct network_link {
-  int from = 0;
-  int to = 0;
+  int from{};
+  int to{};
   bool shut_forwards = false;   // what is shut both ways carries nothing
   bool shut_backwards = false;  // a check valve that holds, an open outlet
 
-  typename Law::prepared pipe{};           // of a run
-  double square = 0.0;                     // h/q^2, roughly
-  double first_flow = 0.0;                 // where to start from
-  const curve_data* curve = nullptr;       // of a pump that turns
-  double speed = 1.0;                      // of that
-  bool is_pump = false;                    // turning or not
-  double forwards = 0.0, backwards = 0.0;  // h/q^2 beyond law and curve: of a pump that stands, of a leak
+  typename Law::prepared pipe{};      // of a run
+  double square{};                    // h/q^2, roughly
+  double first_flow{};                // where to start from
+  const curve_data* curve = nullptr;  // of a pump that turns
+  double speed{};                     // of that
+  bool is_pump = false;               // turning or not
+  double forwards{}, backwards{};     // h/q^2 beyond law and curve: of a pump that stands, of a leak
 
-  double q = 0.0;         // flow
-  double q_next = 0.0;    // flow after the step
-  double h = 0.0;         // where the link is made straight: head lost there; a pump's is negative
-  double at = 0.0;        // ... at this flow: q, or the wall that q lies behind
-  double gradient = 0.0;  // ... dq/dh there
-  bool at_wall = false;
+  double q{};         // flow
+  double q_next{};    // flow after the step
+  double h{};         // where the link is made straight: head lost there; a pump's is negative
+  double at{};        // ... at this flow: q, or the wall that q lies behind
+  double gradient{};  // ... dq/dh there
+  bool at_wall{};
   int branch = elimination::none;
   typename Law::memory memory{};
 };
@@ -66,9 +65,9 @@ struct network_options {
 
 struct network_outcome {
   bool converged = false;
-  int iterations = 0;
-  std::size_t worst_link = 0;   // where |h - (H_from - H_to)| was largest in the last step
-  double worst_residual = 0.0;  // that number, m
+  int iterations{};
+  std::size_t worst_link{};  // where |h(q) - (H_from - H_to)| is largest after the last step
+  double worst_residual{};   // that number, m
 };
 
 template <class Law>
@@ -102,9 +101,9 @@ class network {
   void prepare() {
     heads_.prepare(junctions_, links);
     double most = 0.0;
-    for (const auto& node : heads_.nodes) most = larger(most, std::fabs(node.head));
+    for (const auto& node : heads_.nodes) most = std::max(most, std::fabs(node.head));
     for (const link& k : links) {
-      if (k.curve != nullptr) most = larger(most, k.speed * k.speed * std::fabs(k.curve->shutoff));
+      if (k.curve != nullptr) most = std::max(most, k.speed * k.speed * std::fabs(k.curve->shutoff));
     }
     noise_ = 4e-15 * most;
     slack_ = noise_ / least_resistance;
@@ -115,11 +114,12 @@ class network {
     start();
     network_outcome outcome;
     double change_before = 0.0;
-    for (outcome.iterations = 1; outcome.iterations <= options.iterations; ++outcome.iterations) {
+    while (outcome.iterations < options.iterations) {
+      ++outcome.iterations;
       double steepest = 0.0;
       for (link& k : links) {
         linearise(k);
-        steepest = larger(steepest, k.gradient);
+        steepest = std::max(steepest, k.gradient);
       }
       solve_linear();
       const double step = outcome.iterations > options.full_steps ? step_to_minimum() : 1.0;
@@ -142,9 +142,9 @@ class network {
       }
       change_before = change;
     }
-    --outcome.iterations;
     for (std::size_t i = 0; i < links.size(); ++i) {
-      const link& k = links[i];
+      link& k = links[i];
+      linearise(k);  // a full step has met the line: what is left is to the curve
       const double residual = std::fabs(k.h + (k.q - k.at) / k.gradient - (head(k.from) - head(k.to)));
       if (!(residual <= outcome.worst_residual)) outcome = {false, outcome.iterations, i, residual};
     }
@@ -155,10 +155,10 @@ class network {
   struct line {
     double at;
     double h;
-    double resistance;  // dh/dq
-    bool wall = false;
+    double gradient;  // dq/dh
+    bool wall;
   };
-  [[nodiscard]] static line wall(double q, double h) noexcept { return {q, h, 1.0 / wall_conductance, true}; }
+  [[nodiscard]] static line wall(double q, double h) noexcept { return {q, h, wall_conductance, true}; }
 
   /// What a link loses at a flow, and how steeply that rises. What stands at a wall stays there until it opens; what
   /// does not must be beyond rounding to get there.
@@ -188,21 +188,19 @@ class network {
         lost = h;
         resistance = gradient;
       }
-      if (const double more = q < 0.0 ? k.backwards : k.forwards; more > 0.0) {
-        lost += more * q * q;
-        resistance += 2.0 * more * size;
-      }
+      const double more = q < 0.0 ? k.backwards : k.forwards;
+      lost += more * q * q;
+      resistance += 2.0 * more * size;
     }
-    if (lost < least_resistance * size) lost = least_resistance * size;
-    if (resistance < least_resistance) resistance = least_resistance;
-    return {q, still + std::copysign(lost, q), resistance};
+    lost = std::max(lost, least_resistance * size);
+    return {q, still + std::copysign(lost, q), 1.0 / std::max(resistance, least_resistance), false};
   }
 
   void linearise(link& k) const noexcept { set(k, line_at(k, k.q, k.memory)); }
   static void set(link& k, const line& l) noexcept {
     k.at = l.at;
     k.h = l.h;
-    k.gradient = l.wall ? wall_conductance : 1.0 / l.resistance;
+    k.gradient = l.gradient;
     k.at_wall = l.wall;
   }
 
@@ -228,22 +226,22 @@ class network {
         k.first_flow = s * k.curve->end_flow;
         k.square = (k.curve->shutoff - k.curve->end_head) / (k.curve->end_flow * k.curve->end_flow);
       }
-      k.gradient = k.at_wall ? wall_conductance : 1.0 / larger(k.square * k.first_flow, least_resistance);
+      k.gradient = k.at_wall ? wall_conductance : 1.0 / std::max(k.square * k.first_flow, least_resistance);
     }
     solve_linear();
-    double change = 1.0, total = 0.0;
-    for (int i = 0; i < 3 && change > 0.1 * total; ++i) {
-      change = total = 0.0;
+    for (int i = 0; i < 3; ++i) {
+      double change = 0.0, total = 0.0;
       for (link& k : links) {
         if (k.at_wall) continue;
         change += std::fabs(k.q_next - k.at);
         total += std::fabs(k.q_next);
-        const double size = larger(std::fabs(k.q_next), 0.01 * k.first_flow);
+        const double size = std::max(std::fabs(k.q_next), 0.01 * k.first_flow);
         k.at = k.q_next;
         k.h = (k.curve != nullptr ? -k.speed * k.speed * k.curve->shutoff : 0.0) + k.square * size * k.at;
-        k.gradient = 0.5 / larger(k.square * size, least_resistance);
+        k.gradient = 0.5 / std::max(k.square * size, least_resistance);
       }
       solve_linear();
+      if (change <= 0.1 * total) break;
     }
     for (link& k : links) k.q = k.q_next;
   }
@@ -264,7 +262,7 @@ class network {
         const double d = k.q_next - k.q, q = k.q + t * d;
         typename Law::memory memory = k.memory;
         const line there = line_at(k, q, memory);
-        slope += d * (there.h + there.resistance * (q - there.at) - (head(k.from) - head(k.to)));
+        slope += d * (there.h + (q - there.at) / there.gradient - (head(k.from) - head(k.to)));
       }
       return slope;
     };
@@ -284,9 +282,9 @@ class network {
 
   Law law_;
   elimination heads_{};
-  int junctions_ = 0;
-  double noise_ = 0.0;  // rounding of a head, m
-  double slack_ = 0.0;  // and of a flow: only beyond it does a wall count, m^3/s
+  int junctions_{};
+  double noise_{};  // rounding of a head, m
+  double slack_{};  // and of a flow: only beyond it does a wall count, m^3/s
 };
 
 }  // namespace tankwright::plumbing::detail
