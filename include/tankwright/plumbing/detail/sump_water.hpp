@@ -241,8 +241,9 @@ class baffle_passage {
   return low + h;
 }
 
-/// Levels in motion: from the last chamber upwards, written to `levels`. `shift` is added to the running level. Chambers
-/// before the one that the drains lead to carry nothing: they stand at their crest, or at the level of the next.
+/// Levels in motion: from the last chamber upwards, written to `levels`. `shift` is added to the running level.
+/// Chambers before the one that the drains lead to carry nothing: they stand at their crest, or at the level of the
+/// next.
 /// @return whether a head is outside the published range
 inline bool run(const sump& plan, std::size_t drains_into, double q, band_side side, double shift,
                 std::span<double> levels) {
