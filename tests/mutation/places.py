@@ -255,7 +255,7 @@ class Finder:
                     # The ends of a bracket: the root between them is the same.
                     ends = 3 if re.match(r'(numerics::)?bracketed_root\b', text) else None
                     self.swaps(list(cursor.get_arguments()), header, context, ends)
-        elif kind == K.INIT_LIST_EXPR:
+        elif kind == K.INIT_LIST_EXPR and not header.bytes[:start].endswith((b'std::min(', b'std::max(')):
             self.swaps(list(cursor.get_children()), header, context)
         elif kind in (K.DECL_REF_EXPR, K.MEMBER_REF_EXPR) and (parent is None or parent.kind != K.MEMBER_REF_EXPR):
             spelled = cursor.type.get_canonical().spelling.replace('const ', '')
