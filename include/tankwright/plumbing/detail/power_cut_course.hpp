@@ -91,10 +91,10 @@ class power_cut_course {
     const double fall = (inflow + back) / start_.display_area;
     const double first = -lines_.next_opening();
     const bool siphoning = back > 0.0;
-    if (fall > 0.0 && h > 0.0) dt = smaller(dt, larger(display_part() * h, siphoning ? 1e-3 : 1e-5) / fall);
+    if (h > 0.0) dt = smaller(dt, larger(display_part() * h, siphoning ? 1e-3 : 1e-5) / fall);
     // Near the level of the sump no more than half of the way there: the middle of a longer step lies below it.
     if (siphoning) dt = smaller(dt, larger(1e-9, smaller(0.01, 0.5 * height())) / fall);
-    if (lines_.falling_flow() > 0.0) dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
+    dt = smaller(dt, larger(0.05, level_step_ * least_area_ / lines_.falling_flow()));
     bool draws_air = siphoning && h - fall * dt <= first;
     if (draws_air) dt = (h - first) / fall;
     for (;; dt *= 0.5, draws_air = false) {
@@ -182,7 +182,7 @@ class power_cut_course {
   }
   /// Every chamber stands at the rim.
   [[nodiscard]] bool full() const noexcept {
-    return std::all_of(z(), z() + n_, [&](double level) { return level >= start_.rim; });
+    return std::all_of(z().begin(), z().end(), [&](double level) { return level >= start_.rim; });
   }
   /// What comes down and back at this moment.
   [[nodiscard]] double coming() const noexcept {
@@ -212,12 +212,14 @@ class power_cut_course {
   static constexpr double gamma = 0.29289321881345254;  // 1 - 1/sqrt(2)
 
   // Rows of numbers, one number a chamber.
-  [[nodiscard]] double* row(std::size_t k) noexcept { return numbers_.data() + k * n_; }
-  [[nodiscard]] const double* row(std::size_t k) const noexcept { return numbers_.data() + k * n_; }
-  [[nodiscard]] double* z() noexcept { return row(0); }
-  [[nodiscard]] const double* z() const noexcept { return row(0); }
-  [[nodiscard]] double* v() noexcept { return row(1); }
-  [[nodiscard]] const double* v() const noexcept { return row(1); }
+  using numbers = std::span<double>;
+  using fixed_numbers = std::span<const double>;
+  [[nodiscard]] numbers row(std::size_t k) noexcept { return {numbers_.data() + k * n_, n_}; }
+  [[nodiscard]] fixed_numbers row(std::size_t k) const noexcept { return {numbers_.data() + k * n_, n_}; }
+  [[nodiscard]] numbers z() noexcept { return row(0); }
+  [[nodiscard]] fixed_numbers z() const noexcept { return row(0); }
+  [[nodiscard]] numbers v() noexcept { return row(1); }
+  [[nodiscard]] fixed_numbers v() const noexcept { return row(1); }
 
   [[nodiscard]] double edge(double h) const noexcept {
     if (h <= 0.0) return 0.0;
@@ -278,12 +280,12 @@ class power_cut_course {
 
   /// One stage: levels z with V(z) = base + weight (what flows in - what flows out). Fluxes are those of the solved
   /// linear system, so that they and the volumes agree.
-  bool stage(const double* base, double weight, double* levels, double* flux) {
-    double* diagonal = row(7);
-    double* upper = row(8);
-    double* right = row(9);
-    double* by_here = row(10);
-    double* by_next = row(11);
+  bool stage(fixed_numbers base, double weight, numbers levels, numbers flux) {
+    const numbers diagonal = row(7);
+    const numbers upper = row(8);
+    const numbers right = row(9);
+    const numbers by_here = row(10);
+    const numbers by_next = row(11);
     for (int iteration = 0; iteration < 14; ++iteration) {
       for (std::size_t i = 0; i < n_; ++i) {
         diagonal[i] = area_at(i, levels[i]);
@@ -309,7 +311,7 @@ class power_cut_course {
       }
       right[n_ - 1] /= diagonal[n_ - 1];
       for (std::size_t i = n_ - 1; i-- > 0;) right[i] -= upper[i] * right[i + 1];
-      double most = 0.0;
+      double most{};
       for (std::size_t i = 0; i < n_; ++i) most = larger(most, std::fabs(right[i]));
       const double part = most > 4.0 * level_step_ ? 4.0 * level_step_ / most : 1.0;
       for (std::size_t i = 0; i < n_; ++i) levels[i] += part * right[i];
@@ -324,12 +326,12 @@ class power_cut_course {
   /// The chambers over a step in which both inflows are even.
   /// @return whether the step was short enough
   bool move_chambers(double dt, double by_drains, double back) {
-    double* base = row(2);
-    double* levels = row(3);
-    double* first = row(4);  // fluxes
-    double* second = row(5);
-    double* volumes = row(6);
-    const double* rate = row(12);  // of the last step: where to look first
+    const numbers base = row(2);
+    const numbers levels = row(3);
+    const numbers first = row(4);  // fluxes
+    const numbers second = row(5);
+    const numbers volumes = row(6);
+    const fixed_numbers rate = row(12);  // of the last step: where to look first
     const std::size_t k = start_.drains_into;
     for (std::size_t i = 0; i < n_; ++i) volumes[i] = v()[i];
     volumes[k] += by_drains;
@@ -397,7 +399,9 @@ class power_cut_course {
       z()[i] = start_.rim;
     }
   }
-  void note_highest() noexcept { highest_ = static_cast<std::size_t>(std::max_element(z(), z() + n_) - z()); }
+  void note_highest() noexcept {
+    highest_ = static_cast<std::size_t>(std::max_element(z().begin(), z().end()) - z().begin());
+  }
   [[nodiscard]] double least_area() const noexcept {
     double least = core::largest;
     for (std::size_t i = 0; i < n_; ++i) least = smaller(least, start_.sump_scale * shape_->least_area(i));
@@ -410,7 +414,7 @@ class power_cut_course {
   siphon_lines lines_;
   power_cut_start start_;
   above_rim rim_;
-  std::size_t n_, highest_ = 0;
+  std::size_t n_, highest_{};
   std::vector<double> numbers_;
   std::vector<baffle_passage> passages_;
   double over_ = 0.0, box_ = 0.0, hold_ = 0.0, floor_ = 0.0, spilling_ = 0.0;
