@@ -42,21 +42,21 @@ enum class band_side { least, central, most };
 
 /// A factor of the flow and its slope by the head, 1/m.
 struct factor_at_head {
-  double value, slope;
+  double value, slope{};
 };
 
 /// Half width of the band from the head alone: 3 % from 60 mm up (formula and level reading), 10 % below 30 mm
 /// (surface tension, clinging nappe, wet edge), and below 10 mm the share that one millimetre is.
 [[nodiscard]] inline factor_at_head head_spread(double h) noexcept {
-  if (h >= 0.06) return {0.03, 0.0};
+  if (h >= 0.06) return {0.03};
   if (h >= 0.03) return {0.03 + 0.07 * (0.06 - h) / 0.03, -0.07 / 0.03};
-  if (h >= 0.01) return {0.10, 0.0};
+  if (h >= 0.01) return {0.10};
   if (h > 0.00125) return {0.001 / h, -0.001 / (h * h)};
-  return {0.8, 0.0};
+  return {0.8};
 }
 
 [[nodiscard]] inline factor_at_head spread_factor(double h, band_side side) noexcept {
-  if (side == band_side::central) return {1.0, 0.0};
+  if (side == band_side::central) return {1.0};
   const factor_at_head spread = head_spread(h);
   if (side == band_side::most) return {1.0 + spread.value, spread.slope};
   return {1.0 - spread.value, -spread.slope};
@@ -66,8 +66,8 @@ struct factor_at_head {
 /// (broad), all of it where it is twice the thickness and more (the nappe springs clear), straight in between.
 [[nodiscard]] inline factor_at_head thickness_factor(double h, double thickness, band_side side) noexcept {
   constexpr double broad = 2.80 / 3.32;
-  if (side == band_side::most || h >= 2.0 * thickness) return {1.0, 0.0};
-  if (h <= 0.4 * thickness) return {broad, 0.0};
+  if (side == band_side::most || h >= 2.0 * thickness) return {1.0};
+  if (h <= 0.4 * thickness) return {broad};
   const double slope = (1.0 - broad) / (1.6 * thickness);
   return {broad + slope * (h - 0.4 * thickness), slope};
 }
