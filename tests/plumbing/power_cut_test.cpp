@@ -743,6 +743,46 @@ TEST_CASE("power cut: where the way there decides, the limits keep the reserve, 
   CHECK(decided_on_the_way > 20);
 }
 
+TEST_CASE("power cut: of two openings the deeper one is asked about, whose pipe decides how high it heaps up") {
+  const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::property,
+                       "the reserve is kept there with that pipe, and 0.1 mm deeper it is not"};
+  const auto line = [](const char* label, double bore, double litres_an_hour, double depth) {
+    return tp::return_line{.label = label,
+                           .flow = litres_per_hour(litres_an_hour),
+                           .outlet_below_edge = millimetres(depth),
+                           .pipe = tp::pipe_run{.label = label,
+                                                .bore = tp::pipe_bore{millimetres(bore)},
+                                                .length = metres(2.0),
+                                                .fittings = tp::known_loss(1.3)}};
+  };
+  for (const bool first : {true, false}) {
+    for (const double bore : {50.0, 25.0}) {
+      tp::power_cut_input in{
+          .display = {.surface = square_metres(1.4),
+                      .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
+          .sump = {.rim = metres(0.45),
+                   .running_level = metres(0.15),
+                   .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
+                                {.label = "pump", .horizontal_area = square_metres(0.05)}},
+                   .baffles = {{.crest = metres(0.44), .width = metres(0.3), .gap = metres(0.021)}}},
+          .returns = {line("deep", bore, 9000.0, 40.0), line("shallow", 75.0 - bore, 0.0, 5.0)},
+          .edge_above_floor = metres(1.5)};
+      if (!first) std::swap(in.returns[0], in.returns[1]);
+      const auto depth = tp::deepest_safe_outlet(in);
+      REQUIRE(depth);
+      const auto margin_at = [&](double deep) {
+        auto moved = in;
+        moved.returns[first ? 0 : 1].outlet_below_edge = metres(deep);
+        moved.returns[first ? 1 : 0].outlet_below_edge = metres(std::fmin(0.005, deep));
+        return tp::power_cut(moved).margin.low.value();
+      };
+      CAPTURE(bore);
+      TW_HOLDS(limit, margin_at(depth->value()) >= -1e-9);
+      TW_HOLDS(limit, margin_at(depth->value() + 1e-4) < 0.0);
+    }
+  }
+}
+
 TEST_CASE("power cut: a limit within half a millimetre of the floor, and one just below it") {
   // One chamber of such an area that what comes, 25 mm 0.85^(-2/3) and 10 mm of 1 m2, 5 L and 3.298672 L, leaves 0.5 mm
   // of 0.4 m, or lacks as much.
