@@ -61,6 +61,7 @@ TEST_CASE("area profile: what is no vessel is refused in its own words") {
   CHECK(of(0.0, 0.6) == "accepted");
   CHECK(of(0.0, 0.5995).find("heights do not rise") != std::string::npos);
   CHECK(of(5e-4, 0.7).find("does not start at the floor") != std::string::npos);
+  CHECK(of(1e-3, 0.7).find("does not start at the floor") != std::string::npos);
   CHECK(of(-5e-4, 0.7).find("does not start at the floor") != std::string::npos);
   CHECK(said(std::vector<tp::area_slice>{}).find("without slices") != std::string::npos);
 }
