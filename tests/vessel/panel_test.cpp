@@ -499,6 +499,7 @@ TEST_CASE("panel: impossible panels are refused by name") {
   CHECK_THROWS_AS((void)vs::uniform_on(glass(10.001, 1), pascals(1)), out_of_range);
   CHECK_THROWS_AS((void)vs::uniform_on(glass(0.0999, 1), pascals(1)), out_of_range);
   CHECK_NOTHROW((void)vs::uniform_on(glass(12, 1), pascals(1), extrapolate));
+  CHECK_NOTHROW((void)vs::uniform_on(glass(20.0, 1), pascals(1), extrapolate));  // the widest there is room for
   CHECK_THROWS_AS((void)vs::uniform_on(glass(20.001, 1), pascals(1), extrapolate), invalid_input);
   CHECK_THROWS_AS((void)vs::uniform_on(glass(0.0199, 1), pascals(1), extrapolate), invalid_input);
   CHECK_THROWS_WITH_AS(

@@ -102,7 +102,7 @@ class midline {
   const plate_modes<T>& modes_;
   std::size_t count_ = 0;
   T strip_ = T(0), strip_x_ = T(0);  ///< w and -d^2w/dx^2 of the strip, for q = 1
-  T weight_[widest + accelerated];
+  std::array<T, widest + accelerated> weight_;
 };
 
 /// One of the three functions on the middle line.
