@@ -318,6 +318,12 @@ TEST_CASE("sump: what cannot be is refused by the name of the element") {
   s.chambers[1].label = "";
   s.chambers[1].gear = square_metres(-0.1);
   CHECK(message(s) == here + "chamber 2: gear = -0.1 m2 is not possible; expected 0 to 10000 m2");
+  for (const double floor : {0.001, -0.001}) {
+    s = good;
+    s.chambers[1].horizontal_area =
+        tp::area_profile{{metres(floor), square_metres(0.25)}, {metres(0.4), square_metres(0.3)}};
+    CHECK(message(s).find("skimmer has a plan profile that does not start at the floor") != std::string::npos);
+  }
   s = good;
   s.running_level = metres(-0.01);
   CHECK(message(s) == here + "pump: running level = -0.01 m is not possible; expected 0 to 20 m");
