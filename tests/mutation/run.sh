@@ -7,7 +7,7 @@ set -euo pipefail
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
 source "$root/tests/packages.sh"
 need clang python3-clang-14 libboost-dev doctest-dev
-folders=(water room life)
+folders=(water room life plumbing)
 sample=${1:-400}
 seed=${2:-$(git -C "$root" rev-list --count HEAD 2>/dev/null || echo 1)}
 folder=${3:-${folders[seed % ${#folders[@]}]}}
