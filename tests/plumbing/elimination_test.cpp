@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "dense_solve.hpp"
 #include "support/check.hpp"
 
 using namespace tankwright;
@@ -67,22 +68,7 @@ std::vector<double> densely(const graph& g) {
       }
     }
   }
-  for (std::size_t i = 0; i < n; ++i) {
-    std::size_t p = i;
-    for (std::size_t r = i; r < n; ++r) p = std::fabs(a[r][i]) > std::fabs(a[p][i]) ? r : p;
-    std::swap(a[i], a[p]);
-    for (std::size_t r = i + 1; r < n; ++r) {
-      const double m = a[r][i] / a[i][i];
-      for (std::size_t c = i; c <= n; ++c) a[r][c] -= m * a[i][c];
-    }
-  }
-  std::vector<double> h(n, 0.0);
-  for (std::size_t i = n; i-- > 0;) {
-    h[i] = a[i][n];
-    for (std::size_t c = i + 1; c < n; ++c) h[i] -= a[i][c] * h[c];
-    h[i] /= a[i][i];
-  }
-  return h;
+  return dense_solve(std::move(a));
 }
 
 /// A tree, and more links at random: loops, links side by side, links between fixed heads.

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "circuits.hpp"
+#include "dense_solve.hpp"
 
 namespace tankwright::testing {
 
@@ -87,21 +88,7 @@ struct plain_circuit {
         if (k.from < junctions && k.to < junctions) a[f][t] -= e, a[t][f] -= e;
       }
       for (std::size_t i = 0; i < n; ++i) a[i][i] = a[i][i] * (1.0 + 1e-12) + 1e-14, a[i][n] = at[i];
-      for (std::size_t i = 0; i < n; ++i) {
-        std::size_t p = i;
-        for (std::size_t r = i; r < n; ++r) p = std::fabs(a[r][i]) > std::fabs(a[p][i]) ? r : p;
-        std::swap(a[i], a[p]);
-        for (std::size_t r = i + 1; r < n; ++r) {
-          const double m = a[r][i] / a[i][i];
-          for (std::size_t c = i; c <= n; ++c) a[r][c] -= m * a[i][c];
-        }
-      }
-      std::vector<double> d(n, 0.0);
-      for (std::size_t i = n; i-- > 0;) {
-        d[i] = a[i][n];
-        for (std::size_t c = i + 1; c < n; ++c) d[i] -= a[i][c] * d[c];
-        d[i] /= a[i][i];
-      }
+      const std::vector<double> d = dense_solve(std::move(a));
       double size = 0.0;
       for (const double x : d) size = std::max(size, std::fabs(x));
       const std::vector<double> before = heads;
