@@ -139,6 +139,21 @@ TEST_CASE("power cut case: a sump that takes the last drop is full and dry, one 
   TW_CHECK(by_hand, *trickle.floods_after, seconds(121.7), within(seconds(8.0)));
 }
 
+TEST_CASE("power cut case: what stands above the rim as the power fails floods from that moment on") {
+  // Nothing runs: half a litre more in the box than the 50 L that 0.5 m2 take from 0.3 m up to the rim comes at once.
+  auto in = system_of({0.5}, {}, 0.3);
+  in.returns[0].flow = flow_rate{};
+  in.display.box = tp::overflow_box{.horizontal_area = square_metres(0.505), .falls_by = millimetres(100.0)};
+  const auto still = tp::power_cut(in);
+  TW_CHECK(by_hand, still.on_the_floor.central, litres(0.5), within(litres(1e-9)));
+  REQUIRE(still.floods_after);
+  TW_CHECK(by_hand, *still.floods_after, seconds(0.0), tolerance{});
+  // A first chamber that runs over while the pump runs falls below its rim at once, and has flooded before.
+  auto falls = system_of({0.02, 0.9}, {{.crest = metres(0.39), .width = metres(0.4)}}, 0.1);
+  REQUIRE(tp::power_cut(falls).running[0].level.low > metres(0.4));
+  TW_CHECK(by_hand, *tp::power_cut(falls).floods_after, seconds(0.0), tolerance{});
+}
+
 TEST_CASE("power cut case: a course that is given up tells the bound of all that could come") {
   constexpr unsigned seed = 20261201;
   MESSAGE("seed ", seed);

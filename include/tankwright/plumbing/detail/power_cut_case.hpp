@@ -142,6 +142,7 @@ class power_cut_engine {
     const std::size_t n = shape_.size();
     power_cut_course course = start(by, c, above_rim::runs_over, 1.0);
     double t = 0.0;
+    if (course.on_the_floor() > 0.0) c.floods_at = t;  // above the rim as the power fails
     for (int i = 0; i < most_steps_ && !course.trickles() && !course.full() && course.bound() > rim(); ++i) {
       t += course.step(core::largest);
       if (course.on_the_floor() > 0.0) c.floods_at = std::fmin(c.floods_at, t - course.spilling());
