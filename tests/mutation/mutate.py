@@ -79,23 +79,21 @@ class Folder:
                 for i, change in enumerate(place.changes):
                     self.mutants[number + i] = (header, place, change)
                 number += len(place.changes)
+        # Mutant -> its header as it is, its place and its change: those of headers that have not changed are known again.
+        text = {h.name: hashlib.sha256(h.bytes).hexdigest()[:16] for h in self.headers}
+        self.names = {i: f'{h.name}|{text[h.name]}|{p.start}|{p.end}|{p.kind}|{change}'
+                      for i, (h, p, change) in self.mutants.items()}
 
     # ---- what the last run said
-
-    def names(self):
-        """Mutant -> its header as it is, its place and its change: those of headers that have not changed are known again."""
-        text = {h.name: hashlib.sha256(h.bytes).hexdigest()[:16] for h in self.headers}
-        return {i: f'{h.name}|{text[h.name]}|{p.start}|{p.end}|{p.kind}|{change}' for i, (h, p, change) in self.mutants.items()}
 
     def remembered(self):
         """Verdicts of the last runs on headers that are still the same."""
         path = self.scratch / 'verdicts.json'
         last = json.loads(path.read_text()) if path.exists() else {}
-        return {i: last[name] for i, name in self.names().items() if name in last}
+        return {i: last[name] for i, name in self.names.items() if name in last}
 
     def remember(self, verdicts):
-        names = self.names()
-        (self.scratch / 'verdicts.json').write_text(json.dumps({names[i]: v for i, v in verdicts.items()}))
+        (self.scratch / 'verdicts.json').write_text(json.dumps({self.names[i]: v for i, v in verdicts.items()}))
 
     # ---- build
 
@@ -151,6 +149,7 @@ class Folder:
                 yield f'{key}|{seen[key]}', place
 
     def variables(self):
+        """The same for variables that are `constexpr`, by their lines."""
         for header in self.headers:
             for offset in header.variables:
                 line = header.bytes[offset:].split(b'\n')[0].decode(errors='ignore')

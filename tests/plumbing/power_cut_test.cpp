@@ -71,6 +71,29 @@ tp::pipe_run fitting(const char* label) {
   return {.label = label, .bore = tp::pipe_bore{millimetres(30.0)}, .fittings = tp::known_loss(4.0)};
 }
 
+/// A return of two metres, wide unless said otherwise.
+tp::return_line wide_return(const char* label = "return", double depth_mm = 40.0, double bore_mm = 50.0,
+                            double litres_an_hour = 9000.0) {
+  tp::pipe_run run = pipe(label, bore_mm, 2.0);
+  run.fittings = tp::known_loss(1.3);
+  return {.label = label,
+          .flow = litres_per_hour(litres_an_hour),
+          .outlet_below_edge = millimetres(depth_mm),
+          .pipe = std::move(run)};
+}
+/// What siphons back heaps up in a small pump chamber [m2] before it gets away under the baffle, of a width [m].
+tp::power_cut_input heaping(double pump, double width, std::vector<tp::return_line> lines = {wide_return()}) {
+  return {.display = {.surface = square_metres(1.4),
+                      .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
+          .sump = {.rim = metres(0.45),
+                   .running_level = metres(0.15),
+                   .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
+                                {.label = "pump", .horizontal_area = square_metres(pump)}},
+                   .baffles = {{.crest = metres(0.44), .width = metres(width), .gap = metres(0.021)}}},
+          .returns = std::move(lines),
+          .edge_above_floor = metres(1.5)};
+}
+
 volume litres_in(const tp::sump& s, const std::vector<tp::chamber_level>& levels) {
   std::vector<length> central;
   for (const auto& c : levels) central.push_back(c.level.central);
@@ -689,7 +712,6 @@ TEST_CASE("power cut: the highest running level is the crest as long as the rim 
 }
 
 TEST_CASE("power cut: where the way there decides, the limits keep the reserve, and 0.1 mm more does not") {
-  // The back-siphon heaps up in a small pump chamber before it gets away under the baffle.
   const evidence level_limit{"tankwright::plumbing::highest_safe_running_level", kind::property,
                              "the reserve is kept there, and 0.1 mm higher it is not"};
   const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::property,
@@ -698,23 +720,8 @@ TEST_CASE("power cut: where the way there decides, the limits keep the reserve, 
   for (const double width : {0.21, 0.35}) {
     for (const double pump : {0.03, 0.08}) {
       for (const double reserve : {0.0, 0.02, 0.15}) {
-        tp::power_cut_input in{
-            .display = {.surface = square_metres(1.4),
-                        .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
-            .sump = {.rim = metres(0.45),
-                     .running_level = metres(0.15),
-                     .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
-                                  {.label = "pump", .horizontal_area = square_metres(pump)}},
-                     .baffles = {{.crest = metres(0.44), .width = metres(width), .gap = metres(0.021)}}},
-            .returns = {{.label = "return",
-                         .flow = litres_per_hour(9000.0),
-                         .outlet_below_edge = millimetres(40.0),
-                         .pipe = tp::pipe_run{.label = "return",
-                                              .bore = tp::pipe_bore{millimetres(50.0)},
-                                              .length = metres(2.0),
-                                              .fittings = tp::known_loss(1.3)}}},
-            .edge_above_floor = metres(1.5),
-            .reserve = metres(reserve)};
+        auto in = heaping(pump, width);
+        in.reserve = metres(reserve);
         const auto margin_at = [&](double level, double depth) {
           auto moved = in;
           moved.sump.running_level = metres(level);
@@ -746,27 +753,9 @@ TEST_CASE("power cut: where the way there decides, the limits keep the reserve, 
 TEST_CASE("power cut: of two openings the deeper one is asked about, whose pipe decides how high it heaps up") {
   const evidence limit{"tankwright::plumbing::deepest_safe_outlet", kind::property,
                        "the reserve is kept there with that pipe, and 0.1 mm deeper it is not"};
-  const auto line = [](const char* label, double bore, double litres_an_hour, double depth) {
-    return tp::return_line{.label = label,
-                           .flow = litres_per_hour(litres_an_hour),
-                           .outlet_below_edge = millimetres(depth),
-                           .pipe = tp::pipe_run{.label = label,
-                                                .bore = tp::pipe_bore{millimetres(bore)},
-                                                .length = metres(2.0),
-                                                .fittings = tp::known_loss(1.3)}};
-  };
   for (const bool first : {true, false}) {
     for (const double bore : {50.0, 25.0}) {
-      tp::power_cut_input in{
-          .display = {.surface = square_metres(1.4),
-                      .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
-          .sump = {.rim = metres(0.45),
-                   .running_level = metres(0.15),
-                   .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
-                                {.label = "pump", .horizontal_area = square_metres(0.05)}},
-                   .baffles = {{.crest = metres(0.44), .width = metres(0.3), .gap = metres(0.021)}}},
-          .returns = {line("deep", bore, 9000.0, 40.0), line("shallow", 75.0 - bore, 0.0, 5.0)},
-          .edge_above_floor = metres(1.5)};
+      auto in = heaping(0.05, 0.3, {wide_return("deep", 40.0, bore), wide_return("shallow", 5.0, 75.0 - bore, 0.0)});
       if (!first) std::swap(in.returns[0], in.returns[1]);
       const auto depth = tp::deepest_safe_outlet(in);
       REQUIRE(depth);
@@ -858,22 +847,10 @@ TEST_CASE("power cut: a display that levels out with the sump before its outlets
   // siphon comes to rest with both at one level, and no chamber stands higher than if all down to the opening came.
   const evidence rest{"tankwright::plumbing::power_cut", kind::property, "no higher than all that can come, at rest"};
   for (const double depth : {0.30, 0.40, 0.45, 0.50, 0.60}) {
-    const tp::power_cut_input in{
-        .display = {.surface = square_metres(0.2),
-                    .edge = tp::full_width_edge{.width = metres(1.0), .crest_height = metres(0.5)}},
-        .sump = {.rim = metres(0.45),
-                 .running_level = metres(0.10),
-                 .chambers = {{.label = "drains", .horizontal_area = square_metres(0.60)},
-                              {.label = "pump", .horizontal_area = square_metres(0.03)}},
-                 .baffles = {{.crest = metres(0.44), .width = metres(0.21), .gap = metres(0.021)}}},
-        .returns = {{.label = "return",
-                     .flow = litres_per_hour(9000.0),
-                     .outlet_below_edge = metres(depth),
-                     .pipe = tp::pipe_run{.label = "return",
-                                          .bore = tp::pipe_bore{millimetres(50.0)},
-                                          .length = metres(2.0),
-                                          .fittings = tp::known_loss(1.3)}}},
-        .edge_above_floor = metres(0.6)};
+    auto in = heaping(0.03, 0.21, {wide_return("return", 1e3 * depth)});
+    in.display.surface = square_metres(0.2);
+    in.sump.running_level = metres(0.10);
+    in.edge_above_floor = metres(0.6);
     const auto cut = tp::power_cut(in);
     TW_HOLDS(rest, cut.margin.low > in.sump.rim.get() - cut.settled[0].level.high - millimetres(1.0));
     TW_HOLDS(rest, cut.on_the_floor.high == litres(0.0));
